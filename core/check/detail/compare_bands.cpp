@@ -1,0 +1,164 @@
+#include "core/check/detail/reckoning.h"
+#include "core/unit/print.h"
+
+namespace wardchalk::detail {
+
+namespace {
+
+/// How one edge of a band is met. `unclear`: the entry is too coarse to say (an age in whole years).
+enum class Met : std::uint8_t { yes, no, unclear };
+
+/// The four edges of a band on one scale, with how each is written. An open end is not itself within.
+struct Edges {
+  std::optional<Number> from, over, below, upTo;
+  bool upToIsOpen = false;
+  std::string text;
+};
+
+Met met(bool holds) { return holds ? Met::yes : Met::no; }
+
+/// Fails beat what is unclear, which beats what is met.
+Met worse(Met a, Met b) {
+  if (a == Met::no || b == Met::no) return Met::no;
+  return a == Met::unclear || b == Met::unclear ? Met::unclear : Met::yes;
+}
+
+Met pointInside(const Number& value, const Edges& edges) {
+  Met result = Met::yes;
+  if (edges.from) result = worse(result, met(value >= *edges.from));
+  if (edges.over) result = worse(result, met(value > *edges.over));
+  if (edges.below) result = worse(result, met(value < *edges.below));
+  if (edges.upTo) result = worse(result, met(edges.upToIsOpen ? value < *edges.upTo : value <= *edges.upTo));
+  return result;
+}
+
+/// An age of whole years stands for the year from `start`; an edge strictly inside it leaves the answer open, and so
+/// does "over" an age at its start (R7).
+Met yearInside(const Number& start, const Edges& edges) {
+  const Number end = start + *converted(Number(1), Unit::year, Unit::day);
+  const auto cuts = [&](const std::optional<Number>& edge) { return edge && *edge > start && *edge < end; };
+  Edges certain = edges;
+  bool unclear = false;
+  for (std::optional<Number>* edge : {&certain.from, &certain.over, &certain.below, &certain.upTo}) {
+    if (!cuts(*edge)) continue;
+    unclear = true;
+    edge->reset();
+  }
+  if (certain.over && *certain.over == start) {
+    unclear = true;
+    certain.over.reset();
+  }
+  return worse(pointInside(start, certain), unclear ? Met::unclear : Met::yes);
+}
+
+template <typename T, typename ToNumber, typename ToText>
+Edges edgesOf(const Band<T>& band, ToNumber toNumber, ToText toText) {
+  Edges edges;
+  const auto add = [&](std::string_view sign, const std::optional<T>& edge, std::optional<Number>& into) {
+    if (!edge) return;
+    into = toNumber(*edge);
+    edges.text.append(edges.text.empty() ? "" : ", ").append(sign).append(toText(*edge));
+  };
+  add("≥ ", band.from, edges.from);
+  add("> ", band.over, edges.over);
+  add("< ", band.below, edges.below);
+  add("≤ ", band.upTo, edges.upTo);
+  return edges;
+}
+
+struct BandCheck {
+  CheckId id;
+  FindingCode outside;
+  std::string_view path;
+};
+
+void judge(Reckoning& reckoning, const BandCheck& band, std::string value, const Edges& edges, Met result) {
+  if (result == Met::unclear) {
+    reckoning.need(band.path, Need::For::verdict, /*finer=*/true);
+    return reckoning.notChecked(band.id, WhyNot::missing);
+  }
+  const bool holds = result == Met::yes;
+  reckoning.check(band.id).value = value;
+  reckoning.check(band.id).limit = edges.text;
+  if (!holds) reckoning.tell(band.outside, band.path, {{"child", value}, {"band", edges.text}}, band.id);
+  compare(reckoning, band.id, {{Number(1), {}, Origin::field(band.path)}, std::nullopt, std::move(value)},
+          Relation::inside, {{}, std::nullopt, edges.text}, holds);
+}
+
+void compareAge(Reckoning& reckoning) {
+  const BandCheck check{CheckId::ageBand, FindingCode::notCoveredAge, path::age};
+  const Band<Age>& band = reckoning.given.reference.age;
+  if (!band.isStated()) return reckoning.notChecked(check.id, WhyNot::noBand);
+  if (!reckoning.given.child.age) {
+    reckoning.need(path::age, Need::For::verdict);
+    return reckoning.notChecked(check.id, WhyNot::noAge);
+  }
+  Edges edges = edgesOf(band, [](const Age& age) { return age.days(); }, [](const Age& age) { return printed(age.written); });
+  if (band.upTo) {
+    edges.upTo = band.upTo->endDays();
+    edges.upToIsOpen = band.upTo->endIsOpen();
+  }
+  const Age& age = *reckoning.given.child.age;
+  const Met result = age.isInWholeYears() ? yearInside(age.days(), edges) : pointInside(age.days(), edges);
+  judge(reckoning, check, printed(age.written), edges, result);
+}
+
+void compareWeight(Reckoning& reckoning) {
+  const BandCheck check{CheckId::weightBand, FindingCode::notCoveredWeight, path::weight};
+  const Band<MixedQuantity>& band = reckoning.given.reference.weight;
+  if (!band.isStated()) return reckoning.notChecked(check.id, WhyNot::noBand);
+  if (!reckoning.kg) {
+    reckoning.need(path::weight, Need::For::verdict);
+    return reckoning.notChecked(check.id, WhyNot::noSize);
+  }
+  reckoning.kgUsed = true;
+  const Pounds pounds = reckoning.rules.pounds;
+  const auto toKg = [pounds](const MixedQuantity& mixed) {
+    Number kg;
+    for (const Quantity& part : mixed.parts) kg = kg + *converted(part.value, part.unit, Unit::kg, pounds);
+    return kg;
+  };
+  const Edges edges = edgesOf(band, toKg, [](const MixedQuantity& mixed) { return printed(mixed); });
+  const Quantity weight{reckoning.kg->value, Unit::kg};
+  judge(reckoning, check, printed(weight), edges, pointInside(weight.value, edges));
+}
+
+void compareSurface(Reckoning& reckoning) {
+  const BandCheck check{CheckId::bsaBand, FindingCode::notCoveredBsa, path::bsa};
+  const Band<Quantity>& band = reckoning.given.reference.bsa;
+  if (!band.isStated()) return reckoning.notChecked(check.id, WhyNot::noBand);
+  Chain needed;
+  if (!reckoning.addSizeFactor(needed, PerSize::m2)) return reckoning.notChecked(check.id, WhyNot::noSize);
+  const Edges edges = edgesOf(band, [](const Quantity& area) { return area.value; },
+                              [](const Quantity& area) { return printed(area); });
+  const Number& m2 = reckoning.m2->value;
+  const int decimals = reckoning.sheet.bsa->fixedDecimals;
+  std::string text = decimals >= 0 ? fixedText(m2, decimals) + " m²" : printed(Quantity{m2, Unit::m2});
+  judge(reckoning, check, std::move(text), edges, pointInside(m2, edges));
+}
+
+void compareRoute(Reckoning& reckoning) {
+  const auto& order = reckoning.given.order.route;
+  const auto& reference = reckoning.given.reference.route;
+  if (!order || !reference) return reckoning.notChecked(CheckId::route, WhyNot::notStated);
+  const std::string ordered(idOf(*order));
+  const std::string allowed(idOf(*reference));
+  const bool same = *order == *reference;
+  reckoning.check(CheckId::route).value = ordered;
+  reckoning.check(CheckId::route).limit = allowed;
+  compare(reckoning, CheckId::route, {{Number(1), {}, Origin::field(path::route)}, std::nullopt, ordered}, Relation::same,
+          {{Number(1), {}, Origin::field(path::referenceRoute)}, std::nullopt, allowed}, same);
+  if (!same)
+    reckoning.tell(FindingCode::notCoveredRoute, path::route, {{"ordered", ordered}, {"reference", allowed}}, CheckId::route);
+}
+
+}  // namespace
+
+void compareBands(Reckoning& reckoning) {
+  compareAge(reckoning);
+  compareWeight(reckoning);
+  compareSurface(reckoning);
+  compareRoute(reckoning);
+}
+
+}  // namespace wardchalk::detail

@@ -1,0 +1,135 @@
+#include "core/check/detail/reckoning.h"
+
+namespace wardchalk::detail {
+
+namespace {
+
+Side side(const Found& found, Unit unit) { return {{found.value, {unit}, found.origin}, std::nullopt, {}}; }
+
+/// A side that is found by a chain of its own.
+Side side(Chain chain, Unit unit) {
+  const Number value = cancel(chain).exact;
+  return {{value, {unit}, chain.factors.front().over.origin}, std::move(chain), {}};
+}
+
+/// Two values as arguments, with digits added until they do not print alike.
+std::vector<Argument> argumentsFor(const Quantity& ordered, const Quantity& limit) {
+  const int significant = digitsApart(ordered.value, limit.value);
+  return {{"ordered", ordered, significant},
+          {"limit", limit, significant},
+          {"percent", percentText(ordered.value, limit.value)}};
+}
+
+/// An upper limit on the dose: made, shown, told when outside, and kept to be judged again for a measured dose.
+void compareUpper(Reckoning& reckoning, CheckId id, FindingCode over, const Number& perDose, Side left, Side right) {
+  const Quantity value = reckoning.inUnit(left.term.value);
+  const Quantity limit = reckoning.inUnit(right.term.value);
+  const bool holds = value.value <= limit.value;
+  reckoning.check(id).value = value;
+  reckoning.check(id).limit = limit;
+  reckoning.check(id).ratio = value.value / limit.value;
+  reckoning.bounds.push_back({id, perDose, Relation::atMost, limit.value});
+  compare(reckoning, id, std::move(left), Relation::atMost, std::move(right), holds);
+  if (!holds) reckoning.tell(over, path::dose, argumentsFor(value, limit), id);
+}
+
+WhyNot whyNoLimit(const Reckoning& reckoning) {
+  const auto& high = reckoning.given.reference.high;
+  if (high && !sizeValue(reckoning, high->perSize)) return WhyNot::noSize;
+  return WhyNot::missing;
+}
+
+/// Why a maximum that is stated could not be worked out, or that none is stated.
+WhyNot whyNoMaximum(const Reckoning& reckoning, const std::optional<DoseAmount>& maximum) {
+  if (!maximum) return WhyNot::noMaximum;
+  return sizeValue(reckoning, maximum->perSize) ? WhyNot::missing : WhyNot::noSize;
+}
+
+void compareSingle(Reckoning& reckoning) {
+  if (!reckoning.ordered || !reckoning.limitDose) return reckoning.notChecked(CheckId::single, whyNoLimit(reckoning));
+  compareUpper(reckoning, CheckId::single, FindingCode::overSingle, Number(1), side(*reckoning.ordered, *reckoning.unit),
+               side(*reckoning.limitDose, *reckoning.unit));
+}
+
+bool isPerWeek(const Reckoning& reckoning) {
+  const auto& high = reckoning.given.reference.high;
+  return high && high->perTime == PerTime::week;
+}
+
+void compareDaily(Reckoning& reckoning) {
+  if (reckoning.once) return reckoning.doesNotApply(CheckId::daily, WhyNot::onceOnly);
+  if (isPerWeek(reckoning)) return reckoning.doesNotApply(CheckId::daily);
+  if (!reckoning.orderedDay) return reckoning.notChecked(CheckId::daily, WhyNot::missing);
+  if (!reckoning.limitDay) {
+    const WhyNot why = reckoning.limitDose ? WhyNot::noSchedule : whyNoLimit(reckoning);
+    return reckoning.notChecked(CheckId::daily, why);
+  }
+  compareUpper(reckoning, CheckId::daily, FindingCode::overDaily, reckoning.n->ceil(),
+               side(*reckoning.orderedDay, *reckoning.unit), side(*reckoning.limitDay, *reckoning.unit));
+}
+
+bool isLessThanDaily(const std::optional<Schedule>& schedule) {
+  return schedule && schedule->isRepeated() && schedule->most < Number(1);
+}
+
+/// A dose a number of times a week.
+Side weekly(const Found& dose, const Number& timesAWeek, Unit unit, std::string_view path) {
+  return side(Chain{{foundFactor(dose, unit, Unit::dose),
+                     rateFactor(timesAWeek, Unit::dose, Unit::week, Origin::field(path))}}, unit);
+}
+
+void comparePeriod(Reckoning& reckoning) {
+  const auto& order = reckoning.given.order.schedule;
+  const auto& own = reckoning.given.reference.schedule;
+  if (reckoning.once) return reckoning.doesNotApply(CheckId::period, WhyNot::onceOnly);
+  if (!isPerWeek(reckoning) && !isLessThanDaily(order) && !isLessThanDaily(own))
+    return reckoning.doesNotApply(CheckId::period);
+  if (!reckoning.ordered || !reckoning.n) return reckoning.notChecked(CheckId::period, WhyNot::missing);
+  const Unit unit = *reckoning.unit;
+  const Number times = *reckoning.n * Number(7);
+  Side left = weekly(*reckoning.ordered, times, unit, path::schedule);
+  if (isPerWeek(reckoning)) {
+    if (!reckoning.weekChain) return reckoning.notChecked(CheckId::period, whyNoLimit(reckoning));
+    return compareUpper(reckoning, CheckId::period, FindingCode::overPeriod, times, std::move(left),
+                        side(*reckoning.weekChain, unit));
+  }
+  if (!own || !own->isRepeated()) return reckoning.notChecked(CheckId::period, WhyNot::noSchedule);
+  if (!reckoning.limitDose) return reckoning.notChecked(CheckId::period, whyNoLimit(reckoning));
+  compareUpper(reckoning, CheckId::period, FindingCode::overPeriod, times, std::move(left),
+               weekly(*reckoning.limitDose, own->most * Number(7), unit, path::referenceSchedule));
+}
+
+void compareMaxSingle(Reckoning& reckoning) {
+  if (!reckoning.maxDose)
+    return reckoning.notChecked(CheckId::maxSingle, whyNoMaximum(reckoning, reckoning.given.reference.maxPerDose));
+  if (!reckoning.ordered) return reckoning.notChecked(CheckId::maxSingle, WhyNot::missing);
+  compareUpper(reckoning, CheckId::maxSingle, FindingCode::overMaxSingle, Number(1),
+               side(*reckoning.ordered, *reckoning.unit), side(*reckoning.maxDose, *reckoning.unit));
+}
+
+void compareMaxDaily(Reckoning& reckoning) {
+  if (!reckoning.maxDay)
+    return reckoning.notChecked(CheckId::maxDaily, whyNoMaximum(reckoning, reckoning.given.reference.maxPerDay));
+  const std::optional<Found>& day = reckoning.once ? reckoning.ordered : reckoning.orderedDay;
+  if (!day) return reckoning.notChecked(CheckId::maxDaily, WhyNot::missing);
+  const Number perDose = reckoning.once ? Number(1) : reckoning.n->ceil();
+  compareUpper(reckoning, CheckId::maxDaily, FindingCode::overMaxDaily, perDose, side(*day, *reckoning.unit),
+               side(*reckoning.maxDay, *reckoning.unit));
+}
+
+}  // namespace
+
+void compareDose(Reckoning& reckoning) {
+  if (reckoning.isRate) {
+    for (const CheckId id : {CheckId::single, CheckId::daily, CheckId::period, CheckId::maxSingle, CheckId::maxDaily})
+      reckoning.doesNotApply(id);
+    return;
+  }
+  compareSingle(reckoning);
+  compareDaily(reckoning);
+  comparePeriod(reckoning);
+  compareMaxSingle(reckoning);
+  compareMaxDaily(reckoning);
+}
+
+}  // namespace wardchalk::detail

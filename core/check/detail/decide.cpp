@@ -1,0 +1,117 @@
+#include <algorithm>
+#include <array>
+
+#include "core/check/detail/reckoning.h"
+
+namespace wardchalk::detail {
+
+namespace {
+
+/// The order of the papers on the desk, in which what is wanting is asked for.
+constexpr std::array paperOrder = {
+    path::age,           path::height,  path::weight,  path::bsa,          path::dose,          path::route,
+    path::schedule,      path::low,     path::high,    path::referenceSchedule, path::stockKind, path::strength,
+    path::content,       path::diluent, path::finalVolume, path::displacement, path::infusionVolume, path::infusionOver,
+    path::dropFactor,
+};
+
+std::size_t rankOf(std::string_view path) {
+  return static_cast<std::size_t>(std::find(paperOrder.begin(), paperOrder.end(), path) - paperOrder.begin());
+}
+
+void sortNeeds(Worksheet& sheet) {
+  std::stable_sort(sheet.needs.begin(), sheet.needs.end(), [](const Need& a, const Need& b) {
+    if (a.forWhat != b.forWhat) return a.forWhat < b.forWhat;
+    return rankOf(a.path) < rankOf(b.path);
+  });
+}
+
+const Number* ratioOf(const Worksheet& sheet, const Finding& finding) {
+  if (!finding.check) return nullptr;
+  const Check& check = sheet.check(*finding.check);
+  return check.ratio ? &*check.ratio : nullptr;
+}
+
+/// By severity, then the fuller check first, then in the order of the catalogue.
+void sortFindings(Worksheet& sheet) {
+  std::stable_sort(sheet.findings.begin(), sheet.findings.end(), [&](const Finding& a, const Finding& b) {
+    if (a.severity != b.severity) return a.severity < b.severity;
+    if (a.severity == Severity::unsafe) {
+      const Number* first = ratioOf(sheet, a);
+      const Number* second = ratioOf(sheet, b);
+      if (first && second && *first != *second) return *first > *second;
+    }
+    return a.code < b.code;
+  });
+}
+
+bool needsForVerdict(const Worksheet& sheet) {
+  return std::any_of(sheet.needs.begin(), sheet.needs.end(),
+                     [](const Need& need) { return need.forWhat == Need::For::verdict; });
+}
+
+bool isUpper(CheckId id) {
+  switch (id) {
+    case CheckId::single:
+    case CheckId::daily:
+    case CheckId::period:
+    case CheckId::maxSingle:
+    case CheckId::maxDaily:
+    case CheckId::rate: return true;
+    default: return false;  // the others are no upper limit on the dose
+  }
+}
+
+/// The made upper limit that the order fills most.
+std::optional<CheckId> fullest(const Worksheet& sheet) {
+  const Check* worst = nullptr;
+  for (const Check& check : sheet.checks)
+    if (isUpper(check.id) && check.isMade() && check.ratio && (!worst || *check.ratio > *worst->ratio)) worst = &check;
+  if (!worst) return std::nullopt;
+  return worst->id;
+}
+
+void moveToEnd(std::vector<Step>& steps, std::vector<Step>& more) {
+  for (Step& step : more) steps.push_back(std::move(step));
+  more.clear();
+}
+
+}  // namespace
+
+void decide(Reckoning& reckoning) {
+  Worksheet& sheet = reckoning.sheet;
+  sortNeeds(sheet);
+  sortFindings(sheet);
+  sheet.worst = fullest(sheet);
+  sheet.deciding.reset();
+  const Severity first = sheet.findings.empty() ? Severity::note : sheet.findings.front().severity;
+  const bool wanting = needsForVerdict(sheet);
+  if (first <= Severity::notCovered || (first == Severity::ask && !wanting)) {
+    sheet.deciding = 0;
+    constexpr std::array verdicts = {VerdictKind::undecided, VerdictKind::unsafe, VerdictKind::notCovered, VerdictKind::ask};
+    sheet.verdict = verdicts[static_cast<std::size_t>(first)];
+    return;
+  }
+  sheet.verdict = wanting ? VerdictKind::undecided : VerdictKind::safe;
+}
+
+void arrange(Reckoning& reckoning) {
+  Worksheet& sheet = reckoning.sheet;
+  const bool referenceAwaited = !reckoning.given.reference.high;
+  const bool surfaceShown = reckoning.m2Used || referenceAwaited;
+  const bool weightInSurface = surfaceShown && !reckoning.household && !reckoning.surfaceSteps.empty();
+  if (reckoning.kgUsed || referenceAwaited || weightInSurface) moveToEnd(reckoning.in(Section::size), reckoning.weightSteps);
+  if (surfaceShown) moveToEnd(reckoning.in(Section::size), reckoning.surfaceSteps);
+
+  std::optional<CheckId> first = sheet.worst;
+  if (sheet.deciding && sheet.findings[*sheet.deciding].check) first = sheet.findings[*sheet.deciding].check;
+  std::vector<Step>& comparisons = reckoning.in(Section::comparisons);
+  std::stable_sort(comparisons.begin(), comparisons.end(), [&](const Step& a, const Step& b) {
+    const bool aFirst = first && a.id == stepOf(*first);
+    const bool bFirst = first && b.id == stepOf(*first);
+    return aFirst != bFirst ? aFirst : a.id < b.id;
+  });
+  for (std::vector<Step>& section : reckoning.sections) moveToEnd(sheet.steps, section);
+}
+
+}  // namespace wardchalk::detail

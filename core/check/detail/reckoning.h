@@ -1,0 +1,141 @@
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/check/worksheet.h"
+#include "core/medicine/paths.h"
+#include "core/number/decimal_text.h"
+
+namespace wardchalk::detail {
+
+/// The parts of a working, in the order a nurse writes them.
+enum class Section : std::uint8_t { size, limits, ordered, comparisons, amount };
+
+/// A value found on the way and where it was found, ready to stand in the next chain.
+struct Found {
+  Number value;
+  Origin origin;
+};
+
+/// A check of one dose: dose × perDose at most, or at least, the bound. All are in the order's drug unit. It is judged
+/// once for the ordered dose and again for each dose that could be measured.
+struct DoseBound {
+  CheckId check;
+  Number perDose;
+  Relation relation;
+  Number bound;
+
+  [[nodiscard]] bool holdsFor(const Number& dose) const {
+    const Number value = dose * perDose;
+    return relation == Relation::atMost ? value <= bound : value >= bound;
+  }
+};
+
+/// What is found on the way from a case to its worksheet; handed from stage to stage by workOut and gone after it.
+/// Absent values could not be worked out; what is wanting is in `sheet.needs`.
+struct Reckoning {
+  explicit Reckoning(Worksheet& into) : given(into.given), rules(into.rules), sheet(into) {}
+
+  const Case& given;
+  const HouseRules& rules;
+  Worksheet& sheet;
+
+  // size
+  std::optional<Found> kg;               // by house rule
+  std::optional<Number> kgExact;         // lb converted exactly, never rounded
+  std::optional<Number> cmExact;
+  std::optional<Found> m2;               // charted, or computed and rounded by house rule
+  std::optional<Number> computedSquared; // square of the computed surface, before rounding
+  bool household = false;                // the surface was worked in inches and pounds
+  std::vector<Step> weightSteps;         // shown only when the weight in kg is used
+  std::vector<Step> surfaceSteps;        // shown only when the surface is used
+  bool kgUsed = false;
+  bool m2Used = false;
+
+  // schedule and order
+  bool once = false;
+  bool isRate = false;
+  std::optional<Number> n;               // most doses a day, capped
+  std::optional<Unit> unit;              // the order's drug unit
+  std::optional<Found> ordered;          // one dose
+  std::optional<Found> orderedDay;       // the most given in 24 h
+
+  // limits, in `unit`
+  std::optional<Found> limitDose;        // by the reference, before maxima
+  std::optional<Found> limitDay;
+  std::optional<Found> limitWeek;
+  std::optional<Chain> weekChain;
+  std::optional<Found> maxDose;
+  std::optional<Found> maxDay;
+  std::optional<Found> low;              // in the reference's own basis: a dose, a day or a week
+  std::optional<Chain> lowWeekChain;
+
+  std::vector<DoseBound> bounds;
+  bool amountWithheld = false;           // a question about the stock leaves no amount
+  bool strengthUsed = false;
+  std::optional<Step> strengthStep;
+  std::array<std::vector<Step>, 5> sections;
+
+  [[nodiscard]] std::vector<Step>& in(Section section) { return sections[static_cast<std::size_t>(section)]; }
+  [[nodiscard]] Check& check(CheckId id) { return sheet.checks[static_cast<std::size_t>(id)]; }
+
+  void need(std::string_view path, Need::For forWhat, bool finer = false);
+  Finding& tell(FindingCode code, std::string_view field, std::vector<Argument> arguments = {},
+                std::optional<CheckId> check = std::nullopt);
+  void notChecked(CheckId id, WhyNot why);
+  void doesNotApply(CheckId id, std::optional<WhyNot> why = std::nullopt);
+
+  /// The quantity's value in the order's drug unit; none when their dimensions differ.
+  [[nodiscard]] std::optional<Number> inOrderUnit(const Quantity& quantity) const;
+  /// The child's size that a dose per kg or per m² is multiplied by, marked as used; no factor for a flat dose.
+  /// False when it is wanted and not known; then it is noted as needed for the verdict.
+  bool addSizeFactor(Chain& chain, PerSize size);
+  /// Factors from the drug unit of `from` to the order's.
+  void addDrugConversion(Chain& chain, Unit from) const;
+  /// Works the chain, writes the step, gives the value found. A chain of one factor needs no step of its own.
+  Found solveStep(Section section, StepId id, Chain chain, const Units& wanted);
+  [[nodiscard]] Quantity inUnit(const Number& value) const { return {value, *unit}; }
+};
+
+/// The child's size for `size`, if it is known: kg, m² or 1.
+[[nodiscard]] std::optional<Number> sizeValue(const Reckoning& reckoning, PerSize size);
+
+/// A dose as a factor: "120 mg over 1 m²·dose".
+[[nodiscard]] Factor doseFactor(const DoseAmount& dose, std::string_view path);
+/// A found value as a factor: "84 mg over 1 dose".
+[[nodiscard]] Factor foundFactor(const Found& found, Unit over, Unit under);
+/// `count` of one unit over 1 of another: "2 dose over 1 day".
+[[nodiscard]] Factor rateFactor(const Number& count, Unit over, Unit under, Origin origin);
+/// A term over 1.
+[[nodiscard]] Factor over1(Term term);
+
+/// ⌈x⌉, at least 1.
+[[nodiscard]] Number ceilAtLeastOne(const Number& x);
+
+// The stages, in their order. Each reads what the earlier ones found.
+void findSize(Reckoning& reckoning);          // find_size.cpp
+void findSchedule(Reckoning& reckoning);      // find_order.cpp
+void findStrength(Reckoning& reckoning);      // find_strength.cpp
+void findOrder(Reckoning& reckoning);         // find_order.cpp
+void findLimits(Reckoning& reckoning);        // find_limits.cpp
+void checkFit(Reckoning& reckoning);          // check_fit.cpp
+void compareDose(Reckoning& reckoning);       // compare_dose.cpp
+void compareLow(Reckoning& reckoning);        // compare_low.cpp
+void compareRate(Reckoning& reckoning);       // compare_rate.cpp
+void compareSchedule(Reckoning& reckoning);   // compare_schedule.cpp
+void compareBands(Reckoning& reckoning);      // compare_bands.cpp
+void compareSize(Reckoning& reckoning);       // compare_size.cpp
+void noteRounding(Reckoning& reckoning);      // note_rounding.cpp
+void noteTheRest(Reckoning& reckoning);       // notes.cpp
+void decide(Reckoning& reckoning);            // decide.cpp
+void measure(Reckoning& reckoning);           // measure.cpp
+void arrange(Reckoning& reckoning);           // decide.cpp
+
+/// Writes the comparison as a step, sets the check and, for an outside one, tells `outside`.
+void compare(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right, bool holds);
+
+}  // namespace wardchalk::detail

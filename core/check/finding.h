@@ -1,0 +1,66 @@
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "core/check/check.h"
+#include "core/unit/quantity.h"
+
+namespace wardchalk {
+
+/// How much a finding weighs: the verdict it forces; a note forces none.
+enum class Severity : std::uint8_t { undecided, unsafe, notCovered, ask, note };
+
+/// Everything there is to tell; the list is in finding_codes.def.
+enum class FindingCode : std::uint8_t {
+#define WARDCHALK_FINDING(name, id, severity) name,
+#include "core/check/finding_codes.def"
+#undef WARDCHALK_FINDING
+};
+
+inline constexpr std::array findingIds = {
+#define WARDCHALK_FINDING(name, id, severity) std::string_view(id),
+#include "core/check/finding_codes.def"
+#undef WARDCHALK_FINDING
+};
+
+inline constexpr std::array findingSeverities = {
+#define WARDCHALK_FINDING(name, id, severity) Severity::severity,
+#include "core/check/finding_codes.def"
+#undef WARDCHALK_FINDING
+};
+
+[[nodiscard]] constexpr std::string_view idOf(FindingCode code) { return findingIds[static_cast<std::size_t>(code)]; }
+
+/// The severity a finding has unless the place that makes it says otherwise.
+[[nodiscard]] constexpr Severity usualSeverity(FindingCode code) {
+  return findingSeverities[static_cast<std::size_t>(code)];
+}
+
+[[nodiscard]] constexpr std::string_view idOf(Severity severity) {
+  constexpr std::array<std::string_view, 5> ids = {"undecided", "unsafe", "not-covered", "ask", "note"};
+  return ids[static_cast<std::size_t>(severity)];
+}
+
+/// A named value that a finding's sentence needs.
+struct Argument {
+  std::string_view name;
+  std::variant<Quantity, Number, std::string> value;
+  int significant = 4;  ///< digits when it is not shown exactly; more where two values would print alike
+};
+
+/// Something to tell the user: a code with what its sentence needs, the check it came from and the field to look at.
+struct Finding {
+  FindingCode code;
+  Severity severity;
+  std::optional<CheckId> check;
+  std::string_view field;  ///< path of the entry to look at; may be empty
+  std::vector<Argument> arguments;
+};
+
+}  // namespace wardchalk

@@ -1,0 +1,83 @@
+#include "core/check/work_out.h"
+
+#include "core/check/detail/reckoning.h"
+
+namespace wardchalk {
+
+namespace {
+
+using detail::Reckoning;
+
+void prepareChecks(Reckoning& reckoning) {
+  for (std::size_t i = 0; i < checkCount; ++i) {
+    reckoning.sheet.checks[i].id = static_cast<CheckId>(i);
+    reckoning.sheet.checks[i].why = WhyNot::missing;
+  }
+}
+
+void prepareInfusionChecks(Reckoning& reckoning) {
+  const bool stated = reckoning.given.infusion.isStated();
+  for (const CheckId id :
+       {CheckId::concentration, CheckId::concentrationLow, CheckId::infusionTime, CheckId::infusionRate}) {
+    if (stated) reckoning.notChecked(id, WhyNot::notStated);
+    else reckoning.doesNotApply(id, WhyNot::noInfusion);
+  }
+}
+
+/// An order in mL needs the strength before it can be compared: then the mixing is shown where it is used.
+void showEarlyStrength(Reckoning& reckoning) {
+  if (!reckoning.strengthUsed || !reckoning.strengthStep) return;
+  std::vector<Step>& steps = reckoning.in(detail::Section::ordered);
+  steps.insert(steps.begin(), std::move(*reckoning.strengthStep));
+  reckoning.strengthStep.reset();
+}
+
+void findFacts(Reckoning& reckoning) {
+  findSize(reckoning);
+  findSchedule(reckoning);
+  findStrength(reckoning);
+  checkFit(reckoning);
+  findOrder(reckoning);
+  showEarlyStrength(reckoning);
+  findLimits(reckoning);
+}
+
+void judge(Reckoning& reckoning) {
+  prepareInfusionChecks(reckoning);
+  compareDose(reckoning);
+  compareLow(reckoning);
+  compareRate(reckoning);
+  compareSchedule(reckoning);
+  compareBands(reckoning);
+  compareSize(reckoning);
+  noteRounding(reckoning);
+  noteTheRest(reckoning);
+  decide(reckoning);
+  measure(reckoning);
+  decide(reckoning);
+  if (reckoning.sheet.give) reckoning.sheet.give->afterAsking = reckoning.sheet.verdict == VerdictKind::ask;
+}
+
+/// A figure is half typed: nothing is compared, and nothing found so far is told.
+void awaitTyping(Reckoning& reckoning, std::string_view pending) {
+  reckoning.sheet.findings.clear();
+  reckoning.tell(FindingCode::finishTyping, pending);
+  decide(reckoning);
+}
+
+}  // namespace
+
+Worksheet workOut(const Case& given, const HouseRules& rules, std::optional<std::string_view> pending) {
+  Worksheet sheet;
+  sheet.given = given;
+  sheet.rules = rules;
+  Reckoning reckoning(sheet);
+  prepareChecks(reckoning);
+  findFacts(reckoning);
+  if (pending) awaitTyping(reckoning, *pending);
+  else judge(reckoning);
+  arrange(reckoning);
+  return sheet;
+}
+
+}  // namespace wardchalk

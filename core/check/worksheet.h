@@ -1,0 +1,116 @@
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/check/check.h"
+#include "core/check/finding.h"
+#include "core/medicine/case.h"
+#include "core/rules/house_rules.h"
+#include "core/working/step.h"
+
+namespace wardchalk {
+
+enum class VerdictKind : std::uint8_t { safe, ask, unsafe, notCovered, undecided };
+
+[[nodiscard]] constexpr std::string_view idOf(VerdictKind verdict) {
+  constexpr std::array<std::string_view, 5> ids = {"safe", "ask", "unsafe", "not-covered", "undecided"};
+  return ids[static_cast<std::size_t>(verdict)];
+}
+
+/// An input that is still wanting, and for what.
+struct Need {
+  enum class For : std::uint8_t { verdict, amount };
+  std::string_view path;
+  For forWhat;
+  bool finer = false;  ///< it is there, but not fine enough: an age in whole years at the edge of a band
+};
+
+/// The child's weight in kg, by house rule.
+struct WeightFound {
+  Number kg;
+};
+
+/// The child's body surface area as it is used.
+struct SurfaceFound {
+  Number m2;
+  bool charted = false;
+  std::optional<Number> unroundedCut;  ///< computed: the first six decimals
+  int fixedDecimals = -1;              ///< computed and rounded: decimals it is shown with
+};
+
+/// Which of the limits is the lowest.
+enum class SetBy : std::uint8_t { reference, maxPerDose, maxPerDay };
+
+[[nodiscard]] constexpr std::string_view idOf(SetBy by) {
+  constexpr std::array<std::string_view, 3> ids = {"reference", "max_per_dose", "max_per_day"};
+  return ids[static_cast<std::size_t>(by)];
+}
+
+struct Limit {
+  Quantity amount;
+  SetBy setBy;
+};
+
+/// Where the strength used for the amount comes from.
+enum class StrengthFrom : std::uint8_t { labelled, finalVolume, diluentAndDisplacement };
+
+[[nodiscard]] constexpr std::string_view idOf(StrengthFrom from) {
+  constexpr std::array<std::string_view, 3> ids = {"labelled", "final-volume", "diluent-and-displacement"};
+  return ids[static_cast<std::size_t>(from)];
+}
+
+/// Amount of medicine in one mL, tablet or capsule.
+struct StrengthFound {
+  Number perOne;
+  Unit drugUnit;
+  Unit in;
+  StrengthFrom from;
+};
+
+/// The amount to give.
+struct Give {
+  Quantity exact;
+  std::optional<Number> measured;
+  std::optional<Quantity> doseGiven;
+  std::string percentChange;
+  std::optional<Syringe> syringe;
+  int syringes = 0;
+  std::optional<int> containers;      ///< vials needed
+  std::vector<Number> neighbours;     ///< measurable amounts around the exact one, when none can be used
+  bool afterAsking = false;
+};
+
+/// Everything worked out from a case. A view draws from it and calculates nothing.
+struct Worksheet {
+  Case given;
+  HouseRules rules;
+  VerdictKind verdict = VerdictKind::undecided;
+  std::optional<std::size_t> deciding;       ///< index of the deciding finding
+  std::optional<CheckId> worst;              ///< the check that is fullest: named by the reason
+  std::optional<WeightFound> weight;
+  std::optional<SurfaceFound> bsa;
+  std::optional<Quantity> orderedDose;
+  std::optional<Quantity> orderedDay;
+  std::optional<Limit> limitDose;
+  std::optional<Limit> limitDay;
+  std::optional<Quantity> lowDose;
+  std::optional<Quantity> lowDay;
+  std::array<Check, checkCount> checks;
+  std::vector<Finding> findings;             ///< the deciding one first, then by weight
+  std::vector<Need> needs;
+  std::optional<StrengthFound> strength;
+  std::optional<Give> give;
+  std::vector<Step> steps;
+
+  [[nodiscard]] const Check& check(CheckId id) const { return checks[static_cast<std::size_t>(id)]; }
+  [[nodiscard]] const Step* step(StepId id) const;
+  [[nodiscard]] const Finding* finding(FindingCode code) const;
+  /// The deciding finding's code, or the path of the first need; empty when safe.
+  [[nodiscard]] std::string_view because() const;
+};
+
+}  // namespace wardchalk

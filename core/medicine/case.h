@@ -1,0 +1,28 @@
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "core/child/child.h"
+#include "core/medicine/medicine.h"
+#include "core/number/refusal.h"
+
+namespace wardchalk {
+
+/// All the inputs of one problem together; readable values only. A part that was not entered is absent.
+struct Case {
+  std::string title;
+  Child child;
+  Order order;
+  Reference reference;
+  Stock stock;
+  Infusion infusion;
+
+  friend bool operator==(const Case&, const Case&) = default;
+};
+
+/// Entries that are readable one by one and cannot stand together (a low end above the high end …): the first
+/// found, with the path of the entry to change. Empty when all go together.
+[[nodiscard]] std::optional<Refusal> contradictionIn(const Case& inputs);
+
+}  // namespace wardchalk

@@ -1,0 +1,163 @@
+#include "core/number/decimal_text.h"
+
+#include <algorithm>
+
+namespace wardchalk {
+
+namespace {
+
+bool isDigit(char c) { return c >= '0' && c <= '9'; }
+bool isSpace(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
+
+Refusal refuse(RefusalCode code, std::string_view text, std::string suggestion = {}) {
+  return {code, std::string(text), std::move(suggestion), {}};
+}
+
+/// What to write for ".5", "5.", "05": only where it is certain what was meant.
+std::string withoutLeadingZeros(std::string_view text) {
+  const std::size_t first = text.find_first_not_of('0');
+  if (first == std::string_view::npos) return "0";
+  if (text[first] == '.') return "0" + std::string(text.substr(first));
+  return std::string(text.substr(first));
+}
+
+bool isExponent(std::string_view text) {
+  const std::size_t e = text.find_first_of("eE");
+  return e != std::string_view::npos && e > 0 && isDigit(text[0]) && e + 1 < text.size() &&
+         (isDigit(text[e + 1]) || text[e + 1] == '-' || text[e + 1] == '+');
+}
+
+/// The reason why text with something other than digits and points in it is refused.
+RefusalCode strangeCharacter(std::string_view text) {
+  const char first = text.front();
+  if (first == '-' || first == '+' || text.starts_with("−")) return RefusalCode::sign;
+  if (text.find(',') != std::string_view::npos) return RefusalCode::comma;
+  if (isExponent(text)) return RefusalCode::exponent;
+  if (std::any_of(text.begin(), text.end(), isSpace)) return RefusalCode::spaceInNumber;
+  if (text.find('/') != std::string_view::npos || text.find("½") != std::string_view::npos ||
+      text.find("¼") != std::string_view::npos || text.find("¾") != std::string_view::npos)
+    return RefusalCode::fraction;
+  // Digits of other scripts are two- or three-byte sequences; a Latin letter is one byte.
+  if (std::any_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) >= 0xD9; }))
+    return RefusalCode::otherDigits;
+  return RefusalCode::notANumber;
+}
+
+std::optional<Refusal> badShape(std::string_view text) {
+  const std::size_t point = text.find('.');
+  if (point != std::string_view::npos && text.find('.', point + 1) != std::string_view::npos)
+    return refuse(RefusalCode::secondPoint, text);
+  if (text == ".") return refuse(RefusalCode::notANumber, text);
+  if (point == 0) return refuse(RefusalCode::barePoint, text, "0" + std::string(text));
+  if (point == text.size() - 1) return refuse(RefusalCode::trailingPoint, text, std::string(text.substr(0, point)));
+  if (text.size() > 1 && text[0] == '0' && text[1] != '.')
+    return refuse(RefusalCode::leadingZero, text, withoutLeadingZeros(text));
+  if (text.size() > mostDigits + 1) return refuse(RefusalCode::tooLong, text.substr(0, 40));
+  return std::nullopt;
+}
+
+std::string digitsOf(const Number& whole) { return whole.rationalText(); }
+
+/// Fixed decimals without sign handling trouble: values here are never negative below -0.
+std::string fixed(const Number& value, int decimals) {
+  const Number size = value.absolute().rounded(decimals);
+  std::string digits = digitsOf(size * Number::powerOfTen(decimals));
+  if (decimals > 0) {
+    const auto wanted = static_cast<std::size_t>(decimals) + 1;
+    if (digits.size() < wanted) digits.insert(0, wanted - digits.size(), '0');
+    digits.insert(digits.size() - static_cast<std::size_t>(decimals), ".");
+  }
+  return value.isNegative() && !size.isZero() ? "-" + digits : digits;
+}
+
+std::string withoutTrailingZeros(std::string text) {
+  if (text.find('.') == std::string::npos) return text;
+  while (text.back() == '0') text.pop_back();
+  if (text.back() == '.') text.pop_back();
+  return text;
+}
+
+std::string grouped(std::string text, Grouping grouping) {
+  if (grouping == Grouping::none) return text;
+  std::size_t end = text.find('.');
+  if (end == std::string::npos) end = text.size();
+  const std::size_t begin = text.starts_with('-') ? 1 : 0;
+  while (end > begin + 3) {
+    end -= 3;
+    text.insert(end, ",");
+  }
+  return text;
+}
+
+/// Decimals needed for `significant` digits; negative for large numbers is shown as 0.
+int decimalsFor(const Number& value, int significant) {
+  Number size = value.absolute();
+  int decimals = significant;
+  while (size >= Number(1)) {
+    size = size / Number(10);
+    --decimals;
+  }
+  if (size.isZero()) return 0;
+  while (size * Number(10) < Number(1)) {
+    size = size * Number(10);
+    ++decimals;
+  }
+  return std::max(decimals, 0);
+}
+
+}  // namespace
+
+Result<Number> readDecimal(std::string_view text) {
+  if (text.empty()) return refuse(RefusalCode::empty, text);
+  const bool plain = std::all_of(text.begin(), text.end(), [](char c) { return isDigit(c) || c == '.'; });
+  if (!plain) return refuse(strangeCharacter(text), text.substr(0, 60));
+  if (auto refusal = badShape(text)) return *refusal;
+  const std::size_t point = text.find('.');
+  if (point == std::string_view::npos) return Number::fromDigits(text, 0);
+  std::string digits(text.substr(0, point));
+  digits.append(text.substr(point + 1));
+  return Number::fromDigits(digits, static_cast<int>(text.size() - point - 1));
+}
+
+Result<Number> readPositive(std::string_view text) {
+  Result<Number> number = readDecimal(text);
+  if (number && number->isZero()) return refuse(RefusalCode::zero, text);
+  return number;
+}
+
+ShownNumber show(const Number& value, Grouping grouping, int significant) {
+  if (value.endsWithin(4)) return {grouped(withoutTrailingZeros(fixed(value, 4)), grouping), true};
+  std::string text = withoutTrailingZeros(fixed(value, decimalsFor(value, significant)));
+  return {grouped(std::move(text), grouping), false};
+}
+
+int digitsApart(const Number& a, const Number& b) {
+  int significant = 4;
+  while (a != b && show(a, Grouping::none, significant).text == show(b, Grouping::none, significant).text) ++significant;
+  return significant;
+}
+
+std::pair<ShownNumber, ShownNumber> showApart(const Number& a, const Number& b, Grouping grouping) {
+  const int significant = digitsApart(a, b);
+  return {show(a, grouping, significant), show(b, grouping, significant)};
+}
+
+std::string fixedText(const Number& value, int decimals) { return fixed(value, decimals); }
+
+std::string exactText(const Number& value) {
+  if (value.isWhole()) return value.rationalText();
+  for (int decimals = 1; decimals <= 40; ++decimals)
+    if (value.endsWithin(decimals)) return fixed(value, decimals);
+  return value.rationalText();
+}
+
+std::string percentText(const Number& part, const Number& whole) {
+  const Number percent = part * Number(100) / whole;
+  const Number rounded = percent.rounded(1);
+  if (rounded != Number(100) || part == whole) return withoutTrailingZeros(fixed(rounded, 1));
+  return percent < Number(100) ? "99.9" : "100.1";
+}
+
+std::string plainPercent(const Number& percent) { return withoutTrailingZeros(fixed(percent.rounded(1), 1)); }
+
+}  // namespace wardchalk

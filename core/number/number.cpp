@@ -1,0 +1,262 @@
+#include "core/number/number.h"
+
+#include <boost/multiprecision/cpp_int.hpp>
+#include <cassert>
+#include <limits>
+#include <optional>
+#include <utility>
+
+namespace wardchalk {
+
+namespace {
+
+using boost::multiprecision::cpp_int;
+using boost::multiprecision::cpp_rational;
+__extension__ typedef __int128 Wide;
+__extension__ typedef unsigned __int128 UnsignedWide;
+
+constexpr std::int64_t largest = std::numeric_limits<std::int64_t>::max();
+
+UnsignedWide magnitude(Wide value) {
+  return value < 0 ? UnsignedWide{0} - static_cast<UnsignedWide>(value) : static_cast<UnsignedWide>(value);
+}
+
+UnsignedWide greatestCommonDivisor(UnsignedWide a, UnsignedWide b) {
+  while (b != 0) {
+    if (a <= std::numeric_limits<std::uint64_t>::max() && b <= std::numeric_limits<std::uint64_t>::max()) {
+      auto x = static_cast<std::uint64_t>(a);
+      auto y = static_cast<std::uint64_t>(b);
+      while (y != 0) x = std::exchange(y, x % y);
+      return x;
+    }
+    a = std::exchange(b, a % b);
+  }
+  return a;
+}
+
+struct Words {
+  std::int64_t numerator;
+  std::int64_t denominator;
+};
+
+/// Lowest terms, if they fit two words.
+std::optional<Words> reduced(Wide numerator, Wide denominator) {
+  assert(denominator != 0);
+  const bool negative = (numerator < 0) != (denominator < 0);
+  UnsignedWide over = magnitude(numerator);
+  UnsignedWide under = magnitude(denominator);
+  const UnsignedWide common = greatestCommonDivisor(over, under);
+  over /= common;
+  under /= common;
+  if (over > static_cast<UnsignedWide>(largest) || under > static_cast<UnsignedWide>(largest)) return std::nullopt;
+  const auto value = static_cast<std::int64_t>(over);
+  return Words{negative ? -value : value, static_cast<std::int64_t>(under)};
+}
+
+cpp_int tenTo(int exponent) { return boost::multiprecision::pow(cpp_int(10), static_cast<unsigned>(exponent)); }
+
+constexpr int wordPowers = 18;  // ten to the 18 still fits one word
+
+std::int64_t wordTenTo(int exponent) {
+  std::int64_t power = 1;
+  for (int i = 0; i < exponent; ++i) power *= 10;
+  return power;
+}
+
+cpp_int floorOf(const cpp_rational& value) {
+  cpp_int quotient;
+  cpp_int remainder;
+  const cpp_int over = boost::multiprecision::numerator(value);
+  boost::multiprecision::divide_qr(over, boost::multiprecision::denominator(value), quotient, remainder);
+  if (remainder < 0) --quotient;
+  return quotient;
+}
+
+}  // namespace
+
+struct Number::Big {
+  cpp_rational value;
+};
+
+/// The one door between the two representations.
+struct BigAccess {
+  static bool isBig(const Number& number) { return number.big_ != nullptr; }
+  static std::int64_t over(const Number& number) { return number.numerator_; }
+  static std::int64_t under(const Number& number) { return number.denominator_; }
+
+  static cpp_rational toBig(const Number& number) {
+    if (number.big_) return number.big_->value;
+    return cpp_rational(cpp_int(number.numerator_), cpp_int(number.denominator_));
+  }
+
+  static Number fromWords(Words words) {
+    Number number;
+    number.numerator_ = words.numerator;
+    number.denominator_ = words.denominator;
+    return number;
+  }
+
+  static Number fromBig(const cpp_rational& value) {
+    const cpp_int over = boost::multiprecision::numerator(value);
+    const cpp_int under = boost::multiprecision::denominator(value);
+    if (abs(over) <= largest && under <= largest)
+      return fromWords({static_cast<std::int64_t>(over), static_cast<std::int64_t>(under)});
+    Number number;
+    number.big_ = std::make_shared<const Number::Big>(Number::Big{value});
+    return number;
+  }
+};
+
+namespace {
+
+bool bothWords(const Number& a, const Number& b) { return !BigAccess::isBig(a) && !BigAccess::isBig(b); }
+
+/// The whole part of value × 10^(2·decimals): its integer root is the root cut after `decimals` decimals.
+cpp_int scaledForRoot(const cpp_rational& value, int decimals) {
+  return floorOf(value * cpp_rational(tenTo(2 * decimals)));
+}
+
+Number overPowerOfTen(const cpp_int& digits, int decimals) {
+  return BigAccess::fromBig(cpp_rational(digits, tenTo(decimals)));
+}
+
+}  // namespace
+
+Number Number::ratio(std::int64_t numerator, std::int64_t denominator) {
+  if (const auto words = reduced(numerator, denominator)) return BigAccess::fromWords(*words);
+  return BigAccess::fromBig(cpp_rational(cpp_int(numerator), cpp_int(denominator)));
+}
+
+Number Number::fromDigits(std::string_view digits, int decimals) {
+  if (digits.size() <= wordPowers && decimals <= wordPowers) {
+    std::int64_t value = 0;
+    for (const char digit : digits) value = value * 10 + (digit - '0');
+    return ratio(value, wordTenTo(decimals));
+  }
+  // Built digit by digit: the library's own text reader takes a leading zero for octal.
+  cpp_int value = 0;
+  for (const char digit : digits) value = value * 10 + (digit - '0');
+  return overPowerOfTen(value, decimals);
+}
+
+Number Number::powerOfTen(int exponent) {
+  const int size = exponent < 0 ? -exponent : exponent;
+  const Number power = size <= wordPowers ? Number(wordTenTo(size)) : BigAccess::fromBig(cpp_rational(tenTo(size)));
+  return exponent < 0 ? Number(1) / power : power;
+}
+
+bool Number::isZero() const { return !big_ && numerator_ == 0; }
+
+bool Number::isWhole() const {
+  return big_ ? boost::multiprecision::denominator(big_->value) == 1 : denominator_ == 1;
+}
+
+bool Number::isNegative() const { return big_ ? big_->value < 0 : numerator_ < 0; }
+
+Number Number::absolute() const { return isNegative() ? Number(0) - *this : *this; }
+
+Number Number::floor() const {
+  if (big_) return BigAccess::fromBig(cpp_rational(floorOf(big_->value)));
+  const std::int64_t quotient = numerator_ / denominator_;
+  return Number(numerator_ % denominator_ < 0 ? quotient - 1 : quotient);
+}
+
+Number Number::ceil() const { return Number(0) - (Number(0) - *this).floor(); }
+
+Number Number::rounded(int decimals) const {
+  const Number scale = powerOfTen(decimals);
+  const Number half = ratio(1, 2);
+  const Number size = (absolute() * scale + half).floor() / scale;
+  return isNegative() ? Number(0) - size : size;
+}
+
+bool Number::endsWithin(int decimals) const {
+  if (!big_ && decimals <= wordPowers) return wordTenTo(decimals) % denominator_ == 0;
+  return (*this * powerOfTen(decimals)).isWhole();
+}
+
+std::string Number::rationalText() const {
+  if (!big_) {
+    std::string text = std::to_string(numerator_);
+    if (denominator_ != 1) text.append("/").append(std::to_string(denominator_));
+    return text;
+  }
+  std::string text = boost::multiprecision::numerator(big_->value).str();
+  if (!isWhole()) text.append("/").append(boost::multiprecision::denominator(big_->value).str());
+  return text;
+}
+
+Number Number::rootCut(int decimals) const {
+  assert(!isNegative());
+  return overPowerOfTen(sqrt(scaledForRoot(BigAccess::toBig(*this), decimals)), decimals);
+}
+
+Number Number::rootRounded(int decimals) const {
+  assert(!isNegative());
+  const cpp_rational value = BigAccess::toBig(*this);
+  cpp_int root = sqrt(scaledForRoot(value, decimals));
+  // root + 1/2 <= √(value)·10^d, squared and multiplied out: no root is taken in the comparison.
+  const cpp_int twice = 2 * root + 1;
+  if (cpp_rational(twice * twice) <= 4 * value * cpp_rational(tenTo(2 * decimals))) ++root;
+  return overPowerOfTen(root, decimals);
+}
+
+bool Number::hasExactRoot() const {
+  const cpp_rational value = BigAccess::toBig(*this);
+  const cpp_int over = boost::multiprecision::numerator(value);
+  const cpp_int under = boost::multiprecision::denominator(value);
+  const cpp_int overRoot = sqrt(over);
+  const cpp_int underRoot = sqrt(under);
+  return overRoot * overRoot == over && underRoot * underRoot == under;
+}
+
+Number operator+(const Number& a, const Number& b) {
+  if (bothWords(a, b)) {
+    const Wide over = Wide{a.numerator_} * b.denominator_ + Wide{b.numerator_} * a.denominator_;
+    if (const auto words = reduced(over, Wide{a.denominator_} * b.denominator_)) return BigAccess::fromWords(*words);
+  }
+  return BigAccess::fromBig(BigAccess::toBig(a) + BigAccess::toBig(b));
+}
+
+Number operator-(const Number& a, const Number& b) {
+  if (bothWords(a, b)) {
+    const Wide over = Wide{a.numerator_} * b.denominator_ - Wide{b.numerator_} * a.denominator_;
+    if (const auto words = reduced(over, Wide{a.denominator_} * b.denominator_)) return BigAccess::fromWords(*words);
+  }
+  return BigAccess::fromBig(BigAccess::toBig(a) - BigAccess::toBig(b));
+}
+
+Number operator*(const Number& a, const Number& b) {
+  if (bothWords(a, b)) {
+    if (const auto words = reduced(Wide{a.numerator_} * b.numerator_, Wide{a.denominator_} * b.denominator_))
+      return BigAccess::fromWords(*words);
+  }
+  return BigAccess::fromBig(BigAccess::toBig(a) * BigAccess::toBig(b));
+}
+
+Number operator/(const Number& a, const Number& b) {
+  assert(!b.isZero());
+  if (bothWords(a, b)) {
+    if (const auto words = reduced(Wide{a.numerator_} * b.denominator_, Wide{a.denominator_} * b.numerator_))
+      return BigAccess::fromWords(*words);
+  }
+  return BigAccess::fromBig(BigAccess::toBig(a) / BigAccess::toBig(b));
+}
+
+bool operator==(const Number& a, const Number& b) {
+  if (bothWords(a, b)) return a.numerator_ == b.numerator_ && a.denominator_ == b.denominator_;
+  return BigAccess::toBig(a) == BigAccess::toBig(b);
+}
+
+std::strong_ordering operator<=>(const Number& a, const Number& b) {
+  if (bothWords(a, b)) {
+    const Wide left = Wide{a.numerator_} * b.denominator_;
+    const Wide right = Wide{b.numerator_} * a.denominator_;
+    return left < right ? std::strong_ordering::less
+                        : right < left ? std::strong_ordering::greater : std::strong_ordering::equal;
+  }
+  const int order = BigAccess::toBig(a).compare(BigAccess::toBig(b));
+  return order < 0 ? std::strong_ordering::less : order > 0 ? std::strong_ordering::greater : std::strong_ordering::equal;
+}
+
+}  // namespace wardchalk

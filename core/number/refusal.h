@@ -1,0 +1,41 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+#include "core/number/refusal_code.h"
+
+namespace wardchalk {
+
+/// Why an entry was not accepted: a stable code and what the sentence needs. It holds no sentence; words are
+/// chosen at the edge (`core/words`). Nothing that was typed is ever altered: `typed` is what stood there.
+struct Refusal {
+  RefusalCode code;
+  std::string typed;       ///< the text that was refused, as it stood
+  std::string suggestion;  ///< what to write instead, where that is known; else empty
+  std::string path;        ///< the field or file key it belongs to, "order.dose"; set by whoever knows it
+
+  friend bool operator==(const Refusal&, const Refusal&) = default;
+};
+
+/// A value, or why there is none. The one result type for everything that can fail on input.
+template <typename T>
+class [[nodiscard]] Result {
+ public:
+  Result(T value) : content_(std::move(value)) {}                 // NOLINT(google-explicit-constructor): `return x;`
+  Result(Refusal refusal) : content_(std::move(refusal)) {}       // NOLINT(google-explicit-constructor)
+
+  [[nodiscard]] explicit operator bool() const { return content_.index() == 0; }
+  [[nodiscard]] const T& operator*() const& { return std::get<0>(content_); }
+  [[nodiscard]] T&& operator*() && { return std::get<0>(std::move(content_)); }
+  [[nodiscard]] const T* operator->() const { return &std::get<0>(content_); }
+  [[nodiscard]] const Refusal& refusal() const { return std::get<1>(content_); }
+
+ private:
+  std::variant<T, Refusal> content_;
+};
+
+}  // namespace wardchalk

@@ -1,0 +1,30 @@
+#pragma once
+
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "core/number/refusal.h"
+#include "core/unit/quantity.h"
+
+namespace wardchalk {
+
+/// A quantity as it was written, before a field says what it may be: "120 mg/5 mL" is 120 mg per 5 mL.
+struct Written {
+  struct Per {
+    std::optional<Number> value;  ///< the number after the slash, when one was written
+    Unit unit;
+  };
+  Quantity first;
+  std::vector<Quantity> more;  ///< further parts: the "3 oz" of "8 lb 3 oz"
+  std::vector<Per> per;
+};
+
+/// Reads a number, a space, a unit, and whatever follows after slashes or as smaller parts. Refuses unsafe and
+/// unknown spellings with what to write instead, ratio and percent strengths with their mg/mL.
+[[nodiscard]] Result<Written> readWritten(std::string_view text);
+
+/// The unit this text names. Unsafe abbreviations and other spellings are refused with what to write.
+[[nodiscard]] Result<Unit> readUnit(std::string_view text);
+
+}  // namespace wardchalk

@@ -1,0 +1,105 @@
+#include "core/working/chain.h"
+
+#include <algorithm>
+
+namespace wardchalk {
+
+namespace {
+
+struct Use {
+  Unit unit;
+  Place place;
+  bool struck = false;
+};
+
+std::vector<Use> usesOn(const Chain& chain, bool over) {
+  std::vector<Use> uses;
+  for (std::size_t f = 0; f < chain.factors.size(); ++f) {
+    const Term& term = over ? chain.factors[f].over : chain.factors[f].under;
+    for (std::size_t u = 0; u < term.units.size(); ++u)
+      uses.push_back({term.units[u], {static_cast<int>(f), over, static_cast<int>(u)}});
+  }
+  return uses;
+}
+
+std::vector<Unit> leftIn(const std::vector<Use>& uses) {
+  std::vector<Unit> left;
+  for (const Use& use : uses)
+    if (!use.struck) left.push_back(use.unit);
+  return left;
+}
+
+bool samePile(std::vector<Unit> a, std::vector<Unit> b) {
+  std::sort(a.begin(), a.end());
+  std::sort(b.begin(), b.end());
+  return a == b;
+}
+
+/// Every second of each kind; no value if one has no twin.
+std::optional<std::vector<Unit>> halved(std::vector<Unit> units) {
+  std::sort(units.begin(), units.end());
+  std::vector<Unit> half;
+  for (std::size_t i = 0; i < units.size(); i += 2) {
+    if (i + 1 == units.size() || units[i] != units[i + 1]) return std::nullopt;
+    half.push_back(units[i]);
+  }
+  return half;
+}
+
+Number valueOf(const Chain& chain) {
+  Number over(1);
+  Number under(1);
+  for (const Factor& factor : chain.factors) {
+    over = over * factor.over.value;
+    under = under * factor.under.value;
+  }
+  return over / under;
+}
+
+}  // namespace
+
+bool sameUnits(const Units& a, const Units& b) { return samePile(a.over, b.over) && samePile(a.under, b.under); }
+
+Product cancel(const Chain& chain) {
+  std::vector<Use> above = usesOn(chain, true);
+  std::vector<Use> below = usesOn(chain, false);
+  Product product{valueOf(chain), {}, {}};
+  for (Use& up : above) {
+    const auto partner = std::find_if(below.begin(), below.end(),
+                                      [&](const Use& down) { return !down.struck && down.unit == up.unit; });
+    if (partner == below.end()) continue;
+    up.struck = partner->struck = true;
+    product.pairs.push_back({up.unit, up.place, partner->place});
+  }
+  product.left = {leftIn(above), leftIn(below)};
+  return product;
+}
+
+std::optional<Units> rootOf(const Units& units) {
+  auto over = halved(units.over);
+  auto under = halved(units.under);
+  if (!over || !under) return std::nullopt;
+  return Units{std::move(*over), std::move(*under)};
+}
+
+Solution solve(const Chain& chain, const Units& wanted) {
+  Product product = cancel(chain);
+  const std::optional<Units> found = chain.rooted ? rootOf(product.left) : product.left;
+  const bool fits = found && sameUnits(*found, wanted);
+  return {std::move(product), fits};
+}
+
+Factor conversionFactor(const Conversion& fact) {
+  const Origin origin = Origin::constant(fact.constant);
+  return {{fact.toValue, {fact.to}, origin}, {fact.fromValue, {fact.from}, origin}};
+}
+
+std::vector<Factor> conversionFactors(Unit from, Unit to, Pounds pounds) {
+  std::vector<Factor> factors;
+  if (from == to) return factors;
+  if (const auto path = conversionPath(from, to, pounds))
+    for (const Conversion& fact : *path) factors.push_back(conversionFactor(fact));
+  return factors;
+}
+
+}  // namespace wardchalk

@@ -1,0 +1,25 @@
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <string_view>
+
+namespace wardchalk {
+
+/// The steps that a working can have; the list with stable ids is in step_ids.def.
+enum class StepId : std::uint8_t {
+#define WARDCHALK_STEP(name, id) name,
+#include "core/working/step_ids.def"
+#undef WARDCHALK_STEP
+};
+
+inline constexpr std::array stepIds = {
+#define WARDCHALK_STEP(name, id) std::string_view(id),
+#include "core/working/step_ids.def"
+#undef WARDCHALK_STEP
+};
+
+/// The stable id that stands in files: "limit-dose".
+[[nodiscard]] constexpr std::string_view idOf(StepId id) { return stepIds[static_cast<std::size_t>(id)]; }
+
+}  // namespace wardchalk
