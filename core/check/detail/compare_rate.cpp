@@ -15,18 +15,24 @@ std::optional<Chain> rateChain(Reckoning& reckoning, const DoseAmount& rate, std
   return chain;
 }
 
-std::string rateText(const Number& value, Unit drug, Unit time) {
-  return printed(Quantity{value, drug}).append("/").append(idOf(time));
-}
-
-Side sideOf(Chain chain, Unit drug, Unit time) {
+Side sideOf(Chain chain, Unit drug) {
   const Number value = cancel(chain).exact;
-  Side side{{value, {drug}, chain.factors.front().over.origin}, std::nullopt, rateText(value, drug, time)};
+  Side side{{value, {drug}, chain.factors.front().over.origin}, std::nullopt, {}};
   if (chain.factors.size() > 1) side.chain = std::move(chain);
   return side;
 }
 
+/// Writes both rates out per `time`, with digits added until they do not print alike.
+void writeRates(Side& left, Side& right, Unit time) {
+  const int significant = digitsApart(left.term.value, right.term.value);
+  for (Side* side : {&left, &right}) {
+    const Quantity amount{side->term.value, side->term.units.front()};
+    side->text = printed(amount, Grouping::commas, significant).append("/").append(idOf(time));
+  }
+}
+
 void compareRates(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right, FindingCode outside) {
+  writeRates(left, right, unitOf(reckoning.given.order.dose->perTime));
   const Number value = left.term.value;
   const Number limit = right.term.value;
   const bool holds = relation == Relation::atMost ? value <= limit : value >= limit;
@@ -55,13 +61,13 @@ void compareRate(Reckoning& reckoning) {
   std::optional<Chain> left = rateChain(reckoning, order, path::dose, time);
   std::optional<Chain> right = rateChain(reckoning, *reference.high, path::high, time);
   if (!left || !right) return reckoning.notChecked(CheckId::rate, WhyNot::noSize);
-  const Side ordered = sideOf(std::move(*left), drug, time);
-  compareRates(reckoning, CheckId::rate, ordered, Relation::atMost, sideOf(std::move(*right), drug, time),
+  const Side ordered = sideOf(std::move(*left), drug);
+  compareRates(reckoning, CheckId::rate, ordered, Relation::atMost, sideOf(std::move(*right), drug),
                FindingCode::overRate);
   if (!reference.low) return;
   std::optional<Chain> low = rateChain(reckoning, *reference.low, path::low, time);
   if (low)
-    compareRates(reckoning, CheckId::low, ordered, Relation::atLeast, sideOf(std::move(*low), drug, time),
+    compareRates(reckoning, CheckId::low, ordered, Relation::atLeast, sideOf(std::move(*low), drug),
                  FindingCode::belowLow);
 }
 
