@@ -67,6 +67,22 @@ std::string commaIn(const Json& value, const std::string& key) {
   return {};
 }
 
+/// Two values that are not equal never print alike (R1).
+std::string alike(const Json& sheet) {
+  for (const Json& check : sheet.at("checks"))
+    if (check.contains("percent") && check.at("value") == check.at("limit") && check.at("percent") != "100")
+      return check.at("id").get<std::string>() + " prints two values alike: " + check.dump();
+  for (const Json& finding : sheet.at("findings")) {
+    const Json& told = finding.at("arguments");
+    const bool rounding =
+        finding.at("code") == "rounding-decides";  // an order at the limit as rounded is one
+    for (const char* other : {rounding ? "unrounded" : "limit", "expected"})
+      if (told.contains("ordered") && told.contains(other) && told.at("ordered") == told.at(other))
+        return "a finding prints two values alike: " + finding.dump();
+  }
+  return {};
+}
+
 std::string wrongSteps(const Json& sheet) {
   for (const Json& step : sheet.at("steps")) {
     if (step.at("words").get<std::string>().empty()) return "a step without words";
@@ -88,7 +104,7 @@ TEST(FileProperties, everyWorksheetParsesAndIsWhole) {
     const Json sheet = Json::parse(text, nullptr, /*allow_exceptions=*/false);
     if (sheet.is_discarded()) return "no JSON: " + text + shown(random);
     if (text.find('\n') != std::string::npos) return "a line break" + shown(random);
-    for (const std::string& wrong : {wrongChecks(sheet), wrongSteps(sheet), commaIn(sheet, "")})
+    for (const std::string& wrong : {wrongChecks(sheet), wrongSteps(sheet), alike(sheet), commaIn(sheet, "")})
       if (!wrong.empty()) return wrong + shown(random);
     if (sheet.at("verdict") == "safe" ? sheet.contains("because") : !sheet.contains("because"))
       return "a verdict without its cause, or safe with one" + shown(random);

@@ -219,7 +219,7 @@ class CaseDrawer {
     if (choices_.onceIn(10))
       set("reference.age_from", std::string(choices_.of({"1 month", "2 year", "4 year", "54 month"})));
     if (choices_.onceIn(10)) set("reference.age_up_to", std::string(choices_.of({"15 year", "12 year"})));
-    if (choices_.onceIn(10)) set("reference.weight_below", std::string(choices_.of({"40 kg", "88 lb"})));
+    if (choices_.onceIn(10)) set("reference.weight_below", std::string(choices_.of({"40 kg", "88 lb", "20000 g"})));
     if (choices_.onceIn(8)) set("reference.bsa_from", "0.5 m2");
   }
 
@@ -278,7 +278,7 @@ class CaseDrawer {
     rough_.unit = choices_.of({"mcg", "mg", "units"});
     const std::string size(choices_.of({"/kg", "", "/m2"}));
     const std::string time(choices_.of({"/min", "/h"}));
-    const int high = choices_.between(1, 99);
+    const int high = choices_.between(1, 99) * (choices_.onceIn(4) ? 1000 : 1);
     set("reference.high", decimal(high, 1) + " " + rough_.unit + size + time);
     if (choices_.onceIn(2))
       set("reference.low",
