@@ -97,6 +97,7 @@ std::vector<Filling> wordFillings(const Finding& finding, const Phrasebook& book
 PhraseId phraseFor(const Finding& finding) {
   if (finding.code == FindingCode::strengthDiffers && finding.severity == Severity::note)
     return PhraseId::strength_differsNote;
+  if (finding.code == FindingCode::tooFast && finding.check == CheckId::infusionTime) return PhraseId::tooFast_time;
   return findingPhrases[static_cast<std::size_t>(finding.code)];
 }
 
