@@ -76,7 +76,7 @@ void writeDoses(JsonWriter& writer, const Worksheet& sheet) {
 
 std::string comparedText(const Compared& compared, int significant) {
   if (const auto* quantity = std::get_if<Quantity>(&compared)) return filed(*quantity, significant);
-  if (const auto* text = std::get_if<std::string>(&compared)) return *text;
+  if (const auto* text = std::get_if<std::string>(&compared)) return withoutThousands(*text);
   return {};
 }
 

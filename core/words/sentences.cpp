@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/medicine/paths.h"
+#include "core/number/decimal_text.h"
 #include "core/unit/print.h"
 
 namespace wardchalk {
@@ -252,7 +253,7 @@ std::string routeText(Route route, const Phrasebook& book) {
 std::string filedArgument(const Argument& argument) {
   if (const auto* quantity = std::get_if<Quantity>(&argument.value)) return filed(*quantity, argument.significant);
   if (const auto* number = std::get_if<Number>(&argument.value)) return exactText(*number);
-  return std::get<std::string>(argument.value);
+  return withoutThousands(std::get<std::string>(argument.value));
 }
 
 }  // namespace wardchalk

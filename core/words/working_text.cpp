@@ -113,7 +113,9 @@ std::string formulaLine(const SurfaceByFormula& formula) {
 
 void writeSideChain(std::string& out, const Side& side) {
   if (!side.chain) return;
-  out.append(indent).append(chainLine(*side.chain)).append(" = ").append(sideText(side)).append("\n");
+  const std::string result = sideText(side);
+  const bool exact = !result.starts_with("≈");  // "=" stands only where it is exact
+  out.append(indent).append(chainLine(*side.chain)).append(exact ? " = " : " ").append(result).append("\n");
 }
 
 void writeComparison(std::string& out, const Comparison& comparison, const Phrasebook& book) {

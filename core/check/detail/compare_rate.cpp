@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "core/check/detail/reckoning.h"
 #include "core/unit/print.h"
 
@@ -20,8 +22,23 @@ Side sidePer(Chain chain, Unit over, std::string_view under) {
   return side;
 }
 
+namespace {
+
+/// Adds digits to two sides that print alike and are not equal, until they differ (R1).
+void tellApart(Side& left, Side& right) {
+  if (left.text != right.text || left.term.value == right.term.value) return;
+  const int significant = digitsApart(left.term.value, right.term.value);
+  for (Side* side : {&left, &right}) {
+    const std::string per = side->text.substr(std::min(side->text.find('/'), side->text.size()));
+    side->text = printed(Quantity{side->term.value, side->term.units.front()}, Grouping::commas, significant) + per;
+  }
+}
+
+}  // namespace
+
 void compareSides(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right, FindingCode outside,
                   std::string_view field) {
+  tellApart(left, right);
   const Number value = left.term.value;
   const Number limit = right.term.value;
   const bool holds = relation == Relation::atMost ? value <= limit : value >= limit;
