@@ -2,8 +2,9 @@
 
 Written from the text of the rules and from nothing else. Draws cases of the common kinds (per dose, day and week; per
 kg, per m2 and flat; schedules, maxima, low ends, as needed, once, caps, charted surface; liquids, tablets, orders in
-mL), has the console work them, and compares verdict, limits, ordered doses, status and percent of every check of the
-dose, and the amount with its device. Prints each disagreement and ends with status 1 if there is any.
+mL), has the console work them, and compares the verdict, what is asked, limits, ordered doses, status and percent of
+every check of the dose, and the amount with its device. Prints each disagreement and ends with status 1 if there is
+any.
 
     rules_opinion.py CONSOLE [COUNT [SEED]]
 """
@@ -195,7 +196,8 @@ class Opinion:
                 D = high if own_once else high * ceil(b) if b is not None else None
             elif time == "day":
                 D = high
-                S = high if own_once else high / ceil1(a) if a is not None else high / ceil1(n) if n is not None else None
+                doses = F(1) if own_once else ceil1(a) if a is not None else ceil1(n) if n is not None else None
+                S = high / doses if doses is not None else None
             else:
                 W = high
                 S = W if own_once else W / max(7 * a, 1) if a is not None \
@@ -222,7 +224,8 @@ class Opinion:
             at_most("daily", OD, D)
             rarely = (written and written[1] < 1) or (b is not None and b < 1)
             if O is not None and n is not None and (rarely or time == "week"):
-                at_most("period", O * 7 * n, W if time == "week" else S * 7 * b if S is not None and b is not None else None)
+                week = W if time == "week" else S * 7 * b if S is not None and b is not None else None
+                at_most("period", O * 7 * n, week)
             if written and own is not None:
                 inside = not own_once and (written[1] <= b if as_needed else a <= written[0] and written[1] <= b)
                 self.checks["schedule"] = (inside, None)
@@ -338,7 +341,7 @@ class Opinion:
     def judge(self):
         outside = {name for name, (within, _) in self.checks.items() if not within}
         if "low" in outside:
-            self.asks.add("below-low")
+            self.asks.add("below-low" if "low" in self.reference else "below-usual")
         if "schedule" in outside:
             self.asks.add("schedule-differs")
         if self.undecided:
@@ -371,8 +374,9 @@ def draw_child(draw):
                            typed(draw, kg * 2.2, 1) + " lb", f"{int(kg * 2.2)} lb {draw.randrange(1, 16)} oz",
                            typed(draw, kg, 1) + " kg"][kind]
     if draw.random() < 0.9:
+        feet = f"{int(cm / 31)} ft {draw.randrange(1, 12)} in"
         child["height"] = [f"{round(cm)} cm", typed(draw, cm, 1) + " cm", typed(draw, cm / 100, 2) + " m",
-                           typed(draw, cm / 2.54, 1) + " in", f"{int(cm / 31)} ft {draw.randrange(1, 12)} in"][draw.randrange(5)]
+                           typed(draw, cm / 2.54, 1) + " in", feet][draw.randrange(5)]
     m2 = (kg * cm / 3600) ** 0.5
     if draw.random() < 0.15:
         child["bsa"] = typed(draw, m2 * draw.choice([1, 0.97, 1.04, 0.9, 1.1]), 2) + " m2"
@@ -389,7 +393,8 @@ def draw_stock(draw, order, aim, unit):
         return {"kind": "solid", "strength": f"{amount} {unit}/tablet", "divides_into": draw.choice([1, 2, 4])}
     per_ml = aim / draw.choice([0.05, 0.3, 0.77, 1, 1.5, 2.3, 3.2, 4.9, 8, 13, 41, 100, 250])
     count = draw.choice([1, 5, 50])
-    stock = {"kind": "liquid", "strength": typed(draw, per_ml * count, 4) + f" {unit}/" + (f"{count} mL" if count > 1 else "mL")}
+    volume = f"{count} mL" if count > 1 else "mL"
+    stock = {"kind": "liquid", "strength": typed(draw, per_ml * count, 4) + f" {unit}/{volume}"}
     if kind > 0.93:
         order["dose"] = typed(draw, aim / per_ml, 2) + " mL"
     return stock
@@ -416,11 +421,13 @@ def draw_case(draw):
     per_dose = high * scale / {"/dose": 1, "/day": max(doses, 1), "/week": max(doses * 7, 1)}[time]
     if draw.random() < 0.25:
         per = draw.choice(["", "", "/kg"])
-        reference["max_per_dose"] = typed(draw, per_dose * draw.choice([0.5, 0.9, 1, 1.2]) / (kg if per else 1), 3) + f" {unit}{per}"
+        most = per_dose * draw.choice([0.5, 0.9, 1, 1.2]) / (kg if per else 1)
+        reference["max_per_dose"] = typed(draw, most, 3) + f" {unit}{per}"
     if draw.random() < 0.25:
         per = draw.choice(["", "", "/kg", "/m2"])
         by = {"": 1, "/kg": kg, "/m2": m2}[per]
-        reference["max_per_day"] = typed(draw, per_dose * max(doses, 1) * draw.choice([0.5, 0.95, 1, 1.3]) / by, 3) + f" {unit}{per}"
+        most = per_dose * max(doses, 1) * draw.choice([0.5, 0.95, 1, 1.3]) / by
+        reference["max_per_day"] = typed(draw, most, 3) + f" {unit}{per}"
     aim = per_dose * draw.choice([1, 1, 0.95, 0.9, 0.92, 0.5, 0.75, 1.001, 1.02, 1.1, 2, 3, 0.999])
     by, per = draw.choice([(1, ""), (1, ""), (1, ""), (kg, "/kg"), (m2, "/m2")])
     if draw.random() < 0.15:
@@ -478,9 +485,12 @@ def compare_give(found, expected, wrong):
 def disagreements(sheet, opinion):
     wrong = []
     if sheet["verdict"] != opinion.verdict:
-        wrong.append(f"verdict: {sheet['verdict']} ({sheet.get('because')}), by the rules {opinion.verdict} {sorted(opinion.asks)}")
+        wrong.append(f"verdict: {sheet['verdict']} ({sheet.get('because')}), by the rules {opinion.verdict}")
     compare_amounts(sheet, opinion, "ordered", opinion.ordered, wrong)
     compare_amounts(sheet, opinion, "limit", opinion.limit, wrong)
+    asked = {finding["code"] for finding in sheet["findings"] if finding["severity"] == "ask"}
+    if asked != opinion.asks:
+        wrong.append(f"asked: {sorted(asked)}, by the rules {sorted(opinion.asks)}")
     compare_give(sheet.get("give"), opinion.give, wrong)
     for check in sheet["checks"]:
         name = check["id"]
