@@ -1,0 +1,40 @@
+#include "ui/form/choice_box.h"
+
+#include <QKeyEvent>
+#include <QSignalBlocker>
+#include <QWheelEvent>
+
+namespace wardchalk::ui {
+
+ChoiceBox::ChoiceBox(QWidget* parent) : QComboBox(parent) {
+  setFocusPolicy(Qt::StrongFocus);  // not Qt::WheelFocus
+  setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  setMinimumContentsLength(1);
+  addItem(QString(), QString());
+  connect(this, &QComboBox::currentIndexChanged, this, [this] {
+    if (byKey_) Q_EMIT passed();
+    else Q_EMIT made();
+  });
+}
+
+void ChoiceBox::addChoice(std::string_view id, const QString& words) {
+  addItem(words, QString::fromUtf8(id.data(), static_cast<qsizetype>(id.size())));
+}
+
+std::string ChoiceBox::chosen() const { return currentData().toString().toStdString(); }
+
+void ChoiceBox::choose(std::string_view id) {
+  const QSignalBlocker quietly(this);
+  const QString wanted = QString::fromUtf8(id.data(), static_cast<qsizetype>(id.size()));
+  setCurrentIndex(wanted.isEmpty() ? 0 : qMax(0, findData(wanted)));
+}
+
+void ChoiceBox::keyPressEvent(QKeyEvent* event) {
+  byKey_ = true;
+  QComboBox::keyPressEvent(event);
+  byKey_ = false;
+}
+
+void ChoiceBox::wheelEvent(QWheelEvent* event) { event->ignore(); }
+
+}  // namespace wardchalk::ui

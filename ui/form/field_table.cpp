@@ -1,0 +1,192 @@
+#include "ui/form/field_table.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <algorithm>
+#include <array>
+
+#include "core/medicine/paths.h"
+#include "core/unit/unit.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr std::array sexes = {ChoiceWord{"female", QT_TRANSLATE_NOOP("Choice", "female")},
+                              ChoiceWord{"male", QT_TRANSLATE_NOOP("Choice", "male")}};
+constexpr std::array methods = {ChoiceWord{"measured", QT_TRANSLATE_NOOP("Choice", "measured")},
+                                ChoiceWord{"estimated", QT_TRANSLATE_NOOP("Choice", "estimated")},
+                                ChoiceWord{"charted", QT_TRANSLATE_NOOP("Choice", "charted")}};
+constexpr std::array routes = {ChoiceWord{"oral", QT_TRANSLATE_NOOP("Choice", "oral")},
+                               ChoiceWord{"enteral", QT_TRANSLATE_NOOP("Choice", "enteral (tube)")},
+                               ChoiceWord{"intravenous", QT_TRANSLATE_NOOP("Choice", "intravenous")},
+                               ChoiceWord{"intramuscular", QT_TRANSLATE_NOOP("Choice", "intramuscular")},
+                               ChoiceWord{"subcutaneous", QT_TRANSLATE_NOOP("Choice", "subcutaneous")},
+                               ChoiceWord{"rectal", QT_TRANSLATE_NOOP("Choice", "rectal")},
+                               ChoiceWord{"inhaled", QT_TRANSLATE_NOOP("Choice", "inhaled")},
+                               ChoiceWord{"topical", QT_TRANSLATE_NOOP("Choice", "topical")}};
+constexpr std::array kinds = {ChoiceWord{"liquid", QT_TRANSLATE_NOOP("Choice", "liquid")},
+                              ChoiceWord{"powder", QT_TRANSLATE_NOOP("Choice", "powder to mix")},
+                              ChoiceWord{"solid", QT_TRANSLATE_NOOP("Choice", "tablet or capsule")}};
+constexpr std::array pieces = {ChoiceWord{"1", QT_TRANSLATE_NOOP("Choice", "whole only")},
+                               ChoiceWord{"2", QT_TRANSLATE_NOOP("Choice", "halves")},
+                               ChoiceWord{"4", QT_TRANSLATE_NOOP("Choice", "quarters")}};
+
+#define LABEL(text) QT_TRANSLATE_NOOP("Field", text)
+#define HINT(text) QT_TRANSLATE_NOOP("Hint", text)
+
+using G = FieldGroup;
+using K = FieldKind;
+using V = InView;
+
+// clang-format off
+constexpr std::array table = {
+    FieldSpec{path::height, G::child, K::quantity, V::always, 3, LABEL("Heigh&t"), nullptr},
+    FieldSpec{path::weight, G::child, K::quantity, V::always, 3, LABEL("&Weight"), nullptr},
+    FieldSpec{path::age, G::child, K::quantity, V::always, 3, LABEL("&Age"), nullptr},
+    FieldSpec{path::sex, G::child, K::choice, V::always, 3, LABEL("Se&x"), HINT("only to judge the size"), sexes},
+    FieldSpec{path::bsa, G::child, K::quantity, V::unfolded, 3, LABEL("Charted BSA"), HINT("if the chart states it")},
+    FieldSpec{path::weightMethod, G::child, K::choice, V::unfolded, 3, LABEL("Weight was"), nullptr, methods},
+    FieldSpec{path::bornEarly, G::child, K::flag, V::unfolded, 3, LABEL("Born early"), nullptr},
+    FieldSpec{path::sizeConfirmed, G::child, K::flag, V::unfolded, 3, LABEL("Unusual size is right"), nullptr},
+
+    FieldSpec{path::medicine, G::order, K::words, V::always, 3, LABEL("&Medicine"), nullptr},
+    FieldSpec{path::route, G::order, K::choice, V::always, 3, LABEL("&Route"), nullptr, routes},
+    FieldSpec{path::dose, G::order, K::dose, V::always, 6, LABEL("&Dose ordered"), HINT("number, unit, and what it is for")},
+    FieldSpec{path::schedule, G::order, K::words, V::always, 3, LABEL("How &often"), HINT("such as every 6 h, 3 times a day")},
+    FieldSpec{path::asNeeded, G::order, K::flag, V::always, 3, LABEL("Only as &needed"), nullptr},
+    FieldSpec{path::maxDosesPerDay, G::order, K::words, V::unfolded, 3, LABEL("At most, doses in 24 h"), nullptr},
+    FieldSpec{path::title, G::order, K::words, V::unfolded, 3, LABEL("Title of this sheet"), HINT("no names or numbers of people")},
+
+    FieldSpec{path::high, G::reference, K::dose, V::always, 6, LABEL("&Up to"), HINT("the most that the reference allows")},
+    FieldSpec{path::low, G::reference, K::lowEnd, V::always, 2, LABEL("Fro&m, if stated"), nullptr},
+    FieldSpec{path::referenceSchedule, G::reference, K::words, V::always, 2, LABEL("How often, &if stated"), nullptr},
+    FieldSpec{path::source, G::reference, K::words, V::always, 2, LABEL("Source and &page"), nullptr},
+    FieldSpec{path::limitOnly, G::reference, K::flag, V::unfolded, 3, LABEL("A limit, not a usual dose"), nullptr},
+    FieldSpec{path::referenceRoute, G::reference, K::choice, V::unfolded, 3, LABEL("For the route"), nullptr, routes},
+    FieldSpec{path::maxPerDose, G::reference, K::dose, V::unfolded, 6, LABEL("Maximum in one dose"), nullptr},
+    FieldSpec{path::maxPerDay, G::reference, K::dose, V::unfolded, 6, LABEL("Maximum in 24 h"), nullptr},
+    FieldSpec{path::ageFrom, G::reference, K::quantity, V::unfolded, 3, LABEL("Age from"), nullptr},
+    FieldSpec{path::ageOver, G::reference, K::quantity, V::unfolded, 3, LABEL("Age over"), nullptr},
+    FieldSpec{path::ageBelow, G::reference, K::quantity, V::unfolded, 3, LABEL("Age below"), nullptr},
+    FieldSpec{path::ageUpTo, G::reference, K::quantity, V::unfolded, 3, LABEL("Age up to"), nullptr},
+    FieldSpec{path::weightFrom, G::reference, K::quantity, V::unfolded, 3, LABEL("Weight from"), nullptr},
+    FieldSpec{path::weightOver, G::reference, K::quantity, V::unfolded, 3, LABEL("Weight over"), nullptr},
+    FieldSpec{path::weightBelow, G::reference, K::quantity, V::unfolded, 3, LABEL("Weight below"), nullptr},
+    FieldSpec{path::weightUpTo, G::reference, K::quantity, V::unfolded, 3, LABEL("Weight up to"), nullptr},
+    FieldSpec{path::bsaFrom, G::reference, K::quantity, V::unfolded, 3, LABEL("BSA from"), nullptr},
+    FieldSpec{path::bsaOver, G::reference, K::quantity, V::unfolded, 3, LABEL("BSA over"), nullptr},
+    FieldSpec{path::bsaBelow, G::reference, K::quantity, V::unfolded, 3, LABEL("BSA below"), nullptr},
+    FieldSpec{path::bsaUpTo, G::reference, K::quantity, V::unfolded, 3, LABEL("BSA up to"), nullptr},
+
+    FieldSpec{path::stockKind, G::stock, K::choice, V::always, 2, LABEL("In hand is a (&k)"), nullptr, kinds},
+    FieldSpec{path::strength, G::stock, K::strength, V::always, 4, LABEL("&Label says"), HINT("amount in a volume or a tablet")},
+    FieldSpec{path::dividesInto, G::stock, K::choice, V::solid, 3, LABEL("Tablet can be given in"), nullptr, pieces},
+    FieldSpec{path::content, G::stock, K::quantity, V::powder, 3, LABEL("Vial holds"), nullptr},
+    FieldSpec{path::diluent, G::stock, K::quantity, V::powder, 3, LABEL("Liquid added"), nullptr},
+    FieldSpec{path::finalVolume, G::stock, K::quantity, V::powder, 3, LABEL("Volume after mixing"), nullptr},
+    FieldSpec{path::displacement, G::stock, K::quantity, V::powder, 3, LABEL("Powder takes up"), nullptr},
+
+    FieldSpec{path::infusionVolume, G::infusion, K::quantity, V::unfolded, 3, LABEL("Volume to run"), nullptr},
+    FieldSpec{path::infusionOver, G::infusion, K::quantity, V::unfolded, 3, LABEL("Runs over"), nullptr},
+    FieldSpec{path::dropFactor, G::infusion, K::quantity, V::unfolded, 3, LABEL("Drop factor of the set"), nullptr},
+    FieldSpec{path::minInfusionTime, G::infusion, K::quantity, V::unfolded, 3, LABEL("Reference: not faster than"), nullptr},
+    FieldSpec{path::maxInfusionRate, G::infusion, K::dose, V::unfolded, 6, LABEL("Reference: rate at most"), nullptr},
+    FieldSpec{path::maxConcentration, G::infusion, K::strength, V::unfolded, 6, LABEL("Reference: at most so concentrated"), nullptr},
+    FieldSpec{path::minConcentration, G::infusion, K::strength, V::unfolded, 6, LABEL("Reference: at least so concentrated"), nullptr},
+};
+// clang-format on
+
+#undef LABEL
+#undef HINT
+
+struct BasisWord {
+  std::string_view id;
+  const char* words;
+};
+
+constexpr std::array bases = {
+    BasisWord{"/dose", QT_TRANSLATE_NOOP("Basis", "in each dose")},
+    BasisWord{"/kg/dose", QT_TRANSLATE_NOOP("Basis", "for each kg, each dose")},
+    BasisWord{"/m2/dose", QT_TRANSLATE_NOOP("Basis", "for each m², each dose")},
+    BasisWord{"/day", QT_TRANSLATE_NOOP("Basis", "in 24 h")},
+    BasisWord{"/kg/day", QT_TRANSLATE_NOOP("Basis", "for each kg, in 24 h")},
+    BasisWord{"/m2/day", QT_TRANSLATE_NOOP("Basis", "for each m², in 24 h")},
+    BasisWord{"/week", QT_TRANSLATE_NOOP("Basis", "in a week")},
+    BasisWord{"/kg/week", QT_TRANSLATE_NOOP("Basis", "for each kg, in a week")},
+    BasisWord{"/m2/week", QT_TRANSLATE_NOOP("Basis", "for each m², in a week")},
+    BasisWord{"/h", QT_TRANSLATE_NOOP("Basis", "each hour")},
+    BasisWord{"/kg/h", QT_TRANSLATE_NOOP("Basis", "for each kg, each hour")},
+    BasisWord{"/m2/h", QT_TRANSLATE_NOOP("Basis", "for each m², each hour")},
+    BasisWord{"/min", QT_TRANSLATE_NOOP("Basis", "each minute")},
+    BasisWord{"/kg/min", QT_TRANSLATE_NOOP("Basis", "for each kg, each minute")},
+    BasisWord{"/m2/min", QT_TRANSLATE_NOOP("Basis", "for each m², each minute")},
+};
+
+QString translated(const char* context, const char* text) { return QCoreApplication::translate(context, text); }
+
+QString fromView(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+
+/// Each unit of "ft in" or "drop/mL" put through `word`, joined by `between`.
+template <typename Word>
+QString eachUnit(std::string_view unit, const QString& between, Word word) {
+  QStringList words;
+  for (const QString& id : fromView(unit).split(QLatin1Char(' '))) {
+    const auto known = unitWithId(id.toStdString());
+    words << (known ? fromView(word(infoOf(*known))) : id);
+  }
+  return words.join(between);
+}
+
+}  // namespace
+
+std::span<const FieldSpec> fieldTable() { return table; }
+
+const FieldSpec& fieldSpec(std::string_view path) {
+  const auto found = std::find_if(table.begin(), table.end(), [&](const FieldSpec& spec) { return spec.path == path; });
+  Q_ASSERT(found != table.end());
+  return *found;
+}
+
+QString labelOf(const FieldSpec& spec) { return translated("Field", spec.label); }
+
+QString nameOf(const FieldSpec& spec) { return labelOf(spec).remove(QLatin1Char('&')); }
+
+QString headingOf(FieldGroup group) {
+  switch (group) {
+    case FieldGroup::child: return translated("Form", QT_TRANSLATE_NOOP("Form", "Child"));
+    case FieldGroup::order: return translated("Form", QT_TRANSLATE_NOOP("Form", "Order"));
+    case FieldGroup::reference: return translated("Form", QT_TRANSLATE_NOOP("Form", "Reference"));
+    case FieldGroup::stock: return translated("Form", QT_TRANSLATE_NOOP("Form", "Stock"));
+    case FieldGroup::infusion: return translated("Form", QT_TRANSLATE_NOOP("Form", "Infusion"));
+  }
+  return {};
+}
+
+QString moreOf(FieldGroup group) {
+  switch (group) {
+    case FieldGroup::child: return translated("Form", QT_TRANSLATE_NOOP("Form", "charted BSA, weighing"));
+    case FieldGroup::order: return translated("Form", QT_TRANSLATE_NOOP("Form", "most doses, title"));
+    case FieldGroup::reference: return translated("Form", QT_TRANSLATE_NOOP("Form", "maxima, bands, route"));
+    case FieldGroup::stock: return {};
+    case FieldGroup::infusion: return translated("Form", QT_TRANSLATE_NOOP("Form", "volume, time, drops"));
+  }
+  return {};
+}
+
+QString shownUnit(std::string_view unit) {
+  if (unit == "drop/mL") return translated("Unit", QT_TRANSLATE_NOOP("Unit", "drops/mL"));
+  return eachUnit(unit, QStringLiteral(" + "), [](const UnitInfo& info) { return info.one; });
+}
+
+QString spokenUnit(std::string_view unit) {
+  if (unit == "drop/mL") return translated("Unit", QT_TRANSLATE_NOOP("Unit", "drops in one millilitre"));
+  return eachUnit(unit, translated("Unit", QT_TRANSLATE_NOOP("Unit", " and ")), [](const UnitInfo& info) { return info.words; });
+}
+
+QString shownBasis(std::string_view basis) {
+  const auto found = std::find_if(bases.begin(), bases.end(), [&](const BasisWord& word) { return word.id == basis; });
+  return found == bases.end() ? shownUnit(basis) : translated("Basis", found->words);
+}
+
+}  // namespace wardchalk::ui
