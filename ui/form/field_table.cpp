@@ -58,10 +58,10 @@ constexpr std::array table = {
     FieldSpec{path::maxDosesPerDay, G::order, K::words, V::unfolded, 3, LABEL("At most, doses in 24 h"), nullptr},
     FieldSpec{path::title, G::order, K::words, V::unfolded, 3, LABEL("Title of this sheet"), HINT("no names or numbers of people")},
 
-    FieldSpec{path::high, G::reference, K::dose, V::always, 6, LABEL("&Up to"), HINT("the most that the reference allows")},
-    FieldSpec{path::low, G::reference, K::lowEnd, V::always, 2, LABEL("Fro&m, if stated"), nullptr},
+    FieldSpec{path::high, G::reference, K::dose, V::always, 6, LABEL("U&p to"), HINT("the most that the reference allows")},
+    FieldSpec{path::low, G::reference, K::lowEnd, V::always, 2, LABEL("From, if &stated"), nullptr},
     FieldSpec{path::referenceSchedule, G::reference, K::words, V::always, 2, LABEL("How often, &if stated"), nullptr},
-    FieldSpec{path::source, G::reference, K::words, V::always, 2, LABEL("Source and &page"), nullptr},
+    FieldSpec{path::source, G::reference, K::words, V::always, 2, LABEL("Source and pa&ge"), nullptr},
     FieldSpec{path::limitOnly, G::reference, K::flag, V::unfolded, 3, LABEL("A limit, not a usual dose"), nullptr},
     FieldSpec{path::referenceRoute, G::reference, K::choice, V::unfolded, 3, LABEL("For the route"), nullptr, routes},
     FieldSpec{path::maxPerDose, G::reference, K::dose, V::unfolded, 6, LABEL("Maximum in one dose"), nullptr},
@@ -79,7 +79,7 @@ constexpr std::array table = {
     FieldSpec{path::bsaBelow, G::reference, K::quantity, V::unfolded, 3, LABEL("BSA below"), nullptr},
     FieldSpec{path::bsaUpTo, G::reference, K::quantity, V::unfolded, 3, LABEL("BSA up to"), nullptr},
 
-    FieldSpec{path::stockKind, G::stock, K::choice, V::always, 2, LABEL("In hand is a (&k)"), nullptr, kinds},
+    FieldSpec{path::stockKind, G::stock, K::choice, V::always, 2, LABEL("Stoc&k is"), nullptr, kinds},
     FieldSpec{path::strength, G::stock, K::strength, V::always, 4, LABEL("&Label says"), HINT("amount in a volume or a tablet")},
     FieldSpec{path::dividesInto, G::stock, K::choice, V::solid, 3, LABEL("Tablet can be given in"), nullptr, pieces},
     FieldSpec{path::content, G::stock, K::quantity, V::powder, 3, LABEL("Vial holds"), nullptr},
@@ -99,29 +99,6 @@ constexpr std::array table = {
 
 #undef LABEL
 #undef HINT
-
-struct BasisWord {
-  std::string_view id;
-  const char* words;
-};
-
-constexpr std::array bases = {
-    BasisWord{"/dose", QT_TRANSLATE_NOOP("Basis", "in each dose")},
-    BasisWord{"/kg/dose", QT_TRANSLATE_NOOP("Basis", "for each kg, each dose")},
-    BasisWord{"/m2/dose", QT_TRANSLATE_NOOP("Basis", "for each m², each dose")},
-    BasisWord{"/day", QT_TRANSLATE_NOOP("Basis", "in 24 h")},
-    BasisWord{"/kg/day", QT_TRANSLATE_NOOP("Basis", "for each kg, in 24 h")},
-    BasisWord{"/m2/day", QT_TRANSLATE_NOOP("Basis", "for each m², in 24 h")},
-    BasisWord{"/week", QT_TRANSLATE_NOOP("Basis", "in a week")},
-    BasisWord{"/kg/week", QT_TRANSLATE_NOOP("Basis", "for each kg, in a week")},
-    BasisWord{"/m2/week", QT_TRANSLATE_NOOP("Basis", "for each m², in a week")},
-    BasisWord{"/h", QT_TRANSLATE_NOOP("Basis", "each hour")},
-    BasisWord{"/kg/h", QT_TRANSLATE_NOOP("Basis", "for each kg, each hour")},
-    BasisWord{"/m2/h", QT_TRANSLATE_NOOP("Basis", "for each m², each hour")},
-    BasisWord{"/min", QT_TRANSLATE_NOOP("Basis", "each minute")},
-    BasisWord{"/kg/min", QT_TRANSLATE_NOOP("Basis", "for each kg, each minute")},
-    BasisWord{"/m2/min", QT_TRANSLATE_NOOP("Basis", "for each m², each minute")},
-};
 
 QString translated(const char* context, const char* text) { return QCoreApplication::translate(context, text); }
 
@@ -182,11 +159,6 @@ QString shownUnit(std::string_view unit) {
 QString spokenUnit(std::string_view unit) {
   if (unit == "drop/mL") return translated("Unit", QT_TRANSLATE_NOOP("Unit", "drops in one millilitre"));
   return eachUnit(unit, translated("Unit", QT_TRANSLATE_NOOP("Unit", " and ")), [](const UnitInfo& info) { return info.words; });
-}
-
-QString shownBasis(std::string_view basis) {
-  const auto found = std::find_if(bases.begin(), bases.end(), [&](const BasisWord& word) { return word.id == basis; });
-  return found == bases.end() ? shownUnit(basis) : translated("Basis", found->words);
 }
 
 }  // namespace wardchalk::ui

@@ -51,7 +51,4 @@ struct FieldSpec {
 [[nodiscard]] QString shownUnit(std::string_view unit);
 [[nodiscard]] QString spokenUnit(std::string_view unit);
 
-/// What a dose is for, in words: "each dose, for each m²".
-[[nodiscard]] QString shownBasis(std::string_view basis);
-
 }  // namespace wardchalk::ui
