@@ -91,9 +91,9 @@ void CaseDraft::commit(std::string_view path) {
   findContradictions();
 }
 
-void CaseDraft::open(std::span<const EntryText> entries) {
+void CaseDraft::open(std::span<const WrittenEntry> entries) {
   clear();
-  for (const EntryText& entry : entries) {
+  for (const WrittenEntry& entry : entries) {
     Field& field = at(entry.path);
     field.boxes = boxesOf(entry.path, entry.text);
     field.asOpened = entry.text;
@@ -179,8 +179,8 @@ void CaseDraft::findContradictions() {
 
 Case CaseDraft::toCase() const { return caseWithout(contradictions_); }
 
-std::vector<EntryText> CaseDraft::entries() const {
-  std::vector<EntryText> all;
+std::vector<WrittenEntry> CaseDraft::entries() const {
+  std::vector<WrittenEntry> all;
   for (std::size_t i = 0; i < fields_.size(); ++i)
     if (!fields_[i].boxes.isEmpty()) all.push_back({std::string(pathAt(i)), text(pathAt(i))});
   return all;

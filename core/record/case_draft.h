@@ -9,6 +9,7 @@
 
 #include "core/medicine/case.h"
 #include "core/number/refusal.h"
+#include "core/record/case_file.h"
 #include "core/record/field_text.h"
 
 namespace wardchalk {
@@ -19,13 +20,6 @@ enum class FieldState : std::uint8_t { empty, pending, refused, read };
 /// Which units are offered in height and weight while they are empty. A number that was typed is never
 /// relabelled.
 enum class UnitSystem : std::uint8_t { none, metric, household };
-
-/// One entry as a case file has it: its path and its text, exactly as typed.
-struct EntryText {
-  std::string path;
-  std::string text;
-  friend bool operator==(const EntryText&, const EntryText&) = default;
-};
 
 /// The form's only truth: what was typed in each field and what became of it. It holds no widget. Nothing
 /// typed is ever lost or altered, and nothing is read before it is committed. A path that no case has is our
@@ -41,7 +35,7 @@ class CaseDraft {
   /// Reads the field: it becomes empty, refused or read.
   void commit(std::string_view path);
   /// Empties every field and reads these entries of a case file instead.
-  void open(std::span<const EntryText> entries);
+  void open(std::span<const WrittenEntry> entries);
   /// Empties every field; height and weight offer the units of the system again.
   void clear();
   /// Offers the units of a system in height and weight where they are empty.
@@ -64,7 +58,7 @@ class CaseDraft {
   /// it.
   [[nodiscard]] Case toCase() const;
   /// Every entry that holds something, in the order of the papers.
-  [[nodiscard]] std::vector<EntryText> entries() const;
+  [[nodiscard]] std::vector<WrittenEntry> entries() const;
 
  private:
   struct Field {

@@ -222,12 +222,12 @@ std::string sideText(const Side& side, int significant) {
   return shown.marked() + " " + unitsText(side.term.units, Spelling::printed);
 }
 
-std::string relationSign(Relation relation) {
+std::string relationSign(Relation relation, const Phrasebook& book) {
   switch (relation) {
     case Relation::atMost: return "≤";
     case Relation::atLeast: return "≥";
-    case Relation::inside: return "∈";
-    case Relation::same: return "=";
+    case Relation::inside: return say(book, PhraseId::relation_inside);
+    case Relation::same: return say(book, PhraseId::relation_same);
   }
   return {};
 }

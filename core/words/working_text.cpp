@@ -92,7 +92,7 @@ std::string resultText(const Step& step, const Solved& solved, const Phrasebook&
   const std::string sign = equalsSign(step);
   if (solved.chain.rooted) {
     const ShownNumber square = show(solved.product.exact);
-    const std::string root = " = √" + square.marked() + " m⁴";
+    const std::string root = (square.exact ? " = √" : " ≈ √") + square.text + " m⁴";
     if (sign == "=") return root + " = " + result;
     return root + " ≈ " + unroundedText(step) + " m², rounded to " + result;
   }
@@ -120,7 +120,7 @@ void writeComparison(std::string& out, const Comparison& comparison, const Phras
   const int significant = digitsApart(comparison.left.term.value, comparison.right.term.value);
   const std::string truth = say(book, comparison.holds ? PhraseId::truth_true : PhraseId::truth_false);
   out.append(indent).append(sideText(comparison.left, significant)).append(" ");
-  out.append(relationSign(comparison.relation)).append(" ").append(sideText(comparison.right, significant));
+  out.append(relationSign(comparison.relation, book)).append(" ").append(sideText(comparison.right, significant));
   out.append("    ").append(truth).append("\n");
 }
 

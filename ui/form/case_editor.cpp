@@ -76,7 +76,7 @@ void CaseEditor::finishAll() {
     finish(QString::fromUtf8(spec.path.data(), static_cast<qsizetype>(spec.path.size())));
 }
 
-void CaseEditor::open(const std::vector<EntryText>& entries) {
+void CaseEditor::open(const std::vector<WrittenEntry>& entries) {
   draft_.open(entries);
   undoStack_.clear();
   ++typing_;

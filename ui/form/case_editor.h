@@ -27,7 +27,7 @@ class CaseEditor : public QObject {
   void finishAll();
 
   /// A file takes the place of everything; it cannot be undone.
-  void open(const std::vector<EntryText>& entries);
+  void open(const std::vector<WrittenEntry>& entries);
   /// Empties every field; it cannot be undone, so that nothing about a child stays.
   void clear();
   void offer(UnitSystem system);

@@ -225,7 +225,7 @@ TEST(CaseDraft, clearEmptiesEveryFieldAndOffersTheSystemAgain) {
   EXPECT_EQ(draft.boxes(path::weight).unit, "lb oz");
 }
 
-const std::vector<EntryText> file = {
+const std::vector<WrittenEntry> file = {
     {"child.age", "2 week 3 day"},
     {"child.height", "3 ft 5 in"},
     {"child.weight", "37 lb 4 oz"},
