@@ -158,6 +158,12 @@ std::string percentText(const Number& part, const Number& whole) {
   return percent < Number(100) ? "99.9" : "100.1";
 }
 
+std::string excessText(const Number& value, const Number& limit) {
+  const Number percent = (value - limit) * Number(100) / limit;
+  if (!percent.rounded(1).isZero()) return plainPercent(percent);
+  return withoutTrailingZeros(fixed(percent, decimalsFor(percent, 1)));
+}
+
 std::string plainPercent(const Number& percent) { return withoutTrailingZeros(fixed(percent.rounded(1), 1)); }
 
 }  // namespace wardchalk

@@ -51,6 +51,9 @@ struct ShownNumber {
 /// A part of a whole in percent with one decimal; never "100" unless they are equal (R1).
 [[nodiscard]] std::string percentText(const Number& part, const Number& whole);
 
+/// By how many percent `value` is over `limit`, in one decimal or, where that would read 0, in its first digit.
+[[nodiscard]] std::string excessText(const Number& value, const Number& limit);
+
 /// A percentage that is not a comparison (a change, a threshold): one decimal, no trailing zero.
 [[nodiscard]] std::string plainPercent(const Number& percent);
 

@@ -13,11 +13,12 @@ Side side(Chain chain, Unit unit) {
 }
 
 /// Two values as arguments, with digits added until they do not print alike.
-std::vector<Argument> argumentsFor(const Quantity& ordered, const Quantity& limit) {
+std::vector<Argument> excessArguments(const Quantity& ordered, const Quantity& limit) {
   const int significant = digitsApart(ordered.value, limit.value);
   return {{"ordered", ordered, significant},
           {"limit", limit, significant},
-          {"percent", percentText(ordered.value, limit.value)}};
+          {"percent", percentText(ordered.value, limit.value)},
+          {"over", excessText(ordered.value, limit.value)}};
 }
 
 /// An upper limit on the dose: made, shown, told when outside, and kept to be judged again for a measured dose.
@@ -30,7 +31,7 @@ void compareUpper(Reckoning& reckoning, CheckId id, FindingCode over, const Numb
   reckoning.check(id).ratio = value.value / limit.value;
   reckoning.bounds.push_back({id, perDose, Relation::atMost, limit.value});
   compare(reckoning, id, std::move(left), Relation::atMost, std::move(right), holds);
-  if (!holds) reckoning.tell(over, path::dose, argumentsFor(value, limit), id);
+  if (!holds) reckoning.tell(over, path::dose, excessArguments(value, limit), id);
 }
 
 WhyNot whyNoLimit(const Reckoning& reckoning) {

@@ -36,6 +36,7 @@ void compareRates(Reckoning& reckoning, CheckId id, Side left, Relation relation
   const std::string_view limitName = relation == Relation::atMost ? "limit" : "expected";
   std::vector<Argument> arguments = {
       {"ordered", left.text}, {limitName, right.text}, {"percent", percentText(value, limit)}};
+  if (!holds && relation == Relation::atMost) arguments.push_back({"over", excessText(value, limit)});
   compare(reckoning, id, std::move(left), relation, std::move(right), holds);
   if (!holds) reckoning.tell(outside, path::dose, std::move(arguments), id);
 }

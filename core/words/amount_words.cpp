@@ -1,0 +1,98 @@
+#include "core/words/amount_words.h"
+
+#include "core/unit/print.h"
+#include "core/words/sentences.h"
+
+namespace wardchalk {
+
+namespace {
+
+std::string joined(std::string first, const std::string& second, std::string_view with) {
+  if (first.empty()) return second;
+  if (!second.empty()) first.append(with).append(second);
+  return first;
+}
+
+std::string whenText(const Order& order, const Phrasebook& book) {
+  const std::string route = order.route ? routeText(*order.route, book) : std::string();
+  return joined(route, order.schedule ? order.schedule->text : std::string(), ", ");
+}
+
+std::string deviceText(const Give& give, const Phrasebook& book) {
+  std::string text;
+  if (give.syringe) {
+    const bool oral = give.syringe->kind == SyringeKind::oral;
+    text = say(book, PhraseId::amount_syringe,
+               {{"holds", printed(Quantity{give.syringe->holdsMl, Unit::mL})},
+                {"kind", say(book, oral ? PhraseId::kind_oral : PhraseId::kind_injection)},
+                {"marks", printed(Quantity{give.syringe->marksMl, Unit::mL})},
+                {"n", std::to_string(give.syringes)}},
+               give.syringes);
+  }
+  if (!give.containers) return text;
+  return joined(text, say(book, PhraseId::amount_vials, {{"n", std::to_string(*give.containers)}}, *give.containers), "; ");
+}
+
+std::string roundingText(const Give& give, const Phrasebook& book) {
+  if (*give.measured == give.exact.value) return say(book, PhraseId::amount_noRounding);
+  return say(book, PhraseId::amount_rounded,
+             {{"exact", printed(give.exact)},
+              {"measured", printed(Quantity{*give.measured, give.exact.unit})},
+              {"percent", give.percentChange}});
+}
+
+/// The line to hold against the bottle. A strength worked out after mixing says so.
+std::string labelText(const Worksheet& sheet, const Phrasebook& book) {
+  const StrengthFound& strength = *sheet.strength;
+  const bool labelled = strength.from == StrengthFrom::labelled;
+  std::string medicine = sheet.given.order.medicine;
+  if (medicine.empty()) medicine = say(book, PhraseId::amount_thisMedicine);
+  const std::string text = labelled ? printed(*sheet.given.stock.strength)
+                                    : printed(Quantity{strength.perOne, strength.drugUnit}) + " in 1 mL";
+  return say(book, labelled ? PhraseId::amount_label : PhraseId::amount_labelMixed,
+             {{"medicine", medicine}, {"strength", text}});
+}
+
+const Need* needForAmount(const Worksheet& sheet) {
+  for (const Need& need : sheet.needs)
+    if (need.forWhat == Need::For::amount) return &need;
+  return nullptr;
+}
+
+std::string noneText(const Worksheet& sheet, const Phrasebook& book) {
+  switch (sheet.verdict) {
+    case VerdictKind::unsafe: return say(book, PhraseId::amount_noneUnsafe);
+    case VerdictKind::notCovered: return say(book, PhraseId::amount_noneNotCovered);
+    case VerdictKind::undecided: return say(book, PhraseId::amount_noneUndecided);
+    case VerdictKind::safe:
+    case VerdictKind::ask: break;
+  }
+  if (sheet.give) return say(book, PhraseId::amount_exactOnly, {{"exact", printed(sheet.give->exact)}});
+  if (const Need* need = needForAmount(sheet)) return say(book, PhraseId::amount_noneStock, {{"what", sentence(*need, book)}});
+  return say(book, PhraseId::amount_noneWithheld);
+}
+
+}  // namespace
+
+AmountWords amountWords(const Worksheet& sheet, const Phrasebook& book) {
+  AmountWords words;
+  if (sheet.verdict == VerdictKind::ask)
+    for (const Finding& finding : sheet.findings)
+      if (finding.severity == Severity::ask) words.asks.push_back(sentence(finding, book));
+  if (!sheet.give || !sheet.give->measured) {
+    words.none = noneText(sheet, book);
+    return words;
+  }
+  const Give& give = *sheet.give;
+  const bool liquid = give.exact.unit == Unit::mL;
+  words.measure = say(book, liquid ? PhraseId::amount_measure : PhraseId::amount_giveSolid,
+                      {{"amount", printed(Quantity{*give.measured, give.exact.unit})}});
+  words.dose = say(book, PhraseId::amount_dose, {{"dose", printed(*give.doseGiven)}});
+  words.when = whenText(sheet.given.order, book);
+  words.device = deviceText(give, book);
+  words.rounding = roundingText(give, book);
+  words.label = labelText(sheet, book);
+  return words;
+}
+
+}  // namespace wardchalk

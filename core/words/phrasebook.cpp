@@ -1,0 +1,65 @@
+#include "core/words/phrasebook.h"
+
+namespace wardchalk {
+
+namespace {
+
+class English : public Phrasebook {
+ public:
+  [[nodiscard]] std::string find(PhraseId id, std::optional<long> count) const override {
+    const Phrase& phrase = phraseTable[static_cast<std::size_t>(id)];
+    const bool other = count && *count != 1 && !phrase.other.empty();
+    return std::string(other ? phrase.other : phrase.one);
+  }
+};
+
+/// Fills one stretch of text; tells whether a value in it was empty.
+struct Filled {
+  std::string text;
+  bool anyEmpty = false;
+};
+
+Filled fillStretch(std::string_view text, const Filling* first, std::size_t count) {
+  Filled filled;
+  while (!text.empty()) {
+    const std::size_t open = text.find('{');
+    filled.text.append(text.substr(0, open));
+    if (open == std::string_view::npos) break;
+    const std::size_t close = text.find('}', open);
+    const std::string_view name = text.substr(open + 1, close - open - 1);
+    std::string_view value;
+    for (std::size_t i = 0; i < count; ++i)
+      if (first[i].name == name) value = first[i].value;
+    filled.anyEmpty = filled.anyEmpty || value.empty();
+    filled.text.append(value);
+    text.remove_prefix(close + 1);
+  }
+  return filled;
+}
+
+}  // namespace
+
+const Phrasebook& englishPhrases() {
+  static const English book;
+  return book;
+}
+
+std::string fill(std::string_view text, const Filling* first, std::size_t count) {
+  std::string result;
+  while (!text.empty()) {
+    const std::size_t open = text.find('[');
+    result.append(fillStretch(text.substr(0, open), first, count).text);
+    if (open == std::string_view::npos) break;
+    const std::size_t close = text.find(']', open);
+    const Filled part = fillStretch(text.substr(open + 1, close - open - 1), first, count);
+    if (!part.anyEmpty) result.append(part.text);
+    text.remove_prefix(close + 1);
+  }
+  return result;
+}
+
+std::string say(const Phrasebook& book, PhraseId id, std::initializer_list<Filling> fillings, std::optional<long> count) {
+  return fill(book.find(id, count), fillings.begin(), fillings.size());
+}
+
+}  // namespace wardchalk

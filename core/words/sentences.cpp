@@ -1,0 +1,223 @@
+#include "core/words/sentences.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/medicine/paths.h"
+#include "core/unit/print.h"
+
+namespace wardchalk {
+
+namespace {
+
+constexpr std::array refusalPhrases = {
+#define WARDCHALK_REFUSAL(name, id) PhraseId::refusal_##name,
+#include "core/number/refusal_codes.def"
+#undef WARDCHALK_REFUSAL
+};
+
+constexpr std::array findingPhrases = {
+#define WARDCHALK_FINDING(name, id, severity) PhraseId::finding_##name,
+#include "core/check/finding_codes.def"
+#undef WARDCHALK_FINDING
+};
+
+constexpr std::array checkPhrases = {
+#define WARDCHALK_CHECK(name, id, step) PhraseId::check_##name,
+#include "core/check/check_ids.def"
+#undef WARDCHALK_CHECK
+};
+
+constexpr std::array whyPhrases = {
+#define WARDCHALK_WHY(name, id) PhraseId::why_##name,
+#include "core/check/why_not.def"
+#undef WARDCHALK_WHY
+};
+
+constexpr std::array routePhrases = {PhraseId::route_oral,          PhraseId::route_enteral,
+                                     PhraseId::route_intravenous,   PhraseId::route_intramuscular,
+                                     PhraseId::route_subcutaneous,  PhraseId::route_rectal,
+                                     PhraseId::route_inhaled,       PhraseId::route_topical};
+
+std::string printedArgument(const Argument& argument) {
+  if (const auto* quantity = std::get_if<Quantity>(&argument.value))
+    return printed(*quantity, Grouping::commas, argument.significant);
+  if (const auto* number = std::get_if<Number>(&argument.value)) return show(*number, Grouping::commas).marked();
+  return std::get<std::string>(argument.value);
+}
+
+std::string textArgument(const Finding& finding, std::string_view name) {
+  for (const Argument& argument : finding.arguments)
+    if (argument.name == name && std::holds_alternative<std::string>(argument.value))
+      return std::get<std::string>(argument.value);
+  return {};
+}
+
+std::string routeWord(std::string_view id, const Phrasebook& book) {
+  const auto found = std::find(routeIds.begin(), routeIds.end(), id);
+  return found == routeIds.end() ? std::string(id) : routeText(static_cast<Route>(found - routeIds.begin()), book);
+}
+
+struct Reason {
+  std::string_view id;
+  PhraseId phrase;
+};
+constexpr std::array basisReasons = {Reason{"day-or-dose", PhraseId::basis_dayOrDose},
+                                     Reason{"rate-against-dose", PhraseId::basis_rateAgainstDose},
+                                     Reason{"dose-against-rate", PhraseId::basis_doseAgainstRate},
+                                     Reason{"continuous-without-rate", PhraseId::basis_continuousWithoutRate},
+                                     Reason{"rate-with-doses", PhraseId::basis_rateWithDoses}};
+
+std::string basisSentence(const Finding& finding, const Phrasebook& book) {
+  const std::string reason = textArgument(finding, "reason");
+  for (const Reason& known : basisReasons)
+    if (known.id == reason) return say(book, known.phrase);
+  return say(book, PhraseId::need_other);
+}
+
+/// Fillings that are words of ours and not figures.
+std::vector<Filling> wordFillings(const Finding& finding, const Phrasebook& book) {
+  if (finding.code == FindingCode::scheduleDiffers)
+    return {{"how", say(book, textArgument(finding, "more") == "more" ? PhraseId::schedule_more : PhraseId::schedule_less)}};
+  if (finding.code == FindingCode::formDiffersFromRoute)
+    return {{"what", say(book, textArgument(finding, "form") == "solid" ? PhraseId::form_solid : PhraseId::form_infusion)},
+            {"route", routeWord(textArgument(finding, "route"), book)}};
+  if (finding.code == FindingCode::notCoveredRoute)
+    return {{"ordered", routeWord(textArgument(finding, "ordered"), book)},
+            {"reference", routeWord(textArgument(finding, "reference"), book)}};
+  return {};
+}
+
+PhraseId phraseFor(const Finding& finding) {
+  if (finding.code == FindingCode::strengthDiffers && finding.severity == Severity::note)
+    return PhraseId::strength_differsNote;
+  return findingPhrases[static_cast<std::size_t>(finding.code)];
+}
+
+struct NeedPhrase {
+  std::string_view path;
+  PhraseId phrase;
+};
+constexpr std::array needPhrases = {
+    NeedPhrase{path::age, PhraseId::need_age},
+    NeedPhrase{path::height, PhraseId::need_height},
+    NeedPhrase{path::weight, PhraseId::need_weight},
+    NeedPhrase{path::dose, PhraseId::need_dose},
+    NeedPhrase{path::schedule, PhraseId::need_schedule},
+    NeedPhrase{path::high, PhraseId::need_high},
+    NeedPhrase{path::stockKind, PhraseId::need_stockKind},
+    NeedPhrase{path::strength, PhraseId::need_strength},
+    NeedPhrase{path::content, PhraseId::need_content},
+    NeedPhrase{path::finalVolume, PhraseId::need_finalVolume},
+    NeedPhrase{path::infusionVolume, PhraseId::need_infusionVolume},
+    NeedPhrase{path::infusionOver, PhraseId::need_infusionOver},
+};
+
+std::string comparedText(const Compared& compared, int significant) {
+  if (const auto* quantity = std::get_if<Quantity>(&compared)) return printed(*quantity, Grouping::commas, significant);
+  if (const auto* text = std::get_if<std::string>(&compared)) return *text;
+  return {};
+}
+
+std::string safeReason(const Worksheet& sheet, const Phrasebook& book) {
+  if (!sheet.worst) return {};
+  const Check& check = sheet.check(*sheet.worst);
+  int significant = 4;
+  if (std::holds_alternative<Quantity>(check.value) && std::holds_alternative<Quantity>(check.limit))
+    significant = digitsApart(std::get<Quantity>(check.value).value, std::get<Quantity>(check.limit).value);
+  const auto with = [&](PhraseId id) {
+    return say(book, id, {{"ordered", comparedText(check.value, significant)}, {"limit", comparedText(check.limit, significant)}});
+  };
+  switch (check.id) {
+    case CheckId::daily: return with(PhraseId::safe_daily);
+    case CheckId::period: return with(PhraseId::safe_period);
+    case CheckId::maxSingle: return with(PhraseId::safe_maxSingle);
+    case CheckId::maxDaily: return with(PhraseId::safe_maxDaily);
+    case CheckId::rate: return with(PhraseId::safe_rate);
+    default: return with(PhraseId::safe_single);  // no other check is an upper limit on the dose
+  }
+}
+
+/// Most important first: what could harm most if it went unseen.
+constexpr std::array notMadeOrder = {
+    CheckId::single,        CheckId::rate,          CheckId::daily,        CheckId::maxSingle,  CheckId::maxDaily,
+    CheckId::period,        CheckId::schedule,      CheckId::ageBand,      CheckId::weightBand, CheckId::bsaBand,
+    CheckId::route,         CheckId::concentration, CheckId::infusionTime, CheckId::infusionRate, CheckId::low,
+    CheckId::concentrationLow, CheckId::size,       CheckId::bsaCharted,
+};
+
+const Need* firstNeed(const Worksheet& sheet) {
+  for (const Need& need : sheet.needs)
+    if (need.forWhat == Need::For::verdict) return &need;
+  return nullptr;
+}
+
+}  // namespace
+
+std::string sentence(const Refusal& refusal, const Phrasebook& book) {
+  return say(book, refusalPhrases[static_cast<std::size_t>(refusal.code)],
+             {{"typed", refusal.typed}, {"suggestion", refusal.suggestion}});
+}
+
+std::string sentence(const Finding& finding, const Phrasebook& book) {
+  if (finding.code == FindingCode::basisDoesNotFit) return basisSentence(finding, book);
+  std::vector<Filling> fillings;
+  for (const Argument& argument : finding.arguments) fillings.push_back({argument.name, printedArgument(argument)});
+  for (Filling& filling : wordFillings(finding, book)) fillings.push_back(std::move(filling));
+  return fill(book.find(phraseFor(finding), std::nullopt), fillings.data(), fillings.size());
+}
+
+std::string sentence(const Need& need, const Phrasebook& book) {
+  if (need.finer) return say(book, PhraseId::need_ageFiner);
+  for (const NeedPhrase& known : needPhrases)
+    if (known.path == need.path) return say(book, known.phrase);
+  return say(book, PhraseId::need_other);
+}
+
+std::string verdictTitle(const Worksheet& sheet, const Phrasebook& book) {
+  switch (sheet.verdict) {
+    case VerdictKind::safe: return say(book, PhraseId::title_safe);
+    case VerdictKind::ask: return say(book, PhraseId::title_ask);
+    case VerdictKind::unsafe: return say(book, PhraseId::title_unsafe);
+    case VerdictKind::notCovered: return say(book, PhraseId::title_notCovered);
+    case VerdictKind::undecided: break;
+  }
+  if (sheet.deciding)
+    return say(book, sheet.findings[*sheet.deciding].code == FindingCode::finishTyping ? PhraseId::title_finishTyping
+                                                                                       : PhraseId::title_undecided);
+  const Need* need = firstNeed(sheet);
+  if (!need) return say(book, PhraseId::title_undecided);
+  return say(book, PhraseId::title_undecidedNeed, {{"what", sentence(*need, book)}});
+}
+
+std::string verdictReason(const Worksheet& sheet, const Phrasebook& book) {
+  if (sheet.deciding) return sentence(sheet.findings[*sheet.deciding], book);
+  if (sheet.verdict == VerdictKind::safe) return safeReason(sheet, book);
+  return {};
+}
+
+std::string checksNotMade(const Worksheet& sheet, const Phrasebook& book) {
+  std::string list;
+  for (const CheckId id : notMadeOrder)
+    if (sheet.check(id).status == CheckStatus::notChecked) list.append(list.empty() ? "" : ", ").append(checkName(id, book));
+  if (list.empty()) return {};
+  return say(book, PhraseId::checks_notMade, {{"list", list}});
+}
+
+std::string checkName(CheckId id, const Phrasebook& book) {
+  return say(book, checkPhrases[static_cast<std::size_t>(id)]);
+}
+
+std::string whyNotText(WhyNot why, const Phrasebook& book) { return say(book, whyPhrases[static_cast<std::size_t>(why)]); }
+
+std::string routeText(Route route, const Phrasebook& book) {
+  return say(book, routePhrases[static_cast<std::size_t>(route)]);
+}
+
+std::string filedArgument(const Argument& argument) {
+  if (const auto* quantity = std::get_if<Quantity>(&argument.value)) return filed(*quantity, argument.significant);
+  if (const auto* number = std::get_if<Number>(&argument.value)) return exactText(*number);
+  return std::get<std::string>(argument.value);
+}
+
+}  // namespace wardchalk

@@ -1,0 +1,43 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/check/worksheet.h"
+#include "core/number/refusal.h"
+#include "core/words/phrasebook.h"
+
+namespace wardchalk {
+
+/// What is wrong with an entry and what to write.
+[[nodiscard]] std::string sentence(const Refusal& refusal, const Phrasebook& book);
+
+/// A finding in a sentence that a nurse could say aloud.
+[[nodiscard]] std::string sentence(const Finding& finding, const Phrasebook& book);
+
+/// What is wanting: "enter the height".
+[[nodiscard]] std::string sentence(const Need& need, const Phrasebook& book);
+
+/// The words on the flag: "SAFE by this reference", "NO VERDICT: enter the height".
+[[nodiscard]] std::string verdictTitle(const Worksheet& sheet, const Phrasebook& book);
+
+/// The one sentence beside them, naming the worst check. Empty where the title says all.
+[[nodiscard]] std::string verdictReason(const Worksheet& sheet, const Phrasebook& book);
+
+/// The checks that were not made, most important first: "NOT checked: daily total, schedule". Empty if there are none.
+[[nodiscard]] std::string checksNotMade(const Worksheet& sheet, const Phrasebook& book);
+
+/// The name of a check: "daily total".
+[[nodiscard]] std::string checkName(CheckId id, const Phrasebook& book);
+
+/// Why a check was not made.
+[[nodiscard]] std::string whyNotText(WhyNot why, const Phrasebook& book);
+
+/// A route in words.
+[[nodiscard]] std::string routeText(Route route, const Phrasebook& book);
+
+/// A finding's argument as it stands in worksheet files: "60 mg", "71.4".
+[[nodiscard]] std::string filedArgument(const Argument& argument);
+
+}  // namespace wardchalk

@@ -1,0 +1,292 @@
+#include "core/words/step_words.h"
+
+#include <array>
+
+#include "core/medicine/paths.h"
+#include "core/unit/print.h"
+#include "core/words/unit_words.h"
+
+namespace wardchalk {
+
+namespace {
+
+constexpr std::array questionPhrases = {
+#define WARDCHALK_STEP(name, id) PhraseId::question_##name,
+#include "core/working/step_ids.def"
+#undef WARDCHALK_STEP
+};
+
+PhraseId questionFor(const Step& step, const Worksheet& sheet) {
+  const bool solid = sheet.strength && sheet.strength->in != Unit::mL;
+  if (step.id == StepId::give) {
+    if (solid) return PhraseId::question_giveSolid;
+    const bool powder = sheet.given.stock.kind == StockKind::powder;
+    return powder ? PhraseId::question_givePowder : PhraseId::question_give;
+  }
+  if (step.id == StepId::device) {
+    if (solid) return PhraseId::question_deviceSolid;
+    const auto* measuring = std::get_if<Measuring>(&step.body);
+    return measuring && measuring->syringe ? PhraseId::question_device : PhraseId::question_deviceNone;
+  }
+  return questionPhrases[static_cast<std::size_t>(step.id)];
+}
+
+bool usesConstant(const Chain& chain, std::string_view name) {
+  for (const Factor& factor : chain.factors)
+    if (factor.over.origin.kind == Origin::Kind::constant && factor.over.origin.name == name) return true;
+  return false;
+}
+
+std::string surfaceReason(const Step& step, const Phrasebook& book) {
+  std::string what;
+  if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body)) {
+    what = say(book, PhraseId::reason_formula, {{"name", std::string(formula->name)}});
+  } else {
+    const bool household = usesConstant(std::get<Solved>(step.body).chain, "mosteller-household");
+    what = say(book, household ? PhraseId::reason_mostellerHousehold : PhraseId::reason_mostellerMetric);
+  }
+  const int decimals = step.rounding ? step.rounding->decimals : 20;
+  if (decimals == 20) return say(book, PhraseId::reason_allDigits, {{"what", what}});
+  return say(book, PhraseId::reason_roundedThenUsed, {{"what", what}, {"n", std::to_string(decimals)}});
+}
+
+std::string weightReason(const Step& step, const Phrasebook& book) {
+  const Chain& chain = std::get<Solved>(step.body).chain;
+  std::string pounds;
+  if (usesConstant(chain, "lb-per-kg")) pounds = say(book, PhraseId::reason_poundsTrade);
+  if (usesConstant(chain, "kg-per-lb")) pounds = say(book, PhraseId::reason_poundsExact);
+  if (!step.rounding) return pounds;
+  const int decimals = step.rounding->decimals;
+  std::string rounded = say(book, PhraseId::reason_kgRounded, {{"n", std::to_string(decimals)}}, decimals);
+  if (pounds.empty()) return rounded;
+  return say(book, PhraseId::reason_both, {{"first", pounds}, {"second", rounded}});
+}
+
+/// "for each m², 120 mg", when the first factor is a dose per size.
+std::string perSizeReason(const Step& step, const Phrasebook& book) {
+  const Chain& chain = std::get<Solved>(step.body).chain;
+  const Factor& first = chain.factors.front();
+  for (const Unit unit : first.under.units)
+    if (unit == Unit::kg || unit == Unit::m2)
+      return say(book, PhraseId::reason_forEachSize,
+                 {{"size", std::string(infoOf(unit).one)},
+                  {"amount", valueText(first.over) + " " + unitsText(first.over.units, Spelling::printed)}});
+  return {};
+}
+
+std::string doseReason(const Step& step, const Phrasebook& book) {
+  std::string perSize = perSizeReason(step, book);
+  if (!perSize.empty()) return perSize;
+  const Units& wanted = step.lookingFor;
+  const Units& start = {{}, std::get<Solved>(step.body).chain.factors.front().under.units};
+  if (wanted.under == std::vector{Unit::dose} && start.under == std::vector{Unit::day})
+    return say(book, PhraseId::reason_shareTheDay);
+  if (wanted.under == std::vector{Unit::day} && start.under == std::vector{Unit::dose})
+    return say(book, PhraseId::reason_timesTheDoses);
+  return {};
+}
+
+std::string comparisonReason(const Step& step, const Worksheet& sheet, const Phrasebook& book) {
+  for (const Check& check : sheet.checks) {
+    if (stepOf(check.id) != step.id || !check.ratio) continue;
+    if (check.id == CheckId::low) {
+      if (sheet.given.reference.low) return say(book, PhraseId::reason_statedLow);
+      return say(book, PhraseId::reason_percentExpected, {{"percent", show(sheet.rules.askBelowPercent).text}});
+    }
+    if (check.id == CheckId::bsaCharted) return {};
+    return say(book, PhraseId::reason_percentOfLimit, {{"percent", percentText(*check.ratio, Number(1))}});
+  }
+  return {};
+}
+
+std::string giveReason(const Step& step, const Phrasebook& book) {
+  const Chain& chain = std::get<Solved>(step.body).chain;
+  for (std::size_t i = 1; i < chain.factors.size(); ++i) {
+    const Term& under = chain.factors[i].under;
+    const bool label = under.origin.kind != Origin::Kind::constant;
+    if (label && !under.units.empty())
+      return say(book, PhraseId::reason_turnLabel, {{"unit", unitsText(under.units, Spelling::printed)}});
+  }
+  return {};
+}
+
+std::string measuringReason(const Measuring& measuring, const Phrasebook& book) {
+  if (measuring.exact.unit != Unit::mL) return {};
+  if (measuring.byDecimals) return say(book, PhraseId::reason_byDecimals);
+  return measuring.syringe ? say(book, PhraseId::reason_smallestSyringe) : std::string();
+}
+
+struct TagFor {
+  std::string_view path;
+  PhraseId phrase;
+};
+constexpr std::array tags = {
+    TagFor{path::age, PhraseId::tag_age},
+    TagFor{path::height, PhraseId::tag_height},
+    TagFor{path::weight, PhraseId::tag_weight},
+    TagFor{path::bsa, PhraseId::tag_bsa},
+    TagFor{path::dose, PhraseId::tag_order},
+    TagFor{path::route, PhraseId::tag_order},
+    TagFor{path::schedule, PhraseId::tag_schedule},
+    TagFor{path::low, PhraseId::tag_reference},
+    TagFor{path::high, PhraseId::tag_reference},
+    TagFor{path::referenceRoute, PhraseId::tag_reference},
+    TagFor{path::referenceSchedule, PhraseId::tag_referenceSchedule},
+    TagFor{path::maxPerDose, PhraseId::tag_maximum},
+    TagFor{path::maxPerDay, PhraseId::tag_maximum},
+    TagFor{path::strength, PhraseId::tag_label},
+    TagFor{path::content, PhraseId::tag_vial},
+    TagFor{path::finalVolume, PhraseId::tag_mixing},
+    TagFor{path::displacement, PhraseId::tag_mixing},
+    TagFor{path::infusionVolume, PhraseId::tag_infusion},
+    TagFor{path::infusionOver, PhraseId::tag_infusion},
+    TagFor{path::dropFactor, PhraseId::tag_infusion},
+};
+
+std::string fieldTag(std::string_view path, const Phrasebook& book) {
+  for (const TagFor& known : tags)
+    if (known.path == path) return say(book, known.phrase);
+  return say(book, PhraseId::tag_reference);
+}
+
+std::string stepTag(std::string_view id, const Worksheet& sheet, const Phrasebook& book) {
+  for (std::size_t i = 0; i < sheet.steps.size(); ++i)
+    if (idOf(sheet.steps[i].id) == id) return say(book, PhraseId::tag_step, {{"n", std::to_string(i + 1)}});
+  return {};
+}
+
+}  // namespace
+
+std::string question(const Step& step, const Worksheet& sheet, const Phrasebook& book) {
+  return say(book, questionFor(step, sheet));
+}
+
+std::string lookingFor(const Step& step, const Phrasebook& book) {
+  if (std::holds_alternative<Comparison>(step.body) || std::holds_alternative<Measuring>(step.body)) return {};
+  return say(book, PhraseId::looking_for, {{"units", unitsText(step.lookingFor, Spelling::printed)}});
+}
+
+std::string reason(const Step& step, const Worksheet& sheet, const Phrasebook& book) {
+  if (std::holds_alternative<Comparison>(step.body)) return comparisonReason(step, sheet, book);
+  if (const auto* measuring = std::get_if<Measuring>(&step.body)) return measuringReason(*measuring, book);
+  switch (step.id) {
+    case StepId::bsa: return surfaceReason(step, book);
+    case StepId::weight: return weightReason(step, book);
+    case StepId::strength: return say(book, PhraseId::reason_contentOverVolume);
+    case StepId::give: return giveReason(step, book);
+    default: return doseReason(step, book);  // limits and ordered doses
+  }
+}
+
+std::string amountText(const Number& value, int fixedDecimals, const Units& units, const Phrasebook& book) {
+  std::string sign = unitsText(units.over, Spelling::printed);
+  if (units.over.size() == 1) sign = signFor(units.over.front(), value);
+  const std::string amount = valueText(value, fixedDecimals) + " " + sign;
+  if (units.under == std::vector{Unit::dose}) return say(book, PhraseId::in_oneDose, {{"amount", amount}});
+  if (units.under == std::vector{Unit::day}) return say(book, PhraseId::in_24h, {{"amount", amount}});
+  if (units.under == std::vector{Unit::week}) return say(book, PhraseId::in_week, {{"amount", amount}});
+  return valueText(value, fixedDecimals) + " " + unitsText(units, Spelling::printed);
+}
+
+std::string conclusion(const Step& step, const Phrasebook& book) {
+  if (const auto* solved = std::get_if<Solved>(&step.body))
+    return amountText(solved->result, solved->fixedDecimals, step.lookingFor, book);
+  if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body))
+    return amountText(formula->result, formula->fixedDecimals, step.lookingFor, book);
+  if (const auto* comparison = std::get_if<Comparison>(&step.body))
+    return say(book, comparison->holds ? PhraseId::truth_true : PhraseId::truth_false);
+  return measuringLine(std::get<Measuring>(step.body), book);
+}
+
+std::string unroundedText(const Step& step) {
+  if (const auto* solved = std::get_if<Solved>(&step.body)) {
+    if (!solved->chain.rooted) return {};
+    return show(solved->product.exact.rootRounded(20)).text;
+  }
+  if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body)) return show(formula->unrounded).text;
+  return {};
+}
+
+std::string equalsSign(const Step& step) {
+  if (const auto* solved = std::get_if<Solved>(&step.body)) {
+    const Number& exact = solved->product.exact;
+    const bool same = solved->chain.rooted ? solved->result * solved->result == exact : solved->result == exact;
+    return same ? "=" : "≈";
+  }
+  return "≈";
+}
+
+std::string sideText(const Side& side, int significant) {
+  if (!side.text.empty()) return side.text;
+  const ShownNumber shown = show(side.term.value, Grouping::commas, significant);
+  return shown.marked() + " " + unitsText(side.term.units, Spelling::printed);
+}
+
+std::string relationSign(Relation relation) {
+  switch (relation) {
+    case Relation::atMost: return "≤";
+    case Relation::atLeast: return "≥";
+    case Relation::inside: return "∈";
+    case Relation::same: return "=";
+  }
+  return {};
+}
+
+std::string measuringLine(const Measuring& measuring, const Phrasebook& book) {
+  const Unit unit = measuring.exact.unit;
+  const auto amount = [unit](const Number& value) { return printed(Quantity{value, unit}); };
+  const std::string exact = printed(measuring.exact);
+  if (!measuring.measured)
+    return say(book, PhraseId::measure_none,
+               {{"exact", exact}, {"below", amount(measuring.below)}, {"above", amount(measuring.above)}});
+  const std::string measured = amount(*measuring.measured);
+  if (unit != Unit::mL || !measuring.syringe || measuring.byDecimals) {
+    if (*measuring.measured == measuring.exact.value) return say(book, PhraseId::measure_exactly, {{"exact", exact}});
+    return say(book, PhraseId::measure_decimals, {{"exact", exact}, {"step", amount(measuring.step)}, {"measured", measured}});
+  }
+  const std::string holds = amount(measuring.syringe->holdsMl);
+  const std::string marks = amount(measuring.syringe->marksMl);
+  if (*measuring.measured == measuring.exact.value)
+    return say(book, PhraseId::measure_onMark, {{"exact", exact}, {"holds", holds}, {"marks", marks}});
+  return say(book, PhraseId::measure_toMark,
+             {{"exact", exact}, {"below", amount(measuring.below)}, {"above", amount(measuring.above)},
+              {"holds", holds}, {"marks", marks}, {"measured", measured}});
+}
+
+std::string factorLine(const Factor& factor) {
+  std::string over = valueText(factor.over);
+  if (!factor.over.units.empty()) over.append(" ").append(unitsText(factor.over.units, Spelling::printed));
+  if (factor.under.isPlainOne()) return over;
+  const std::string units = unitsText(factor.under.units, Spelling::printed);
+  if (factor.under.value == Number(1)) return over + "/" + (factor.under.units.size() > 1 ? "(" + units + ")" : units);
+  std::string under = valueText(factor.under);
+  if (!units.empty()) under.append(" ").append(units);
+  return over + "/" + (factor.under.units.size() > 1 ? "(" + under + ")" : under);
+}
+
+std::string chainLine(const Chain& chain) {
+  std::string line;
+  for (const Factor& factor : chain.factors) line.append(line.empty() ? "" : " × ").append(factorLine(factor));
+  return chain.rooted ? "√(" + line + ")" : line;
+}
+
+std::string sumLine(const Sum& sum) {
+  const bool sameUnit = sum.parts.front().unit == sum.parts.back().unit;
+  std::string line;
+  for (const Quantity& part : sum.parts) line.append(line.empty() ? "" : sameUnit ? " + " : " ").append(printed(part));
+  return line + " = " + printed(sum.total);
+}
+
+std::string tag(const Origin& origin, const Worksheet& sheet, const Phrasebook& book) {
+  switch (origin.kind) {
+    case Origin::Kind::none: return {};
+    case Origin::Kind::field: return fieldTag(origin.name, book);
+    case Origin::Kind::step: return stepTag(origin.name, sheet, book);
+    case Origin::Kind::constant:
+      return say(book, origin.name.starts_with("mosteller") ? PhraseId::tag_formula : PhraseId::tag_constant);
+    case Origin::Kind::rule: return say(book, PhraseId::tag_rule);
+  }
+  return {};
+}
+
+}  // namespace wardchalk

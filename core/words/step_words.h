@@ -1,0 +1,50 @@
+#pragma once
+
+#include <string>
+
+#include "core/check/worksheet.h"
+#include "core/words/phrasebook.h"
+
+namespace wardchalk {
+
+/// The question a step answers: "How much is that from this bottle?"
+[[nodiscard]] std::string question(const Step& step, const Worksheet& sheet, const Phrasebook& book);
+
+/// "looking for mg/dose"; empty for a comparison or a measurement.
+[[nodiscard]] std::string lookingFor(const Step& step, const Phrasebook& book);
+
+/// One line that says why the step is done so, or by which rule it was rounded. May be empty.
+[[nodiscard]] std::string reason(const Step& step, const Worksheet& sheet, const Phrasebook& book);
+
+/// What came out: "84 mg in one dose", "0.70 m²", "true".
+[[nodiscard]] std::string conclusion(const Step& step, const Phrasebook& book);
+
+/// The root before it is rounded, cut: "0.7015"; empty unless the step takes a root or a power.
+[[nodiscard]] std::string unroundedText(const Step& step);
+
+/// "=" where the conclusion is exact, "≈" where it is rounded.
+[[nodiscard]] std::string equalsSign(const Step& step);
+
+/// An amount with what it is per: "84 mg in one dose", "160 mg in 24 h", "40 mg/mL".
+[[nodiscard]] std::string amountText(const Number& value, int fixedDecimals, const Units& units, const Phrasebook& book);
+
+/// A factor in one line: "120 mg/(m²·dose)", "5 mL/120 mg".
+[[nodiscard]] std::string factorLine(const Factor& factor);
+/// A chain in one line: "120 mg/(m²·dose) × 0.70 m²".
+[[nodiscard]] std::string chainLine(const Chain& chain);
+/// Parts put together: "3 ft 5 in = 41 in", "4.8 mL + 0.2 mL = 5 mL".
+[[nodiscard]] std::string sumLine(const Sum& sum);
+/// One side of a comparison in one line, without its chain: "80 mg", "every 12 h".
+[[nodiscard]] std::string sideText(const Side& side, int significant = 4);
+/// "≤", "≥", "within", "=" for the eye.
+[[nodiscard]] std::string relationSign(Relation relation);
+/// What can be measured, in a sentence.
+[[nodiscard]] std::string measuringLine(const Measuring& measuring, const Phrasebook& book);
+
+/// Where a number comes from, in a word or two: "reference", "step 2".
+[[nodiscard]] std::string tag(const Origin& origin, const Worksheet& sheet, const Phrasebook& book);
+
+/// The whole step read aloud: "What is safe in one dose? 120 milligrams per square metre …".
+[[nodiscard]] std::string sentence(const Step& step, const Worksheet& sheet, const Phrasebook& book);
+
+}  // namespace wardchalk

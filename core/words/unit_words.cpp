@@ -1,0 +1,60 @@
+#include "core/words/unit_words.h"
+
+#include "core/number/decimal_text.h"
+
+namespace wardchalk {
+
+namespace {
+
+std::string powerText(Unit unit, int power, Spelling spelling) {
+  const bool filed = spelling == Spelling::filed;
+  if (unit == Unit::m2) {
+    if (power == 1) return filed ? "m2" : "m²";
+    return filed ? "m" + std::to_string(2 * power) : power == 2 ? "m⁴" : "m^" + std::to_string(2 * power);
+  }
+  std::string text(filed ? idOf(unit) : infoOf(unit).one);
+  if (unit == Unit::units) text = "units";  // "units/kg", never "unit/kg"
+  if (power == 1) return text;
+  if (filed) return text + std::to_string(power);
+  return text + (power == 2 ? "²" : power == 3 ? "³" : "^" + std::to_string(power));
+}
+
+}  // namespace
+
+std::string unitsText(const std::vector<Unit>& units, Spelling spelling) {
+  std::string text;
+  for (std::size_t i = 0; i < units.size();) {
+    std::size_t end = i;
+    while (end < units.size() && units[end] == units[i]) ++end;
+    text.append(text.empty() ? "" : "·").append(powerText(units[i], static_cast<int>(end - i), spelling));
+    i = end;
+  }
+  return text;
+}
+
+std::string unitsText(const Units& units, Spelling spelling) {
+  std::string over = unitsText(units.over, spelling);
+  if (units.under.empty()) return over;
+  const std::string under = unitsText(units.under, spelling);
+  if (over.empty()) over = "1";
+  return units.under.size() == 1 ? over + "/" + under : over + "/(" + under + ")";
+}
+
+std::string valueText(const Number& value, int fixedDecimals) {
+  if (fixedDecimals >= 0) return fixedText(value, fixedDecimals);
+  const ShownNumber shown = show(value, Grouping::commas);
+  return shown.exact ? shown.text : "≈" + shown.text;
+}
+
+std::string valueText(const Term& term) { return valueText(term.value, term.fixedDecimals); }
+
+std::string spoken(const std::vector<Unit>& units, bool many) {
+  std::string text;
+  for (std::size_t i = 0; i < units.size(); ++i) {
+    const bool last = i + 1 == units.size();
+    text.append(text.empty() ? "" : " ").append(many && last ? infoOf(units[i]).words : infoOf(units[i]).word);
+  }
+  return text;
+}
+
+}  // namespace wardchalk

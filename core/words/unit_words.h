@@ -1,0 +1,28 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/unit/quantity.h"
+#include "core/working/chain.h"
+
+namespace wardchalk {
+
+/// Spelling for the eye ("m²", "drops") or for files ("m2", "drop").
+enum class Spelling : std::uint8_t { printed, filed };
+
+/// Units multiplied together: "m²·dose", "cm·kg", "m⁴"; in files "m2·dose", "m4".
+[[nodiscard]] std::string unitsText(const std::vector<Unit>& units, Spelling spelling);
+
+/// "mg/dose", "mL/h", "mg²/mL"; several below the stroke stand in parentheses: "mg/(kg·day)".
+[[nodiscard]] std::string unitsText(const Units& units, Spelling spelling);
+
+/// A term's number as it stands in a chain: "120", "0.70", "≈16.82", "1,200".
+[[nodiscard]] std::string valueText(const Term& term);
+/// A value with its fixed decimals, if it has any.
+[[nodiscard]] std::string valueText(const Number& value, int fixedDecimals);
+
+/// Units spoken: "square metres", "milligrams", "milligrams per dose".
+[[nodiscard]] std::string spoken(const std::vector<Unit>& units, bool many);
+
+}  // namespace wardchalk
