@@ -14,34 +14,30 @@ constexpr double highContrastFrom = 19.5;
 
 /// In the order of Ink.
 const BoardPalette& lightPalette() {
-  static const BoardPalette palette({QColor(0x1B2A26), QColor(0x56605B), QColor(0x7A4E12), QColor(0x2E4039),
-                                     QColor(0x24493D), QColor(0xFFFFFF), QColor(0x17604A), QColor(0xA3231C),
-                                     QColor(0xDFF1E7), QColor(0xFBE3E0), QColor(0xB9DDF0), QColor(0xFBFAF6),
-                                     QColor(0xFFFFFF), QColor(0xE4E0D4), QColor(0xFFE9A8), QColor(0x1B6EC2)});
+  static const BoardPalette palette(std::array<QRgb, inkCount>{
+      0x1B2A26u, 0x56605Bu, 0x7A4E12u, 0x2E4039u, 0x24493Du, 0xFFFFFFu, 0x17604Au, 0xA3231Cu, 0xDFF1E7u,
+      0xFBE3E0u, 0xB9DDF0u, 0xFBFAF6u, 0xFFFFFFu, 0xE4E0D4u, 0xFFE9A8u, 0x1B6EC2u});
   return palette;
 }
 
 const BoardPalette& darkPalette() {
-  static const BoardPalette palette({QColor(0xF1EFE6), QColor(0xB4C2BA), QColor(0xF4D35E), QColor(0xD9DDD4),
-                                     QColor(0xF1EFE6), QColor(0x22302B), QColor(0x8FE3BC), QColor(0xFFB1A8),
-                                     QColor(0x1D4436), QColor(0x5A2521), QColor(0x3C7391), QColor(0x22302B),
-                                     QColor(0x293934), QColor(0x3D5048), QColor(0x5C5526), QColor(0x8CC8FF)});
+  static const BoardPalette palette(std::array<QRgb, inkCount>{
+      0xF1EFE6u, 0xB4C2BAu, 0xF4D35Eu, 0xD9DDD4u, 0xF1EFE6u, 0x22302Bu, 0x8FE3BCu, 0xFFB1A8u, 0x1D4436u,
+      0x5A2521u, 0x3C7391u, 0x22302Bu, 0x293934u, 0x3D5048u, 0x5C5526u, 0x8CC8FFu});
   return palette;
 }
 
 const BoardPalette& contrastLightPalette() {
-  static const BoardPalette palette({QColor(0x000000), QColor(0x000000), QColor(0x00005C), QColor(0x000000),
-                                     QColor(0x000000), QColor(0xFFFFFF), QColor(0x003B22), QColor(0x7A0000),
-                                     QColor(0xFFFFFF), QColor(0xFFFFFF), QColor(0x9CCBEA), QColor(0xFFFFFF),
-                                     QColor(0xFFFFFF), QColor(0x000000), QColor(0xFFF27A), QColor(0x0000D0)});
+  static const BoardPalette palette(std::array<QRgb, inkCount>{
+      0x000000u, 0x000000u, 0x00005Cu, 0x000000u, 0x000000u, 0xFFFFFFu, 0x003B22u, 0x7A0000u, 0xFFFFFFu,
+      0xFFFFFFu, 0x9CCBEAu, 0xFFFFFFu, 0xFFFFFFu, 0x000000u, 0xFFF27Au, 0x0000D0u});
   return palette;
 }
 
 const BoardPalette& contrastDarkPalette() {
-  static const BoardPalette palette({QColor(0xFFFFFF), QColor(0xFFFFFF), QColor(0xFFFF00), QColor(0xFFFFFF),
-                                     QColor(0xFFFFFF), QColor(0x000000), QColor(0x7CFFB8), QColor(0xFFB0B0),
-                                     QColor(0x000000), QColor(0x000000), QColor(0x2F6FA8), QColor(0x000000),
-                                     QColor(0x000000), QColor(0xFFFFFF), QColor(0x003F8A), QColor(0x00FFFF)});
+  static const BoardPalette palette(std::array<QRgb, inkCount>{
+      0xFFFFFFu, 0xFFFFFFu, 0xFFFF00u, 0xFFFFFFu, 0xFFFFFFu, 0x000000u, 0x7CFFB8u, 0xFFB0B0u, 0x000000u,
+      0x000000u, 0x2F6FA8u, 0x000000u, 0x000000u, 0xFFFFFFu, 0x003F8Au, 0x00FFFFu});
   return palette;
 }
 
@@ -57,11 +53,15 @@ FlagColours plainFlag(Scheme scheme) {
 /// Green for safe, yellow to ask, red where the dose must not be given; never used for anything else.
 FlagColours colouredFlag(VerdictKind verdict) {
   switch (verdict) {
-    case VerdictKind::safe: return {QColor(0x1B6B4A), QColor(0xFFFFFF)};
-    case VerdictKind::ask: return {QColor(0xF2C230), QColor(0x1A1A1A)};
+    case VerdictKind::safe:
+      return {QColor::fromRgb(0x1B6B4Au), QColor::fromRgb(0xFFFFFFu)};
+    case VerdictKind::ask:
+      return {QColor::fromRgb(0xF2C230u), QColor::fromRgb(0x1A1A1Au)};
     case VerdictKind::unsafe:
-    case VerdictKind::notCovered: return {QColor(0xB3261E), QColor(0xFFFFFF)};
-    case VerdictKind::undecided: break;
+    case VerdictKind::notCovered:
+      return {QColor::fromRgb(0xB3261Eu), QColor::fromRgb(0xFFFFFFu)};
+    case VerdictKind::undecided:
+      break;
   }
   return {};
 }
@@ -69,11 +69,15 @@ FlagColours colouredFlag(VerdictKind verdict) {
 /// The same hues, deep enough that white ink reads at 7:1.
 FlagColours deepFlag(VerdictKind verdict) {
   switch (verdict) {
-    case VerdictKind::safe: return {QColor(0x0B5136), QColor(0xFFFFFF)};
-    case VerdictKind::ask: return {QColor(0xFFD84A), QColor(0x000000)};
+    case VerdictKind::safe:
+      return {QColor::fromRgb(0x0B5136u), QColor::fromRgb(0xFFFFFFu)};
+    case VerdictKind::ask:
+      return {QColor::fromRgb(0xFFD84Au), QColor::fromRgb(0x000000u)};
     case VerdictKind::unsafe:
-    case VerdictKind::notCovered: return {QColor(0x8C0F0A), QColor(0xFFFFFF)};
-    case VerdictKind::undecided: break;
+    case VerdictKind::notCovered:
+      return {QColor::fromRgb(0x8C0F0Au), QColor::fromRgb(0xFFFFFFu)};
+    case VerdictKind::undecided:
+      break;
   }
   return {};
 }
@@ -82,10 +86,14 @@ FlagColours deepFlag(VerdictKind verdict) {
 
 const BoardPalette& boardPalette(Scheme scheme) {
   switch (scheme) {
-    case Scheme::light: return lightPalette();
-    case Scheme::dark: return darkPalette();
-    case Scheme::contrastLight: return contrastLightPalette();
-    case Scheme::contrastDark: return contrastDarkPalette();
+    case Scheme::light:
+      return lightPalette();
+    case Scheme::dark:
+      return darkPalette();
+    case Scheme::contrastLight:
+      return contrastLightPalette();
+    case Scheme::contrastDark:
+      return contrastDarkPalette();
   }
   return lightPalette();
 }

@@ -12,7 +12,8 @@ double linear(double channel) {
 }
 
 double luminance(const QColor& colour) {
-  return 0.2126 * linear(static_cast<double>(colour.redF())) + 0.7152 * linear(static_cast<double>(colour.greenF())) +
+  return 0.2126 * linear(static_cast<double>(colour.redF())) +
+         0.7152 * linear(static_cast<double>(colour.greenF())) +
          0.0722 * linear(static_cast<double>(colour.blueF()));
 }
 
