@@ -10,15 +10,21 @@ namespace wardchalk::ui {
 class CaseEditor::Edit : public QUndoCommand {
  public:
   Edit(CaseEditor& editor, QString path, Boxes before, Boxes after, int typing)
-      : editor_(editor), path_(std::move(path)), before_(std::move(before)), after_(std::move(after)), typing_(typing) {
+      : editor_(editor),
+        path_(std::move(path)),
+        before_(std::move(before)),
+        after_(std::move(after)),
+        typing_(typing) {
     setText(tr("%1", "what Undo takes back").arg(nameOf(fieldSpec(path_.toStdString()))));
   }
 
   void undo() override { editor_.putBack(path_, before_); }
 
   void redo() override {
-    if (done_) editor_.putBack(path_, after_);
-    else editor_.put(path_, after_);
+    if (done_)
+      editor_.putBack(path_, after_);
+    else
+      editor_.put(path_, after_);
     done_ = true;
   }
 

@@ -8,8 +8,8 @@
 
 namespace wardchalk::ui {
 
-/// Everything that changes the draft goes through here: the form, undo, files, New child. Whoever shows the draft
-/// listens.
+/// Everything that changes the draft goes through here: the form, undo, files, New child. Whoever shows the
+/// draft listens.
 class CaseEditor : public QObject {
   Q_OBJECT
 
@@ -37,8 +37,8 @@ class CaseEditor : public QObject {
   void markSaved() { undoStack_.setClean(); }
 
  Q_SIGNALS:
-  void changed();                          ///< any field may hold something else, or be read otherwise
-  void takenBack(const QString& path);     ///< undo or redo changed this field
+  void changed();                       ///< any field may hold something else, or be read otherwise
+  void takenBack(const QString& path);  ///< undo or redo changed this field
 
  private:
   class Edit;

@@ -12,8 +12,10 @@ ChoiceBox::ChoiceBox(QWidget* parent) : QComboBox(parent) {
   setMinimumContentsLength(1);
   addItem(QString(), QString());
   connect(this, &QComboBox::currentIndexChanged, this, [this] {
-    if (byKey_) Q_EMIT passed();
-    else Q_EMIT made();
+    if (byKey_)
+      Q_EMIT passed();
+    else
+      Q_EMIT made();
   });
 }
 

@@ -5,8 +5,9 @@
 
 namespace wardchalk::ui {
 
-/// A box to choose one of a few words from, or none. The wheel never changes it. A choice from the open list is made
-/// at once; walking with the keys in the closed box passes over words that are not meant, so it waits for Enter.
+/// A box to choose one of a few words from, or none. The wheel never changes it. A choice from the open list
+/// is made at once; walking with the keys in the closed box passes over words that are not meant, so it waits
+/// for Enter.
 class ChoiceBox : public QComboBox {
   Q_OBJECT
 

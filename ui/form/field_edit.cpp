@@ -21,7 +21,9 @@ namespace {
 constexpr int boxHeight = 32;
 constexpr int gap = 4;
 
-QString fromView(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+QString fromView(std::string_view text) {
+  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
 
 /// "ft in" is feet in the first box and inches in the second.
 std::string_view firstUnit(std::string_view unit) { return unit.substr(0, unit.find(' ')); }
@@ -38,7 +40,8 @@ bool isUndoKey(const QEvent* event) {
 
 }  // namespace
 
-FieldEdit::FieldEdit(const FieldSpec& spec, const Phrasebook& book, QWidget* parent) : QWidget(parent), spec_(spec) {
+FieldEdit::FieldEdit(const FieldSpec& spec, const Phrasebook& book, QWidget* parent)
+    : QWidget(parent), spec_(spec) {
   setObjectName(path());
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
@@ -115,7 +118,8 @@ void FieldEdit::buildSecondUnit(const Phrasebook& book, QBoxLayout* row) {
 
 void FieldEdit::buildChoice(QBoxLayout* row) {
   choice_ = makeChoice("choice");
-  for (const ChoiceWord& word : spec_.choices) choice_->addChoice(word.id, QCoreApplication::translate("Choice", word.words));
+  for (const ChoiceWord& word : spec_.choices)
+    choice_->addChoice(word.id, QCoreApplication::translate("Choice", word.words));
   label_->setBuddy(choice_);
   row->addWidget(choice_, 1);
 }
@@ -138,8 +142,11 @@ void FieldEdit::nameBoxes() {
   if (choice_) choice_->setAccessibleName(name);
   if (flag_) flag_->setAccessibleName(name);
   if (unit_) unit_->setAccessibleName(tr("%1, unit").arg(name));
-  if (second_ && between_) second_->setAccessibleName(tr("%1, in how much").arg(name));
-  else if (second_) second_->setAccessibleName(tr("%1, and %2", "field, smaller unit").arg(name, spokenUnit(smallerUnit(unit))));
+  if (second_ && between_)
+    second_->setAccessibleName(tr("%1, in how much").arg(name));
+  else if (second_)
+    second_->setAccessibleName(
+        tr("%1, and %2", "field, smaller unit").arg(name, spokenUnit(smallerUnit(unit))));
   if (secondUnit_)
     secondUnit_->setAccessibleName((between_ ? tr("%1, in which unit") : tr("%1, stated for")).arg(name));
 }
@@ -171,7 +178,8 @@ void FieldEdit::setBoxes(const Boxes& boxes) {
   nameBoxes();
 }
 
-/// The second box is in view where the unit has two parts or the label needs a volume, and always while it holds text.
+/// The second box is in view where the unit has two parts or the label needs a volume, and always while it
+/// holds text.
 void FieldEdit::showSecond() {
   if (!second_) return;
   const std::string in = secondUnit_ ? secondUnit_->chosen() : std::string();
@@ -181,14 +189,16 @@ void FieldEdit::showSecond() {
 
 /// Whether the quiet line has its place also while it is empty, so that nothing moves while one types.
 bool FieldEdit::keepsLine() const {
-  const bool silent = spec_.kind == FieldKind::choice || spec_.kind == FieldKind::flag || spec_.kind == FieldKind::words;
+  const bool silent =
+      spec_.kind == FieldKind::choice || spec_.kind == FieldKind::flag || spec_.kind == FieldKind::words;
   return !silent || spec_.hint;
 }
 
 void FieldEdit::say(const QString& text, QuietLine::Tone tone) {
   line_->say(text, tone);
   line_->setVisible(keepsLine() || !text.isEmpty());
-  for (QWidget* stop : {static_cast<QWidget*>(text_), static_cast<QWidget*>(choice_), static_cast<QWidget*>(flag_)})
+  for (QWidget* stop :
+       {static_cast<QWidget*>(text_), static_cast<QWidget*>(choice_), static_cast<QWidget*>(flag_)})
     if (stop && stop->accessibleDescription() != text) stop->setAccessibleDescription(text);
 }
 
@@ -202,8 +212,10 @@ void FieldEdit::setLit(bool lit) {
 
 QList<QWidget*> FieldEdit::stops() const {
   QList<QWidget*> all{text_, choice_, flag_};
-  if (between_) all << unit_ << second_ << secondUnit_;
-  else all << second_ << unit_ << secondUnit_;
+  if (between_)
+    all << unit_ << second_ << secondUnit_;
+  else
+    all << second_ << unit_ << secondUnit_;
   all.removeIf([](const QWidget* stop) { return !stop || stop->isHidden(); });
   return all;
 }
@@ -259,8 +271,10 @@ bool FieldEdit::pressedEnter(QWidget* at, bool back) {
     return true;
   }
   Q_EMIT finished(path());
-  if (back) Q_EMIT previous(path());
-  else Q_EMIT next(path());
+  if (back)
+    Q_EMIT previous(path());
+  else
+    Q_EMIT next(path());
   return true;
 }
 
@@ -273,13 +287,15 @@ bool FieldEdit::eventFilter(QObject* watched, QEvent* event) {
     const auto* key = static_cast<QKeyEvent*>(event);
     const bool enter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
     const bool plain = (key->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == Qt::NoModifier;
-    if (enter && plain) return pressedEnter(qobject_cast<QWidget*>(watched), key->modifiers().testFlag(Qt::ShiftModifier));
+    if (enter && plain)
+      return pressedEnter(qobject_cast<QWidget*>(watched), key->modifiers().testFlag(Qt::ShiftModifier));
   }
   if (event->type() == QEvent::FocusIn) Q_EMIT pointedAt(path());
   if (event->type() == QEvent::FocusOut) {
     // Another window, a menu or the list of a box do not mean that typing is over.
     const Qt::FocusReason reason = static_cast<QFocusEvent*>(event)->reason();
-    const bool away = reason != Qt::ActiveWindowFocusReason && reason != Qt::PopupFocusReason && reason != Qt::MenuBarFocusReason;
+    const bool away = reason != Qt::ActiveWindowFocusReason && reason != Qt::PopupFocusReason &&
+                      reason != Qt::MenuBarFocusReason;
     if (away && !keepsFocus()) Q_EMIT finished(path());
   }
   return QWidget::eventFilter(watched, event);

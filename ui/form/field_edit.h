@@ -17,8 +17,8 @@ namespace wardchalk::ui {
 
 class ChoiceBox;
 
-/// One field of the form: its label, the boxes of its kind, and the quiet line below. It shows what the draft holds and
-/// tells what is typed; it reads and judges nothing.
+/// One field of the form: its label, the boxes of its kind, and the quiet line below. It shows what the draft
+/// holds and tells what is typed; it reads and judges nothing.
 class FieldEdit : public QWidget {
   Q_OBJECT
 
@@ -43,7 +43,7 @@ class FieldEdit : public QWidget {
 
  Q_SIGNALS:
   void edited(const QString& path, const wardchalk::Boxes& boxes);  ///< something was typed or walked to
-  void finished(const QString& path);                               ///< read it: a choice, Enter, or the field was left
+  void finished(const QString& path);  ///< read it: a choice, Enter, or the field was left
   void next(const QString& path);
   void previous(const QString& path);
   void pointedAt(const QString& path);  ///< the keyboard came here, or the mouse rests here; "" when it left

@@ -100,9 +100,13 @@ constexpr std::array table = {
 #undef LABEL
 #undef HINT
 
-QString translated(const char* context, const char* text) { return QCoreApplication::translate(context, text); }
+QString translated(const char* context, const char* text) {
+  return QCoreApplication::translate(context, text);
+}
 
-QString fromView(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+QString fromView(std::string_view text) {
+  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
 
 /// Each unit of "ft in" or "drop/mL" put through `word`, joined by `between`.
 template <typename Word>
@@ -120,7 +124,8 @@ QString eachUnit(std::string_view unit, const QString& between, Word word) {
 std::span<const FieldSpec> fieldTable() { return table; }
 
 const FieldSpec& fieldSpec(std::string_view path) {
-  const auto found = std::find_if(table.begin(), table.end(), [&](const FieldSpec& spec) { return spec.path == path; });
+  const auto found =
+      std::find_if(table.begin(), table.end(), [&](const FieldSpec& spec) { return spec.path == path; });
   Q_ASSERT(found != table.end());
   return *found;
 }
@@ -131,22 +136,32 @@ QString nameOf(const FieldSpec& spec) { return labelOf(spec).remove(QLatin1Char(
 
 QString headingOf(FieldGroup group) {
   switch (group) {
-    case FieldGroup::child: return translated("Form", QT_TRANSLATE_NOOP("Form", "Child"));
-    case FieldGroup::order: return translated("Form", QT_TRANSLATE_NOOP("Form", "Order"));
-    case FieldGroup::reference: return translated("Form", QT_TRANSLATE_NOOP("Form", "Reference"));
-    case FieldGroup::stock: return translated("Form", QT_TRANSLATE_NOOP("Form", "Stock"));
-    case FieldGroup::infusion: return translated("Form", QT_TRANSLATE_NOOP("Form", "Infusion"));
+    case FieldGroup::child:
+      return translated("Form", QT_TRANSLATE_NOOP("Form", "Child"));
+    case FieldGroup::order:
+      return translated("Form", QT_TRANSLATE_NOOP("Form", "Order"));
+    case FieldGroup::reference:
+      return translated("Form", QT_TRANSLATE_NOOP("Form", "Reference"));
+    case FieldGroup::stock:
+      return translated("Form", QT_TRANSLATE_NOOP("Form", "Stock"));
+    case FieldGroup::infusion:
+      return translated("Form", QT_TRANSLATE_NOOP("Form", "Infusion"));
   }
   return {};
 }
 
 QString moreOf(FieldGroup group) {
   switch (group) {
-    case FieldGroup::child: return translated("Form", QT_TRANSLATE_NOOP("Form", "charted BSA, weighing"));
-    case FieldGroup::order: return translated("Form", QT_TRANSLATE_NOOP("Form", "most doses, title"));
-    case FieldGroup::reference: return translated("Form", QT_TRANSLATE_NOOP("Form", "maxima, bands, route"));
-    case FieldGroup::stock: return {};
-    case FieldGroup::infusion: return translated("Form", QT_TRANSLATE_NOOP("Form", "volume, time, drops"));
+    case FieldGroup::child:
+      return translated("Form", QT_TRANSLATE_NOOP("Form", "charted BSA, weighing"));
+    case FieldGroup::order:
+      return translated("Form", QT_TRANSLATE_NOOP("Form", "most doses, title"));
+    case FieldGroup::reference:
+      return translated("Form", QT_TRANSLATE_NOOP("Form", "maxima, bands, route"));
+    case FieldGroup::stock:
+      return {};
+    case FieldGroup::infusion:
+      return translated("Form", QT_TRANSLATE_NOOP("Form", "volume, time, drops"));
   }
   return {};
 }
@@ -158,7 +173,8 @@ QString shownUnit(std::string_view unit) {
 
 QString spokenUnit(std::string_view unit) {
   if (unit == "drop/mL") return translated("Unit", QT_TRANSLATE_NOOP("Unit", "drops in one millilitre"));
-  return eachUnit(unit, translated("Unit", QT_TRANSLATE_NOOP("Unit", " and ")), [](const UnitInfo& info) { return info.words; });
+  return eachUnit(unit, translated("Unit", QT_TRANSLATE_NOOP("Unit", " and ")),
+                  [](const UnitInfo& info) { return info.words; });
 }
 
 }  // namespace wardchalk::ui

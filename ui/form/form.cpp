@@ -19,7 +19,8 @@ namespace {
 
 constexpr int leastWidth = 420;
 
-constexpr std::array systems = {std::pair{UnitSystem::metric, "metric"}, std::pair{UnitSystem::household, "household"}};
+constexpr std::array systems = {std::pair{UnitSystem::metric, "metric"},
+                                std::pair{UnitSystem::household, "household"}};
 
 }  // namespace
 
@@ -44,7 +45,8 @@ void Form::build(const Phrasebook& book) {
   auto* column = new QVBoxLayout(page_);
   column->setContentsMargins(16, 0, 16, 8);
   column->setSpacing(4);
-  for (const FieldGroup id : {FieldGroup::child, FieldGroup::order, FieldGroup::reference, FieldGroup::stock, FieldGroup::infusion}) {
+  for (const FieldGroup id : {FieldGroup::child, FieldGroup::order, FieldGroup::reference, FieldGroup::stock,
+                              FieldGroup::infusion}) {
     auto* group = new FormGroup(id, page_);
     groups_ << group;
     column->addWidget(group);
@@ -115,7 +117,8 @@ bool Form::isInView(const FormGroup& group, const FieldEdit& field) const {
   const QWidget* focused = QApplication::focusWidget();
   if (focused && field.isAncestorOf(focused)) return true;
   const std::string& kind = editor_.draft().boxes(path::stockKind).text;
-  return (spec.inView == InView::powder && kind == "powder") || (spec.inView == InView::solid && kind == "solid");
+  return (spec.inView == InView::powder && kind == "powder") ||
+         (spec.inView == InView::solid && kind == "solid");
 }
 
 void Form::arrange() {
@@ -148,12 +151,16 @@ void Form::sayLine(FieldEdit& field, const Case& inputs, bool last) {
   const FieldSpec& spec = field.spec();
   const QString hint = spec.hint ? QCoreApplication::translate("Hint", spec.hint) : QString();
   switch (editor_.draft().state(spec.path)) {
-    case FieldState::empty: return field.say(hint, QuietLine::Tone::quiet);
-    case FieldState::pending: return field.say(last ? tr("press Enter") : hint, QuietLine::Tone::quiet);
+    case FieldState::empty:
+      return field.say(hint, QuietLine::Tone::quiet);
+    case FieldState::pending:
+      return field.say(last ? tr("press Enter") : hint, QuietLine::Tone::quiet);
     case FieldState::refused:
-      return field.say(QString::fromStdString(sentence(*editor_.draft().refusal(spec.path), book_)), QuietLine::Tone::refused);
+      return field.say(QString::fromStdString(sentence(*editor_.draft().refusal(spec.path), book_)),
+                       QuietLine::Tone::refused);
     case FieldState::read:
-      return field.say(QString::fromStdString(readBack(spec.path, inputs, rules_, book_)), QuietLine::Tone::quiet);
+      return field.say(QString::fromStdString(readBack(spec.path, inputs, rules_, book_)),
+                       QuietLine::Tone::quiet);
   }
 }
 
@@ -188,8 +195,9 @@ void Form::light(const QString& path) {
 }
 
 bool Form::isUnfolded() const {
-  return std::all_of(groups_.begin(), groups_.end(),
-                     [](const FormGroup* group) { return group->isUnfolded() || moreOf(group->group()).isEmpty(); });
+  return std::all_of(groups_.begin(), groups_.end(), [](const FormGroup* group) {
+    return group->isUnfolded() || moreOf(group->group()).isEmpty();
+  });
 }
 
 void Form::setUnfolded(bool unfolded) {

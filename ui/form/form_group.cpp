@@ -63,7 +63,8 @@ void FormGroup::setUnfolded(bool unfolded) {
 }
 
 void FormGroup::nameButton() {
-  more_->setText(unfolded_ ? tr("− fewer fields") : tr("+ %1", "more fields: their names").arg(moreOf(group_)));
+  more_->setText(unfolded_ ? tr("− fewer fields")
+                           : tr("+ %1", "more fields: their names").arg(moreOf(group_)));
   more_->setAccessibleName(unfolded_ ? tr("%1: fewer fields").arg(headingOf(group_))
                                      : tr("%1: more fields (%2)").arg(headingOf(group_), moreOf(group_)));
 }

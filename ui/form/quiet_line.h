@@ -4,8 +4,8 @@
 
 namespace wardchalk::ui {
 
-/// The line under a field: a hint, what was read, or why it was refused. A refusal has a bar before it, so that it is
-/// told from the rest without colour.
+/// The line under a field: a hint, what was read, or why it was refused. A refusal has a bar before it, so
+/// that it is told from the rest without colour.
 class QuietLine : public QLabel {
   Q_OBJECT
 
