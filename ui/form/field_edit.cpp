@@ -43,6 +43,9 @@ bool isUndoKey(const QEvent* event) {
 FieldEdit::FieldEdit(const FieldSpec& spec, const Phrasebook& book, QWidget* parent)
     : QWidget(parent), spec_(spec) {
   setObjectName(path());
+  // Columns alone say how wide a field is, so that the boxes of all groups stand in line.
+  setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  setMinimumWidth(1);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(2);

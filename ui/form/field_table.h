@@ -28,7 +28,7 @@ struct FieldSpec {
   FieldGroup group;
   FieldKind kind;
   InView inView;
-  int columns;        ///< of six
+  int columns;        ///< of twelve
   const char* label;  ///< English, with its mnemonic; translated in the context "Field"
   const char* hint;   ///< what the quiet line says while the field is empty; may be null
   std::span<const ChoiceWord> choices = {};

@@ -73,7 +73,7 @@ void Form::addUnitSystem(FormGroup* group) {
   auto* label = new QLabel(tr("&Units"), group);
   unitSystem_ = new ChoiceBox(group);
   unitSystem_->setObjectName(QStringLiteral("unit-system"));
-  unitSystem_->setMinimumHeight(28);
+  unitSystem_->setMinimumHeight(32);
   unitSystem_->setMinimumContentsLength(9);
   unitSystem_->setAccessibleName(tr("Units offered for an empty height and weight"));
   unitSystem_->addChoice("metric", tr("metric"));

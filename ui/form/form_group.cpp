@@ -12,7 +12,7 @@ namespace wardchalk::ui {
 
 namespace {
 
-constexpr int columns = 6;
+constexpr int columns = 12;
 constexpr int headingHeight = 32;
 
 }  // namespace
@@ -38,7 +38,7 @@ FormGroup::FormGroup(FieldGroup group, QWidget* parent) : QWidget(parent), group
   heading_->addStretch();
   heading_->addWidget(more_);
   rows_ = new QGridLayout;
-  rows_->setHorizontalSpacing(12);
+  rows_->setHorizontalSpacing(8);
   rows_->setVerticalSpacing(2);
   for (int i = 0; i < columns; ++i) rows_->setColumnStretch(i, 1);
   column->addLayout(heading_);

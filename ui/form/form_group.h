@@ -13,7 +13,7 @@ namespace wardchalk::ui {
 
 class FieldEdit;
 
-/// One paper of the form: a heading, its fields in rows of six columns, and a button that unfolds the rarer
+/// One paper of the form: a heading, its fields in rows of twelve columns, and a button that unfolds the rarer
 /// ones.
 class FormGroup : public QWidget {
   Q_OBJECT

@@ -56,8 +56,8 @@ int takePicture(const QString& caseFile, const QString& picture) {
   if (!window.openFile(caseFile)) return unusable;
   window.resize(pictureSize);
   window.show();
-  if (QWidget* focused = QApplication::focusWidget()) focused->clearFocus();
   QCoreApplication::processEvents();
+  if (QWidget* focused = QApplication::focusWidget()) focused->clearFocus();
   if (!window.grab().save(picture, "PNG"))
     return complain(tr("%1: the picture cannot be written.").arg(picture));
   return done;
