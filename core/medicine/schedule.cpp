@@ -170,9 +170,9 @@ Result<Schedule> readTimes(const std::vector<std::string_view>& words, std::stri
   if (!range->low.isWhole() || !range->high.isWhole()) return refusalOf(RefusalCode::countNotWhole, typed);
   const Number days(unit == "week" ? 7 : 1);
   const bool one = range->high == Number(1);
-  return checked({Schedule::Kind::repeated, range->low / days, range->high / days,
-                  rangeText(*range) + (one ? " time a " : " times a ") + std::string(unit)},
-                 typed);
+  std::string shown = rangeText(*range) + (one ? " time a " : " times a ") + std::string(unit);
+  if (one && unit == "day") shown = "daily";
+  return checked({Schedule::Kind::repeated, range->low / days, range->high / days, std::move(shown)}, typed);
 }
 
 /// "q6h", "q4-6h", "q4–6h" as "every 6 h", "every 4 to 6 h".

@@ -205,7 +205,7 @@ void FieldEdit::say(const QString& text, QuietLine::Tone tone) {
     if (stop && stop->accessibleDescription() != text) stop->setAccessibleDescription(text);
 }
 
-QString FieldEdit::line() const { return line_->text(); }
+QString FieldEdit::line() const { return line_->said(); }
 
 void FieldEdit::setLit(bool lit) {
   if (lit_ == lit) return;

@@ -1,9 +1,9 @@
 #include "ui/form/form_group.h"
 
-#include <QGridLayout>
 #include <QLabel>
 #include <QPainter>
 #include <QToolButton>
+#include <QVBoxLayout>
 
 #include "ui/form/field_edit.h"
 #include "ui/theme/board_palette.h"
@@ -14,6 +14,7 @@ namespace {
 
 constexpr int columns = 12;
 constexpr int headingHeight = 32;
+constexpr int gap = 8;
 
 }  // namespace
 
@@ -37,10 +38,8 @@ FormGroup::FormGroup(FieldGroup group, QWidget* parent) : QWidget(parent), group
   heading_->addWidget(title);
   heading_->addStretch();
   heading_->addWidget(more_);
-  rows_ = new QGridLayout;
-  rows_->setHorizontalSpacing(8);
-  rows_->setVerticalSpacing(2);
-  for (int i = 0; i < columns; ++i) rows_->setColumnStretch(i, 1);
+  rows_ = new QVBoxLayout;
+  rows_->setSpacing(2);
   column->addLayout(heading_);
   column->addLayout(rows_);
   connect(more_, &QToolButton::clicked, this, [this] { setUnfolded(!unfolded_); });
@@ -69,24 +68,49 @@ void FormGroup::nameButton() {
                                      : tr("%1: more fields (%2)").arg(headingOf(group_), moreOf(group_)));
 }
 
+void FormGroup::clearRows() {
+  while (QLayoutItem* row = rows_->takeAt(0)) {
+    while (QLayoutItem* item = row->layout()->takeAt(0)) {
+      if (!fields_.contains(item->widget())) delete item->widget();
+      delete item;
+    }
+    delete row;
+  }
+}
+
+QHBoxLayout* FormGroup::addRow() {
+  auto* row = new QHBoxLayout;
+  row->setSpacing(gap);
+  rows_->addLayout(row);
+  return row;
+}
+
+/// Leaves the columns that a row does not use empty.
+void FormGroup::fillUp(QHBoxLayout* row, int unused) {
+  if (unused == 0) return;
+  auto* nothing = new QWidget(this);
+  nothing->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  row->addWidget(nothing, unused);
+}
+
 void FormGroup::arrange(const QList<FieldEdit*>& inView) {
   if (inView == arranged_ && !inView.isEmpty()) return;
   arranged_ = inView;
-  for (FieldEdit* field : std::as_const(fields_)) {
-    rows_->removeWidget(field);
-    field->setVisible(inView.contains(field));
-  }
-  int row = 0;
-  int at = 0;
+  clearRows();
+  for (FieldEdit* field : std::as_const(fields_)) field->setVisible(inView.contains(field));
+  int left = 0;
+  QHBoxLayout* row = nullptr;
   for (FieldEdit* field : inView) {
     const int width = field->spec().columns;
-    if (at + width > columns) {
-      ++row;
-      at = 0;
+    if (width > left) {
+      if (row) fillUp(row, left);
+      row = addRow();
+      left = columns;
     }
-    rows_->addWidget(field, row, at, 1, width);
-    at += width;
+    row->addWidget(field, width);
+    left -= width;
   }
+  if (row) fillUp(row, left);
 }
 
 void FormGroup::paintEvent(QPaintEvent*) {

@@ -5,16 +5,16 @@
 
 #include "ui/form/field_table.h"
 
-class QGridLayout;
 class QHBoxLayout;
+class QVBoxLayout;
 class QToolButton;
 
 namespace wardchalk::ui {
 
 class FieldEdit;
 
-/// One paper of the form: a heading, its fields in rows of twelve columns, and a button that unfolds the rarer
-/// ones.
+/// One paper of the form: a heading, its fields in rows of twelve columns, and a button that unfolds the
+/// rarer ones.
 class FormGroup : public QWidget {
   Q_OBJECT
 
@@ -42,11 +42,14 @@ class FormGroup : public QWidget {
 
  private:
   void nameButton();
+  void clearRows();
+  QHBoxLayout* addRow();
+  void fillUp(QHBoxLayout* row, int columns);
 
   FieldGroup group_;
   QHBoxLayout* heading_;
   QToolButton* more_;
-  QGridLayout* rows_;
+  QVBoxLayout* rows_;
   QList<FieldEdit*> fields_;
   QList<FieldEdit*> arranged_;
   bool unfolded_ = false;

@@ -2,6 +2,7 @@
 
 #include <QEvent>
 #include <QPainter>
+#include <QRegularExpression>
 
 #include "ui/theme/board_palette.h"
 
@@ -11,6 +12,12 @@ namespace {
 
 constexpr int barWidth = 3;
 constexpr int refusedIndent = 8;
+
+/// A number and its unit never stand on two lines.
+QString keptTogether(QString text) {
+  static const QRegularExpression numberBeforeUnit(QStringLiteral("(?<=[0-9]) (?=\\S)"));
+  return text.replace(numberBeforeUnit, QString(QChar::Nbsp));
+}
 
 }  // namespace
 
@@ -26,10 +33,11 @@ QuietLine::QuietLine(QWidget* parent) : QLabel(parent) {
 }
 
 void QuietLine::say(const QString& text, Tone tone) {
-  if (text == this->text() && tone == tone_) return;
+  if (text == said_ && tone == tone_) return;
+  said_ = text;
   tone_ = tone;
   setIndent(tone == Tone::refused ? refusedIndent : 0);
-  setText(text);
+  setText(keptTogether(text));
   applyInk();
   updateGeometry();
 }
@@ -48,7 +56,7 @@ void QuietLine::changeEvent(QEvent* event) {
 
 void QuietLine::paintEvent(QPaintEvent* event) {
   QLabel::paintEvent(event);
-  if (tone_ == Tone::quiet || text().isEmpty()) return;
+  if (tone_ == Tone::quiet || said_.isEmpty()) return;
   QPainter painter(this);
   painter.fillRect(QRect(0, 1, barWidth, height() - 2), palette().color(QPalette::WindowText));
 }

@@ -14,6 +14,7 @@ class QuietLine : public QLabel {
 
   explicit QuietLine(QWidget* parent = nullptr);
   void say(const QString& text, Tone tone);
+  [[nodiscard]] const QString& said() const { return said_; }
   [[nodiscard]] Tone tone() const { return tone_; }
 
  protected:
@@ -23,6 +24,7 @@ class QuietLine : public QLabel {
  private:
   void applyInk();
 
+  QString said_;
   Tone tone_ = Tone::quiet;
 };
 

@@ -26,7 +26,7 @@ namespace wardchalk::ui {
 namespace {
 
 constexpr QSize usualSize(1366, 768);
-constexpr int formWidth = 464;  // about a third of the usual window
+constexpr int formWidth = 480;  // about a third of the usual window
 constexpr int zoomStep = 10;
 
 /// The one case file that is being dragged, or nothing.
