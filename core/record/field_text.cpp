@@ -97,9 +97,6 @@ View trimmed(View text) {
   return text;
 }
 
-/// Whether the text says more than a number: it then stands for itself, with its own unit or mistake.
-bool namesMore(View text) { return text.find_first_not_of("0123456789.,+- ") != View::npos; }
-
 bool isNumber(View text) { return static_cast<bool>(readDecimal(text)); }
 
 /// "17.2 kg" in two: the number and the rest; nothing where it does not start with a number and one space.
@@ -200,6 +197,8 @@ std::string composedStrength(const Boxes& boxes) {
 
 }  // namespace
 
+bool standsForItself(View text) { return text.find_first_not_of("0123456789.,+- ") != View::npos; }
+
 FieldShape shapeOf(View path) { return shapedOf(path).shape; }
 Choices unitChoices(View path) { return shapedOf(path).units; }
 Choices secondUnitChoices(View path) { return shapedOf(path).second; }
@@ -227,7 +226,7 @@ std::string composed(View path, const Boxes& boxes, const Boxes& high) {
   const std::string text(trimmed(boxes.text));
   if (shape == FieldShape::words) return text;
   const std::string& unit = shape == FieldShape::lowEnd ? high.unit : boxes.unit;
-  if (namesMore(text) || unit.empty()) return text;
+  if (standsForItself(text) || unit.empty()) return text;
   switch (shape) {
     case FieldShape::words:
     case FieldShape::quantity:

@@ -268,7 +268,8 @@ bool FieldEdit::pressedEnter(QWidget* at, bool back) {
     setBoxes(typed);
     tell();
   }
-  QWidget* open = back || typed.isEmpty() ? nullptr : nextUnfilled(at);
+  const bool whole = typed.isEmpty() || standsForItself(typed.text);
+  QWidget* open = back || whole ? nullptr : nextUnfilled(at);
   if (open) {
     open->setFocus(Qt::TabFocusReason);
     return true;
