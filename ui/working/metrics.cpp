@@ -28,6 +28,7 @@ Size sizeOf(FontRole role) {
       return {12, false, true};
     case FontRole::big:
       return {22, true, true};
+    case FontRole::words: return {18, true, true};
     case FontRole::badge:
       return {15, true, false};
     case FontRole::tag:
