@@ -1,10 +1,12 @@
 #include "core/medicine/schedule.h"
 
+#include <algorithm>
 #include <array>
 #include <optional>
 #include <vector>
 
 #include "core/number/decimal_text.h"
+#include "core/number/entry_text.h"
 
 namespace wardchalk {
 
@@ -15,35 +17,45 @@ struct Shorthand {
   std::string_view means;
 };
 
-/// Abbreviations in common use that are not on the lists of error-prone ones. Source: nursing texts; BID, TID, QID and
-/// q4h to q24h do not stand on the Joint Commission list (read), bd, tds, qds common practice in the UK, no source.
+/// Abbreviations in common use that are not on the lists of error-prone ones. Source: nursing texts; BID,
+/// TID, QID and q4h to q24h do not stand on the Joint Commission list (read), bd, tds, qds common practice in
+/// the UK, no source.
 constexpr std::array shorthands = {
-    Shorthand{"bid", "2 times a day"},          Shorthand{"b.i.d.", "2 times a day"},
-    Shorthand{"bd", "2 times a day"},           Shorthand{"twice a day", "2 times a day"},
-    Shorthand{"twice daily", "2 times a day"},  Shorthand{"tid", "3 times a day"},
-    Shorthand{"t.i.d.", "3 times a day"},       Shorthand{"tds", "3 times a day"},
-    Shorthand{"qid", "4 times a day"},          Shorthand{"q.i.d.", "4 times a day"},
-    Shorthand{"qds", "4 times a day"},          Shorthand{"daily", "1 time a day"},
-    Shorthand{"once daily", "1 time a day"},    Shorthand{"once a day", "1 time a day"},
-    Shorthand{"every day", "1 time a day"},     Shorthand{"once weekly", "weekly"},
-    Shorthand{"once a week", "weekly"},         Shorthand{"every week", "weekly"},
-    Shorthand{"every other day", "every 2 day"}, Shorthand{"twice a week", "2 times a week"},
-    Shorthand{"single dose", "once"},           Shorthand{"once only", "once"},
+    Shorthand{"bid", "2 times a day"},
+    Shorthand{"b.i.d.", "2 times a day"},
+    Shorthand{"bd", "2 times a day"},
+    Shorthand{"twice a day", "2 times a day"},
+    Shorthand{"twice daily", "2 times a day"},
+    Shorthand{"tid", "3 times a day"},
+    Shorthand{"t.i.d.", "3 times a day"},
+    Shorthand{"tds", "3 times a day"},
+    Shorthand{"qid", "4 times a day"},
+    Shorthand{"q.i.d.", "4 times a day"},
+    Shorthand{"qds", "4 times a day"},
+    Shorthand{"daily", "1 time a day"},
+    Shorthand{"once daily", "1 time a day"},
+    Shorthand{"once a day", "1 time a day"},
+    Shorthand{"every day", "1 time a day"},
+    Shorthand{"once weekly", "weekly"},
+    Shorthand{"once a week", "weekly"},
+    Shorthand{"every week", "weekly"},
+    Shorthand{"every other day", "every 2 day"},
+    Shorthand{"twice a week", "2 times a week"},
+    Shorthand{"single dose", "once"},
+    Shorthand{"once only", "once"},
 };
 
 /// Abbreviations that have been misread, with the words to write (T02).
 constexpr std::array unsafeShorthands = {
-    Shorthand{"qd", "daily"},       Shorthand{"q.d.", "daily"},           Shorthand{"qod", "every 2 day"},
-    Shorthand{"q.o.d.", "every 2 day"}, Shorthand{"od", "daily"},         Shorthand{"o.d.", "daily"},
-    Shorthand{"q1d", "daily"},      Shorthand{"qhs", "daily"},            Shorthand{"hs", "daily"},
-    Shorthand{"qn", "daily"},       Shorthand{"tiw", "3 times a week"},   Shorthand{"biw", "2 times a week"},
-    Shorthand{"eod", "every 2 day"}, Shorthand{"stat", "once"},           Shorthand{"qw", "weekly"},
-    Shorthand{"/d", "daily"},
+    Shorthand{"qd", "daily"},           Shorthand{"q.d.", "daily"},
+    Shorthand{"qod", "every 2 day"},    Shorthand{"q.o.d.", "every 2 day"},
+    Shorthand{"od", "daily"},           Shorthand{"o.d.", "daily"},
+    Shorthand{"q1d", "daily"},          Shorthand{"qhs", "daily"},
+    Shorthand{"hs", "daily"},           Shorthand{"qn", "daily"},
+    Shorthand{"tiw", "3 times a week"}, Shorthand{"biw", "2 times a week"},
+    Shorthand{"eod", "every 2 day"},    Shorthand{"stat", "once"},
+    Shorthand{"qw", "weekly"},          Shorthand{"/d", "daily"},
 };
-
-Refusal refuse(RefusalCode code, std::string_view typed, std::string_view suggestion = {}) {
-  return {code, std::string(typed.substr(0, 60)), std::string(suggestion), {}};
-}
 
 std::string lowered(std::string_view text) {
   std::string low(text);
@@ -67,7 +79,8 @@ struct Range {
   Number high;
 };
 
-/// "6" or "4 to 6", the words at `from`; moves `from` past them.
+/// "6" or "4 to 6", the words at `from`; moves `from` past them. A backwards range is refused without its
+/// text, which the caller knows.
 Result<Range> readRange(const std::vector<std::string_view>& words, std::size_t& from) {
   Result<Number> low = readPositive(words[from]);
   if (!low) return low.refusal();
@@ -76,7 +89,7 @@ Result<Range> readRange(const std::vector<std::string_view>& words, std::size_t&
   Result<Number> high = readPositive(words[from + 1]);
   if (!high) return high.refusal();
   from += 2;
-  if (*high <= *low) return refuse(RefusalCode::scheduleBackwards, words[from - 1]);
+  if (*high <= *low) return refusalOf(RefusalCode::scheduleBackwards, {});
   return Range{*low, *high};
 }
 
@@ -88,43 +101,78 @@ std::string rangeText(const Range& range) {
 
 /// More than one dose every quarter of an hour is no schedule but a slip.
 Result<Schedule> checked(Schedule schedule, std::string_view typed) {
-  if (schedule.most > Number(96)) return refuse(RefusalCode::scheduleTooOften, typed);
+  if (schedule.most > Number(96)) return refusalOf(RefusalCode::scheduleTooOften, typed);
   return schedule;
+}
+
+/// "every 6 to 4 h" turned: "every 4 to 6 h", "every 4 h" when both ends are the same.
+Refusal backwards(const std::vector<std::string_view>& words, std::size_t from, std::string_view typed) {
+  std::string write;
+  const bool same = words[from] == words[from + 2];
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    if (same && (i == from + 1 || i == from + 2)) continue;
+    const bool swapped = i == from || i == from + 2;
+    write.append(write.empty() ? "" : " ").append(swapped ? words[2 * from + 2 - i] : words[i]);
+  }
+  return refusalOf(RefusalCode::scheduleBackwards, typed, write);
+}
+
+struct Interval {
+  std::string_view unit;
+  int hours;
+};
+
+/// The unit of an interval as we write it and its hours; no value for others.
+std::optional<Interval> intervalIn(std::string_view unit) {
+  if (unit == "h") return Interval{"h", 1};
+  if (unit == "day" || unit == "days") return Interval{"day", 24};
+  if (unit == "week" || unit == "weeks") return Interval{"week", 168};
+  return std::nullopt;
+}
+
+/// "every 30 min" in hours, where that ends: "every 0.5 h".
+Refusal inMinutes(const Range& range, std::string_view typed) {
+  const Range hours{range.low / Number(60), range.high / Number(60)};
+  if (Number(24) / hours.low > Number(96)) return refusalOf(RefusalCode::scheduleTooOften, typed);
+  const bool ends = hours.low.endsWithin(4) && hours.high.endsWithin(4);
+  return refusalOf(RefusalCode::scheduleUnknown, typed, ends ? "every " + rangeText(hours) + " h" : "");
 }
 
 /// "every 12 h", "every 4 to 6 h", "every 2 day", "every 1 week".
 Result<Schedule> readEvery(const std::vector<std::string_view>& words, std::string_view typed) {
   std::size_t at = 1;
-  if (words.size() < 3) return refuse(RefusalCode::scheduleUnknown, typed);
+  if (words.size() < 3) return refusalOf(RefusalCode::scheduleUnknown, typed);
   Result<Range> range = readRange(words, at);
+  if (!range && range.refusal().code == RefusalCode::scheduleBackwards) return backwards(words, 1, typed);
   if (!range) return range.refusal();
-  if (at + 1 != words.size()) return refuse(RefusalCode::scheduleUnknown, typed);
-  const std::string_view unit = words[at];
-  Number hours;
-  if (unit == "h") hours = Number(1);
-  else if (unit == "day" || unit == "days") hours = Number(24);
-  else if (unit == "week" || unit == "weeks") hours = Number(168);
-  else if (unit == "hour" || unit == "hours" || unit == "hr" || unit == "hrs" || unit == "hourly")
-    return refuse(RefusalCode::scheduleUnknown, typed, "every " + rangeText(*range) + " h");
-  else return refuse(RefusalCode::scheduleUnknown, typed);
-  const std::string_view shownUnit = unit.starts_with("day") ? "day" : unit.starts_with("week") ? "week" : "h";
-  return checked({Schedule::Kind::repeated, Number(24) / (range->high * hours), Number(24) / (range->low * hours),
-                  "every " + rangeText(*range) + " " + std::string(shownUnit)}, typed);
+  if (at + 1 != words.size()) return refusalOf(RefusalCode::scheduleUnknown, typed);
+  if (words[at] == "min") return inMinutes(*range, typed);
+  const auto interval = intervalIn(words[at]);
+  if (!interval) return refusalOf(RefusalCode::scheduleUnknown, typed);
+  const Number hours(interval->hours);
+  return checked(
+      {Schedule::Kind::repeated, Number(24) / (range->high * hours), Number(24) / (range->low * hours),
+       "every " + rangeText(*range) + " " + std::string(interval->unit)},
+      typed);
 }
 
 /// "3 times a day", "2 to 3 times a day", "2 times a week".
 Result<Schedule> readTimes(const std::vector<std::string_view>& words, std::string_view typed) {
   std::size_t at = 0;
   Result<Range> range = readRange(words, at);
+  if (!range && range.refusal().code == RefusalCode::scheduleBackwards) return backwards(words, 0, typed);
   if (!range) return range.refusal();
-  const bool shape = at + 3 == words.size() && (words[at] == "times" || words[at] == "time") && words[at + 1] == "a";
-  if (!shape) return refuse(RefusalCode::scheduleUnknown, typed);
+  const bool shape =
+      at + 3 == words.size() && (words[at] == "times" || words[at] == "time") && words[at + 1] == "a";
+  if (!shape) return refusalOf(RefusalCode::scheduleUnknown, typed);
   const std::string_view unit = words[at + 2];
-  if (unit != "day" && unit != "week") return refuse(RefusalCode::scheduleUnknown, typed);
+  if (unit != "day" && unit != "week") return refusalOf(RefusalCode::scheduleUnknown, typed);
+  if (!range->low.isWhole() || !range->high.isWhole()) return refusalOf(RefusalCode::countNotWhole, typed);
   const Number days(unit == "week" ? 7 : 1);
   const bool one = range->high == Number(1);
-  return checked({Schedule::Kind::repeated, range->low / days, range->high / days,
-                  rangeText(*range) + (one ? " time a " : " times a ") + std::string(unit)}, typed);
+  std::string shown = rangeText(*range) + (one ? " time a " : " times a ") + std::string(unit);
+  if (one && unit == "day") shown = "daily";
+  return checked({Schedule::Kind::repeated, range->low / days, range->high / days, std::move(shown)}, typed);
 }
 
 /// "q6h", "q4-6h", "q4–6h" as "every 6 h", "every 4 to 6 h".
@@ -147,23 +195,120 @@ std::string_view expanded(std::string_view low) {
   return low;
 }
 
+/// Words people say, one by one, in ours.
+constexpr std::array otherWords = {
+    Shorthand{"one", "1"},       Shorthand{"two", "2"},     Shorthand{"three", "3"},
+    Shorthand{"four", "4"},      Shorthand{"five", "5"},    Shorthand{"six", "6"},
+    Shorthand{"eight", "8"},     Shorthand{"twelve", "12"}, Shorthand{"thrice", "3 times"},
+    Shorthand{"x", "times"},     Shorthand{"per", "a"},     Shorthand{"each", "every"},
+    Shorthand{"q", "every"},     Shorthand{"hour", "h"},    Shorthand{"hours", "h"},
+    Shorthand{"hr", "h"},        Shorthand{"hrs", "h"},     Shorthand{"minute", "min"},
+    Shorthand{"minutes", "min"}, Shorthand{"mins", "min"},  Shorthand{"hrly", "hourly"},
+    Shorthand{"d", "day"},
+};
+
+/// Whole schedules people say that are none of ours, with what to write.
+constexpr std::array otherSchedules = {
+    Shorthand{"hourly", "every 1 h"},
+    Shorthand{"every h", "every 1 h"},
+    Shorthand{"nightly", "daily"},
+    Shorthand{"at night", "daily"},
+    Shorthand{"at bedtime", "daily"},
+    Shorthand{"bedtime", "daily"},
+    Shorthand{"every night", "daily"},
+    Shorthand{"every morning", "daily"},
+    Shorthand{"in the morning", "daily"},
+    Shorthand{"alternate days", "every 2 day"},
+    Shorthand{"every second day", "every 2 day"},
+    Shorthand{"every other week", "every 2 week"},
+    Shorthand{"fortnightly", "every 2 week"},
+    Shorthand{"continuous infusion", "continuous"},
+    Shorthand{"continuously", "continuous"},
+    Shorthand{"one dose", "once"},
+    Shorthand{"1 dose", "once"},
+    Shorthand{"now", "once"},
+    Shorthand{"q2d", "every 2 day"},
+};
+
+bool isDigit(char c) { return c >= '0' && c <= '9'; }
+
+bool isLetter(char c) { return c >= 'a' && c <= 'z'; }
+
+/// Digits and letters set apart, and " to " for a dash between numbers: "4-6hourly" is "4 to 6 hourly".
+std::string setApart(std::string_view low) {
+  const std::string dashed = withReplaced(withReplaced(low, "–", "-"), "/", " a ");
+  std::string apart;
+  for (std::size_t i = 0; i < dashed.size(); ++i) {
+    const char before = i > 0 ? dashed[i - 1] : ' ';
+    const char c = dashed[i];
+    if ((isDigit(before) && isLetter(c)) || (isLetter(before) && isDigit(c))) apart.push_back(' ');
+    if (c == '-' && isDigit(before))
+      apart.append(" to ");
+    else
+      apart.push_back(c == '-' ? ' ' : c);
+  }
+  return apart;
+}
+
+/// The schedule in our words as far as that goes: "4-6 hourly" is "every 4 to 6 h", "three times daily" 3
+/// times a day.
+std::string respelled(const std::string& low) {
+  const std::string apart = setApart(low);
+  std::string text;
+  for (std::string_view word : wordsOf(apart)) {
+    for (const Shorthand& other : otherWords)
+      if (other.typed == word) word = other.means;
+    text.append(text.empty() ? "" : " ").append(word);
+  }
+  if (text.ends_with(" times daily")) text = withReplaced(text, " daily", " a day");
+  if (text.ends_with(" times weekly")) text = withReplaced(text, " weekly", " a week");
+  if (text.ends_with(" hourly")) text = withReplaced(text, " hourly", " h");
+  if (text.ends_with(" h") && isDigit(text.front())) text.insert(0, "every ");
+  return text;
+}
+
+/// A schedule exactly in our words or in a common abbreviation. `low` is in small letters, `typed` as it
+/// stood.
+Result<Schedule> readOurs(const std::string& low, std::string_view typed) {
+  const std::string meaning = expandedQ(low).value_or(std::string(expanded(low)));
+  if (meaning == "once") return Schedule{Schedule::Kind::once, Number(1), Number(1), "once"};
+  if (meaning == "continuous")
+    return Schedule{Schedule::Kind::continuous, Number(1), Number(1), "continuous"};
+  if (meaning == "weekly")
+    return Schedule{Schedule::Kind::repeated, Number::ratio(1, 7), Number::ratio(1, 7), "weekly"};
+  const std::vector<std::string_view> words = wordsOf(meaning);
+  if (words.empty()) return refusalOf(RefusalCode::scheduleUnknown, typed);
+  if (words.front() == "every") return readEvery(words, typed);
+  if (isDigit(words.front().front())) return readTimes(words, typed);
+  return refusalOf(RefusalCode::scheduleUnknown, typed);
+}
+
+/// The schedule to write for text that ours does not read; empty where none is plainly meant.
+std::string offered(const std::string& low) {
+  const std::string plain = respelled(low);
+  for (const Shorthand& other : otherSchedules)
+    if (other.typed == low || other.typed == plain) return std::string(other.means);
+  const Result<Schedule> schedule = readOurs(plain, plain);
+  if (schedule) return schedule->text;
+  return schedule.refusal().code == RefusalCode::scheduleUnknown ? schedule.refusal().suggestion
+                                                                 : std::string();
+}
+
 }  // namespace
 
 Result<Schedule> readSchedule(std::string_view text) {
-  if (text.empty()) return refuse(RefusalCode::empty, text);
-  if (text.size() > 60) return refuse(RefusalCode::tooLong, text);
+  if (text.empty()) return refusalOf(RefusalCode::empty, text);
+  if (text.size() > 60) return refusalOf(RefusalCode::tooLong, text);
+  const std::string plain = withPlainSpaces(text);
+  if (plain != text)
+    return refusalOf(RefusalCode::spaceWrong, text, readSchedule(plain) ? plain : std::string());
   const std::string low = lowered(text);
   for (const Shorthand& shorthand : unsafeShorthands)
-    if (shorthand.typed == low) return refuse(RefusalCode::scheduleUnsafe, text, shorthand.means);
-  const std::string meaning = expandedQ(low).value_or(std::string(expanded(low)));
-  if (meaning == "once") return Schedule{Schedule::Kind::once, Number(1), Number(1), "once"};
-  if (meaning == "continuous") return Schedule{Schedule::Kind::continuous, Number(1), Number(1), "continuous"};
-  if (meaning == "weekly") return Schedule{Schedule::Kind::repeated, Number::ratio(1, 7), Number::ratio(1, 7), "weekly"};
-  const std::vector<std::string_view> words = wordsOf(meaning);
-  if (words.empty()) return refuse(RefusalCode::scheduleUnknown, text);
-  if (words.front() == "every") return readEvery(words, text);
-  if (words.front().front() >= '0' && words.front().front() <= '9') return readTimes(words, text);
-  return refuse(RefusalCode::scheduleUnknown, text);
+    if (shorthand.typed == low) return refusalOf(RefusalCode::scheduleUnsafe, text, shorthand.means);
+  Result<Schedule> schedule = readOurs(low, text);
+  if (schedule || !schedule.refusal().suggestion.empty()) return schedule;
+  const std::string write = offered(low);
+  return write.empty() ? schedule : refusalOf(RefusalCode::scheduleUnknown, text, write);
 }
 
 }  // namespace wardchalk

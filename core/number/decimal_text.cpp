@@ -1,17 +1,15 @@
 #include "core/number/decimal_text.h"
 
 #include <algorithm>
+#include <array>
+
+#include "core/number/entry_text.h"
 
 namespace wardchalk {
 
 namespace {
 
 bool isDigit(char c) { return c >= '0' && c <= '9'; }
-bool isSpace(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
-
-Refusal refuse(RefusalCode code, std::string_view text, std::string suggestion = {}) {
-  return {code, std::string(text), std::move(suggestion), {}};
-}
 
 /// What to write for ".5", "5.", "05": only where it is certain what was meant.
 std::string withoutLeadingZeros(std::string_view text) {
@@ -27,32 +25,36 @@ bool isExponent(std::string_view text) {
          (isDigit(text[e + 1]) || text[e + 1] == '-' || text[e + 1] == '+');
 }
 
+bool hasFraction(std::string_view text) {
+  constexpr std::array<std::string_view, 6> signs = {"/", "½", "¼", "¾", "⅓", "⅔"};
+  return std::any_of(signs.begin(), signs.end(),
+                     [&](std::string_view sign) { return text.find(sign) != std::string_view::npos; });
+}
+
 /// The reason why text with something other than digits and points in it is refused.
 RefusalCode strangeCharacter(std::string_view text) {
   const char first = text.front();
   if (first == '-' || first == '+' || text.starts_with("−")) return RefusalCode::sign;
   if (text.find(',') != std::string_view::npos) return RefusalCode::comma;
   if (isExponent(text)) return RefusalCode::exponent;
-  if (std::any_of(text.begin(), text.end(), isSpace)) return RefusalCode::spaceInNumber;
-  if (text.find('/') != std::string_view::npos || text.find("½") != std::string_view::npos ||
-      text.find("¼") != std::string_view::npos || text.find("¾") != std::string_view::npos)
-    return RefusalCode::fraction;
-  // Digits of other scripts are two- or three-byte sequences; a Latin letter is one byte.
-  if (std::any_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) >= 0xD9; }))
-    return RefusalCode::otherDigits;
+  if (hasAnySpace(text)) return RefusalCode::spaceInNumber;
+  if (hasFraction(text)) return RefusalCode::fraction;
+  if (hasOtherDigits(text)) return RefusalCode::otherDigits;
   return RefusalCode::notANumber;
 }
 
 std::optional<Refusal> badShape(std::string_view text) {
   const std::size_t point = text.find('.');
+  if (text.size() > mostDigits + (point == std::string_view::npos ? 0 : 1))
+    return refusalOf(RefusalCode::tooLong, text);
   if (point != std::string_view::npos && text.find('.', point + 1) != std::string_view::npos)
-    return refuse(RefusalCode::secondPoint, text);
-  if (text == ".") return refuse(RefusalCode::notANumber, text);
-  if (point == 0) return refuse(RefusalCode::barePoint, text, "0" + std::string(text));
-  if (point == text.size() - 1) return refuse(RefusalCode::trailingPoint, text, std::string(text.substr(0, point)));
+    return refusalOf(RefusalCode::secondPoint, text);
+  if (text == ".") return refusalOf(RefusalCode::notANumber, text);
+  if (point == 0) return refusalOf(RefusalCode::barePoint, text, "0" + std::string(text));
+  if (point == text.size() - 1)
+    return refusalOf(RefusalCode::trailingPoint, text, std::string(text.substr(0, point)));
   if (text.size() > 1 && text[0] == '0' && text[1] != '.')
-    return refuse(RefusalCode::leadingZero, text, withoutLeadingZeros(text));
-  if (text.size() > mostDigits + 1) return refuse(RefusalCode::tooLong, text.substr(0, 40));
+    return refusalOf(RefusalCode::leadingZero, text, withoutLeadingZeros(text));
   return std::nullopt;
 }
 
@@ -108,9 +110,9 @@ int decimalsFor(const Number& value, int significant) {
 }  // namespace
 
 Result<Number> readDecimal(std::string_view text) {
-  if (text.empty()) return refuse(RefusalCode::empty, text);
+  if (text.empty()) return refusalOf(RefusalCode::empty, text);
   const bool plain = std::all_of(text.begin(), text.end(), [](char c) { return isDigit(c) || c == '.'; });
-  if (!plain) return refuse(strangeCharacter(text), text.substr(0, 60));
+  if (!plain) return refusalOf(strangeCharacter(text), text);
   if (auto refusal = badShape(text)) return *refusal;
   const std::size_t point = text.find('.');
   if (point == std::string_view::npos) return Number::fromDigits(text, 0);
@@ -121,7 +123,7 @@ Result<Number> readDecimal(std::string_view text) {
 
 Result<Number> readPositive(std::string_view text) {
   Result<Number> number = readDecimal(text);
-  if (number && number->isZero()) return refuse(RefusalCode::zero, text);
+  if (number && number->isZero()) return refusalOf(RefusalCode::zero, text);
   return number;
 }
 
@@ -133,7 +135,8 @@ ShownNumber show(const Number& value, Grouping grouping, int significant) {
 
 int digitsApart(const Number& a, const Number& b) {
   int significant = 4;
-  while (a != b && show(a, Grouping::none, significant).text == show(b, Grouping::none, significant).text) ++significant;
+  while (a != b && show(a, Grouping::none, significant).text == show(b, Grouping::none, significant).text)
+    ++significant;
   return significant;
 }
 

@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <variant>
 #include <vector>
@@ -11,22 +12,26 @@
 namespace wardchalk {
 
 /// Why an entry was not accepted: a stable code and what the sentence needs. It holds no sentence; words are
-/// chosen at the edge (`core/words`). Nothing that was typed is ever altered: `typed` is what stood there.
+/// chosen at the edge (`core/words`). Nothing that was typed is ever altered: `typed` is a piece of what
+/// stood there.
 struct Refusal {
   RefusalCode code;
-  std::string typed;       ///< the text that was refused, as it stood
-  std::string suggestion;  ///< what to write instead, where that is known; else empty
+  std::string typed;       ///< the piece that was refused, as it stood; of long text the beginning
+  std::string suggestion;  ///< what to write instead of `typed`, where that is known; else empty
   std::string path;        ///< the field or file key it belongs to, "order.dose"; set by whoever knows it
 
   friend bool operator==(const Refusal&, const Refusal&) = default;
 };
 
+/// A refusal of `typed`, of which 60 bytes are kept at most; no character is cut in two.
+[[nodiscard]] Refusal refusalOf(RefusalCode code, std::string_view typed, std::string_view suggestion = {});
+
 /// A value, or why there is none. The one result type for everything that can fail on input.
 template <typename T>
 class [[nodiscard]] Result {
  public:
-  Result(T value) : content_(std::move(value)) {}                 // NOLINT(google-explicit-constructor): `return x;`
-  Result(Refusal refusal) : content_(std::move(refusal)) {}       // NOLINT(google-explicit-constructor)
+  Result(T value) : content_(std::move(value)) {}  // NOLINT(google-explicit-constructor): `return x;`
+  Result(Refusal refusal) : content_(std::move(refusal)) {}  // NOLINT(google-explicit-constructor)
 
   [[nodiscard]] explicit operator bool() const { return content_.index() == 0; }
   [[nodiscard]] const T& operator*() const& { return std::get<0>(content_); }

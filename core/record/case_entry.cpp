@@ -5,6 +5,7 @@
 #include <charconv>
 
 #include "core/medicine/paths.h"
+#include "core/number/entry_text.h"
 #include "core/unit/read_quantity.h"
 
 namespace wardchalk {
@@ -12,10 +13,6 @@ namespace wardchalk {
 namespace {
 
 using Refused = std::optional<Refusal>;
-
-Refusal refuse(RefusalCode code, std::string_view typed, std::string suggestion = {}) {
-  return {code, std::string(typed.substr(0, 60)), std::move(suggestion), {}};
-}
 
 /// Puts what was read where it belongs, or hands on why it could not be read.
 template <typename T, typename U>
@@ -26,43 +23,97 @@ Refused put(std::optional<T>& into, Result<U> read) {
 }
 
 Refused putText(std::string& into, std::string_view text) {
-  if (text.size() > 500) return refuse(RefusalCode::tooLong, text);
+  if (text.size() > 500) return refusalOf(RefusalCode::tooLong, text);
   into = text;
   return std::nullopt;
 }
 
 Refused putFlag(bool& into, std::string_view text) {
-  if (text != "true" && text != "false") return refuse(RefusalCode::wordUnknown, text, "true or false");
+  if (text.empty()) return refusalOf(RefusalCode::empty, text);
+  if (text != "true" && text != "false") return refusalOf(RefusalCode::wordUnknown, text, "true or false");
   into = text == "true";
   return std::nullopt;
 }
 
 Result<int> readCount(std::string_view text, int least, int most) {
+  if (text.empty()) return refusalOf(RefusalCode::empty, text);
   int value = 0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-  const bool plain = !text.empty() && text[0] != '-' && (text[0] != '0' || text.size() == 1);
+  const bool plain = text[0] != '-' && (text[0] != '0' || text.size() == 1);
   if (error != std::errc() || end != text.data() + text.size() || !plain || value < least || value > most)
-    return refuse(RefusalCode::countNotWhole, text, std::to_string(least) + " to " + std::to_string(most));
+    return refusalOf(RefusalCode::countNotWhole, text, std::to_string(least) + " to " + std::to_string(most));
   return value;
 }
 
 Result<int> readParts(std::string_view text) {
   Result<int> parts = readCount(text, 1, 4);
-  if (!parts || *parts == 3) return refuse(RefusalCode::countNotWhole, text, "1, 2 or 4");
+  if (text.empty()) return parts;
+  if (!parts || *parts == 3) return refusalOf(RefusalCode::countNotWhole, text, "1, 2 or 4");
   return parts;
+}
+
+/// Words people write for ours, in small letters; capitals are refused with ours to write, as all of these
+/// are.
+struct OtherWord {
+  std::string_view typed;
+  std::string_view write;
+};
+constexpr std::array otherWords = {
+    OtherWord{"po", "oral"},
+    OtherWord{"by mouth", "oral"},
+    OtherWord{"per os", "oral"},
+    OtherWord{"ng", "enteral"},
+    OtherWord{"nasogastric", "enteral"},
+    OtherWord{"iv", "intravenous"},
+    OtherWord{"im", "intramuscular"},
+    OtherWord{"sc", "subcutaneous"},
+    OtherWord{"sq", "subcutaneous"},
+    OtherWord{"subcut", "subcutaneous"},
+    OtherWord{"sub q", "subcutaneous"},
+    OtherWord{"pr", "rectal"},
+    OtherWord{"rectally", "rectal"},
+    OtherWord{"inh", "inhaled"},
+    OtherWord{"inhalation", "inhaled"},
+    OtherWord{"f", "female"},
+    OtherWord{"girl", "female"},
+    OtherWord{"m", "male"},
+    OtherWord{"boy", "male"},
+    OtherWord{"tablet", "solid"},
+    OtherWord{"capsule", "solid"},
+};
+
+std::string lowered(std::string_view text) {
+  std::string low(text);
+  for (char& c : low)
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  return low;
+}
+
+/// The one word of the list that is meant, or all of them.
+std::string offered(std::string_view text, std::span<const std::string_view> words) {
+  const std::string low = lowered(withPlainSpaces(text));
+  std::string_view meant = low;
+  for (const OtherWord& word : otherWords)
+    if (word.typed == low) meant = word.write;
+  std::string list;
+  for (const std::string_view word : words) {
+    if (word == meant) return std::string(word);
+    list.append(list.empty() ? "" : ", ").append(word);
+  }
+  return list;
 }
 
 /// One of a fixed list of words.
 template <typename T, std::size_t size>
-Refused putWord(std::optional<T>& into, std::string_view text, const std::array<std::string_view, size>& words) {
+Refused putWord(std::optional<T>& into, std::string_view text,
+                const std::array<std::string_view, size>& words) {
+  if (text.empty()) return refusalOf(RefusalCode::empty, text);
   const auto found = std::find(words.begin(), words.end(), text);
   if (found != words.end()) {
     into = static_cast<T>(found - words.begin());
     return std::nullopt;
   }
-  std::string list;
-  for (const std::string_view word : words) list.append(list.empty() ? "" : ", ").append(word);
-  return refuse(RefusalCode::wordUnknown, text, list);
+  return refusalOf(RefusalCode::wordUnknown, text, offered(text, words));
 }
 
 constexpr std::array<std::string_view, 2> sexWords = {"female", "male"};
@@ -138,7 +189,8 @@ constexpr std::array entries = {
 std::span<const CaseEntry> caseEntries() { return entries; }
 
 const CaseEntry* findEntry(std::string_view path) {
-  const auto found = std::find_if(entries.begin(), entries.end(), [&](const CaseEntry& entry) { return entry.path == path; });
+  const auto found = std::find_if(entries.begin(), entries.end(),
+                                  [&](const CaseEntry& entry) { return entry.path == path; });
   return found == entries.end() ? nullptr : &*found;
 }
 

@@ -11,10 +11,6 @@ namespace wardchalk {
 
 namespace {
 
-Refusal refuse(RefusalCode code, std::string_view typed, std::string suggestion = {}) {
-  return {code, std::string(typed.substr(0, 60)), std::move(suggestion), {}};
-}
-
 bool contains(std::initializer_list<Unit> units, Unit unit) {
   for (const Unit one : units)
     if (one == unit) return true;
@@ -29,12 +25,12 @@ std::string listOf(std::initializer_list<Unit> units) {
 
 /// A part after the first: smaller, of the same kind, and less than one of the unit before it.
 std::optional<Refusal> badPart(const Quantity& before, const Quantity& part, std::string_view text) {
-  if (dimensionOf(before.unit) != dimensionOf(part.unit)) return refuse(RefusalCode::unitUnfit, text);
+  if (dimensionOf(before.unit) != dimensionOf(part.unit)) return refusalOf(RefusalCode::unitUnfit, text);
   const auto onePartOfBefore = converted(Number(1), before.unit, part.unit);
-  if (!onePartOfBefore || *onePartOfBefore <= Number(1)) return refuse(RefusalCode::partsOutOfOrder, text);
-  if (!before.value.isWhole()) return refuse(RefusalCode::partNotWhole, text);
+  if (!onePartOfBefore || *onePartOfBefore <= Number(1)) return refusalOf(RefusalCode::partsOutOfOrder, text);
+  if (!before.value.isWhole()) return refusalOf(RefusalCode::partNotWhole, text);
   if (part.value >= *onePartOfBefore)
-    return refuse(RefusalCode::partTooLarge, text, std::string(idOf(before.unit)));
+    return refusalOf(RefusalCode::partTooLarge, text, std::string(idOf(before.unit)));
   return std::nullopt;
 }
 
@@ -44,16 +40,16 @@ bool isHousehold(Unit unit) { return contains({Unit::lb, Unit::oz, Unit::in, Uni
 Result<MixedQuantity> readMixed(std::string_view text, std::initializer_list<Unit> allowed) {
   Result<Written> written = readWritten(text);
   if (!written) return written.refusal();
-  if (!written->per.empty()) return refuse(RefusalCode::unitUnfit, text, listOf(allowed));
+  if (!written->per.empty()) return refusalOf(RefusalCode::unitUnfit, text, listOf(allowed));
   MixedQuantity mixed{{written->first}};
   mixed.parts.insert(mixed.parts.end(), written->more.begin(), written->more.end());
   for (Quantity& part : mixed.parts) {
     if (part.unit == Unit::g && contains(allowed, Unit::bodyG)) part.unit = Unit::bodyG;
-    if (!contains(allowed, part.unit)) return refuse(RefusalCode::unitUnfit, text, listOf(allowed));
+    if (!contains(allowed, part.unit)) return refusalOf(RefusalCode::unitUnfit, text, listOf(allowed));
   }
   for (std::size_t i = 1; i < mixed.parts.size(); ++i) {
     if (isHousehold(mixed.parts[i].unit) != isHousehold(mixed.parts[i - 1].unit))
-      return refuse(RefusalCode::partsOutOfOrder, text);
+      return refusalOf(RefusalCode::partsOutOfOrder, text);
     if (auto refusal = badPart(mixed.parts[i - 1], mixed.parts[i], text)) return *refusal;
   }
   return mixed;
@@ -63,18 +59,27 @@ Result<MixedQuantity> nonZero(Result<MixedQuantity> mixed, std::string_view text
   if (!mixed) return mixed;
   for (const Quantity& part : mixed->parts)
     if (!part.value.isZero()) return mixed;
-  return refuse(RefusalCode::zero, text);
+  return refusalOf(RefusalCode::zero, text);
+}
+
+/// The parts put together in the smallest unit: "90 min" for "1 h 30 min".
+std::string totalText(const MixedQuantity& mixed) {
+  const Unit unit = mixed.smallestUnit();
+  Number total;
+  for (const Quantity& part : mixed.parts) total = total + *converted(part.value, part.unit, unit);
+  return exactText(total).append(" ").append(idOf(unit));
 }
 
 /// A single positive quantity in one of the units, nothing per anything.
 Result<Quantity> readSingle(std::string_view text, std::initializer_list<Unit> allowed) {
   Result<MixedQuantity> mixed = nonZero(readMixed(text, allowed), text);
   if (!mixed) return mixed.refusal();
-  if (mixed->parts.size() > 1) return refuse(RefusalCode::trailingText, text);
+  if (mixed->parts.size() > 1) return refusalOf(RefusalCode::trailingText, text, totalText(*mixed));
   return mixed->parts.front();
 }
 
-constexpr std::initializer_list<Unit> drugUnits = {Unit::mcg, Unit::mg, Unit::g, Unit::units, Unit::mmol, Unit::mEq};
+constexpr std::initializer_list<Unit> drugUnits = {Unit::mcg,   Unit::mg,   Unit::g,
+                                                   Unit::units, Unit::mmol, Unit::mEq};
 
 std::optional<PerSize> sizeOf(Unit unit) {
   if (unit == Unit::kg) return PerSize::kg;
@@ -84,52 +89,74 @@ std::optional<PerSize> sizeOf(Unit unit) {
 
 std::optional<PerTime> timeOf(Unit unit) {
   switch (unit) {
-    case Unit::dose: return PerTime::dose;
-    case Unit::day: return PerTime::day;
-    case Unit::week: return PerTime::week;
-    case Unit::h: return PerTime::h;
-    case Unit::min: return PerTime::min;
-    default: return std::nullopt;  // every other unit is no time to give a dose in
+    case Unit::dose:
+      return PerTime::dose;
+    case Unit::day:
+      return PerTime::day;
+    case Unit::week:
+      return PerTime::week;
+    case Unit::h:
+      return PerTime::h;
+    case Unit::min:
+      return PerTime::min;
+    default:
+      return std::nullopt;  // every other unit is no time to give a dose in
   }
 }
 
 /// Adds one "/unit" to the dose; refuses a second size or time and whatever is neither.
 std::optional<Refusal> addPer(DoseAmount& dose, const Written::Per& per, std::string_view text) {
-  if (per.value) return refuse(RefusalCode::unitUnfit, text);
+  const bool isDay = per.value && *per.value == Number(24) && per.unit == Unit::h;
+  if (per.value) return refusalOf(RefusalCode::unitUnfit, text, isDay ? "per day" : "");
   if (const auto size = sizeOf(per.unit)) {
-    if (dose.perSize != PerSize::none) return refuse(RefusalCode::perDoubled, text);
+    if (dose.perSize != PerSize::none) return refusalOf(RefusalCode::perDoubled, text);
     dose.perSize = *size;
     return std::nullopt;
   }
   const auto time = timeOf(per.unit);
-  if (!time) return refuse(RefusalCode::unitUnfit, text, "per kg, m2, dose or day");
-  if (dose.perTime != PerTime::none) return refuse(RefusalCode::perDoubled, text);
+  if (!time) return refusalOf(RefusalCode::unitUnfit, text, "per kg, m2, dose or day");
+  if (dose.perTime != PerTime::none) return refusalOf(RefusalCode::perDoubled, text);
   dose.perTime = *time;
   return std::nullopt;
 }
 
 Result<DoseAmount> readDose(std::string_view text, bool volumeToo) {
-  Result<Written> written = readWritten(text);
+  Result<Written> written = readWrittenDrug(text);
   if (!written) return written.refusal();
-  if (!written->more.empty()) return refuse(RefusalCode::trailingText, text);
+  if (!written->more.empty()) return refusalOf(RefusalCode::trailingText, text);
   const Unit unit = written->first.unit;
   if (!contains(drugUnits, unit) && !(volumeToo && unit == Unit::mL))
-    return refuse(RefusalCode::unitUnfit, text, listOf(drugUnits) + (volumeToo ? ", mL" : ""));
-  if (written->first.value.isZero()) return refuse(RefusalCode::zero, text);
+    return refusalOf(RefusalCode::unitUnfit, text, listOf(drugUnits) + (volumeToo ? ", mL" : ""));
+  if (written->first.value.isZero()) return refusalOf(RefusalCode::zero, text);
   DoseAmount dose{written->first, PerSize::none, PerTime::none};
   for (const Written::Per& per : written->per)
     if (auto refusal = addPer(dose, per, text)) return *refusal;
   return dose;
 }
 
+/// "5 mL/120 mg" turned the right way up: "120 mg/5 mL".
+std::string turnedStrength(const Written& written) {
+  const Written::Per& per = written.per.front();
+  if (!per.value || !contains(drugUnits, per.unit)) return {};
+  const std::string in = written.first.value == Number(1) ? "" : exactText(written.first.value) + " ";
+  return exactText(*per.value)
+      .append(" ")
+      .append(idOf(per.unit))
+      .append("/")
+      .append(in)
+      .append(idOf(written.first.unit));
+}
+
 Result<Strength> readStrengthIn(std::string_view text, std::initializer_list<Unit> containers) {
-  Result<Written> written = readWritten(text);
+  Result<Written> written = readWrittenDrug(text);
   if (!written) return written.refusal();
-  if (written->per.size() != 1 || !written->more.empty()) return refuse(RefusalCode::strengthShape, text);
+  if (written->per.size() != 1 || !written->more.empty()) return refusalOf(RefusalCode::strengthShape, text);
   const Written::Per& per = written->per.front();
+  if (contains(containers, written->first.unit))
+    return refusalOf(RefusalCode::strengthShape, text, turnedStrength(*written));
   if (!contains(drugUnits, written->first.unit) || !contains(containers, per.unit))
-    return refuse(RefusalCode::strengthShape, text);
-  if (written->first.value.isZero()) return refuse(RefusalCode::zero, text);
+    return refusalOf(RefusalCode::strengthShape, text);
+  if (written->first.value.isZero()) return refusalOf(RefusalCode::zero, text);
   return Strength{written->first, {per.value.value_or(Number(1)), per.unit}};
 }
 
@@ -151,14 +178,14 @@ Result<Quantity> readArea(std::string_view text) { return readSingle(text, {Unit
 
 Result<DoseAmount> readOrderedDose(std::string_view text) {
   Result<DoseAmount> dose = readDose(text, /*volumeToo=*/true);
-  if (dose && dose->perTime == PerTime::week) return refuse(RefusalCode::unitUnfit, text, "each dose");
-  if (dose && dose->amount.unit == Unit::mL && dose->isRate()) return refuse(RefusalCode::rateHere, text);
+  if (dose && dose->perTime == PerTime::week) return refusalOf(RefusalCode::unitUnfit, text, "each dose");
+  if (dose && dose->amount.unit == Unit::mL && dose->isRate()) return refusalOf(RefusalCode::rateHere, text);
   return dose;
 }
 
 Result<DoseAmount> readReferenceDose(std::string_view text) {
   Result<DoseAmount> dose = readDose(text, /*volumeToo=*/false);
-  if (dose && dose->perTime == PerTime::none) return refuse(RefusalCode::perMissing, text);
+  if (dose && dose->perTime == PerTime::none) return refusalOf(RefusalCode::perMissing, text);
   return dose;
 }
 
@@ -166,7 +193,7 @@ Result<DoseAmount> readMaximum(std::string_view text, PerTime time) {
   Result<DoseAmount> dose = readDose(text, /*volumeToo=*/false);
   if (!dose) return dose;
   if (dose->perTime != PerTime::none && dose->perTime != time)
-    return refuse(RefusalCode::unitUnfit, text, std::string("per ").append(idOf(unitOf(time))));
+    return refusalOf(RefusalCode::unitUnfit, text, std::string("per ").append(idOf(unitOf(time))));
   return DoseAmount{dose->amount, dose->perSize, time};
 }
 
@@ -174,7 +201,9 @@ Result<Strength> readStrength(std::string_view text) {
   return readStrengthIn(text, {Unit::mL, Unit::L, Unit::tablet, Unit::capsule});
 }
 
-Result<Strength> readConcentration(std::string_view text) { return readStrengthIn(text, {Unit::mL, Unit::L}); }
+Result<Strength> readConcentration(std::string_view text) {
+  return readStrengthIn(text, {Unit::mL, Unit::L});
+}
 
 Result<Quantity> readContent(std::string_view text) { return readSingle(text, drugUnits); }
 
@@ -185,7 +214,7 @@ Result<Quantity> readTime(std::string_view text) { return readSingle(text, {Unit
 Result<DoseAmount> readRate(std::string_view text) {
   Result<DoseAmount> dose = readDose(text, /*volumeToo=*/false);
   if (dose && (!dose->isRate() || dose->perSize == PerSize::m2))
-    return refuse(RefusalCode::unitUnfit, text, "mg/min, mg/kg/min, mg/h or mg/kg/h");
+    return refusalOf(RefusalCode::unitUnfit, text, "mg/min, mg/kg/min, mg/h or mg/kg/h");
   return dose;
 }
 
@@ -194,8 +223,8 @@ Result<Quantity> readDropFactor(std::string_view text) {
   if (!written) return written.refusal();
   const bool fits = written->first.unit == Unit::drop && written->per.size() == 1 && written->more.empty() &&
                     written->per.front().unit == Unit::mL && !written->per.front().value;
-  if (!fits) return refuse(RefusalCode::unitUnfit, text, "drop/mL");
-  if (written->first.value.isZero()) return refuse(RefusalCode::zero, text);
+  if (!fits) return refusalOf(RefusalCode::unitUnfit, text, "drop/mL");
+  if (written->first.value.isZero()) return refusalOf(RefusalCode::zero, text);
   return written->first;
 }
 

@@ -6,6 +6,7 @@
 
 #include "core/number/refusal.h"
 #include "core/unit/quantity.h"
+#include "core/unit/read_unit.h"
 
 namespace wardchalk {
 
@@ -20,11 +21,11 @@ struct Written {
   std::vector<Per> per;
 };
 
-/// Reads a number, a space, a unit, and whatever follows after slashes or as smaller parts. Refuses unsafe and
-/// unknown spellings with what to write instead, ratio and percent strengths with their mg/mL.
+/// Reads a number, one plain space, a unit, and whatever follows after slashes or as smaller parts. Refuses
+/// unsafe and unknown spellings with what to write instead.
 [[nodiscard]] Result<Written> readWritten(std::string_view text);
 
-/// The unit this text names. Unsafe abbreviations and other spellings are refused with what to write.
-[[nodiscard]] Result<Unit> readUnit(std::string_view text);
+/// As readWritten, for an amount of medicine: ratio and percent strengths are refused with their mg/mL (H17).
+[[nodiscard]] Result<Written> readWrittenDrug(std::string_view text);
 
 }  // namespace wardchalk

@@ -75,6 +75,10 @@ std::string basisSentence(const Finding& finding, const Phrasebook& book) {
   return say(book, PhraseId::need_other);
 }
 
+bool isBandFinding(FindingCode code) {
+  return code == FindingCode::notCoveredAge || code == FindingCode::notCoveredWeight || code == FindingCode::notCoveredBsa;
+}
+
 /// Fillings that are words of ours and not figures.
 std::vector<Filling> wordFillings(const Finding& finding, const Phrasebook& book) {
   if (finding.code == FindingCode::scheduleDiffers)
@@ -82,6 +86,7 @@ std::vector<Filling> wordFillings(const Finding& finding, const Phrasebook& book
   if (finding.code == FindingCode::formDiffersFromRoute)
     return {{"what", say(book, textArgument(finding, "form") == "solid" ? PhraseId::form_solid : PhraseId::form_infusion)},
             {"route", routeWord(textArgument(finding, "route"), book)}};
+  if (isBandFinding(finding.code)) return {{"band", bandInWords(textArgument(finding, "band"), book)}};
   if (finding.code == FindingCode::notCoveredRoute)
     return {{"ordered", routeWord(textArgument(finding, "ordered"), book)},
             {"reference", routeWord(textArgument(finding, "reference"), book)}};
@@ -197,9 +202,18 @@ std::string verdictReason(const Worksheet& sheet, const Phrasebook& book) {
 }
 
 std::string checksNotMade(const Worksheet& sheet, const Phrasebook& book) {
+  const auto missed = [&](CheckId id) { return sheet.check(id).status == CheckStatus::notChecked; };
+  const bool maxima = missed(CheckId::maxSingle) && missed(CheckId::maxDaily);
+  const bool bands = missed(CheckId::ageBand) && missed(CheckId::weightBand) && missed(CheckId::bsaBand);
   std::string list;
-  for (const CheckId id : notMadeOrder)
-    if (sheet.check(id).status == CheckStatus::notChecked) list.append(list.empty() ? "" : ", ").append(checkName(id, book));
+  for (const CheckId id : notMadeOrder) {
+    if (!missed(id) || (maxima && id == CheckId::maxDaily)) continue;
+    if (bands && (id == CheckId::weightBand || id == CheckId::bsaBand)) continue;
+    std::string name = checkName(id, book);
+    if (maxima && id == CheckId::maxSingle) name = say(book, PhraseId::check_maxima);
+    if (bands && id == CheckId::ageBand) name = say(book, PhraseId::check_bands);
+    list.append(list.empty() ? "" : ", ").append(name);
+  }
   if (list.empty()) return {};
   return say(book, PhraseId::checks_notMade, {{"list", list}});
 }
@@ -209,6 +223,26 @@ std::string checkName(CheckId id, const Phrasebook& book) {
 }
 
 std::string whyNotText(WhyNot why, const Phrasebook& book) { return say(book, whyPhrases[static_cast<std::size_t>(why)]); }
+
+std::string bandInWords(std::string_view band, const Phrasebook& book) {
+  struct Sign {
+    std::string_view sign;
+    PhraseId phrase;
+  };
+  constexpr std::array signs = {Sign{"≥ ", PhraseId::band_from}, Sign{"> ", PhraseId::band_over},
+                                Sign{"< ", PhraseId::band_below}, Sign{"≤ ", PhraseId::band_upTo}};
+  std::string text;
+  while (!band.empty()) {
+    const std::size_t end = std::min(band.find(", "), band.size());
+    const std::string_view edge = band.substr(0, end);
+    for (const Sign& known : signs)
+      if (edge.starts_with(known.sign))
+        text.append(text.empty() ? "" : ", ")
+            .append(say(book, known.phrase, {{"edge", std::string(edge.substr(known.sign.size()))}}));
+    band.remove_prefix(std::min(end + 2, band.size()));
+  }
+  return text;
+}
 
 std::string routeText(Route route, const Phrasebook& book) {
   return say(book, routePhrases[static_cast<std::size_t>(route)]);

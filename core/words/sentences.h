@@ -34,6 +34,9 @@ namespace wardchalk {
 /// Why a check was not made.
 [[nodiscard]] std::string whyNotText(WhyNot why, const Phrasebook& book);
 
+/// A band written in signs ("≥ 2 years, < 12 years") in words: "at least 2 years, below 12 years".
+[[nodiscard]] std::string bandInWords(std::string_view band, const Phrasebook& book);
+
 /// A route in words.
 [[nodiscard]] std::string routeText(Route route, const Phrasebook& book);
 

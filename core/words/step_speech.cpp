@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "core/unit/print.h"
+#include "core/words/sentences.h"
 #include "core/words/step_words.h"
 #include "core/words/unit_words.h"
 
@@ -80,7 +81,9 @@ std::string spokenFormula(const Step& step, const SurfaceByFormula& formula, con
              {{"chain", chain}, {"result", spokenAmount(formula.result, formula.fixedDecimals, step.lookingFor, book)}});
 }
 
-std::string spokenSide(const Side& side, int significant) {
+std::string spokenSide(const Side& side, int significant, const Phrasebook& book) {
+  const std::string band = bandInWords(side.text, book);
+  if (!band.empty()) return band;
   if (!side.text.empty()) return side.text;
   const ShownNumber shown = show(side.term.value, Grouping::commas, significant);
   return (shown.exact ? "" : "about ") + shown.text + " " + spoken(side.term.units, !isOne(side.term.value));
@@ -93,8 +96,8 @@ std::string spokenComparison(const Comparison& comparison, const Phrasebook& boo
                                                                      : PhraseId::say_same;
   const int significant = digitsApart(comparison.left.term.value, comparison.right.term.value);
   return say(book, phrase,
-             {{"left", spokenSide(comparison.left, significant)},
-              {"right", spokenSide(comparison.right, significant)},
+             {{"left", spokenSide(comparison.left, significant, book)},
+              {"right", spokenSide(comparison.right, significant, book)},
               {"truth", say(book, comparison.holds ? PhraseId::truth_true : PhraseId::truth_false)}});
 }
 

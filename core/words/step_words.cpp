@@ -219,15 +219,26 @@ std::string equalsSign(const Step& step) {
 std::string sideText(const Side& side, int significant) {
   if (!side.text.empty()) return side.text;
   const ShownNumber shown = show(side.term.value, Grouping::commas, significant);
-  return shown.marked() + " " + unitsText(side.term.units, Spelling::printed);
+  return (shown.exact ? "" : "≈") + shown.text + " " + unitsText(side.term.units, Spelling::printed);
 }
 
-std::string relationSign(Relation relation) {
-  switch (relation) {
+namespace {
+
+bool isBand(const Side& side) {
+  for (const std::string_view sign : {"≥", ">", "<", "≤"})
+    if (side.text.starts_with(sign)) return true;
+  return false;
+}
+
+}  // namespace
+
+std::string relationSign(const Comparison& comparison, const Phrasebook& book) {
+  if (isBand(comparison.right)) return {};
+  switch (comparison.relation) {
     case Relation::atMost: return "≤";
     case Relation::atLeast: return "≥";
-    case Relation::inside: return "∈";
-    case Relation::same: return "=";
+    case Relation::inside: return say(book, PhraseId::relation_inside);
+    case Relation::same: return say(book, PhraseId::relation_same);
   }
   return {};
 }

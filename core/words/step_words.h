@@ -36,8 +36,8 @@ namespace wardchalk {
 [[nodiscard]] std::string sumLine(const Sum& sum);
 /// One side of a comparison in one line, without its chain: "80 mg", "every 12 h".
 [[nodiscard]] std::string sideText(const Side& side, int significant = 4);
-/// "≤", "≥", "within", "=" for the eye.
-[[nodiscard]] std::string relationSign(Relation relation);
+/// "≤", "≥", "lies within", "is the same as" for the eye; empty before a band, which brings its own signs.
+[[nodiscard]] std::string relationSign(const Comparison& comparison, const Phrasebook& book);
 /// What can be measured, in a sentence.
 [[nodiscard]] std::string measuringLine(const Measuring& measuring, const Phrasebook& book);
 

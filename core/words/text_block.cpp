@@ -52,6 +52,10 @@ void TextBlock::append(const TextBlock& other) {
 }
 
 std::string wrapped(std::string_view text, std::size_t width, std::string_view indent) {
+  return wrapped(text, width, indent, indent);
+}
+
+std::string wrapped(std::string_view text, std::size_t width, std::string_view first, std::string_view rest) {
   std::string result;
   std::size_t used = 0;
   while (!text.empty()) {
@@ -62,7 +66,7 @@ std::string wrapped(std::string_view text, std::size_t width, std::string_view i
       result.append("\n");
       used = 0;
     }
-    result.append(used == 0 ? indent : " ").append(word);
+    result.append(used > 0 ? " " : result.empty() ? first : rest).append(word);
     used += room + (used > 0 ? 1 : 0);
     text.remove_prefix(std::min(end + 1, text.size()));
   }

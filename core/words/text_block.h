@@ -29,7 +29,9 @@ class TextBlock {
 /// Characters on screen in UTF-8 text.
 [[nodiscard]] std::size_t columns(std::string_view text);
 
-/// The text broken at spaces into lines of at most `width` columns, each after `indent`.
+/// The text broken at spaces into lines of at most `width` columns, the first after `first` and the others after `rest`.
+[[nodiscard]] std::string wrapped(std::string_view text, std::size_t width, std::string_view first, std::string_view rest);
+/// The same with one indent for every line.
 [[nodiscard]] std::string wrapped(std::string_view text, std::size_t width, std::string_view indent);
 
 }  // namespace wardchalk

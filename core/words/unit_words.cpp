@@ -50,9 +50,14 @@ std::string valueText(const Term& term) { return valueText(term.value, term.fixe
 
 std::string spoken(const std::vector<Unit>& units, bool many) {
   std::string text;
-  for (std::size_t i = 0; i < units.size(); ++i) {
-    const bool last = i + 1 == units.size();
+  for (std::size_t i = 0; i < units.size();) {
+    std::size_t end = i;
+    while (end < units.size() && units[end] == units[i]) ++end;
+    const bool last = end == units.size();
     text.append(text.empty() ? "" : " ").append(many && last ? infoOf(units[i]).words : infoOf(units[i]).word);
+    if (end - i == 2) text.append(" squared");
+    if (end - i > 2) text.append(" to the power ").append(std::to_string(end - i));
+    i = end;
   }
   return text;
 }

@@ -92,11 +92,13 @@ std::string resultText(const Step& step, const Solved& solved, const Phrasebook&
   const std::string sign = equalsSign(step);
   if (solved.chain.rooted) {
     const ShownNumber square = show(solved.product.exact);
-    const std::string root = " = √" + square.marked() + " m⁴";
+    const std::string root = (square.exact ? " = √" : " ≈ √") + square.text + " m⁴";
     if (sign == "=") return root + " = " + result;
     return root + " ≈ " + unroundedText(step) + " m², rounded to " + result;
   }
-  if (sign == "=") return (result.starts_with("≈") ? " " : " = ") + result;
+  constexpr std::string_view about = "≈";
+  if (sign == "=" && result.starts_with(about)) return " ≈ " + result.substr(about.size());
+  if (sign == "=") return " = " + result;
   const ShownNumber exact = show(solved.product.exact);
   return (exact.exact ? " = " : " ≈ ") + exact.text + ", rounded to " + result;
 }
@@ -119,8 +121,9 @@ void writeComparison(std::string& out, const Comparison& comparison, const Phras
   writeSideChain(out, comparison.right);
   const int significant = digitsApart(comparison.left.term.value, comparison.right.term.value);
   const std::string truth = say(book, comparison.holds ? PhraseId::truth_true : PhraseId::truth_false);
+  const std::string sign = relationSign(comparison, book);
   out.append(indent).append(sideText(comparison.left, significant)).append(" ");
-  out.append(relationSign(comparison.relation)).append(" ").append(sideText(comparison.right, significant));
+  out.append(sign).append(sign.empty() ? "" : " ").append(sideText(comparison.right, significant));
   out.append("    ").append(truth).append("\n");
 }
 
@@ -146,7 +149,7 @@ void writeAmount(std::string& out, const Worksheet& sheet, const Phrasebook& boo
   const AmountWords words = amountWords(sheet, book);
   if (!words.asks.empty()) {
     out.append(say(book, PhraseId::heading_questions)).append("\n");
-    for (const std::string& ask : words.asks) out.append(wrapped("[ ] " + ask, pageWidth, "  ")).append("\n");
+    for (const std::string& ask : words.asks) out.append(wrapped(ask, pageWidth, "  [ ] ", "      ")).append("\n");
     if (!words.measure.empty()) writeLine(out, say(book, PhraseId::amount_afterAsking));
   }
   writeLine(out, words.none);
@@ -164,7 +167,7 @@ void writeNotes(std::string& out, const Worksheet& sheet, const Phrasebook& book
     if (i == sheet.deciding || asked) continue;
     if (first) out.append(say(book, PhraseId::heading_findings)).append("\n");
     first = false;
-    out.append(wrapped("- " + sentence(sheet.findings[i], book), pageWidth, "  ")).append("\n");
+    out.append(wrapped(sentence(sheet.findings[i], book), pageWidth, "  - ", "    ")).append("\n");
   }
   if (!first) out.append("\n");
 }

@@ -57,6 +57,7 @@ End endPerDose(Reckoning& reckoning, Chain chain, StepPair steps) {
   End end;
   end.dose = reckoning.solveStep(Section::limits, steps.dose, std::move(chain), {{unit}, {Unit::dose}});
   const auto& own = reckoning.given.reference.schedule;
+  if (steps.dose == StepId::lowDose) return end;  // a least dose is no least day: the schedule says how many are too few
   if (!own || own->isContinuous()) return end;
   if (own->isOnce()) {
     end.day = end.dose;

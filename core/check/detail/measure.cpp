@@ -92,9 +92,11 @@ std::optional<Number> measurable(const Reckoning& reckoning, const Number& amoun
   return std::nullopt;
 }
 
+/// A count of syringes, vials or tablets; more than a million are told as a million.
 int ceilToInt(const Number& value) {
-  const Number whole = smaller(value.ceil(), Number(1000000));
-  return std::stoi(whole.rationalText());
+  int count = 0;
+  for (const char digit : smaller(value.ceil(), Number(1000000)).rationalText()) count = count * 10 + (digit - '0');
+  return count;
 }
 
 /// Appends the label turned so that its drug unit is below, and what converts the order's unit to it.

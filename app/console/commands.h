@@ -1,0 +1,38 @@
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "core/number/refusal.h"
+#include "core/rules/house_rules.h"
+
+namespace wardchalk::console {
+
+/// What the program ends with: all done; some lines of a batch could not be read; wrong usage or an unreadable file.
+enum ExitStatus : int { done = 0, someLinesFailed = 1, unusable = 2 };
+
+struct CheckOptions {
+  std::string caseFile;
+  std::string rulesFile;  ///< empty: the *exact* set
+  bool json = false;
+};
+
+struct BatchOptions {
+  std::string inputFile;  ///< empty or "-": standard input
+  std::string rulesFile;
+  bool brief = false;
+};
+
+/// Prints the working of one case, or its worksheet.
+int check(const CheckOptions& options);
+
+/// Works a case a line into a worksheet a line.
+int batch(const BatchOptions& options);
+
+/// The rules named by the option ("exact", "classroom" or a file), or none after telling why on standard error.
+std::optional<HouseRules> rulesFrom(const std::string& option);
+
+/// Tells on standard error why something could not be read: file, path and sentence.
+void tell(const std::string& file, const Refusal& refusal);
+
+}  // namespace wardchalk::console

@@ -1,0 +1,47 @@
+#include <CLI/CLI.hpp>
+#include <exception>
+#include <iostream>
+
+#include "app/console/commands.h"
+
+namespace {
+
+using namespace wardchalk::console;
+
+int run(int argc, char** argv) {
+  CLI::App app("Checks a child's dose against a reference and shows the working.\n"
+               "Checks only what is written in the case; follow local policy, and have a second person check.");
+  app.name("wardchalk-console");
+  app.set_version_flag("--version", "wardchalk-console " WARDCHALK_VERSION);
+  app.require_subcommand(1);
+
+  CheckOptions checkOptions;
+  CLI::App* checkCommand = app.add_subcommand("check", "Print the working of one case, or its worksheet");
+  checkCommand->add_option("case", checkOptions.caseFile, "Case file (JSON)")->required();
+  checkCommand->add_option("--rules", checkOptions.rulesFile, "House rules: exact (the default), classroom, or a file");
+  checkCommand->add_flag("--json", checkOptions.json, "Print the worksheet as JSON");
+
+  BatchOptions batchOptions;
+  CLI::App* batchCommand = app.add_subcommand("batch", "Work one case a line into one worksheet a line");
+  batchCommand->add_option("file", batchOptions.inputFile, "File of cases, one JSON object a line; standard input if absent");
+  batchCommand->add_option("--rules", batchOptions.rulesFile, "House rules: exact (the default), classroom, or a file");
+  batchCommand->add_flag("--brief", batchOptions.brief, "Leave out steps, words and rules");
+
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ParseError& error) {
+    return app.exit(error) == 0 ? done : unusable;
+  }
+  return checkCommand->parsed() ? check(checkOptions) : batch(batchOptions);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  try {
+    return run(argc, argv);
+  } catch (const std::exception& error) {  // a bug of ours, or no memory: say so rather than end without a word
+    std::cerr << "wardchalk-console: " << error.what() << '\n';
+    return unusable;
+  }
+}

@@ -1,0 +1,35 @@
+#pragma once
+
+#include <span>
+#include <string>
+#include <string_view>
+
+#include "core/medicine/case.h"
+#include "core/number/refusal.h"
+
+namespace wardchalk {
+
+/// An entry of a case as it stands in a file: its path and its text exactly as typed ("17.2 kg", "true", "4").
+struct WrittenEntry {
+  std::string path;
+  std::string text;
+  friend bool operator==(const WrittenEntry&, const WrittenEntry&) = default;
+};
+
+/// A case together with the text of each of its entries, so that a form can show what was typed.
+struct CaseFile {
+  Case inputs;
+  std::vector<WrittenEntry> entries;
+};
+
+/// Reads a case file whole or refuses it whole, with the path of what is wrong.
+[[nodiscard]] Result<CaseFile> readCaseFile(std::string_view json);
+
+/// As readCaseFile, for who needs the case alone.
+[[nodiscard]] Result<Case> readCase(std::string_view json);
+
+/// The case file that holds these entries, each text as it stands. Entries must be readable: a form with refused text
+/// is not saved.
+[[nodiscard]] std::string writeCaseFile(std::span<const WrittenEntry> entries);
+
+}  // namespace wardchalk

@@ -1,0 +1,220 @@
+#include "core/record/rules_file.h"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+
+#include "core/child/surface_formula.h"
+#include "core/number/decimal_text.h"
+#include "core/record/file_head.h"
+#include "core/unit/print.h"
+#include "core/unit/read_quantity.h"
+
+namespace wardchalk {
+
+namespace {
+
+constexpr FileHead head{"wardchalk.house-rules", 1};
+using Refused = std::optional<Refusal>;
+
+Refusal refuse(RefusalCode code, std::string_view key, std::string_view typed, std::string suggestion) {
+  return {code, std::string(typed.substr(0, 60)), std::move(suggestion), std::string(key)};
+}
+
+constexpr std::array<std::string_view, 2> poundsWords = {"exact", "trade"};
+constexpr std::array<std::string_view, 2> roundToWords = {"marks", "decimals"};
+constexpr std::array<std::string_view, 2> syringeWords = {"oral", "injection"};
+
+/// One of a fixed list of words.
+template <typename T, std::size_t size>
+Refused takeWord(T& into, std::string_view key, const JsonValue& value, const std::array<std::string_view, size>& words) {
+  const auto found = std::find(words.begin(), words.end(), value.text);
+  if (value.kind == JsonValue::Kind::text && found != words.end()) {
+    into = static_cast<T>(found - words.begin());
+    return std::nullopt;
+  }
+  std::string list;
+  for (const std::string_view word : words) list.append(list.empty() ? "" : ", ").append(word);
+  return refuse(RefusalCode::wordUnknown, key, value.text, list);
+}
+
+Refused takeCount(int& into, std::string_view key, const JsonValue& value, int least, int most) {
+  const char* end = value.text.data() + value.text.size();
+  int read = 0;
+  const auto [stop, error] = std::from_chars(value.text.data(), end, read);
+  const std::string range = std::to_string(least) + " to " + std::to_string(most);
+  if (value.kind != JsonValue::Kind::number) return refuse(RefusalCode::typeWrong, key, value.text, "a whole number, " + range);
+  if (error != std::errc() || stop != end || read < least || read > most)
+    return refuse(RefusalCode::valueOutOfRange, key, value.text, range);
+  into = read;
+  return std::nullopt;
+}
+
+/// A count, or the word or null that stands for none.
+Refused takeCountOrNone(std::optional<int>& into, std::string_view key, const JsonValue& value, int least, int most) {
+  if (value.kind == JsonValue::Kind::null || (value.kind == JsonValue::Kind::text && value.text == "none")) {
+    into.reset();
+    return std::nullopt;
+  }
+  int count = 0;
+  Refused refusal = takeCount(count, key, value, least, most);
+  if (!refusal) into = count;
+  return refusal;
+}
+
+Refused takePercent(Number& into, std::string_view key, const JsonValue& value) {
+  if (value.kind != JsonValue::Kind::number) return refuse(RefusalCode::typeWrong, key, value.text, "a number");
+  const Result<Number> read = readDecimal(value.text);
+  if (!read || *read > Number(100)) return refuse(RefusalCode::valueOutOfRange, key, value.text, "0 to 100");
+  into = *read;
+  return std::nullopt;
+}
+
+Refused takeText(std::string& into, std::string_view key, const JsonValue& value) {
+  if (value.kind != JsonValue::Kind::text) return refuse(RefusalCode::typeWrong, key, value.text, "text in quotation marks");
+  if (value.text.size() > 500) return refuse(RefusalCode::tooLong, key, value.text, {});
+  into = value.text;
+  return std::nullopt;
+}
+
+Refused takeVolume(Number& into, std::string_view key, const JsonValue& value) {
+  if (value.kind != JsonValue::Kind::text) return refuse(RefusalCode::typeWrong, key, value.text, "a volume in quotation marks");
+  Result<Quantity> read = readVolume(value.text);
+  if (!read) {
+    Refusal refusal = read.refusal();
+    refusal.path = key;
+    return refusal;
+  }
+  into = *converted(read->value, read->unit, Unit::mL);
+  return std::nullopt;
+}
+
+Refused takeFormula(BsaFormula& into, std::string_view key, const JsonValue& value) {
+  std::string list;
+  for (const BsaFormula formula : {BsaFormula::mosteller, BsaFormula::haycock, BsaFormula::duBois, BsaFormula::gehanGeorge}) {
+    const std::string_view id = surfaceFormula(formula).id;
+    if (value.kind == JsonValue::Kind::text && value.text == id) {
+      into = formula;
+      return std::nullopt;
+    }
+    list.append(list.empty() ? "" : ", ").append(id);
+  }
+  return refuse(RefusalCode::wordUnknown, key, value.text, list);
+}
+
+Refused takeSyringe(Syringe& into, const std::string& path, const JsonValue& value) {
+  if (value.kind != JsonValue::Kind::object) return refuse(RefusalCode::typeWrong, path, value.text, "an object in braces");
+  for (const auto& [key, inner] : value.members) {
+    const std::string own = path + "." + key;
+    Refused refusal = key == "holds"   ? takeVolume(into.holdsMl, own, inner)
+                      : key == "marks" ? takeVolume(into.marksMl, own, inner)
+                      : key == "kind"  ? takeWord(into.kind, own, inner, syringeWords)
+                                       : Refused(refuse(RefusalCode::keyUnknown, own, own, {}));
+    if (refusal) return refusal;
+  }
+  for (const std::string_view key : {"holds", "marks", "kind"})
+    if (!value.member(key)) return refuse(RefusalCode::keyMissing, path, path + "." + std::string(key), {});
+  if (into.marksMl > into.holdsMl)
+    return refuse(RefusalCode::valueOutOfRange, path + ".marks", value.member("marks")->text, "no more than it holds");
+  return std::nullopt;
+}
+
+Refused takeSyringes(std::vector<Syringe>& into, std::string_view key, const JsonValue& value) {
+  if (value.kind != JsonValue::Kind::list || value.items.empty() || value.items.size() > 50)
+    return refuse(RefusalCode::typeWrong, key, value.text, "a list of syringes in brackets");
+  std::vector<Syringe> syringes;
+  for (std::size_t i = 0; i < value.items.size(); ++i) {
+    Syringe syringe{Number(1), Number(1), SyringeKind::oral};
+    if (auto refusal = takeSyringe(syringe, std::string(key) + "[" + std::to_string(i) + "]", value.items[i])) return refusal;
+    syringes.push_back(syringe);
+  }
+  into = std::move(syringes);
+  return std::nullopt;
+}
+
+/// One key of a house-rules file: how it is read and how it is written.
+struct RuleKey {
+  std::string_view key;
+  Refused (*take)(HouseRules&, std::string_view, const JsonValue&);
+  void (*write)(JsonWriter&, const HouseRules&);
+};
+
+void writePercent(JsonWriter& writer, const Number& percent) { writer.bare(exactText(percent)); }
+
+void writeCountOr(JsonWriter& writer, const std::optional<int>& count, std::string_view none) {
+  if (count) writer.number(*count);
+  else writer.bare(none);
+}
+
+std::string millilitres(const Number& value) { return exactText(value) + " mL"; }
+
+void writeSyringes(JsonWriter& writer, const HouseRules& rules) {
+  writer.openList();
+  for (const Syringe& syringe : rules.syringes) {
+    writer.openObject().key("holds").text(millilitres(syringe.holdsMl)).key("marks").text(millilitres(syringe.marksMl));
+    writer.key("kind").text(syringeWords[static_cast<std::size_t>(syringe.kind)]).closeObject();
+  }
+  writer.closeList();
+}
+
+// clang-format off
+using V = const JsonValue&;
+using K = std::string_view;
+constexpr std::array ruleKeys = {
+    RuleKey{"name", [](HouseRules& r, K k, V v) { return takeText(r.name, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(r.name); }},
+    RuleKey{"pounds", [](HouseRules& r, K k, V v) { return takeWord(r.pounds, k, v, poundsWords); }, [](JsonWriter& w, const HouseRules& r) { w.text(poundsWords[static_cast<std::size_t>(r.pounds)]); }},
+    RuleKey{"kilogram_decimals", [](HouseRules& r, K k, V v) { return takeCountOrNone(r.kilogramDecimals, k, v, 0, 6); }, [](JsonWriter& w, const HouseRules& r) { writeCountOr(w, r.kilogramDecimals, "null"); }},
+    RuleKey{"bsa_formula", [](HouseRules& r, K k, V v) { return takeFormula(r.bsaFormula, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(surfaceFormula(r.bsaFormula).id); }},
+    RuleKey{"bsa_decimals", [](HouseRules& r, K k, V v) { return takeCountOrNone(r.bsaDecimals, k, v, 2, 4); }, [](JsonWriter& w, const HouseRules& r) { writeCountOr(w, r.bsaDecimals, "\"none\""); }},
+    RuleKey{"round_to", [](HouseRules& r, K k, V v) { return takeWord(r.roundTo, k, v, roundToWords); }, [](JsonWriter& w, const HouseRules& r) { w.text(roundToWords[static_cast<std::size_t>(r.roundTo)]); }},
+    RuleKey{"volume_decimals_below_1_mL", [](HouseRules& r, K k, V v) { return takeCount(r.volumeDecimalsBelow1Ml, k, v, 0, 4); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.volumeDecimalsBelow1Ml); }},
+    RuleKey{"volume_decimals_from_1_mL", [](HouseRules& r, K k, V v) { return takeCount(r.volumeDecimalsFrom1Ml, k, v, 0, 4); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.volumeDecimalsFrom1Ml); }},
+    RuleKey{"rate_decimals", [](HouseRules& r, K k, V v) { return takeCount(r.rateDecimals, k, v, 0, 4); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.rateDecimals); }},
+    RuleKey{"ask_below_percent", [](HouseRules& r, K k, V v) { return takePercent(r.askBelowPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.askBelowPercent); }},
+    RuleKey{"ask_rounding_percent", [](HouseRules& r, K k, V v) { return takePercent(r.askRoundingPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.askRoundingPercent); }},
+    RuleKey{"bsa_differs_percent", [](HouseRules& r, K k, V v) { return takePercent(r.bsaDiffersPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.bsaDiffersPercent); }},
+    RuleKey{"many_units", [](HouseRules& r, K k, V v) { return takeCount(r.manyUnits, k, v, 1, 100); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.manyUnits); }},
+    RuleKey{"smallest_volume", [](HouseRules& r, K k, V v) { return takeVolume(r.smallestVolume.value, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(millilitres(r.smallestVolume.value)); }},
+    RuleKey{"syringes", [](HouseRules& r, K k, V v) { return takeSyringes(r.syringes, k, v); }, writeSyringes},
+    RuleKey{"idle_minutes", [](HouseRules& r, K k, V v) { return takeCount(r.idleMinutes, k, v, 1, 120); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.idleMinutes); }},
+    RuleKey{"agreed_by", [](HouseRules& r, K k, V v) { return takeText(r.agreedBy, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(r.agreedBy); }},
+    RuleKey{"agreed_on", [](HouseRules& r, K k, V v) { return takeText(r.agreedOn, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(r.agreedOn); }},
+};
+// clang-format on
+
+}  // namespace
+
+Result<HouseRules> readRules(std::string_view json) {
+  Result<JsonValue> file = readJson(json);
+  if (!file) return file.refusal();
+  if (auto refusal = checkHead(*file, head)) return *refusal;
+  HouseRules rules = exactRules();
+  rules.name.clear();
+  for (const auto& [key, value] : file->members) {
+    if (isHeadKey(key)) continue;
+    const auto known = std::ranges::find(ruleKeys, std::string_view(key), &RuleKey::key);
+    if (known == ruleKeys.end()) return refuse(RefusalCode::keyUnknown, key, key, {});
+    if (auto refusal = known->take(rules, key, value)) return *refusal;
+  }
+  return rules;
+}
+
+void writeRuleMembers(JsonWriter& writer, const HouseRules& rules) {
+  for (const RuleKey& rule : ruleKeys) {
+    writer.key(rule.key);
+    rule.write(writer, rules);
+  }
+}
+
+std::string writeRules(const HouseRules& rules) {
+  std::string out;
+  JsonWriter writer(out);
+  writer.openObject();
+  writeHead(writer, head);
+  writeRuleMembers(writer, rules);
+  writer.closeObject();
+  out.push_back('\n');
+  return out;
+}
+
+}  // namespace wardchalk

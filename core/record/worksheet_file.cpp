@@ -1,0 +1,180 @@
+#include "core/record/worksheet_file.h"
+
+#include "core/number/decimal_text.h"
+#include "core/record/file_head.h"
+#include "core/record/json_writer.h"
+#include "core/record/rules_file.h"
+#include "core/record/step_file.h"
+#include "core/unit/print.h"
+#include "core/words/sentences.h"
+
+namespace wardchalk {
+
+namespace {
+
+constexpr FileHead head{"wardchalk.worksheet", 1};
+
+void writeQuantityMembers(JsonWriter& writer, const Quantity& quantity) {
+  writer.key("exact").text(quantity.value.rationalText()).key("unit").text(idOf(quantity.unit));
+  writer.key("shown").text(filed(quantity));
+}
+
+void writeQuantity(JsonWriter& writer, std::string_view key, const std::optional<Quantity>& quantity) {
+  if (!quantity) return;
+  writer.key(key).openObject();
+  writeQuantityMembers(writer, *quantity);
+  writer.closeObject();
+}
+
+void writeSizes(JsonWriter& writer, const Worksheet& sheet) {
+  if (sheet.weight) writeQuantity(writer, "weight", Quantity{sheet.weight->kg, Unit::kg});
+  if (!sheet.bsa) return;
+  const SurfaceFound& bsa = *sheet.bsa;
+  writer.key("bsa").openObject();
+  if (bsa.unroundedCut) writer.key("unrounded").text(fixedText(*bsa.unroundedCut, 6) + "...");
+  writer.key("exact").text(bsa.m2.rationalText()).key("unit").text("m2");
+  const std::string shown = bsa.fixedDecimals >= 0 ? fixedText(bsa.m2, bsa.fixedDecimals) : show(bsa.m2).marked();
+  writer.key("shown").text(shown + " m2").key("from").text(bsa.charted ? "charted" : "computed").closeObject();
+}
+
+void writeSchedule(JsonWriter& writer, std::string_view key, const std::optional<Schedule>& schedule) {
+  if (!schedule || schedule->isContinuous()) return;
+  writer.key(key).openList().text(schedule->fewest.rationalText()).text(schedule->most.rationalText()).closeList();
+}
+
+void writeSchedules(JsonWriter& writer, const Case& given) {
+  const auto stated = [](const std::optional<Schedule>& schedule) { return schedule && !schedule->isContinuous(); };
+  if (!stated(given.order.schedule) && !stated(given.reference.schedule)) return;
+  writer.key("doses_per_day").openObject();
+  writeSchedule(writer, "ordered", given.order.schedule);
+  writeSchedule(writer, "reference", given.reference.schedule);
+  writer.closeObject();
+}
+
+void writeLimit(JsonWriter& writer, std::string_view key, const std::optional<Limit>& limit) {
+  if (!limit) return;
+  writer.key(key).openObject();
+  writeQuantityMembers(writer, limit->amount);
+  writer.key("set_by").text(idOf(limit->setBy)).closeObject();
+}
+
+void writeDoses(JsonWriter& writer, const Worksheet& sheet) {
+  if (sheet.orderedDose || sheet.orderedDay) {
+    writer.key("ordered").openObject();
+    writeQuantity(writer, "dose", sheet.orderedDose);
+    writeQuantity(writer, "day", sheet.orderedDay);
+    writer.closeObject();
+  }
+  if (!sheet.limitDose && !sheet.limitDay && !sheet.lowDose && !sheet.lowDay) return;
+  writer.key("limit").openObject();
+  writeLimit(writer, "dose", sheet.limitDose);
+  writeLimit(writer, "day", sheet.limitDay);
+  writeQuantity(writer, "low_dose", sheet.lowDose);
+  writeQuantity(writer, "low_day", sheet.lowDay);
+  writer.closeObject();
+}
+
+std::string comparedText(const Compared& compared, int significant) {
+  if (const auto* quantity = std::get_if<Quantity>(&compared)) return filed(*quantity, significant);
+  if (const auto* text = std::get_if<std::string>(&compared)) return *text;
+  return {};
+}
+
+void writeCheck(JsonWriter& writer, const Check& check) {
+  writer.openObject().key("id").text(idOf(check.id)).key("status").text(idOf(check.status));
+  if (check.why && !check.isMade()) writer.key("why").text(idOf(*check.why));
+  if (check.isMade()) {
+    const auto* value = std::get_if<Quantity>(&check.value);
+    const auto* limit = std::get_if<Quantity>(&check.limit);
+    const int significant = value && limit ? digitsApart(value->value, limit->value) : 4;
+    writer.member("value", comparedText(check.value, significant));
+    writer.member("limit", comparedText(check.limit, significant));
+    if (check.ratio) writer.key("percent").text(percentText(*check.ratio, Number(1)));
+  }
+  writer.closeObject();
+}
+
+void writeFinding(JsonWriter& writer, const Finding& finding, WorksheetExtent extent) {
+  writer.openObject().key("code").text(idOf(finding.code)).key("severity").text(idOf(finding.severity));
+  if (finding.check) writer.key("check").text(idOf(*finding.check));
+  writer.member("field", finding.field);
+  writer.key("arguments").openObject();
+  for (const Argument& argument : finding.arguments) writer.key(argument.name).text(filedArgument(argument));
+  writer.closeObject();
+  if (extent == WorksheetExtent::whole) writer.key("text").text(sentence(finding, englishPhrases()));
+  writer.closeObject();
+}
+
+void writeJudgement(JsonWriter& writer, const Worksheet& sheet, WorksheetExtent extent) {
+  writer.key("checks").openList();
+  for (const Check& check : sheet.checks) writeCheck(writer, check);
+  writer.closeList().key("findings").openList();
+  for (const Finding& finding : sheet.findings) writeFinding(writer, finding, extent);
+  writer.closeList().key("needs").openList();
+  for (const Need& need : sheet.needs) {
+    writer.openObject().key("path").text(need.path);
+    writer.key("for").text(need.forWhat == Need::For::verdict ? "verdict" : "amount").closeObject();
+  }
+  writer.closeList();
+}
+
+void writeStrength(JsonWriter& writer, const Worksheet& sheet) {
+  if (!sheet.strength) return;
+  const StrengthFound& strength = *sheet.strength;
+  const std::string unit = std::string(idOf(strength.drugUnit)).append("/").append(idOf(strength.in));
+  writer.key("strength").openObject().key("exact").text(strength.perOne.rationalText()).key("unit").text(unit);
+  writer.key("shown").text(show(strength.perOne).marked() + " " + unit).key("from").text(idOf(strength.from)).closeObject();
+}
+
+void writeDevice(JsonWriter& writer, const Give& give) {
+  if (!give.syringe) return;
+  const Syringe& syringe = *give.syringe;
+  writer.key("device").openObject().key("holds").text(filed(Quantity{syringe.holdsMl, Unit::mL}));
+  writer.key("marks").text(filed(Quantity{syringe.marksMl, Unit::mL}));
+  writer.key("kind").text(syringe.kind == SyringeKind::oral ? "oral" : "injection");
+  writer.key("count").number(give.syringes).closeObject();
+}
+
+void writeGive(JsonWriter& writer, const Worksheet& sheet) {
+  if (!sheet.give) return;
+  const Give& give = *sheet.give;
+  writer.key("give").openObject().key("exact").text(give.exact.value.rationalText()).key("unit").text(idOf(give.exact.unit));
+  if (give.measured) writer.key("measured").text(exactText(*give.measured));
+  writeQuantity(writer, "dose_given", give.doseGiven);
+  if (give.measured) writer.key("percent_change").text(give.percentChange);
+  if (!give.neighbours.empty()) {
+    writer.key("neighbours").openList();
+    for (const Number& neighbour : give.neighbours) writer.text(exactText(neighbour));
+    writer.closeList();
+  }
+  writeDevice(writer, give);
+  if (give.containers) writer.key("containers").number(*give.containers);
+  if (give.afterAsking) writer.key("after_asking").bare("true");
+  writer.closeObject();
+}
+
+}  // namespace
+
+void writeWorksheet(std::string& out, const Worksheet& sheet, WorksheetExtent extent) {
+  JsonWriter writer(out);
+  writer.openObject();
+  writeHead(writer, head);
+  writer.member("title", sheet.given.title);
+  if (extent == WorksheetExtent::whole) {
+    writer.key("rules").openObject();
+    writeRuleMembers(writer, sheet.rules);
+    writer.closeObject();
+  }
+  writer.key("verdict").text(idOf(sheet.verdict)).member("because", sheet.because());
+  if (extent == WorksheetExtent::whole) writer.member("reason", verdictReason(sheet, englishPhrases()));
+  writeSizes(writer, sheet);
+  writeSchedules(writer, sheet.given);
+  writeDoses(writer, sheet);
+  writeJudgement(writer, sheet, extent);
+  writeStrength(writer, sheet);
+  writeGive(writer, sheet);
+  if (extent == WorksheetExtent::whole) writeSteps(writer, sheet);
+  writer.closeObject();
+}
+
+}  // namespace wardchalk

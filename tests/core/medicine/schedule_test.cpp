@@ -1,0 +1,192 @@
+#include "core/medicine/schedule.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include <string>
+#include <vector>
+
+#include "tests/core/test_names.h"
+
+namespace wardchalk {
+namespace {
+
+using Kind = Schedule::Kind;
+
+struct Row {
+  const char* name;
+  const char* typed;
+  Kind kind;
+  const char* fewest;  // doses a day, in lowest terms, by hand from R4
+  const char* most;
+  const char* text;
+};
+
+class ReadsSchedule : public ::testing::TestWithParam<Row> {};
+
+TEST_P(ReadsSchedule, asARangeOfDosesADay) {
+  const Row& row = GetParam();
+  const Result<Schedule> schedule = readSchedule(row.typed);
+  ASSERT_TRUE(schedule) << idOf(schedule.refusal().code);
+  EXPECT_EQ(schedule->kind, row.kind);
+  EXPECT_EQ(schedule->fewest.rationalText(), row.fewest);
+  EXPECT_EQ(schedule->most.rationalText(), row.most);
+  EXPECT_EQ(schedule->text, row.text);
+}
+
+TEST_P(ReadsSchedule, andItsOwnWordsTheSame) {
+  const Result<Schedule> schedule = readSchedule(GetParam().typed);
+  ASSERT_TRUE(schedule);
+  const Result<Schedule> again = readSchedule(schedule->text);
+  ASSERT_TRUE(again) << schedule->text;
+  EXPECT_EQ(*again, *schedule);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Every, ReadsSchedule,
+    ::testing::Values(
+        Row{"every 12 h", "every 12 h", Kind::repeated, "2", "2", "every 12 h"},
+        Row{"every 8 h", "every 8 h", Kind::repeated, "3", "3", "every 8 h"},
+        Row{"every 5 h does not divide the day", "every 5 h", Kind::repeated, "24/5", "24/5", "every 5 h"},
+        Row{"every 24 h", "every 24 h", Kind::repeated, "1", "1", "every 24 h"},
+        Row{"every 36 h", "every 36 h", Kind::repeated, "2/3", "2/3", "every 36 h"},
+        Row{"every 1 h", "every 1 h", Kind::repeated, "24", "24", "every 1 h"},
+        Row{"every half hour", "every 0.5 h", Kind::repeated, "48", "48", "every 0.5 h"},
+        Row{"every quarter of an hour is the most", "every 0.25 h", Kind::repeated, "96", "96",
+            "every 0.25 h"},
+        Row{"every 4 to 6 h", "every 4 to 6 h", Kind::repeated, "4", "6", "every 4 to 6 h"},
+        Row{"every 6 to 8 h", "every 6 to 8 h", Kind::repeated, "3", "4", "every 6 to 8 h"},
+        Row{"every 12 to 36 h", "every 12 to 36 h", Kind::repeated, "2/3", "2", "every 12 to 36 h"},
+        Row{"every 2 day", "every 2 day", Kind::repeated, "1/2", "1/2", "every 2 day"},
+        Row{"every 1 day", "every 1 day", Kind::repeated, "1", "1", "every 1 day"},
+        Row{"every 2 to 3 day", "every 2 to 3 day", Kind::repeated, "1/3", "1/2", "every 2 to 3 day"},
+        Row{"days in the plural", "every 2 days", Kind::repeated, "1/2", "1/2", "every 2 day"},
+        Row{"every 2 week", "every 2 week", Kind::repeated, "1/14", "1/14", "every 2 week"},
+        Row{"capitals", "Every 12 H", Kind::repeated, "2", "2", "every 12 h"}),
+    test::NameOfRow());
+
+INSTANTIATE_TEST_SUITE_P(
+    Times, ReadsSchedule,
+    ::testing::Values(
+        Row{"3 times a day", "3 times a day", Kind::repeated, "3", "3", "3 times a day"},
+        Row{"1 time a day", "1 time a day", Kind::repeated, "1", "1", "1 time a day"},
+        Row{"1 times a day", "1 times a day", Kind::repeated, "1", "1", "1 time a day"},
+        Row{"2 to 3 times a day", "2 to 3 times a day", Kind::repeated, "2", "3", "2 to 3 times a day"},
+        Row{"96 times a day is the most", "96 times a day", Kind::repeated, "96", "96", "96 times a day"},
+        Row{"2 times a week", "2 times a week", Kind::repeated, "2/7", "2/7", "2 times a week"},
+        Row{"1 to 2 times a week", "1 to 2 times a week", Kind::repeated, "1/7", "2/7",
+            "1 to 2 times a week"}),
+    test::NameOfRow());
+
+INSTANTIATE_TEST_SUITE_P(
+    Words, ReadsSchedule,
+    ::testing::Values(Row{"once", "once", Kind::once, "1", "1", "once"},
+                      Row{"Once", "Once", Kind::once, "1", "1", "once"},
+                      Row{"single dose", "single dose", Kind::once, "1", "1", "once"},
+                      Row{"continuous", "continuous", Kind::continuous, "1", "1", "continuous"},
+                      Row{"weekly", "weekly", Kind::repeated, "1/7", "1/7", "weekly"},
+                      Row{"once weekly", "once weekly", Kind::repeated, "1/7", "1/7", "weekly"},
+                      Row{"every week", "every week", Kind::repeated, "1/7", "1/7", "weekly"},
+                      Row{"daily", "daily", Kind::repeated, "1", "1", "1 time a day"},
+                      Row{"once daily", "once daily", Kind::repeated, "1", "1", "1 time a day"},
+                      Row{"every day", "every day", Kind::repeated, "1", "1", "1 time a day"},
+                      Row{"every other day", "every other day", Kind::repeated, "1/2", "1/2", "every 2 day"},
+                      Row{"twice a day", "twice a day", Kind::repeated, "2", "2", "2 times a day"},
+                      Row{"twice daily", "twice daily", Kind::repeated, "2", "2", "2 times a day"},
+                      Row{"twice a week", "twice a week", Kind::repeated, "2/7", "2/7", "2 times a week"}),
+    test::NameOfRow());
+
+INSTANTIATE_TEST_SUITE_P(
+    Abbreviations, ReadsSchedule,
+    ::testing::Values(Row{"BID", "BID", Kind::repeated, "2", "2", "2 times a day"},
+                      Row{"dotted bid", "b.i.d.", Kind::repeated, "2", "2", "2 times a day"},
+                      Row{"bd", "bd", Kind::repeated, "2", "2", "2 times a day"},
+                      Row{"TID", "TID", Kind::repeated, "3", "3", "3 times a day"},
+                      Row{"tds", "tds", Kind::repeated, "3", "3", "3 times a day"},
+                      Row{"QID", "QID", Kind::repeated, "4", "4", "4 times a day"},
+                      Row{"qds", "qds", Kind::repeated, "4", "4", "4 times a day"},
+                      Row{"q6h", "q6h", Kind::repeated, "4", "4", "every 6 h"},
+                      Row{"capital q6h", "Q6H", Kind::repeated, "4", "4", "every 6 h"},
+                      Row{"q24h", "q24h", Kind::repeated, "1", "1", "every 24 h"},
+                      Row{"q4 hyphen 6h", "q4-6h", Kind::repeated, "4", "6", "every 4 to 6 h"},
+                      Row{"q4 dash 6h", "q4–6h", Kind::repeated, "4", "6", "every 4 to 6 h"}),
+    test::NameOfRow());
+
+TEST(ScheduleKind, isToldApart) {
+  EXPECT_TRUE(readSchedule("once")->isOnce());
+  EXPECT_TRUE(readSchedule("continuous")->isContinuous());
+  EXPECT_TRUE(readSchedule("daily")->isRepeated());
+  EXPECT_FALSE(readSchedule("daily")->isOnce());
+}
+
+struct Said {
+  const char* name;
+  const char* typed;
+  const char* write;
+};
+
+class OffersSchedule : public ::testing::TestWithParam<Said> {};
+
+TEST_P(OffersSchedule, thatItReads) {
+  const Result<Schedule> schedule = readSchedule(GetParam().typed);
+  ASSERT_FALSE(schedule);
+  EXPECT_EQ(schedule.refusal().suggestion, GetParam().write);
+  EXPECT_EQ(schedule.refusal().typed, GetParam().typed);
+  EXPECT_TRUE(readSchedule(schedule.refusal().suggestion));
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Said, OffersSchedule,
+    ::testing::Values(
+        Said{"12 hours", "every 12 hours", "every 12 h"}, Said{"12 hrs", "every 12 hrs", "every 12 h"},
+        Said{"no space", "every 12h", "every 12 h"}, Said{"q with spaces", "q 6 h", "every 6 h"},
+        Said{"q6hr", "q6hr", "every 6 h"}, Said{"6 hourly", "6 hourly", "every 6 h"},
+        Said{"6-hourly", "6-hourly", "every 6 h"}, Said{"4-6 hourly", "4-6 hourly", "every 4 to 6 h"},
+        Said{"every 4-6 h", "every 4-6 h", "every 4 to 6 h"},
+        Said{"every 4–6 h with a dash", "every 4–6 h", "every 4 to 6 h"},
+        Said{"hourly", "hourly", "every 1 h"}, Said{"each 8 hours", "each 8 hours", "every 8 h"},
+        Said{"3 times daily", "3 times daily", "3 times a day"},
+        Said{"three times a day", "three times a day", "3 times a day"},
+        Said{"three times daily", "Three times daily", "3 times a day"},
+        Said{"3x a day", "3x a day", "3 times a day"}, Said{"3x/day", "3x/day", "3 times a day"},
+        Said{"3 times per day", "3 times per day", "3 times a day"},
+        Said{"2-3 times a day", "2-3 times a day", "2 to 3 times a day"},
+        Said{"thrice daily", "thrice daily", "3 times a day"},
+        Said{"2 times weekly", "2 times weekly", "2 times a week"}, Said{"at night", "at night", "daily"},
+        Said{"nightly", "nightly", "daily"}, Said{"every morning", "every morning", "daily"},
+        Said{"alternate days", "alternate days", "every 2 day"},
+        Said{"every second day", "every second day", "every 2 day"},
+        Said{"fortnightly", "fortnightly", "every 2 week"},
+        Said{"every other week", "every other week", "every 2 week"},
+        Said{"30 minutes", "every 30 min", "every 0.5 h"},
+        Said{"30 minutes in full", "every 30 minutes", "every 0.5 h"},
+        Said{"continuous infusion", "continuous infusion", "continuous"},
+        Said{"one dose", "one dose", "once"}, Said{"backwards", "every 6 to 4 h", "every 4 to 6 h"},
+        Said{"the same twice", "every 4 to 4 h", "every 4 h"},
+        Said{"backwards times", "3 to 2 times a day", "2 to 3 times a day"},
+        Said{"q backwards", "q6-4h", "every 4 to 6 h"}, Said{"QD", "QD", "daily"},
+        Said{"QOD", "QOD", "every 2 day"}, Said{"od", "od", "daily"}, Said{"stat", "STAT", "once"},
+        Said{"two spaces", "every  12 h", "every 12 h"}, Said{"space last", "daily ", "daily"}),
+    test::NameOfRow());
+
+RC_GTEST_PROP(ScheduleProperty, neverAltersWhatWasTyped, ()) {
+  const auto pieces = *rc::gen::container<std::vector<std::string>>(rc::gen::element<std::string>(
+      "every", "each", " ", " ", "q", "4", "6", "0", "12", "0.5", "to", "-", "–", "h", "hours", "min", "day",
+      "week", "times", "a", "once", "twice", "daily", "hourly", "x", "/", "bid", "d", "\t", "½", "💊"));
+  std::string text;
+  for (const std::string& piece : pieces) text.append(piece);
+  const Result<Schedule> schedule = readSchedule(text);
+  if (schedule) {
+    RC_ASSERT(Number(0) < schedule->fewest && schedule->fewest <= schedule->most &&
+              schedule->most <= Number(96));
+    RC_ASSERT(static_cast<bool>(readSchedule(schedule->text)));
+    return;
+  }
+  RC_ASSERT(text.starts_with(schedule.refusal().typed) ||
+            text.find(schedule.refusal().typed) != std::string::npos);
+  if (!schedule.refusal().suggestion.empty() && schedule.refusal().code == RefusalCode::scheduleUnknown)
+    RC_ASSERT(static_cast<bool>(readSchedule(schedule.refusal().suggestion)));
+}
+
+}  // namespace
+}  // namespace wardchalk

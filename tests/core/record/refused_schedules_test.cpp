@@ -1,0 +1,137 @@
+#include "tests/core/record/refused_entry.h"
+
+// Schedules, words, counts and yes-or-no entries that are refused.
+
+namespace wardchalk::test {
+namespace {
+
+using enum RefusalCode;
+using Row = RefusedEntry;
+
+class RefusesWords : public RefusesEntry {};
+
+TEST_P(RefusesWords, andSaysWhy) { expectRefused(GetParam()); }
+
+constexpr const char* schedule = "order.schedule";
+constexpr const char* referenceSchedule = "reference.schedule";
+
+INSTANTIATE_TEST_SUITE_P(
+    Schedules, RefusesWords,
+    ::testing::Values(
+        Row{"nothing", schedule, "", empty}, Row{"space", schedule, " ", spaceWrong},
+        Row{"QD", schedule, "QD", scheduleUnsafe, "daily"},
+        Row{"dotted qd", schedule, "q.d.", scheduleUnsafe, "daily"},
+        Row{"QOD", schedule, "QOD", scheduleUnsafe, "every 2 day"},
+        Row{"od", schedule, "od", scheduleUnsafe, "daily"},
+        Row{"dotted od", schedule, "o.d.", scheduleUnsafe, "daily"},
+        Row{"q1d", schedule, "q1d", scheduleUnsafe, "daily"},
+        Row{"TIW", schedule, "TIW", scheduleUnsafe, "3 times a week"},
+        Row{"HS", schedule, "HS", scheduleUnsafe, "daily"},
+        Row{"qhs", referenceSchedule, "qhs", scheduleUnsafe, "daily"},
+        Row{"slash d", schedule, "/d", scheduleUnsafe, "daily"},
+        Row{"every 0 h", schedule, "every 0 h", zero}, Row{"0 times a day", schedule, "0 times a day", zero},
+        Row{"q0h", schedule, "q0h", zero},
+        Row{"backwards", schedule, "every 6 to 4 h", scheduleBackwards, "every 4 to 6 h"},
+        Row{"same twice", schedule, "every 4 to 4 h", scheduleBackwards, "every 4 h"},
+        Row{"q backwards", schedule, "q6-4h", scheduleBackwards, "every 4 to 6 h"},
+        Row{"times backwards", schedule, "3 to 2 times a day", scheduleBackwards, "2 to 3 times a day"},
+        Row{"100 times a day", schedule, "100 times a day", scheduleTooOften},
+        Row{"97 times a day", schedule, "97 times a day", scheduleTooOften},
+        Row{"every 5 min", schedule, "every 5 min", scheduleTooOften},
+        Row{"every 0 2 h", schedule, "every 0.2 h", scheduleTooOften},
+        Row{"half times", schedule, "1.5 times a day", countNotWhole},
+        Row{"half times a week", schedule, "0.5 times a week", countNotWhole},
+        Row{"zero first", schedule, "every 06 h", leadingZero, "6"},
+        Row{"bare point", schedule, "every .5 h", barePoint, "0.5"},
+        Row{"comma", schedule, "every 1,5 h", comma}, Row{"minus", schedule, "every -6 h", sign},
+        Row{"two spaces", schedule, "every  12 h", spaceWrong, "every 12 h"},
+        Row{"space last", schedule, "every 12 h ", spaceWrong, "every 12 h"},
+        Row{"space first", schedule, " daily", spaceWrong, "daily"},
+        Row{"tab", schedule, "every\t12 h", spaceWrong, "every 12 h"},
+        Row{"no-break space", schedule, "every 12\u00A0h", spaceWrong, "every 12 h"},
+        Row{"two spaces in nonsense", schedule, "now  and then", spaceWrong},
+        Row{"no space", schedule, "every 12h", scheduleUnknown, "every 12 h"},
+        Row{"hours", schedule, "every 12 hours", scheduleUnknown, "every 12 h"},
+        Row{"8 hourly", schedule, "8 hourly", scheduleUnknown, "every 8 h"},
+        Row{"three times daily", schedule, "three times daily", scheduleUnknown, "3 times a day"},
+        Row{"q6", schedule, "q6", scheduleUnknown}, Row{"q", schedule, "q", scheduleUnknown},
+        Row{"qh", schedule, "qh", scheduleUnknown, "every 1 h"},
+        Row{"every", schedule, "every", scheduleUnknown},
+        Row{"every 12", schedule, "every 12", scheduleUnknown},
+        Row{"every month", schedule, "every 1 month", scheduleUnknown},
+        Row{"every 12 mg", schedule, "every 12 mg", scheduleUnknown},
+        Row{"3 times", schedule, "3 times", scheduleUnknown},
+        Row{"3 times a month", schedule, "3 times a month", scheduleUnknown},
+        Row{"3 times a day more", schedule, "3 times a day with food", scheduleUnknown},
+        Row{"every 6 h more", schedule, "every 6 h as needed", scheduleUnknown},
+        Row{"prn", schedule, "prn", scheduleUnknown}, Row{"q6h prn", schedule, "q6h prn", scheduleUnknown},
+        Row{"a number", schedule, "12", scheduleUnknown},
+        Row{"12 h", schedule, "12 h", scheduleUnknown, "every 12 h"},
+        Row{"nonsense", schedule, "sometimes", scheduleUnknown}, Row{"emoji", schedule, "💊", scheduleUnknown},
+        Row{"nul byte", schedule, std::string("daily\0", 6), spaceWrong, "daily"},
+        Row{"arabic digits", schedule, "every ٦ h", otherDigits},
+        Row{"long", schedule, std::string(61, 'q'), tooLong},
+        Row{"long and cut at a whole character", schedule, std::string(59, 'q') + "💊", tooLong}),
+    NameOfRow());
+
+constexpr const char* routes =
+    "oral, enteral, intravenous, intramuscular, subcutaneous, rectal, inhaled, topical";
+
+INSTANTIATE_TEST_SUITE_P(
+    Words, RefusesWords,
+    ::testing::Values(Row{"no route", "order.route", "", empty},
+                      Row{"unknown route", "order.route", "nasal", wordUnknown, routes},
+                      Row{"capital route", "order.route", "Oral", wordUnknown, "oral"},
+                      Row{"PO", "order.route", "PO", wordUnknown, "oral"},
+                      Row{"IV", "order.route", "IV", wordUnknown, "intravenous"},
+                      Row{"IM", "reference.route", "IM", wordUnknown, "intramuscular"},
+                      Row{"SC", "order.route", "SC", wordUnknown, "subcutaneous"},
+                      Row{"subcut", "order.route", "subcut", wordUnknown, "subcutaneous"},
+                      Row{"NG", "order.route", "NG", wordUnknown, "enteral"},
+                      Row{"PR", "order.route", "PR", wordUnknown, "rectal"},
+                      Row{"by mouth", "order.route", "by mouth", wordUnknown, "oral"},
+                      Row{"route and space", "order.route", "oral ", wordUnknown, "oral"},
+                      Row{"capital sex", "child.sex", "Female", wordUnknown, "female"},
+                      Row{"M", "child.sex", "M", wordUnknown, "male"},
+                      Row{"girl", "child.sex", "girl", wordUnknown, "female"},
+                      Row{"unknown sex", "child.sex", "x", wordUnknown, "female, male"},
+                      Row{"a route's letter is no sex", "child.sex", "po", wordUnknown, "female, male"},
+                      Row{"weighed", "child.weight_method", "weighed", wordUnknown,
+                          "measured, estimated, charted"},
+                      Row{"no method", "child.weight_method", "", empty},
+                      Row{"suspension", "stock.kind", "suspension", wordUnknown, "liquid, powder, solid"},
+                      Row{"tablet", "stock.kind", "tablet", wordUnknown, "solid"},
+                      Row{"liquid and a line end", "stock.kind", "liquid\n", wordUnknown, "liquid"},
+                      Row{"yes", "order.as_needed", "yes", wordUnknown, "true or false"},
+                      Row{"one", "child.born_early", "1", wordUnknown, "true or false"},
+                      Row{"capital true", "child.size_confirmed", "True", wordUnknown, "true or false"},
+                      Row{"nothing", "reference.limit_only", "", empty}),
+    NameOfRow());
+
+INSTANTIATE_TEST_SUITE_P(
+    Counts, RefusesWords,
+    ::testing::Values(Row{"nothing", "order.max_doses_per_day", "", empty},
+                      Row{"zero", "order.max_doses_per_day", "0", countNotWhole, "1 to 96"},
+                      Row{"97", "order.max_doses_per_day", "97", countNotWhole, "1 to 96"},
+                      Row{"half", "order.max_doses_per_day", "4.5", countNotWhole, "1 to 96"},
+                      Row{"whole with decimals", "order.max_doses_per_day", "4.0", countNotWhole, "1 to 96"},
+                      Row{"minus", "order.max_doses_per_day", "-4", countNotWhole, "1 to 96"},
+                      Row{"plus", "order.max_doses_per_day", "+4", countNotWhole, "1 to 96"},
+                      Row{"zero first", "order.max_doses_per_day", "04", countNotWhole, "1 to 96"},
+                      Row{"space", "order.max_doses_per_day", "4 ", countNotWhole, "1 to 96"},
+                      Row{"space first", "order.max_doses_per_day", " 4", countNotWhole, "1 to 96"},
+                      Row{"words", "order.max_doses_per_day", "four", countNotWhole, "1 to 96"},
+                      Row{"unit", "order.max_doses_per_day", "4 dose", countNotWhole, "1 to 96"},
+                      Row{"exponent", "order.max_doses_per_day", "1e1", countNotWhole, "1 to 96"},
+                      Row{"huge", "order.max_doses_per_day", std::string(10000, '4'), countNotWhole,
+                          "1 to 96"},
+                      Row{"arabic digit", "order.max_doses_per_day", "٤", countNotWhole, "1 to 96"},
+                      Row{"in thirds", "stock.divides_into", "3", countNotWhole, "1, 2 or 4"},
+                      Row{"in eighths", "stock.divides_into", "8", countNotWhole, "1, 2 or 4"},
+                      Row{"in none", "stock.divides_into", "0", countNotWhole, "1, 2 or 4"},
+                      Row{"in half", "stock.divides_into", "½", countNotWhole, "1, 2 or 4"},
+                      Row{"no parts", "stock.divides_into", "", empty}),
+    NameOfRow());
+
+}  // namespace
+}  // namespace wardchalk::test

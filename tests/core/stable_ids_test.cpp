@@ -1,0 +1,175 @@
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <array>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/check/check.h"
+#include "core/check/finding.h"
+#include "core/check/worksheet.h"
+#include "core/medicine/medicine.h"
+#include "core/number/refusal_code.h"
+#include "core/working/step_id.h"
+
+// Ids and codes stand in files and outlive every version. A change here breaks other people's files: add at
+// will, never rename or take away.
+
+namespace wardchalk {
+namespace {
+
+template <std::size_t size>
+constexpr bool allDiffer(const std::array<std::string_view, size>& ids) {
+  for (std::size_t i = 0; i < size; ++i)
+    for (std::size_t j = i + 1; j < size; ++j)
+      if (ids[i] == ids[j]) return false;
+  return true;
+}
+
+/// Small letters, digits and single hyphens between them: safe in files, anchors and option names.
+template <std::size_t size>
+constexpr bool allPlain(const std::array<std::string_view, size>& ids) {
+  for (const std::string_view id : ids) {
+    if (id.empty() || id.front() == '-' || id.back() == '-') return false;
+    for (const char c : id)
+      if (!((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-')) return false;
+  }
+  return true;
+}
+
+static_assert(allDiffer(refusalIds) && allPlain(refusalIds));
+static_assert(allDiffer(stepIds) && allPlain(stepIds));
+static_assert(allDiffer(checkIds) && allPlain(checkIds));
+static_assert(allDiffer(findingIds) && allPlain(findingIds));
+static_assert(allDiffer(whyNotIds) && allPlain(whyNotIds));
+static_assert(allDiffer(routeIds) && allPlain(routeIds));
+
+constexpr std::array<std::string_view, 4> twice = {"a", "b", "c", "b"};
+static_assert(!allDiffer(twice));
+
+template <std::size_t sizeA, std::size_t sizeB>
+void expectSame(const std::array<std::string_view, sizeA>& ids,
+                const std::array<std::string_view, sizeB>& expected) {
+  EXPECT_EQ(sizeA, sizeB);
+  for (std::size_t i = 0; i < std::min(sizeA, sizeB); ++i) EXPECT_EQ(ids[i], expected[i]) << i;
+}
+
+#define WARDCHALK_LIST(...) std::to_array<std::string_view>({__VA_ARGS__})
+
+TEST(StableIds, refusals) {
+  expectSame(
+      refusalIds,
+      WARDCHALK_LIST(
+          "empty", "comma", "bare-point", "trailing-point", "second-point", "leading-zero", "exponent",
+          "sign", "space-in-number", "space-wrong", "fraction", "other-digits", "not-a-number", "too-long",
+          "zero", "number-missing", "unit-missing", "unit-unknown", "unit-unsafe", "unit-unfit",
+          "space-missing", "ratio-strength", "percent-strength", "per-missing", "per-doubled", "per-unclear",
+          "course-total", "parts-out-of-order", "part-too-large", "part-not-whole", "trailing-text",
+          "rate-here", "strength-shape", "schedule-unknown", "schedule-unsafe", "schedule-backwards",
+          "schedule-too-often", "word-unknown", "count-not-whole", "low-above-high", "low-basis-differs",
+          "low-with-limit-only", "capsule-divides", "band-backwards", "file-unreadable", "file-too-large",
+          "not-json", "not-utf-8", "too-deep", "key-unknown", "key-duplicate", "key-missing", "type-wrong",
+          "format-wrong", "version-newer", "version-wrong", "value-out-of-range", "file-unwritable"));
+}
+
+// The lists below are those of the documented worksheet format.
+
+TEST(StableIds, steps) {
+  expectSame(stepIds,
+             WARDCHALK_LIST("height", "weight", "bsa", "limit-day", "limit-dose", "low-day", "low-dose",
+                            "max-dose", "max-day", "ordered-dose", "ordered-day", "compare-single",
+                            "compare-daily", "compare-period", "compare-max-single", "compare-max-daily",
+                            "compare-low", "compare-schedule", "compare-age-band", "compare-weight-band",
+                            "compare-bsa-band", "compare-route", "compare-size", "compare-bsa-charted",
+                            "compare-concentration", "compare-concentration-low", "compare-infusion-time",
+                            "compare-infusion-rate", "compare-rate", "strength", "give", "device", "volume",
+                            "concentration", "rate", "drops", "dose-rate", "back-check"));
+}
+
+TEST(StableIds, checks) {
+  expectSame(checkIds,
+             WARDCHALK_LIST("single", "daily", "period", "max-single", "max-daily", "low", "schedule",
+                            "age-band", "weight-band", "bsa-band", "route", "size", "bsa-charted",
+                            "concentration", "concentration-low", "infusion-time", "infusion-rate", "rate"));
+}
+
+TEST(StableIds, eachCheckIsWrittenInItsOwnStep) {
+  for (std::size_t i = 0; i < checkCount; ++i)
+    EXPECT_EQ(idOf(stepOf(static_cast<CheckId>(i))), std::string("compare-").append(checkIds[i]));
+}
+
+TEST(StableIds, reasonsForNoCheck) {
+  expectSame(whyNotIds, WARDCHALK_LIST("no-schedule", "no-maximum", "no-band", "not-stated", "no-size",
+                                       "no-age", "newborn", "adult", "limit-only", "once-only", "as-needed",
+                                       "no-infusion", "not-a-rate", "missing"));
+}
+
+struct Group {
+  Severity severity;
+  std::vector<std::string_view> codes;
+};
+
+TEST(StableIds, findingsBySeverity) {
+  const std::vector<Group> groups = {
+      {Severity::undecided, {"finish-typing", "size-implausible", "units-do-not-meet", "basis-does-not-fit"}},
+      {Severity::unsafe,
+       {"over-single", "over-daily", "over-period", "over-max-single", "over-max-daily", "over-rate",
+        "too-concentrated", "too-fast"}},
+      {Severity::notCovered,
+       {"not-covered-age", "not-covered-weight", "not-covered-bsa", "not-covered-route"}},
+      {Severity::ask,
+       {"below-low",
+        "below-usual",
+        "schedule-differs",
+        "schedule-unknown",
+        "division-unknown",
+        "interval-odd",
+        "bsa-differs",
+        "strength-differs",
+        "final-smaller-than-diluent",
+        "rounding-changes-dose",
+        "rounding-changes-rate",
+        "too-small-to-measure",
+        "not-measurable",
+        "many-units",
+        "weight-unlikely",
+        "height-unlikely",
+        "weight-unlikely-for-height",
+        "too-dilute",
+        "volume-smaller-than-drug",
+        "form-differs-from-route"}},
+      {Severity::note,
+       {"rounding-decides", "cap-applied", "displacement-ignored", "small-child-bsa", "source-not-stated",
+        "as-needed-counted-at-most-frequent", "possible-slip", "household-constant"}},
+  };
+  std::size_t at = 0;
+  for (const Group& group : groups)
+    for (const std::string_view code : group.codes) {
+      ASSERT_LT(at, findingIds.size());
+      EXPECT_EQ(findingIds[at], code);
+      EXPECT_EQ(idOf(findingSeverities[at]), idOf(group.severity)) << code;
+      ++at;
+    }
+  EXPECT_EQ(at, findingIds.size());
+}
+
+TEST(StableIds, verdictsStatusesAndTheRest) {
+  EXPECT_EQ(idOf(VerdictKind::safe), "safe");
+  EXPECT_EQ(idOf(VerdictKind::ask), "ask");
+  EXPECT_EQ(idOf(VerdictKind::unsafe), "unsafe");
+  EXPECT_EQ(idOf(VerdictKind::notCovered), "not-covered");
+  EXPECT_EQ(idOf(VerdictKind::undecided), "undecided");
+  EXPECT_EQ(idOf(CheckStatus::within), "within");
+  EXPECT_EQ(idOf(CheckStatus::outside), "outside");
+  EXPECT_EQ(idOf(CheckStatus::notChecked), "not-checked");
+  EXPECT_EQ(idOf(CheckStatus::doesNotApply), "does-not-apply");
+  EXPECT_EQ(idOf(SetBy::reference), "reference");
+  EXPECT_EQ(idOf(SetBy::maxPerDose), "max_per_dose");
+  EXPECT_EQ(idOf(SetBy::maxPerDay), "max_per_day");
+  expectSame(routeIds, WARDCHALK_LIST("oral", "enteral", "intravenous", "intramuscular", "subcutaneous",
+                                      "rectal", "inhaled", "topical"));
+}
+
+}  // namespace
+}  // namespace wardchalk

@@ -1,0 +1,148 @@
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <ostream>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "core/check/work_out.h"
+#include "core/record/case_file.h"
+#include "core/record/rules_file.h"
+#include "core/record/text_file.h"
+#include "core/record/worksheet_file.h"
+#include "core/words/working_text.h"
+
+// Each case in tests/golden/cases has its expected working as text and its expected worksheet as JSON beside it. They
+// are reviewed like code. To write them anew on purpose: WARDCHALK_UPDATE_GOLDEN=1 core_golden_test; the run then fails,
+// so that no build passes by rewriting what it was to be held against.
+
+namespace wardchalk {
+namespace {
+
+namespace fs = std::filesystem;
+const fs::path folder = fs::path(WARDCHALK_SOURCE_DIR) / "tests/golden/cases";
+
+struct Golden {
+  std::string name;
+};
+void PrintTo(const Golden& golden, std::ostream* out) { *out << golden.name; }
+
+std::vector<Golden> goldens() {
+  std::vector<Golden> found;
+  for (const auto& file : fs::directory_iterator(folder)) {
+    const std::string name = file.path().filename().string();
+    const std::size_t end = name.find(".case.json");
+    if (end != std::string::npos) found.push_back({name.substr(0, end)});
+  }
+  std::sort(found.begin(), found.end(), [](const Golden& a, const Golden& b) { return a.name < b.name; });
+  return found;
+}
+
+std::string slurp(const fs::path& path) {
+  const Result<std::string> text = readTextFile(path);
+  return text ? *text : std::string();
+}
+
+HouseRules rulesFor(const std::string& name) {
+  const fs::path file = folder / (name + ".rules.json");
+  if (!fs::exists(file)) return exactRules();
+  const Result<HouseRules> rules = readRules(slurp(file));
+  EXPECT_TRUE(rules) << name;
+  return rules ? *rules : exactRules();
+}
+
+Worksheet worksheetOf(const std::string& name) {
+  const Result<Case> inputs = readCase(slurp(folder / (name + ".case.json")));
+  EXPECT_TRUE(inputs) << name;
+  return workOut(inputs ? *inputs : Case{}, rulesFor(name));
+}
+
+/// The first line in which two texts differ, for a message that can be read.
+std::string firstDifference(const std::string& expected, const std::string& actual) {
+  std::istringstream a(expected), b(actual);
+  std::string left, right;
+  for (int line = 1;; ++line) {
+    const bool more = static_cast<bool>(std::getline(a, left));
+    const bool moreToo = static_cast<bool>(std::getline(b, right));
+    if (!more && !moreToo) return "no difference";
+    if (left != right || more != moreToo)
+      return "line " + std::to_string(line) + "\n  expected: " + left + "\n  actual:   " + right;
+  }
+}
+
+void compareWithFile(const fs::path& file, const std::string& actual) {
+  if (std::getenv("WARDCHALK_UPDATE_GOLDEN") != nullptr) {
+    std::ofstream(file, std::ios::binary) << actual;
+    FAIL() << "written anew: " << file << "; review it";
+  }
+  const std::string expected = slurp(file);
+  EXPECT_EQ(expected, actual) << file << " differs in " << firstDifference(expected, actual);
+}
+
+/// One member a line, so that a difference can be reviewed.
+std::string broken(const std::string& json) {
+  std::string out;
+  bool inText = false;
+  for (std::size_t i = 0; i < json.size(); ++i) {
+    const char c = json[i];
+    if (c == '"' && json[i - 1] != '\\') inText = !inText;
+    out.push_back(c);
+    if (!inText && (c == ',' || c == '[') && json[i + 1] == '{') out.push_back('\n');
+    else if (!inText && c == ',' && json[i + 1] == '"' && json.compare(i + 1, 6, "\"check") == 0) out.push_back('\n');
+  }
+  return out + "\n";
+}
+
+class GoldenTest : public ::testing::TestWithParam<Golden> {};
+
+TEST_P(GoldenTest, WritesTheExpectedWorking) {
+  const std::string& name = GetParam().name;
+  compareWithFile(folder / (name + ".txt"), workingText(worksheetOf(name), englishPhrases()));
+}
+
+TEST_P(GoldenTest, WritesTheExpectedWorksheet) {
+  const std::string& name = GetParam().name;
+  std::string json;
+  writeWorksheet(json, worksheetOf(name), WorksheetExtent::whole);
+  compareWithFile(folder / (name + ".json"), broken(json));
+}
+
+INSTANTIATE_TEST_SUITE_P(All, GoldenTest, ::testing::ValuesIn(goldens()), [](const auto& info) {
+  std::string name = info.param.name;
+  std::replace(name.begin(), name.end(), '-', '_');
+  return name;
+});
+
+TEST(GoldenCases, ReachEveryVerdictBasisAndStock) {
+  std::set<VerdictKind> verdicts;
+  std::set<std::pair<PerSize, PerTime>> bases;
+  std::set<StockKind> stocks;
+  for (const Golden& golden : goldens()) {
+    const Worksheet sheet = worksheetOf(golden.name);
+    verdicts.insert(sheet.verdict);
+    if (sheet.given.reference.high) bases.insert({sheet.given.reference.high->perSize, sheet.given.reference.high->perTime});
+    if (sheet.given.stock.kind) stocks.insert(*sheet.given.stock.kind);
+  }
+  EXPECT_EQ(verdicts.size(), 5U);
+  EXPECT_EQ(stocks.size(), 3U);
+  for (const PerSize size : {PerSize::kg, PerSize::m2})
+    for (const PerTime time : {PerTime::dose, PerTime::day}) EXPECT_TRUE(bases.count({size, time}));
+  EXPECT_TRUE(bases.count({PerSize::none, PerTime::dose}));
+  EXPECT_TRUE(bases.count({PerSize::m2, PerTime::week}));
+}
+
+TEST(GoldenCases, ReachAtLeastHalfOfTheFindingCodes) {
+  std::set<FindingCode> codes;
+  for (const Golden& golden : goldens())
+    for (const Finding& finding : worksheetOf(golden.name).findings) codes.insert(finding.code);
+  EXPECT_GE(codes.size() * 2, findingIds.size()) << codes.size() << " of " << findingIds.size();
+}
+
+TEST(GoldenCases, AreAtLeastTwenty) { EXPECT_GE(goldens().size(), 20U); }
+
+}  // namespace
+}  // namespace wardchalk
