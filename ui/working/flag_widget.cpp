@@ -51,7 +51,9 @@ void FlagWidget::show(const Worksheet& sheet) {
   QStringList lines;
   for (const QString& line : {title, reason, notMade})
     if (!line.isEmpty()) lines << line;
-  setSpoken(lines.join(QStringLiteral(". ")).replace(QStringLiteral(".. "), QStringLiteral(". ")).replace(QChar::Nbsp, u' '));
+  setSpoken(lines.join(QStringLiteral(". "))
+                .replace(QStringLiteral(".. "), QStringLiteral(". "))
+                .replace(QChar::Nbsp, u' '));
   forget();
 }
 
@@ -76,7 +78,9 @@ double FlagWidget::layOutAt(int width) {
   drawing_ = Drawing();
   sign_ = {pad, air + (inner - side) / 2, side, side};
   drawing_.add(std::move(said.drawing), {left, air + (inner - said.height()) / 2 + said.above});
-  if (beside) drawing_.add(std::move(notMade.drawing), {width - pad - aside, air + (inner - notMade.height()) / 2 + notMade.above});
+  if (beside)
+    drawing_.add(std::move(notMade.drawing),
+                 {width - pad - aside, air + (inner - notMade.height()) / 2 + notMade.above});
   return inner + 2 * air;
 }
 
@@ -97,8 +101,10 @@ void FlagWidget::mouseReleaseEvent(QMouseEvent* event) {
 
 void FlagWidget::keyPressEvent(QKeyEvent* event) {
   const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-  if (enter && !field_.isEmpty()) Q_EMIT originActivated(field_);
-  else SpokenWidget::keyPressEvent(event);
+  if (enter && !field_.isEmpty())
+    Q_EMIT originActivated(field_);
+  else
+    SpokenWidget::keyPressEvent(event);
 }
 
 }  // namespace wardchalk::ui

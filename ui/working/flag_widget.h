@@ -7,8 +7,8 @@
 
 namespace wardchalk::ui {
 
-/// The verdict: a sign, its words, one sentence, and the checks that were not made. Word and shape carry the meaning;
-/// colour comes last. The shapes follow ISO 3864 and ISO 7010 practice.
+/// The verdict: a sign, its words, one sentence, and the checks that were not made. Word and shape carry the
+/// meaning; colour comes last. The shapes follow ISO 3864 and ISO 7010 practice.
 class FlagWidget : public SpokenWidget {
   Q_OBJECT
 

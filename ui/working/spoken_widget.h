@@ -8,8 +8,9 @@
 
 namespace wardchalk::ui {
 
-/// A painted, read-only piece of text that takes the keyboard. What a screen reader says is `spoken()`; a change of it
-/// reaches a listening client as a change of name and of text. Its height follows from its width.
+/// A painted, read-only piece of text that takes the keyboard. What a screen reader says is `spoken()`; a
+/// change of it reaches a listening client as a change of name and of text. Its height follows from its
+/// width.
 class SpokenWidget : public QWidget {
   Q_OBJECT
 

@@ -57,7 +57,8 @@ void StepCard::paintEvent(QPaintEvent*) {
 int StepCard::hitAt(const QPointF& at) const {
   const auto& hits = layout_.drawing.hits;
   for (std::size_t i = 0; i < hits.size(); ++i)
-    if (hits[i].rect.adjusted(-2, -2, 2, 2).contains(at) && hits[i].origin != ownOrigin()) return static_cast<int>(i);
+    if (hits[i].rect.adjusted(-2, -2, 2, 2).contains(at) && hits[i].origin != ownOrigin())
+      return static_cast<int>(i);
   return -1;
 }
 
@@ -109,22 +110,30 @@ bool StepCard::event(QEvent* event) {
   // Left, Right, Up and Down are the card's own; the scroll area must not take them for scrolling.
   if (event->type() == QEvent::ShortcutOverride) {
     const int key = static_cast<QKeyEvent*>(event)->key();
-    if (key == Qt::Key_Left || key == Qt::Key_Right || key == Qt::Key_Up || key == Qt::Key_Down) event->accept();
+    if (key == Qt::Key_Left || key == Qt::Key_Right || key == Qt::Key_Up || key == Qt::Key_Down)
+      event->accept();
   }
   return SpokenWidget::event(event);
 }
 
 void StepCard::keyPressEvent(QKeyEvent* event) {
   switch (event->key()) {
-    case Qt::Key_Right: return walk(+1);
-    case Qt::Key_Left: return walk(-1);
-    case Qt::Key_Up: Q_EMIT neighbourWanted(-1); return;
-    case Qt::Key_Down: Q_EMIT neighbourWanted(+1); return;
+    case Qt::Key_Right:
+      return walk(+1);
+    case Qt::Key_Left:
+      return walk(-1);
+    case Qt::Key_Up:
+      Q_EMIT neighbourWanted(-1);
+      return;
+    case Qt::Key_Down:
+      Q_EMIT neighbourWanted(+1);
+      return;
     case Qt::Key_Return:
     case Qt::Key_Enter:
       if (marked_ >= 0) return activate(marked_);
       break;
-    default: break;
+    default:
+      break;
   }
   SpokenWidget::keyPressEvent(event);
 }

@@ -9,7 +9,8 @@ namespace wardchalk::ui {
 
 /// One step of the working. It is laid out only when its step, width or size of letters changes.
 ///
-/// Pointing at a number, or walking to it with Left and Right, lights where it came from; a click or Enter goes there.
+/// Pointing at a number, or walking to it with Left and Right, lights where it came from; a click or Enter
+/// goes there.
 class StepCard : public SpokenWidget {
   Q_OBJECT
 
@@ -54,7 +55,7 @@ class StepCard : public SpokenWidget {
   StepView view_;
   StepLayout layout_;
   QString lit_;
-  int marked_ = -1;   ///< the number the keyboard stands on
+  int marked_ = -1;  ///< the number the keyboard stands on
   int hovered_ = -1;
   int timesLaidOut_ = 0;
 };

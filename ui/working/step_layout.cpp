@@ -42,7 +42,8 @@ Box asideBox(const QString& text, Ink ink, const Metrics& metrics, double width)
   return paragraph(text, FontRole::aside, ink, metrics, width);
 }
 
-/// Question and what is looked for on the left, the reason at the right edge when all fit on one line, else below.
+/// Question and what is looked for on the left, the reason at the right edge when all fit on one line, else
+/// below.
 Box headerBox(const StepView& view, const Metrics& metrics, double width) {
   const double gap = metrics.px(16);
   std::vector<Box> left;

@@ -36,7 +36,8 @@ class ViewBuilder {
  private:
   void addTag(StepView& view, const Term& term) {
     const QString origin = fromCore(term.origin.text());
-    if (!origin.isEmpty() && !view.tags.contains(origin)) view.tags.insert(origin, fromCore(tag(term.origin, sheet_, book_)));
+    if (!origin.isEmpty() && !view.tags.contains(origin))
+      view.tags.insert(origin, fromCore(tag(term.origin, sheet_, book_)));
   }
 
   void addTags(StepView& view, const Chain& chain) {
@@ -56,14 +57,16 @@ class ViewBuilder {
     }
     view.product = held(unrounded);
     view.productExact = exact;
-    view.rounding = held(say(book_, PhraseId::rounding_decimals, {{"n", std::to_string(rounding->decimals)}}, rounding->decimals));
+    view.rounding = held(say(book_, PhraseId::rounding_decimals, {{"n", std::to_string(rounding->decimals)}},
+                             rounding->decimals));
   }
 
   void addSolved(StepView& view, const Solved& solved) {
     addTags(view, solved.chain);
     const Number& exact = solved.product.exact;
     const std::string units = unitsText(view.step.lookingFor, Spelling::printed);
-    if (!solved.chain.rooted) return addRounding(view, show(exact, Grouping::commas).text + " " + units, show(exact).exact);
+    if (!solved.chain.rooted)
+      return addRounding(view, show(exact, Grouping::commas).text + " " + units, show(exact).exact);
     const ShownNumber under = show(exact, Grouping::commas);
     view.underRoot = fromCore(under.text);
     view.underRootExact = under.exact;
@@ -74,20 +77,15 @@ class ViewBuilder {
 
   void addFormula(StepView& view, const SurfaceByFormula& formula) {
     for (const Term* term : {&formula.factor, &formula.height, &formula.weight}) addTag(view, *term);
-    addRounding(view, unroundedText(view.step) + " " + unitsText(view.step.lookingFor, Spelling::printed), false);
-  }
-
-  QString relationText(Relation relation) {
-    if (relation == Relation::inside) return fromCore(say(book_, PhraseId::relation_inside));
-    if (relation == Relation::same) return fromCore(say(book_, PhraseId::relation_same));
-    return fromCore(relationSign(relation));
+    addRounding(view, unroundedText(view.step) + " " + unitsText(view.step.lookingFor, Spelling::printed),
+                false);
   }
 
   void addComparison(StepView& view, const Comparison& comparison) {
     const int significant = digitsApart(comparison.left.term.value, comparison.right.term.value);
     view.left = held(sideText(comparison.left, significant));
     view.right = held(sideText(comparison.right, significant));
-    view.relation = relationText(comparison.relation);
+    view.relation = fromCore(relationSign(comparison, book_));
     for (const Side* side : {&comparison.left, &comparison.right}) {
       addTag(view, side->term);
       if (side->chain) addTags(view, *side->chain);
@@ -107,7 +105,8 @@ class ViewBuilder {
 std::vector<StepView> stepViews(const Worksheet& sheet, const Phrasebook& book) {
   std::vector<StepView> views;
   ViewBuilder builder(sheet, book);
-  for (const Step& step : sheet.steps) views.push_back(builder.build(step, static_cast<int>(views.size()) + 1));
+  for (const Step& step : sheet.steps)
+    views.push_back(builder.build(step, static_cast<int>(views.size()) + 1));
   return views;
 }
 

@@ -13,7 +13,8 @@ QString held(std::string_view text) {
   for (qsizetype i = 1; i + 1 < whole.size(); ++i) {
     if (whole[i] != u' ') continue;
     const QChar before = whole[i - 1];
-    if (before.isDigit() || before == u'≈' || before == u'≤' || before == u'≥' || before == u'<' || before == u'>')
+    if (before.isDigit() || before == u'≈' || before == u'≤' || before == u'≥' || before == u'<' ||
+        before == u'>')
       whole[i] = QChar(QChar::Nbsp);
   }
   return whole;

@@ -18,7 +18,8 @@ QString name(const SampleCase& each) { return QString::fromStdString(each.name);
 
 std::vector<StepLayout> layouts(const SampleCase& each, const Metrics& metrics) {
   std::vector<StepLayout> all;
-  for (const StepView& view : stepViews(workOut(each.given, each.rules), englishPhrases())) all.push_back(layOut(view, metrics));
+  for (const StepView& view : stepViews(workOut(each.given, each.rules), englishPhrases()))
+    all.push_back(layOut(view, metrics));
   return all;
 }
 

@@ -35,7 +35,8 @@ class LandmarkFinder {
     addLimit(basis.maximum, Kind::maximum, PhraseId::mark_maximum);
     const Check& low = sheet_.check(CheckId::low);
     if (amount(low.value) && *amount(low.value) == *ordered)
-      addLimit(CheckId::low, Kind::low, sheet_.given.reference.low ? PhraseId::mark_low : PhraseId::mark_usualFrom);
+      addLimit(CheckId::low, Kind::low,
+               sheet_.given.reference.low ? PhraseId::mark_low : PhraseId::mark_usualFrom);
     dropFarMaximum();
     return std::move(found_);
   }
@@ -57,8 +58,12 @@ class LandmarkFinder {
   void add(Kind kind, const Number& value, const std::string& text, PhraseId phrase) {
     found_.push_back({kind, value, held(say(book_, phrase, {{"amount", text}}))});
   }
-  void add(Kind kind, const Quantity& value, PhraseId phrase) { add(kind, value.value, printed(value), phrase); }
-  void add(Kind kind, const Side& side, PhraseId phrase) { add(kind, side.term.value, sideText(side), phrase); }
+  void add(Kind kind, const Quantity& value, PhraseId phrase) {
+    add(kind, value.value, printed(value), phrase);
+  }
+  void add(Kind kind, const Side& side, PhraseId phrase) {
+    add(kind, side.term.value, sideText(side), phrase);
+  }
 
   void addLimit(CheckId id, Kind kind, PhraseId phrase) {
     if (const Quantity* limit = amount(sheet_.check(id).limit)) add(kind, *limit, phrase);
@@ -93,23 +98,28 @@ std::vector<Landmark> landmarksOf(const Step& step, const Worksheet& sheet, cons
   };
   switch (step.id) {
     case StepId::compareSingle:
-    case StepId::compareMaxSingle: return finder.onBasis(oneDose);
+    case StepId::compareMaxSingle:
+      return finder.onBasis(oneDose);
     case StepId::compareDaily:
-    case StepId::compareMaxDaily: return finder.onBasis(oneDay);
+    case StepId::compareMaxDaily:
+      return finder.onBasis(oneDay);
     case StepId::compareLow:
       if (onBasis(oneDose)) return finder.onBasis(oneDose);
       if (onBasis(oneDay)) return finder.onBasis(oneDay);
       return finder.sides(comparison);
     case StepId::comparePeriod:
-    case StepId::compareRate: return finder.sides(comparison);
-    default: return {};  // what is compared there is no amount of the order
+    case StepId::compareRate:
+      return finder.sides(comparison);
+    default:
+      return {};  // what is compared there is no amount of the order
   }
 }
 
 std::string unitOfLine(const Comparison& comparison) {
   if (comparesWords(comparison)) return {};
   const std::string& text = comparison.left.text;
-  if (const std::size_t space = text.find_last_of(' '); space != std::string::npos) return text.substr(space + 1);
+  if (const std::size_t space = text.find_last_of(' '); space != std::string::npos)
+    return text.substr(space + 1);
   return unitsText(comparison.left.term.units, Spelling::printed);
 }
 

@@ -50,7 +50,8 @@ class LineSetter {
   double mostToShow() const {
     double most = 0;
     for (const Landmark& landmark : landmarks_) {
-      const double label = textBox(landmark.label, FontRole::mark, Ink::quiet, metrics_).width + metrics_.px(8);
+      const double label =
+          textBox(landmark.label, FontRole::mark, Ink::quiet, metrics_).width + metrics_.px(8);
       const bool beside = landmark.kind == Kind::limit || landmark.kind == Kind::maximum;
       const double times = beside && label < length_ * mostLabel ? length_ / (length_ - label) : least;
       most = std::max(most, onScale(landmark.value) * std::max(times, least));
@@ -89,8 +90,7 @@ class LineSetter {
     for (int i = 0; i <= count; ++i) {
       const double value = i * figures_.step;
       rule({xOf(value), -metrics_.px(4)}, {xOf(value), metrics_.px(4)}, thick, Ink::line);
-      Box figure = textBox(QLocale::c().toString(value, 'g', 6), FontRole::figure, Ink::quiet,
-                           metrics_);
+      Box figure = textBox(QLocale::c().toString(value, 'g', 6), FontRole::figure, Ink::quiet, metrics_);
       const double base = metrics_.px(5) + figure.above;
       deepest = base + figure.below;
       const double left = std::max(0.0, xOf(value) - figure.width / 2);
@@ -113,7 +113,9 @@ class LineSetter {
       if (landmark.kind == kind) place(landmark);
   }
 
-  double rowHeight() const { return textBox(QStringLiteral("x"), FontRole::mark, Ink::text, metrics_).height() + metrics_.px(1); }
+  double rowHeight() const {
+    return textBox(QStringLiteral("x"), FontRole::mark, Ink::text, metrics_).height() + metrics_.px(1);
+  }
   double rowBottom(int row) const { return -metrics_.px(13) - row * rowHeight(); }
 
   /// Finds room for the label in the lowest row that is free; the ordered amount stands over all others.
@@ -124,7 +126,7 @@ class LineSetter {
     const double left = x - metrics_.px(4) - label.width;
     const double right = x + metrics_.px(4);
     const double across = std::clamp(x - label.width / 2, 0.0, std::max(0.0, box_.width - label.width));
-    const std::vector<double> wishes = ordered                          ? std::vector{across, left, right}
+    const std::vector<double> wishes = ordered                      ? std::vector{across, left, right}
                                        : landmark.kind == Kind::low ? std::vector{left, right, across}
                                                                     : std::vector{right, left, across};
     const auto rectAt = [&](double wish, int row) {
@@ -136,12 +138,14 @@ class LineSetter {
     put(landmark, rectAt(across, rows_), rows_);
   }
 
-  /// Whether the label covers no other, stands in no other's leader, and its own leader crosses no label below it.
+  /// Whether the label covers no other, stands in no other's leader, and its own leader crosses no label
+  /// below it.
   bool isFree(const QRectF& rect, double x, int row) const {
     if (rect.left() < 0 || rect.right() > box_.width) return false;
     const double air = metrics_.px(3);
     for (const Placed& placed : placed_) {
-      if (placed.row == row && placed.label.left() - 2 * air < rect.right() && rect.left() < placed.label.right() + 2 * air)
+      if (placed.row == row && placed.label.left() - 2 * air < rect.right() &&
+          rect.left() < placed.label.right() + 2 * air)
         return false;
       if (placed.row < row && placed.label.left() - air < x && x < placed.label.right() + air) return false;
     }

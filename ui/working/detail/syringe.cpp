@@ -144,7 +144,8 @@ Box barrelBox(ScaleSetter& setter, SyringeKind kind, const Metrics& metrics, dou
   setter.addArea(box, {tip - metrics.px(6), -half * 0.45, metrics.px(6), half * 0.9}, Ink::line, Ink::line,
                  0);
   const bool needle = kind == SyringeKind::injection;  // an oral syringe ends blunt
-  setter.addRule(box, {needle ? 0 : tip - metrics.px(14), 0}, {tip - metrics.px(6), 0}, metrics.px(needle ? 1.4 : 6));
+  setter.addRule(box, {needle ? 0 : tip - metrics.px(14), 0}, {tip - metrics.px(6), 0},
+                 metrics.px(needle ? 1.4 : 6));
   const double plunger = tip + window.xOf(setter.filled());
   const double end = tip + window.length + rod;
   setter.addRule(box, {plunger, 0}, {end, 0}, metrics.px(4));

@@ -14,14 +14,18 @@ class Pad {
   QPointF at(double x, double y) const {
     return {rect_.left() + rect_.width() * x / 48, rect_.top() + rect_.height() * y / 48};
   }
-  QRectF box(double x, double y, double width, double height) const { return {at(x, y), at(x + width, y + height)}; }
+  QRectF box(double x, double y, double width, double height) const {
+    return {at(x, y), at(x + width, y + height)};
+  }
   double thick(double width) const { return rect_.width() * width / 48; }
 
  private:
   QRectF rect_;
 };
 
-QPen penOf(const QColor& ink, double width) { return {ink, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin}; }
+QPen penOf(const QColor& ink, double width) {
+  return {ink, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin};
+}
 
 void paintTick(QPainter& painter, const Pad& pad, const QColor& ink) {
   painter.setPen(penOf(ink, pad.thick(3)));
@@ -58,17 +62,26 @@ void paintDots(QPainter& painter, const Pad& pad, const QColor& ink) {
 
 }  // namespace
 
-void paintVerdictSign(QPainter& painter, VerdictKind verdict, const QRectF& rect, const FlagColours& colours) {
+void paintVerdictSign(QPainter& painter, VerdictKind verdict, const QRectF& rect,
+                      const FlagColours& colours) {
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setBrush(Qt::NoBrush);
   const Pad pad(rect);
   switch (verdict) {
-    case VerdictKind::safe: paintTick(painter, pad, colours.ink); break;
-    case VerdictKind::ask: paintTriangle(painter, pad, colours.ink); break;
+    case VerdictKind::safe:
+      paintTick(painter, pad, colours.ink);
+      break;
+    case VerdictKind::ask:
+      paintTriangle(painter, pad, colours.ink);
+      break;
     case VerdictKind::unsafe:
-    case VerdictKind::notCovered: paintBarredCircle(painter, pad, colours.ink); break;
-    case VerdictKind::undecided: paintDots(painter, pad, colours.ink); break;
+    case VerdictKind::notCovered:
+      paintBarredCircle(painter, pad, colours.ink);
+      break;
+    case VerdictKind::undecided:
+      paintDots(painter, pad, colours.ink);
+      break;
   }
   painter.restore();
 }

@@ -8,8 +8,9 @@ class QPainter;
 
 namespace wardchalk::ui::detail {
 
-/// The sign of a verdict, which says what it is without colour: a square with a tick (safe), a triangle with an
-/// exclamation mark (ask), a circle with a bar (unsafe, not covered), three dots in a dashed frame (undecided).
+/// The sign of a verdict, which says what it is without colour: a square with a tick (safe), a triangle with
+/// an exclamation mark (ask), a circle with a bar (unsafe, not covered), three dots in a dashed frame
+/// (undecided).
 void paintVerdictSign(QPainter& painter, VerdictKind verdict, const QRectF& rect, const FlagColours& colours);
 
 /// The dashed frame of a flag that says nothing yet.
