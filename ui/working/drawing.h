@@ -70,6 +70,7 @@ struct HitArea {
   QString origin;  ///< as in worksheet files: "reference.high", "step:bsa"
   QString text;    ///< the number with its units, as printed
   int stage = 0;
+  bool isNumber = false;  ///< false for the word under a number, which the keyboard passes over
 };
 
 /// Everything that is painted of a step, in 1/96 inch.

@@ -1,6 +1,7 @@
 #include "ui/working/metrics.h"
 
 #include <QGuiApplication>
+#include <iterator>
 
 namespace wardchalk::ui {
 
@@ -12,42 +13,33 @@ struct Size {
   bool inChain;  ///< shrinks with the chain when that would not fit
 };
 
-Size sizeOf(FontRole role) {
-  switch (role) {
-    case FontRole::disc:
-      return {14, true, false};
-    case FontRole::question:
-      return {15, true, false};
-    case FontRole::aside:
-      return {13, false, false};
-    case FontRole::number:
-      return {18, false, true};
-    case FontRole::result:
-      return {20, true, true};
-    case FontRole::power:
-      return {12, false, true};
-    case FontRole::big:
-      return {22, true, true};
-    case FontRole::badge:
-      return {15, true, false};
-    case FontRole::tag:
-      return {12, false, false};
-    case FontRole::letter:
-      return {12, true, true};
-    case FontRole::figure:
-      return {12, false, false};
-    case FontRole::mark:
-      return {12, true, false};
-    case FontRole::body:
-      return {15, false, false};
-  }
-  return {13, false, false};
-}
+/// In the order of FontRole.
+constexpr Size sizes[] = {
+    {14, true, false},   // disc
+    {15, true, false},   // question
+    {13, false, false},  // aside
+    {18, false, true},   // number
+    {20, true, true},    // result
+    {12, false, true},   // power
+    {22, true, true},    // big
+    {18, true, true},    // words
+    {15, true, false},   // badge
+    {12, false, false},  // tag
+    {12, true, true},    // letter
+    {12, false, false},  // figure
+    {12, true, false},   // mark
+    {15, false, false},  // body
+    {14, false, false},  // finding
+    {22, true, false},   // flag
+    {34, true, false},   // amount
+    {24, true, false},   // dose
+};
+static_assert(std::size(sizes) == static_cast<std::size_t>(FontRole::dose) + 1);
 
 }  // namespace
 
 Type Metrics::type(FontRole role) const {
-  const Size size = sizeOf(role);
+  const Size& size = sizes[static_cast<std::size_t>(role)];
   const double scaled = size.pixels * scale * (size.inChain ? chainScale : 1);
   return {qMax(1, qRound(scaled)), size.bold};
 }

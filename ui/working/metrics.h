@@ -17,12 +17,17 @@ enum class FontRole : std::uint8_t {
   result,    ///< what a chain comes to
   power,     ///< the power of a formula, set high
   big,       ///< the two sides of a comparison
+  words,     ///< a side that is no number: a schedule, an age, a route
   badge,     ///< "true", "false"
   tag,       ///< where a number comes from
   letter,    ///< the letter of a struck pair
   figure,    ///< figures of a scale
   mark,      ///< named marks on a number line
   body,      ///< sentences
+  finding,   ///< findings and the lines under the amount
+  flag,      ///< the words on the flag
+  amount,    ///< what to measure: the largest on the screen
+  dose,      ///< the dose in it, never smaller than half of that
 };
 
 /// How wide a step may be and how large its letters are.

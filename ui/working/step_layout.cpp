@@ -37,25 +37,35 @@ Box discBox(const StepView& view, const Metrics& metrics) {
   return box;
 }
 
+/// What is looked for and why: quiet words in lines no wider than `width`.
+Box asideBox(const QString& text, Ink ink, const Metrics& metrics, double width) {
+  return paragraph(text, FontRole::aside, ink, metrics, width);
+}
+
 /// Question and what is looked for on the left, the reason at the right edge when all fit on one line, else
 /// below.
 Box headerBox(const StepView& view, const Metrics& metrics, double width) {
-  Box left = paragraph(view.question, FontRole::question, Ink::text, metrics, width);
   const double gap = metrics.px(16);
-  if (!view.lookingFor.isEmpty()) {
-    Box looking = paragraph(view.lookingFor, FontRole::aside, Ink::accent, metrics, width);
-    left = wrapped({std::move(left), std::move(looking)}, gap, metrics.px(2), width);
-  }
-  if (view.reason.isEmpty()) return left;
+  std::vector<Box> left;
+  left.push_back(paragraph(view.question, FontRole::question, Ink::text, metrics, width));
+  if (!view.lookingFor.isEmpty()) left.push_back(asideBox(view.lookingFor, Ink::accent, metrics, width));
+  Box said = wrapped(std::move(left), gap, metrics.px(2), width);
+  if (view.reason.isEmpty()) return said;
   Box reason = textBox(view.reason, FontRole::aside, Ink::quiet, metrics);
-  const bool oneLine = left.width + gap + reason.width <= width;
-  if (!oneLine)
-    return column({std::move(left), paragraph(view.reason, FontRole::aside, Ink::quiet, metrics, width)},
-                  metrics.px(2));
-  Box all{width, std::max(left.above, reason.above), std::max(left.below, reason.below), {}};
-  all.drawing = std::move(left.drawing);
+  if (said.width + gap + reason.width > width)
+    return column({std::move(said), asideBox(view.reason, Ink::quiet, metrics, width)}, metrics.px(2));
+  Box all{width, std::max(said.above, reason.above), std::max(said.below, reason.below), {}};
+  all.drawing = std::move(said.drawing);
   all.drawing.add(std::move(reason.drawing), {width - reason.width, 0});
   return all;
+}
+
+/// On a narrow card the quiet words begin at the left edge, under the disc.
+std::vector<Box> narrowAsides(const StepView& view, const Metrics& metrics, double width) {
+  std::vector<Box> boxes;
+  if (!view.lookingFor.isEmpty()) boxes.push_back(asideBox(view.lookingFor, Ink::accent, metrics, width));
+  if (!view.reason.isEmpty()) boxes.push_back(asideBox(view.reason, Ink::quiet, metrics, width));
+  return boxes;
 }
 
 }  // namespace
@@ -71,14 +81,20 @@ StepLayout layOut(const StepView& view, const Metrics& metrics) {
   const double bodyWidth = metrics.width - bodyLeft - pad;
 
   StepLayout layout;
-  Box header = headerBox(view, metrics, headerWidth);
+  Box header = narrow ? paragraph(view.question, FontRole::question, Ink::text, metrics, headerWidth)
+                      : headerBox(view, metrics, headerWidth);
   const double headerBase = metrics.px(8) + std::max(disc.above, header.above);
   double bottom = headerBase + std::max(disc.below, header.below);
   layout.drawing.add(std::move(disc.drawing), {pad, headerBase});
   layout.drawing.add(std::move(header.drawing), {indent, headerBase});
+  if (narrow)
+    for (Box& aside : narrowAsides(view, metrics, bodyWidth)) {
+      layout.drawing.add(std::move(aside.drawing), {bodyLeft, bottom + metrics.px(2) + aside.above});
+      bottom += metrics.px(2) + aside.height();
+    }
 
   detail::Body body = bodyOf(view, metrics, bodyWidth);
-  const double bodyBase = bottom + metrics.px(3) + body.box.above;
+  const double bodyBase = bottom + metrics.px(4) + body.box.above;
   layout.drawing.add(std::move(body.box.drawing), {bodyLeft, bodyBase});
   bottom = bodyBase + body.box.below + padBelow;
 

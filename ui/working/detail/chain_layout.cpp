@@ -20,7 +20,7 @@ class ChainSetter {
       : parts_(parts), metrics_(metrics), width_(width), stage_(stage) {}
 
   std::vector<Piece> pieces() const {
-    std::vector<Piece> all = parts_.chain.rooted ? std::vector<Piece>{rootPiece()} : factorPieces();
+    std::vector<Piece> all = chainPieces();
     for (Piece& piece : resultPieces()) all.push_back(std::move(piece));
     return all;
   }
@@ -64,6 +64,17 @@ class ChainSetter {
       if (factor > 0) piece = withSign(QStringLiteral("×"), std::move(piece));
       pieces.push_back(std::move(piece));
     }
+    return pieces;
+  }
+
+  /// One fraction under a root where that fits; else "√(" and the factors, which can be broken into lines.
+  std::vector<Piece> chainPieces() const {
+    if (!parts_.chain.rooted) return factorPieces();
+    Piece whole = rootPiece();
+    if (whole.width() <= width_) return {std::move(whole)};
+    std::vector<Piece> pieces = factorPieces();
+    pieces.front() = withSign(QStringLiteral("√("), std::move(pieces.front()));
+    pieces.back().body = row({std::move(pieces.back().body), sign(QStringLiteral(")"))}, metrics_.px(2));
     return pieces;
   }
 

@@ -17,10 +17,11 @@ constexpr double widestLine = 520;
 
 Piece sidePiece(const QString& text, const Side& side, const StepView& view, const Metrics& metrics,
                 double width) {
-  Piece piece{paragraph(text, FontRole::big, Ink::text, metrics, width),
+  const FontRole role = side.text.empty() ? FontRole::big : FontRole::words;
+  Piece piece{paragraph(text, role, Ink::text, metrics, width),
               tagsBox({&side.term}, view.tags, metrics, width)};
   const QString origin = QString::fromStdString(side.term.origin.text());
-  piece.body.drawing.hits.push_back({piece.body.rect(), origin, text, 0});
+  piece.body.drawing.hits.push_back({piece.body.rect(), origin, text, 0, true});
   piece.body.drawing.setStage(1);
   piece.tag.drawing.setStage(1);
   return piece;
@@ -47,7 +48,9 @@ std::vector<Piece> inequality(const StepView& view, const Comparison& comparison
                               double width) {
   std::vector<Piece> pieces;
   pieces.push_back(sidePiece(view.left, comparison.left, view, metrics, width));
-  pieces.push_back(plain(textBox(view.relation, FontRole::big, Ink::text, metrics), 1));
+  const bool isSign = view.relation.size() == 1;
+  pieces.push_back(
+      plain(textBox(view.relation, isSign ? FontRole::big : FontRole::body, Ink::text, metrics), 1));
   pieces.push_back(sidePiece(view.right, comparison.right, view, metrics, width));
   pieces.push_back(plain(badge(comparison.holds, view.conclusion, metrics), 2));
   return pieces;

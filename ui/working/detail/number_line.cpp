@@ -2,6 +2,7 @@
 
 #include <QLocale>
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 #include "ui/working/detail/scale.h"
@@ -12,32 +13,52 @@ namespace {
 
 using Kind = Landmark::Kind;
 
-/// Room left over beyond the furthest mark, as a share of it.
-constexpr double beyond = 1.15;
+/// Least room left over beyond the furthest mark, as a multiple of it.
+constexpr double least = 1.1;
+
+/// A label longer than this share of the line gets no room of its own beside its mark.
+constexpr double mostLabel = 0.4;
+
+/// Rows of labels that are looked through before one is put over all others.
+constexpr int mostRows = 4;
+
+/// A line narrower than this, at 100 %, has no room for its labels: it is drawn smaller instead.
+constexpr double narrowest = 280;
 
 class LineSetter {
  public:
   LineSetter(const std::vector<Landmark>& landmarks, const QString& unit, const Metrics& metrics,
              double width)
       : landmarks_(landmarks), unit_(unit), metrics_(metrics) {
-    double most = 0;
-    for (const Landmark& landmark : landmarks) most = std::max(most, onScale(landmark.value));
     end_ = textBox(unit, FontRole::figure, Ink::quiet, metrics);
     start_ = metrics.px(8);
     length_ = width - start_ - metrics.px(8) - end_.width - metrics.px(4);
     const int fit = std::max(1, static_cast<int>(length_ / metrics.px(64)));
-    figures_ = figuresTo(most * beyond, std::min(6, fit));
+    figures_ = figuresTo(mostToShow(), std::min(6, fit));
     box_.width = width;
   }
 
   Box box() {
     drawStretches();
     drawAxis();
-    for (const Kind kind : {Kind::limit, Kind::maximum, Kind::low, Kind::ordered}) placeMarks(kind);
+    for (const Kind kind : {Kind::limit, Kind::low, Kind::maximum, Kind::ordered}) placeMarks(kind);
     return std::move(box_);
   }
 
  private:
+  /// So much that the label of a limit has room beside it.
+  double mostToShow() const {
+    double most = 0;
+    for (const Landmark& landmark : landmarks_) {
+      const double label =
+          textBox(landmark.label, FontRole::mark, Ink::quiet, metrics_).width + metrics_.px(8);
+      const bool beside = landmark.kind == Kind::limit || landmark.kind == Kind::maximum;
+      const double times = beside && label < length_ * mostLabel ? length_ / (length_ - label) : least;
+      most = std::max(most, onScale(landmark.value) * std::max(times, least));
+    }
+    return most;
+  }
+
   double xOf(double value) const { return start_ + length_ * value / figures_.end; }
 
   std::optional<double> lowest(std::initializer_list<Kind> kinds) const {
@@ -69,8 +90,7 @@ class LineSetter {
     for (int i = 0; i <= count; ++i) {
       const double value = i * figures_.step;
       rule({xOf(value), -metrics_.px(4)}, {xOf(value), metrics_.px(4)}, thick, Ink::line);
-      Box figure = textBox(QLocale::c().toString(value, 'f', figures_.decimals), FontRole::figure, Ink::quiet,
-                           metrics_);
+      Box figure = textBox(QLocale::c().toString(value, 'g', 6), FontRole::figure, Ink::quiet, metrics_);
       const double base = metrics_.px(5) + figure.above;
       deepest = base + figure.below;
       const double left = std::max(0.0, xOf(value) - figure.width / 2);
@@ -93,45 +113,65 @@ class LineSetter {
       if (landmark.kind == kind) place(landmark);
   }
 
-  /// Finds room for the label over its place: beside the leader or across it, in the lowest row that is free.
+  double rowHeight() const {
+    return textBox(QStringLiteral("x"), FontRole::mark, Ink::text, metrics_).height() + metrics_.px(1);
+  }
+  double rowBottom(int row) const { return -metrics_.px(13) - row * rowHeight(); }
+
+  /// Finds room for the label in the lowest row that is free; the ordered amount stands over all others.
   void place(const Landmark& landmark) {
+    const bool ordered = landmark.kind == Kind::ordered;
     const double x = xOf(onScale(landmark.value));
-    Box label = textBox(landmark.label, FontRole::mark,
-                        landmark.kind == Kind::ordered ? Ink::text : Ink::quiet, metrics_);
-    const double high = label.height();
-    for (int row = 0; row < 6; ++row) {
-      const double bottom = -metrics_.px(12) - row * (high + metrics_.px(1));
-      for (const double left : {x - label.width / 2, x + metrics_.px(4), x - metrics_.px(4) - label.width}) {
-        const QRectF rect(left, bottom - high, label.width, high);
-        if (!isFree(rect, x)) continue;
-        return put(landmark, std::move(label), rect, x);
-      }
-    }
-    const double bottom = -metrics_.px(12) - 6 * high;
-    put(landmark, std::move(label), {std::max(0.0, x - label.width), bottom - high, label.width, high}, x);
+    const Box label = textBox(landmark.label, FontRole::mark, Ink::text, metrics_);
+    const double left = x - metrics_.px(4) - label.width;
+    const double right = x + metrics_.px(4);
+    const double across = std::clamp(x - label.width / 2, 0.0, std::max(0.0, box_.width - label.width));
+    const std::vector<double> wishes = ordered                      ? std::vector{across, left, right}
+                                       : landmark.kind == Kind::low ? std::vector{left, right, across}
+                                                                    : std::vector{right, left, across};
+    const auto rectAt = [&](double wish, int row) {
+      return QRectF(wish, rowBottom(row) - label.height(), label.width, label.height());
+    };
+    for (int row = ordered ? rows_ : 0; row < mostRows; ++row)
+      for (const double wish : wishes)
+        if (isFree(rectAt(wish, row), x, row)) return put(landmark, rectAt(wish, row), row);
+    put(landmark, rectAt(across, rows_), rows_);
   }
 
-  bool isFree(const QRectF& rect, double x) const {
+  /// Whether the label covers no other, stands in no other's leader, and its own leader crosses no label
+  /// below it.
+  bool isFree(const QRectF& rect, double x, int row) const {
     if (rect.left() < 0 || rect.right() > box_.width) return false;
-    const QRectF leader(x - 1, rect.center().y(), 2, -rect.center().y());
-    const double air = metrics_.px(4);
+    const double air = metrics_.px(3);
     for (const Placed& placed : placed_) {
-      if (placed.label.adjusted(-air, 0, air, 0).intersects(rect)) return false;
-      if (placed.label.adjusted(-1, 0, 1, 0).intersects(leader) || placed.leader.intersects(rect))
+      if (placed.row == row && placed.label.left() - 2 * air < rect.right() &&
+          rect.left() < placed.label.right() + 2 * air)
         return false;
+      if (placed.row < row && placed.label.left() - air < x && x < placed.label.right() + air) return false;
+    }
+    for (const Landmark& other : landmarks_) {
+      const double column = xOf(onScale(other.value));
+      const bool ends = std::any_of(placed_.begin(), placed_.end(), [&](const Placed& placed) {
+        return placed.kind == other.kind && placed.row < row;
+      });
+      const bool own = std::abs(column - x) < 1e-6;
+      if (!ends && !own && rect.left() - air < column && column < rect.right() + air) return false;
     }
     return true;
   }
 
-  void put(const Landmark& landmark, Box label, const QRectF& rect, double x) {
+  void put(const Landmark& landmark, const QRectF& rect, int row) {
     const bool ordered = landmark.kind == Kind::ordered;
+    const double x = xOf(onScale(landmark.value));
     const bool crosses = rect.left() < x && rect.right() > x;
     const double top = crosses ? rect.bottom() : rect.center().y();
     const double foot = ordered ? -metrics_.px(5) : metrics_.px(5);
-    const double thick = landmark.kind == Kind::low ? metrics_.px(1.4) : metrics_.px(2);
-    rule({x, top}, {x, foot}, ordered ? metrics_.px(1.2) : thick, ordered ? Ink::text : Ink::line);
+    const double thick = metrics_.px(ordered ? 1.2 : landmark.kind == Kind::low ? 1.4 : 2);
+    rule({x, top}, {x, foot}, thick, ordered ? Ink::text : Ink::line);
     if (ordered) addArrow(x);
-    placed_.push_back({rect, {x - 1, top, 2, -top}});
+    placed_.push_back({rect, row, landmark.kind});
+    rows_ = std::max(rows_, row + 1);
+    Box label = textBox(landmark.label, FontRole::mark, ordered ? Ink::text : Ink::quiet, metrics_);
     box_.drawing.add(std::move(label.drawing), {rect.left(), rect.top() + label.above});
     box_.above = std::max(box_.above, -rect.top());
   }
@@ -145,7 +185,8 @@ class LineSetter {
 
   struct Placed {
     QRectF label;
-    QRectF leader;
+    int row;
+    Kind kind;
   };
 
   const std::vector<Landmark>& landmarks_;
@@ -157,13 +198,16 @@ class LineSetter {
   double start_ = 0;
   double length_ = 0;
   std::vector<Placed> placed_;
+  int rows_ = 0;  ///< rows of labels that are taken
 };
 
 }  // namespace
 
 Box numberLine(const std::vector<Landmark>& landmarks, const QString& unit, const Metrics& metrics,
                double width) {
-  return LineSetter(landmarks, unit, metrics, width).box();
+  Metrics fitting = metrics;
+  fitting.scale = std::min(metrics.scale, width / narrowest);
+  return LineSetter(landmarks, unit, fitting, width).box();
 }
 
 }  // namespace wardchalk::ui::detail

@@ -14,8 +14,7 @@ Figures figuresTo(double most, int count) {
     step = times * power;
     break;
   }
-  const int decimals = std::max(0, -static_cast<int>(std::floor(std::log10(step) + 1e-9)));
-  return {step, std::ceil(most / step - 1e-9) * step, decimals};
+  return {step, std::ceil(most / step - 1e-9) * step};
 }
 
 }  // namespace wardchalk::ui::detail

@@ -14,6 +14,8 @@ namespace {
 
 constexpr double longestBarrel = 340;
 constexpr double longestEnlarged = 190;
+/// A syringe narrower than this, at 100 %, is drawn smaller instead.
+constexpr double narrowest = 260;
 
 /// The part of a syringe's scale from `from` to `to` mL, drawn `length` long.
 struct Window {
@@ -38,7 +40,7 @@ class ScaleSetter {
     const double room = metrics_.px(30);
     const int fit = std::max(1, static_cast<int>(length / room));
     double step = figuresTo(holds_, std::min(fit, 12)).step;
-    while (step < marks_ * 4.99) step = figuresTo(step * 2.001, 1).step;
+    while (step < marks_ * 4.99) step = figuresTo(step * 1.5, 1).step;
     return step;
   }
 
@@ -91,7 +93,7 @@ class ScaleSetter {
 
   void addFigure(Box& box, double x, double value, double half) const {
     const QString text = QLocale::c().toString(value, 'g', 6);
-    Box figure = textBox(text, FontRole::figure, Ink::text, metrics_);
+    Box figure = textBox(text, FontRole::aside, Ink::text, metrics_);
     const double base = half + metrics_.px(2) + figure.above;
     box.below = std::max(box.below, base + figure.below);
     box.drawing.add(std::move(figure.drawing), {x - figure.width / 2, base});
@@ -127,7 +129,7 @@ class ScaleSetter {
 };
 
 /// Cone and needle end at the left, rod and thumb rest at the right of the barrel.
-Box barrelBox(ScaleSetter& setter, const Metrics& metrics, double room) {
+Box barrelBox(ScaleSetter& setter, SyringeKind kind, const Metrics& metrics, double room) {
   const double tip = metrics.px(18);
   const double tail = metrics.px(12);
   const double rod = metrics.px(26);
@@ -141,7 +143,9 @@ Box barrelBox(ScaleSetter& setter, const Metrics& metrics, double room) {
   const double half = metrics.px(13);
   setter.addArea(box, {tip - metrics.px(6), -half * 0.45, metrics.px(6), half * 0.9}, Ink::line, Ink::line,
                  0);
-  setter.addRule(box, {0, 0}, {tip - metrics.px(6), 0}, metrics.px(1.6));
+  const bool needle = kind == SyringeKind::injection;  // an oral syringe ends blunt
+  setter.addRule(box, {needle ? 0 : tip - metrics.px(14), 0}, {tip - metrics.px(6), 0},
+                 metrics.px(needle ? 1.4 : 6));
   const double plunger = tip + window.xOf(setter.filled());
   const double end = tip + window.length + rod;
   setter.addRule(box, {plunger, 0}, {end, 0}, metrics.px(4));
@@ -175,12 +179,14 @@ Box enlargedBox(ScaleSetter& setter, const Metrics& metrics, double barrelLength
 
 }  // namespace
 
-Box syringeBox(const Measuring& measuring, const Metrics& metrics, double width) {
+Box syringeBox(const Measuring& measuring, const Metrics& wanted, double width) {
+  Metrics metrics = wanted;
+  metrics.scale = std::min(wanted.scale, width / narrowest);
   ScaleSetter setter(measuring, metrics);
   const double air = metrics.px(24);
   const bool beside = width >= metrics.px(480);
   const double forBarrel = beside ? (width - air) * 0.62 : width;
-  Box barrel = barrelBox(setter, metrics, forBarrel);
+  Box barrel = barrelBox(setter, measuring.syringe->kind, metrics, forBarrel);
   const double barrelLength = barrel.width - metrics.px(56);
   Box enlarged = enlargedBox(setter, metrics, barrelLength, beside ? width - air - barrel.width : width);
   if (beside) return row({std::move(barrel), std::move(enlarged)}, air);

@@ -2,16 +2,13 @@
 
 #include <algorithm>
 
-#include "core/number/decimal_text.h"
 #include "core/unit/print.h"
+#include "core/words/unit_words.h"
+#include "ui/working/text.h"
 
 namespace wardchalk::ui::detail {
 
 namespace {
-
-QString text(std::string_view view) {
-  return QString::fromUtf8(view.data(), static_cast<qsizetype>(view.size()));
-}
 
 /// Units as they are written: the same unit twice, unstruck, is one sign with a power (m² twice is m⁴).
 struct WrittenUnit {
@@ -20,9 +17,9 @@ struct WrittenUnit {
 };
 
 QString powered(Unit unit, int times, const Number& value) {
-  if (times == 1) return text(signFor(unit, value));
+  if (times == 1) return fromCore(signFor(unit, value));
   if (unit == Unit::m2) return times == 2 ? QStringLiteral("m⁴") : QStringLiteral("m⁶");
-  return text(infoOf(unit).one) + (times == 2 ? QStringLiteral("²") : QStringLiteral("³"));
+  return fromCore(infoOf(unit).one) + (times == 2 ? QStringLiteral("²") : QStringLiteral("³"));
 }
 
 std::vector<WrittenUnit> writtenUnits(const Term& term, const std::vector<int>& pairs) {
@@ -69,8 +66,7 @@ Box struckUnit(const WrittenUnit& unit, const Metrics& metrics, int stage) {
 }  // namespace
 
 QString numberText(const Term& term) {
-  if (term.fixedDecimals >= 0) return QString::fromStdString(fixedText(term.value, term.fixedDecimals));
-  return QString::fromStdString(show(term.value, Grouping::commas).marked()).replace(u' ', QChar::Nbsp);
+  return fromCore(valueText(term)).replace(QStringLiteral("≈"), QStringLiteral("≈\u00A0"));
 }
 
 QString termText(const Term& term) {
@@ -94,7 +90,7 @@ Box termBox(const Term& term, const std::vector<int>& pairs, const Metrics& metr
     box = row({std::move(box), std::move(next)}, space * (first ? 1.0 : 0.7));
     first = false;
   }
-  box.drawing.hits.push_back({box.rect(), text(term.origin.text()), termText(term), 0});
+  box.drawing.hits.push_back({box.rect(), fromCore(term.origin.text()), termText(term), 0, true});
   return box;
 }
 
