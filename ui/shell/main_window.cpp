@@ -19,6 +19,7 @@
 #include "ui/shell/actions.h"
 #include "ui/shell/caution_bar.h"
 #include "ui/shell/help_texts.h"
+#include "ui/working/flag_widget.h"
 #include "ui/working/working_pane.h"
 
 namespace wardchalk::ui {
@@ -71,7 +72,7 @@ void MainWindow::buildCentre() {
   auto* sides = new QSplitter(Qt::Horizontal, centre);
   sides->setChildrenCollapsible(false);
   form_ = new Form(editor_, rules_, book_, sides);
-  pane_ = new WorkingPane(sides);
+  pane_ = new WorkingPane(sides, book_);
   pane_->setObjectName(QStringLiteral("working"));
   sides->addWidget(form_);
   sides->addWidget(pane_);
@@ -109,7 +110,7 @@ void MainWindow::bindViewActions() {
   actions_->bind(ActionId::zoomOut, [this] { setZoom(settings_.zoom() - zoomStep); });
   actions_->bind(ActionId::zoomReset, [this] { setZoom(100); });
   actions_->bind(ActionId::otherSide, [this] { goToOtherSide(); });
-  actions_->bind(ActionId::goToFlag, [this] { pane_->setFocus(Qt::ShortcutFocusReason); });
+  actions_->bind(ActionId::goToFlag, [this] { goToWorking(); });
   actions_->bind(ActionId::goToForm, [this] { form_->focusLast(); });
   actions_->bind(ActionId::moreFields,
                  [this] { form_->setUnfolded((*actions_)[ActionId::moreFields]->isChecked()); });
@@ -235,10 +236,17 @@ void MainWindow::setUnitSystem(UnitSystem system) {
   editor_.offer(system);
 }
 
+/// To the flag, or on the empty start to the first thing that takes the keyboard.
+void MainWindow::goToWorking() {
+  if (pane_->flag()->isVisible()) return pane_->flag()->setFocus(Qt::ShortcutFocusReason);
+  for (QWidget* one : pane_->findChildren<QWidget*>())
+    if (one->isVisible() && one->focusPolicy() != Qt::NoFocus) return one->setFocus(Qt::ShortcutFocusReason);
+}
+
 void MainWindow::goToOtherSide() {
   const QWidget* focused = QApplication::focusWidget();
   if (focused && form_->isAncestorOf(focused))
-    pane_->setFocus(Qt::ShortcutFocusReason);
+    pane_->flag()->setFocus(Qt::ShortcutFocusReason);
   else
     form_->focusLast();
 }

@@ -57,6 +57,7 @@ class MainWindow : public QMainWindow {
   void copyWorking();
   void setZoom(int percent);
   void setUnitSystem(UnitSystem system);
+  void goToWorking();
   void goToOtherSide();
   void goToOrigin(const QString& path);
   void tellRefusal(const QString& title, const QString& file, const Refusal& refusal);
