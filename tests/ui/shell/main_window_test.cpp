@@ -214,6 +214,9 @@ void MainWindowTest::opensADroppedFile() {
   write(file, wholeCase);
   QMimeData data;
   data.setUrls({QUrl::fromLocalFile(file)});
+  QDragEnterEvent comes(QPoint(20, 20), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+  QApplication::sendEvent(&nurse_->window(), &comes);
+  QVERIFY(comes.isAccepted());
   QDropEvent drop(QPointF(20, 20), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
   QApplication::sendEvent(&nurse_->window(), &drop);
   QVERIFY(!draft().isEmpty());
