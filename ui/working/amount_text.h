@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/words/amount_words.h"
-#include "ui/working/drawing.h"
+#include "ui/working/box.h"
 #include "ui/working/spoken_widget.h"
 
 namespace wardchalk::ui {
@@ -32,12 +32,18 @@ class AmountText : public SpokenWidget {
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  double layOutAmount(const Metrics& metrics);
+  double putBeside(Box headline, Box lines, const Metrics& metrics);
+
   Drawing drawing_;
   QString sentence_;  ///< stands alone when there is no amount to read
   QString done_;
   QString measure_;
   QString dose_;
-  QStringList details_;
+  QString label_;
+  QString device_;
+  QString when_;
+  QString rounding_;
   bool showsAmount_ = false;
 };
 

@@ -1,5 +1,6 @@
 #include "ui/working/drawing.h"
 
+#include <algorithm>
 #include <iterator>
 #include <utility>
 
@@ -46,6 +47,14 @@ void Drawing::setStage(int stage) {
   for (Area& area : areas) area.stage = stage;
   for (Stroke& stroke : strokes) stroke.stage = stage;
   for (HitArea& hit : hits) hit.stage = stage;
+}
+
+void Drawing::notBefore(int stage) {
+  for (Run& run : runs) run.stage = std::max(run.stage, stage);
+  for (Bar& bar : bars) bar.stage = std::max(bar.stage, stage);
+  for (Area& area : areas) area.stage = std::max(area.stage, stage);
+  for (Stroke& stroke : strokes) stroke.stage = std::max(stroke.stage, stage);
+  for (HitArea& hit : hits) hit.stage = std::max(hit.stage, stage);
 }
 
 QPolygonF corners(const QRectF& rect) {

@@ -85,6 +85,8 @@ struct Drawing {
   /// Takes over everything of `other`, moved.
   void add(Drawing other, QPointF by = {});
   void setStage(int stage);
+  /// Nothing appears before `stage`.
+  void notBefore(int stage);
 };
 
 [[nodiscard]] QPolygonF corners(const QRectF& rect);

@@ -24,7 +24,7 @@ class SpokenWidget : public QWidget {
   void setScheme(Scheme scheme);
 
   /// The height that everything needs at this width. The work is done once for each width and text.
-  [[nodiscard]] int heightAt(int width);
+  int heightAt(int width);
 
  protected:
   void setSpoken(const QString& text);

@@ -13,7 +13,7 @@ namespace wardchalk::ui {
 namespace {
 
 /// Lines longer than this, at 100 %, are hard to follow.
-constexpr double widestText = 620;
+constexpr double widestText = 720;
 
 }  // namespace
 
@@ -23,6 +23,7 @@ StartPage::StartPage(QWidget* parent, const Phrasebook& book)
       example_(new QPushButton(fromCore(say(book, PhraseId::start_example)), this)) {
   example_->setObjectName(QStringLiteral("example"));
   connect(example_, &QPushButton::clicked, this, &StartPage::exampleRequested);
+  setScale(1);
 }
 
 void StartPage::setScale(double scale) {

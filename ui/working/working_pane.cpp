@@ -204,6 +204,7 @@ void WorkingPane::arrange() {
   if (!inColumn) amount_->setGeometry(0, flagHigh, width(), amountHigh);
   const int top = inColumn ? flagHigh : flagHigh + amountHigh;
   scroll_->setGeometry(0, top, width(), std::max(0, height() - top));
+  // room is kept for the scroll bar, so that its coming and going never lays out anew
   arrangeColumn(width() - scroll_->verticalScrollBar()->sizeHint().width(), inColumn);
 }
 

@@ -115,7 +115,7 @@ std::vector<SampleCase> all() {
   const HouseRules exact = exactRules();
   return {
       {"usual", usual(), exact},
-      {"ask", with(usual(), {{"order.dose", "60 mg"}, {"order.schedule", "every 8 h"}}), exact},
+      {"ask", with(usual(), {{"order.dose", "55 mg"}, {"order.schedule", "every 8 h"}}), exact},
       {"unsafe", with(usual(), {{"order.dose", "90 mg"}}), exact},
       {"not covered", banded(), exact},
       {"undecided",

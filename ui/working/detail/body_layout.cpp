@@ -30,7 +30,7 @@ Box powerBox(const Term& base, const Number& power, const Metrics& metrics) {
   Box low = termBox(base, {}, metrics, 1);
   Box open = textBox(QStringLiteral("("), FontRole::number, Ink::text, metrics);
   Box close = textBox(QStringLiteral(")"), FontRole::number, Ink::text, metrics);
-  Box high = textBox(numberText({power, {}, {}, -1}), FontRole::power, Ink::text, metrics);
+  Box high = textBox(numberText({power, {}, base.origin, -1}), FontRole::power, Ink::text, metrics);
   const double lift = low.above * 0.5;
   high.drawing.moveBy({0, -lift});
   high.above += lift;

@@ -21,6 +21,10 @@ class ChainSetter {
 
   std::vector<Piece> pieces() const {
     std::vector<Piece> all = chainPieces();
+    for (Piece& piece : all) {
+      piece.body.drawing.notBefore(stage_);
+      piece.tag.drawing.notBefore(stage_);
+    }
     for (Piece& piece : resultPieces()) all.push_back(std::move(piece));
     return all;
   }
@@ -43,7 +47,7 @@ class ChainSetter {
   int count() const { return static_cast<int>(parts_.chain.factors.size()); }
 
   Box term(int factor, bool over) const {
-    Box box = termBox(over ? at(factor).over : at(factor).under, pairsOf(factor, over), metrics_, stage_);
+    Box box = termBox(over ? at(factor).over : at(factor).under, pairsOf(factor, over), metrics_, stage_ + 1);
     return box;
   }
 

@@ -48,9 +48,8 @@ std::vector<Piece> inequality(const StepView& view, const Comparison& comparison
                               double width) {
   std::vector<Piece> pieces;
   pieces.push_back(sidePiece(view.left, comparison.left, view, metrics, width));
-  const bool isSign = view.relation.size() == 1;
-  pieces.push_back(
-      plain(textBox(view.relation, isSign ? FontRole::big : FontRole::body, Ink::text, metrics), 1));
+  const FontRole role = view.relation.size() == 1 ? FontRole::big : FontRole::body;  // a sign, or words
+  if (!view.relation.isEmpty()) pieces.push_back(plain(textBox(view.relation, role, Ink::text, metrics), 1));
   pieces.push_back(sidePiece(view.right, comparison.right, view, metrics, width));
   pieces.push_back(plain(badge(comparison.holds, view.conclusion, metrics), 2));
   return pieces;

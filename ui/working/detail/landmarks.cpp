@@ -27,17 +27,19 @@ class LandmarkFinder {
  public:
   LandmarkFinder(const Worksheet& sheet, const Phrasebook& book) : sheet_(sheet), book_(book) {}
 
-  std::vector<Landmark> onBasis(const Basis& basis) {
+  /// A comparison with the maximum shows it however far it is, and no low end beside it.
+  std::vector<Landmark> onBasis(const Basis& basis, bool comparesMaximum = false) {
     const Quantity* ordered = orderedOn(basis);
     if (!ordered) return {};
     add(Kind::ordered, *ordered, PhraseId::mark_ordered);
     addLimit(basis.upper, Kind::limit, PhraseId::mark_limit);
     addLimit(basis.maximum, Kind::maximum, PhraseId::mark_maximum);
     const Check& low = sheet_.check(CheckId::low);
-    if (amount(low.value) && *amount(low.value) == *ordered)
+    const bool withLow = !comparesMaximum;
+    if (withLow && amount(low.value) && *amount(low.value) == *ordered)
       addLimit(CheckId::low, Kind::low,
                sheet_.given.reference.low ? PhraseId::mark_low : PhraseId::mark_usualFrom);
-    dropFarMaximum();
+    if (!comparesMaximum) dropFarMaximum();
     return std::move(found_);
   }
 
@@ -75,7 +77,7 @@ class LandmarkFinder {
     for (const Landmark& landmark : found_)
       if (landmark.kind != Kind::maximum) most = larger(most, landmark.value);
     std::erase_if(found_, [&](const Landmark& landmark) {
-      return landmark.kind == Kind::maximum && landmark.value > most * Number(3);
+      return landmark.kind == Kind::maximum && landmark.value > most * Number(2);
     });
   }
 
@@ -98,11 +100,13 @@ std::vector<Landmark> landmarksOf(const Step& step, const Worksheet& sheet, cons
   };
   switch (step.id) {
     case StepId::compareSingle:
-    case StepId::compareMaxSingle:
       return finder.onBasis(oneDose);
+    case StepId::compareMaxSingle:
+      return finder.onBasis(oneDose, /*comparesMaximum=*/true);
     case StepId::compareDaily:
-    case StepId::compareMaxDaily:
       return finder.onBasis(oneDay);
+    case StepId::compareMaxDaily:
+      return finder.onBasis(oneDay, /*comparesMaximum=*/true);
     case StepId::compareLow:
       if (onBasis(oneDose)) return finder.onBasis(oneDose);
       if (onBasis(oneDay)) return finder.onBasis(oneDay);

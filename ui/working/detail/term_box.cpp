@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/number/decimal_text.h"
 #include "core/unit/print.h"
 #include "core/words/unit_words.h"
 #include "ui/working/text.h"
@@ -39,6 +40,14 @@ std::vector<WrittenUnit> writtenUnits(const Term& term, const std::vector<int>& 
 
 QString letterOf(int pair) { return QString(QChar(u'a' + pair % 26)); }
 
+/// How far the letter of a struck pair stands under the baseline.
+double letterDrop(const Metrics& metrics) {
+  const QFontMetricsF small(fontOf(metrics.type(FontRole::letter), metrics.family));
+  return small.xHeight() + metrics.px(3) * metrics.chainScale;
+}
+
+double letterDepth(const Metrics& metrics) { return letterDrop(metrics) + metrics.px(2); }
+
 /// The unit with the stroke through it and its letter below the baseline, left of the stroke's foot.
 Box struckUnit(const WrittenUnit& unit, const Metrics& metrics, int stage) {
   Box box = textBox(unit.sign, FontRole::number, Ink::text, metrics);
@@ -46,8 +55,7 @@ Box struckUnit(const WrittenUnit& unit, const Metrics& metrics, int stage) {
   const double reach = metrics.px(2) * metrics.chainScale;
   const double top = -font.capHeight() - reach;
   Box letter = textBox(letterOf(unit.pair), FontRole::letter, Ink::accent, metrics);
-  const QFontMetricsF small(fontOf(metrics.type(FontRole::letter), metrics.family));
-  const double drop = small.xHeight() + metrics.px(3) * metrics.chainScale;
+  const double drop = letterDrop(metrics);
   Stroke stroke{{-reach * 0.5, reach * 1.5},
                 {box.width + reach, top},
                 unit.pair % strokePatterns,
@@ -59,14 +67,20 @@ Box struckUnit(const WrittenUnit& unit, const Metrics& metrics, int stage) {
   const double x = box.width + reach;
   box.drawing.add(std::move(letter.drawing), {x, drop});
   box.width = x + letter.width;
-  box.below = std::max(box.below, drop + metrics.px(2));
+  box.below = std::max(box.below, letterDepth(metrics));
   return box;
 }
 
 }  // namespace
 
 QString numberText(const Term& term) {
-  return fromCore(valueText(term)).replace(QStringLiteral("≈"), QStringLiteral("≈\u00A0"));
+  // A constant of a formula or a conversion is known exactly and stands in full, however many decimals it
+  // has.
+  const bool known = term.origin.kind == Origin::Kind::constant || term.origin.kind == Origin::Kind::rule;
+  if (known && !show(term.value).exact) return fromCore(exactText(term.value));
+  QString text = fromCore(valueText(term));
+  if (text.startsWith(u'≈')) text = QStringLiteral("≈\u00A0") + text.mid(1).trimmed();
+  return text;
 }
 
 QString termText(const Term& term) {
@@ -90,6 +104,7 @@ Box termBox(const Term& term, const std::vector<int>& pairs, const Metrics& metr
     box = row({std::move(box), std::move(next)}, space * (first ? 1.0 : 0.7));
     first = false;
   }
+  box.below = std::max(box.below, letterDepth(metrics));  // alike whether a letter stands here or not
   box.drawing.hits.push_back({box.rect(), fromCore(term.origin.text()), termText(term), 0, true});
   return box;
 }
