@@ -81,7 +81,7 @@ INSTANTIATE_TEST_SUITE_P(
 INSTANTIATE_TEST_SUITE_P(
     Words, ReadsSchedule,
     ::testing::Values(Row{"once", "once", Kind::once, "1", "1", "once"},
-                      Row{"Once", "Once", Kind::once, "1", "1", "once"},
+                      Row{"once with a capital", "Once", Kind::once, "1", "1", "once"},
                       Row{"single dose", "single dose", Kind::once, "1", "1", "once"},
                       Row{"continuous", "continuous", Kind::continuous, "1", "1", "continuous"},
                       Row{"weekly", "weekly", Kind::repeated, "1/7", "1/7", "weekly"},
@@ -141,7 +141,7 @@ INSTANTIATE_TEST_SUITE_P(
         Said{"12 hours", "every 12 hours", "every 12 h"}, Said{"12 hrs", "every 12 hrs", "every 12 h"},
         Said{"no space", "every 12h", "every 12 h"}, Said{"q with spaces", "q 6 h", "every 6 h"},
         Said{"q6hr", "q6hr", "every 6 h"}, Said{"6 hourly", "6 hourly", "every 6 h"},
-        Said{"6-hourly", "6-hourly", "every 6 h"}, Said{"4-6 hourly", "4-6 hourly", "every 4 to 6 h"},
+        Said{"6 hourly with a hyphen", "6-hourly", "every 6 h"}, Said{"4-6 hourly", "4-6 hourly", "every 4 to 6 h"},
         Said{"every 4-6 h", "every 4-6 h", "every 4 to 6 h"},
         Said{"every 4–6 h with a dash", "every 4–6 h", "every 4 to 6 h"},
         Said{"hourly", "hourly", "every 1 h"}, Said{"each 8 hours", "each 8 hours", "every 8 h"},
