@@ -1,5 +1,7 @@
 #include "ui/form/choice_box.h"
 
+#include <QAbstractItemView>
+#include <QApplication>
 #include <QKeyEvent>
 #include <QSignalBlocker>
 #include <QWheelEvent>
@@ -31,10 +33,26 @@ void ChoiceBox::choose(std::string_view id) {
   setCurrentIndex(wanted.isEmpty() ? 0 : qMax(0, findData(wanted)));
 }
 
+bool ChoiceBox::isSpaceInWords(const QKeyEvent& event) const {
+  return event.key() == Qt::Key_Space && event.modifiers() == Qt::NoModifier && sinceLetter_.isValid() &&
+         sinceLetter_.elapsed() < QApplication::keyboardInputInterval();
+}
+
+/// Goes on with the search that the letters before began.
+void ChoiceBox::searchOn(const QString& text) {
+  view()->setCurrentIndex(model()->index(currentIndex(), modelColumn()));
+  view()->keyboardSearch(text);
+  if (view()->currentIndex().isValid()) setCurrentIndex(view()->currentIndex().row());
+}
+
 void ChoiceBox::keyPressEvent(QKeyEvent* event) {
   byKey_ = true;
-  QComboBox::keyPressEvent(event);
+  if (isSpaceInWords(*event))
+    searchOn(event->text());
+  else
+    QComboBox::keyPressEvent(event);
   byKey_ = false;
+  if (!event->text().trimmed().isEmpty()) sinceLetter_.start();
 }
 
 void ChoiceBox::wheelEvent(QWheelEvent* event) { event->ignore(); }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QComboBox>
+#include <QElapsedTimer>
 #include <string_view>
 
 namespace wardchalk::ui {
@@ -29,7 +30,11 @@ class ChoiceBox : public QComboBox {
   void wheelEvent(QWheelEvent* event) override;
 
  private:
+  [[nodiscard]] bool isSpaceInWords(const QKeyEvent& event) const;
+  void searchOn(const QString& text);
+
   bool byKey_ = false;
+  QElapsedTimer sinceLetter_;
 };
 
 }  // namespace wardchalk::ui

@@ -300,7 +300,10 @@ bool FieldEdit::eventFilter(QObject* watched, QEvent* event) {
     const Qt::FocusReason reason = static_cast<QFocusEvent*>(event)->reason();
     const bool away = reason != Qt::ActiveWindowFocusReason && reason != Qt::PopupFocusReason &&
                       reason != Qt::MenuBarFocusReason;
-    if (away && !keepsFocus()) Q_EMIT finished(path());
+    if (away && !keepsFocus()) {
+      Q_EMIT finished(path());
+      Q_EMIT pointedAt(QString());
+    }
   }
   return QWidget::eventFilter(watched, event);
 }

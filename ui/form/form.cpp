@@ -170,13 +170,15 @@ void Form::step(const QString& path, int by) {
   if (to) to->focusFirst();
 }
 
+/// What is pointed at: the field under the mouse, or else the one that has the keyboard.
 void Form::pointed(const QString& path) {
   const QWidget* focused = QApplication::focusWidget();
-  if (FieldEdit* at = field(path); at && focused && at->isAncestorOf(focused)) {
-    last_ = path;
-    ensureWidgetVisible(at, 0, 8);
-  }
-  Q_EMIT pointedAt(path);
+  QString keyboardAt;
+  for (const FieldEdit* one : std::as_const(fields_))
+    if (focused && one->isAncestorOf(focused)) keyboardAt = one->path();
+  if (!keyboardAt.isEmpty()) last_ = keyboardAt;
+  if (!keyboardAt.isEmpty() && keyboardAt == path) ensureWidgetVisible(field(path), 0, 8);
+  Q_EMIT pointedAt(path.isEmpty() ? keyboardAt : path);
 }
 
 void Form::focusField(const QString& path) {

@@ -38,6 +38,16 @@ void chooseDisplay(int argc, char** argv) {
   if (noWindow && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
 }
 
+/// Whether there is a screen to open a window on; elsewhere than on Linux there always is.
+bool hasDisplay() {
+#ifdef Q_OS_LINUX
+  return qEnvironmentVariableIsSet("QT_QPA_PLATFORM") || !qEnvironmentVariableIsEmpty("DISPLAY") ||
+         !qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY");
+#else
+  return true;
+#endif
+}
+
 /// Answers nothing and tells the terminal: for pictures, where nobody sits at a window.
 class TerminalDialogs : public Dialogs {
  public:
@@ -76,6 +86,9 @@ int showWindow(const QStringList& files) {
 
 int runDesktop(int argc, char** argv) {
   chooseDisplay(argc, argv);
+  if (!hasDisplay())
+    return complain(
+        tr("there is no display to open a window on. wardchalk-console prints the working in a terminal."));
   const QApplication application(argc, argv);
   QCoreApplication::setApplicationName(QStringLiteral("wardchalk"));
   QGuiApplication::setApplicationDisplayName(QStringLiteral("Wardchalk"));

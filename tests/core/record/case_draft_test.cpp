@@ -129,7 +129,7 @@ INSTANTIATE_TEST_SUITE_P(
         Refused{"ratio", path::strength, {"1:1000", "", "", ""}, RefusalCode::ratioStrength},
         Refused{"unsafeSchedule", path::schedule, {"QD", "", "", ""}, RefusalCode::scheduleUnsafe},
         Refused{"lowWithoutHigh", path::low, {"240", "", "", ""}, RefusalCode::unitMissing}),
-    [](const auto& info) { return std::string(info.param.name); });
+    [](const auto& one) { return std::string(one.param.name); });
 
 TEST(CaseDraft, everyStatedBasisIsRead) {
   for (const std::string_view path :

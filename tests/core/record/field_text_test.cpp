@@ -56,7 +56,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Row{"strengthWithoutVolume", path::strength, {"2", "mg", "", ""}, "2 mg"},
                     Row{"dropFactor", path::dropFactor, {"20", "drop/mL", "", ""}, "20 drop/mL"},
                     Row{"words", path::schedule, {" every 12 h", "", "", ""}, "every 12 h"}),
-    [](const auto& info) { return std::string(info.param.name); });
+    [](const auto& one) { return std::string(one.param.name); });
 
 class Sorted : public testing::TestWithParam<Row> {};
 
@@ -84,7 +84,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Row{"strengthAmountAlone", path::strength, {"25", "mg", "", ""}, "25 mg"},
                     Row{"ratio", path::strength, {"1:1000", "", "", ""}, "1:1000"},
                     Row{"partsInMixedSystems", path::weight, {"5 kg 3 oz", "", "", ""}, "5 kg 3 oz"}),
-    [](const auto& info) { return std::string(info.param.name); });
+    [](const auto& one) { return std::string(one.param.name); });
 
 TEST(Sorted, keepsTheSecondBoxWhenThePartBeforeItIsTypedWithItsUnit) {
   const Boxes typed{"9 lb", "lb oz", "3", ""};

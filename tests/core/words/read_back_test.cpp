@@ -53,7 +53,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Row{"strength", path::strength, "120 mg/5 mL", "24 mg in each mL"},
                     Row{"tablet", path::strength, "2 mg/tablet", "2 mg in each tablet"},
                     Row{"freeTextSaysAll", path::medicine, "Plover", ""}),
-    [](const auto& info) { return std::string(info.param.name); });
+    [](const auto& one) { return std::string(one.param.name); });
 
 TEST(ReadBackOfWeight, followsTheHouseRuleForPounds) {
   Case inputs;

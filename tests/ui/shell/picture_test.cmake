@@ -20,3 +20,9 @@ execute_process(COMMAND ${PROGRAM} --picture ${CASE} RESULT_VARIABLE status ERRO
 if(NOT status EQUAL 2)
   message(FATAL_ERROR "--picture without a picture gave status ${status}")
 endif()
+# With no display there is no window: it says so instead of breaking off.
+unset(ENV{WAYLAND_DISPLAY})
+execute_process(COMMAND ${PROGRAM} ${CASE} RESULT_VARIABLE status ERROR_VARIABLE told)
+if(NOT status EQUAL 2 OR NOT told MATCHES "no display")
+  message(FATAL_ERROR "without a display: status ${status}: ${told}")
+endif()
