@@ -209,6 +209,7 @@ constexpr std::array otherWords = {
 
 /// Whole schedules people say that are none of ours, with what to write.
 constexpr std::array otherSchedules = {
+    Shorthand{"qh", "every 1 h"},
     Shorthand{"hourly", "every 1 h"},
     Shorthand{"every h", "every 1 h"},
     Shorthand{"nightly", "daily"},
@@ -234,18 +235,21 @@ bool isDigit(char c) { return c >= '0' && c <= '9'; }
 
 bool isLetter(char c) { return c >= 'a' && c <= 'z'; }
 
-/// Digits and letters set apart, and " to " for a dash between numbers: "4-6hourly" is "4 to 6 hourly".
+/// Digits and letters set apart, " to " for a dash between numbers: "4-6hourly" is "4 to 6 hourly". A dash
+/// that could be a sign stays.
 std::string setApart(std::string_view low) {
   const std::string dashed = withReplaced(withReplaced(low, "–", "-"), "/", " a ");
+  const auto at = [&](std::size_t i) { return i < dashed.size() ? dashed[i] : ' '; };
   std::string apart;
   for (std::size_t i = 0; i < dashed.size(); ++i) {
     const char before = i > 0 ? dashed[i - 1] : ' ';
     const char c = dashed[i];
+    const bool dash = c == '-' && isDigit(before) && (isDigit(at(i + 1)) || isLetter(at(i + 1)));
     if ((isDigit(before) && isLetter(c)) || (isLetter(before) && isDigit(c))) apart.push_back(' ');
-    if (c == '-' && isDigit(before))
-      apart.append(" to ");
+    if (dash)
+      apart.append(isDigit(at(i + 1)) ? " to " : " ");
     else
-      apart.push_back(c == '-' ? ' ' : c);
+      apart.push_back(c);
   }
   return apart;
 }
@@ -283,6 +287,11 @@ Result<Schedule> readOurs(const std::string& low, std::string_view typed) {
   return refusalOf(RefusalCode::scheduleUnknown, typed);
 }
 
+/// Refusals that mean no more than that the words are not ours; others say what is wrong with a number.
+bool isOnlyUnread(RefusalCode code) {
+  return code == RefusalCode::scheduleUnknown || code == RefusalCode::notANumber || code == RefusalCode::fraction;
+}
+
 /// The schedule to write for text that ours does not read; empty where none is plainly meant.
 std::string offered(const std::string& low) {
   const std::string plain = respelled(low);
@@ -292,6 +301,15 @@ std::string offered(const std::string& low) {
   if (schedule) return schedule->text;
   return schedule.refusal().code == RefusalCode::scheduleUnknown ? schedule.refusal().suggestion
                                                                  : std::string();
+}
+
+/// A refusal shows the part that was refused as it was typed, not in the lower case in which it was read.
+Result<Schedule> asTyped(Result<Schedule> schedule, std::string_view low, std::string_view text) {
+  if (schedule || text.find(schedule.refusal().typed) != std::string_view::npos) return schedule;
+  Refusal refusal = schedule.refusal();
+  const std::size_t at = low.find(refusal.typed);
+  refusal.typed = at == std::string_view::npos ? text : text.substr(at, refusal.typed.size());
+  return refusal;
 }
 
 }  // namespace
@@ -305,8 +323,9 @@ Result<Schedule> readSchedule(std::string_view text) {
   const std::string low = lowered(text);
   for (const Shorthand& shorthand : unsafeShorthands)
     if (shorthand.typed == low) return refusalOf(RefusalCode::scheduleUnsafe, text, shorthand.means);
-  Result<Schedule> schedule = readOurs(low, text);
+  const Result<Schedule> schedule = asTyped(readOurs(low, text), low, text);
   if (schedule || !schedule.refusal().suggestion.empty()) return schedule;
+  if (!isOnlyUnread(schedule.refusal().code)) return schedule;
   const std::string write = offered(low);
   return write.empty() ? schedule : refusalOf(RefusalCode::scheduleUnknown, text, write);
 }

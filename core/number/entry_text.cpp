@@ -13,13 +13,13 @@ struct Character {
   std::size_t bytes;
 };
 
-/// The first character of UTF-8 text; a broken sequence counts as one byte with no code.
+/// The first character of UTF-8 text; a byte of a broken sequence counts as one character of no meaning.
 Character firstCharacter(std::string_view text) {
   const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
   const unsigned char lead = byte(0);
   if (lead < 0x80) return {lead, 1};
   const std::size_t bytes = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : lead >= 0xC0 ? 2 : 1;
-  if (bytes == 1 || text.size() < bytes) return {0, 1};
+  if (bytes == 1 || text.size() < bytes) return {0xFFFD, 1};
   char32_t code = lead & (0xFFU >> (bytes + 1));
   for (std::size_t i = 1; i < bytes; ++i) code = (code << 6U) | (byte(i) & 0x3FU);
   return {code, bytes};
@@ -44,8 +44,13 @@ bool isFraction(char32_t c) { return c == U'½' || c == U'¼' || c == U'¾' || c
 /// Spaces that set off thousands in print, and look like nothing or like a plain space.
 bool isNarrowSpace(char32_t c) { return c == 0xA0 || c == 0x2007 || c == 0x2009 || c == 0x202F; }
 
+/// Marks that take no room at all, so that nobody sees what is wrong with the text: zero-width spaces, marks
+/// of the writing direction, soft hyphen, byte order mark.
+bool isUnseen(char32_t c) { return (c >= 0x200B && c <= 0x200F) || c == 0x2060 || c == 0xFEFF || c == 0xAD; }
+
+/// A space of any kind, a control character, or a mark that nobody sees.
 bool isSpace(char32_t c) {
-  return c == U' ' || (c >= 0x09 && c <= 0x0D) || isNarrowSpace(c) || (c >= 0x2000 && c <= 0x200A) ||
+  return c <= U' ' || c == 0x7F || isNarrowSpace(c) || isUnseen(c) || (c >= 0x2000 && c <= 0x200A) ||
          c == 0x3000;
 }
 

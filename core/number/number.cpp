@@ -124,7 +124,8 @@ Number overPowerOfTen(const cpp_int& digits, int decimals) {
 
 Number Number::ratio(std::int64_t numerator, std::int64_t denominator) {
   if (const auto words = reduced(numerator, denominator)) return BigAccess::fromWords(*words);
-  return BigAccess::fromBig(cpp_rational(cpp_int(numerator), cpp_int(denominator)));
+  // Divided, since the library takes no negative denominator.
+  return BigAccess::fromBig(cpp_rational(cpp_int(numerator)) / cpp_rational(cpp_int(denominator)));
 }
 
 Number Number::fromDigits(std::string_view digits, int decimals) {

@@ -119,7 +119,7 @@ std::string_view inOtherCapitals(const std::string& low) {
 std::string_view respelled(std::string_view text) {
   if (const Spelling* spelling = find(otherSpellings, text)) return spelling->write;
   if (otherSize(text)) return {};
-  if (text.size() > 1 && text.back() == '.') {
+  if (text.size() > 1 && (text.back() == '.' || text.back() == ',')) {
     const std::string_view bare = text.substr(0, text.size() - 1);
     if (const auto unit = unitWithId(bare)) return idOf(*unit);
     return respelled(bare);

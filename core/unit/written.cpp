@@ -184,7 +184,7 @@ std::optional<Refusal> badlySpaced(std::string_view text) {
     if (text.find(again.refusal().typed) != std::string_view::npos) return again.refusal();
   }
   if (slashed == text || !readWhole(Reader(slashed))) return std::nullopt;
-  const bool worded = slashed.size() + 2 < plain.size();
+  const bool worded = withReplaced(slashed, " ", "") != withReplaced(plain, " ", "");
   return refusalOf(worded ? RefusalCode::trailingText : RefusalCode::spaceWrong, text, slashed);
 }
 

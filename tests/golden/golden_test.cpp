@@ -111,8 +111,8 @@ TEST_P(GoldenTest, WritesTheExpectedWorksheet) {
   compareWithFile(folder / (name + ".json"), broken(json));
 }
 
-INSTANTIATE_TEST_SUITE_P(All, GoldenTest, ::testing::ValuesIn(goldens()), [](const auto& info) {
-  std::string name = info.param.name;
+INSTANTIATE_TEST_SUITE_P(All, GoldenTest, ::testing::ValuesIn(goldens()), [](const auto& instance) {
+  std::string name = instance.param.name;
   std::replace(name.begin(), name.end(), '-', '_');
   return name;
 });

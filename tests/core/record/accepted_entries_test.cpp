@@ -156,7 +156,7 @@ TEST_P(ReadsEntry, exactlyAndNothingElse) {
   ASSERT_FALSE(refusal) << row.text << ": " << idOf(refusal->code);
   EXPECT_EQ(lookAt(inputs, row.path), row.value);
   for (const Look& look : looks)
-    if (std::string_view(look.path) != row.path) EXPECT_EQ(look.of(inputs), look.of(Case{})) << look.path;
+    EXPECT_TRUE(std::string_view(look.path) == row.path || look.of(inputs) == look.of(Case{})) << look.path;
 }
 
 INSTANTIATE_TEST_SUITE_P(
