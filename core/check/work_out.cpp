@@ -15,15 +15,6 @@ void prepareChecks(Reckoning& reckoning) {
   }
 }
 
-void prepareInfusionChecks(Reckoning& reckoning) {
-  const bool stated = reckoning.given.infusion.isStated();
-  for (const CheckId id :
-       {CheckId::concentration, CheckId::concentrationLow, CheckId::infusionTime, CheckId::infusionRate}) {
-    if (stated) reckoning.notChecked(id, WhyNot::notStated);
-    else reckoning.doesNotApply(id, WhyNot::noInfusion);
-  }
-}
-
 /// An order in mL needs the strength before it can be compared: then the mixing is shown where it is used.
 void showEarlyStrength(Reckoning& reckoning) {
   if (!reckoning.strengthUsed || !reckoning.strengthStep) return;
@@ -43,10 +34,10 @@ void findFacts(Reckoning& reckoning) {
 }
 
 void judge(Reckoning& reckoning) {
-  prepareInfusionChecks(reckoning);
   compareDose(reckoning);
   compareLow(reckoning);
   compareRate(reckoning);
+  compareInfusion(reckoning);
   compareSchedule(reckoning);
   compareBands(reckoning);
   compareSize(reckoning);
@@ -54,8 +45,11 @@ void judge(Reckoning& reckoning) {
   noteTheRest(reckoning);
   decide(reckoning);
   measure(reckoning);
+  findRunRate(reckoning);
   decide(reckoning);
-  if (reckoning.sheet.give) reckoning.sheet.give->afterAsking = reckoning.sheet.verdict == VerdictKind::ask;
+  const bool ask = reckoning.sheet.verdict == VerdictKind::ask;
+  if (reckoning.sheet.give) reckoning.sheet.give->afterAsking = ask;
+  if (reckoning.sheet.rate) reckoning.sheet.rate->afterAsking = ask;
 }
 
 /// A figure is half typed: nothing is compared, and nothing found so far is told.

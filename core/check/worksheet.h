@@ -84,6 +84,21 @@ struct Give {
   bool afterAsking = false;
 };
 
+/// A flow that can be set: what it comes to, and the nearest that the pump or the drip can show.
+struct Flow {
+  Quantity exact;                   ///< mL (in an hour) or drops (in a minute)
+  std::optional<Number> measured;   ///< none: no setting keeps every check
+  std::string percentChange;
+};
+
+/// How an infusion runs.
+struct RunRate {
+  std::optional<Flow> mlPerHour;
+  std::optional<Flow> dropsPerMinute;
+  std::string delivers;             ///< what the rounded rate gives: "80 mg in 30 min", "5.04 mcg/kg/min"
+  bool afterAsking = false;
+};
+
 /// Everything worked out from a case. A view draws from it and calculates nothing.
 struct Worksheet {
   Case given;
@@ -104,6 +119,8 @@ struct Worksheet {
   std::vector<Need> needs;
   std::optional<StrengthFound> strength;
   std::optional<Give> give;
+  std::optional<RunRate> rate;
+  std::optional<Quantity> minimumVolume;     ///< that the greatest concentration allows
   std::vector<Step> steps;
 
   [[nodiscard]] const Check& check(CheckId id) const { return checks[static_cast<std::size_t>(id)]; }

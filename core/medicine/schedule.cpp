@@ -303,6 +303,15 @@ std::string offered(const std::string& low) {
                                                                  : std::string();
 }
 
+/// A refusal shows the part that was refused as it was typed, not in the lower case in which it was read.
+Result<Schedule> asTyped(Result<Schedule> schedule, std::string_view low, std::string_view text) {
+  if (schedule || text.find(schedule.refusal().typed) != std::string_view::npos) return schedule;
+  Refusal refusal = schedule.refusal();
+  const std::size_t at = low.find(refusal.typed);
+  refusal.typed = at == std::string_view::npos ? text : text.substr(at, refusal.typed.size());
+  return refusal;
+}
+
 }  // namespace
 
 Result<Schedule> readSchedule(std::string_view text) {
@@ -314,7 +323,7 @@ Result<Schedule> readSchedule(std::string_view text) {
   const std::string low = lowered(text);
   for (const Shorthand& shorthand : unsafeShorthands)
     if (shorthand.typed == low) return refusalOf(RefusalCode::scheduleUnsafe, text, shorthand.means);
-  Result<Schedule> schedule = readOurs(low, text);
+  const Result<Schedule> schedule = asTyped(readOurs(low, text), low, text);
   if (schedule || !schedule.refusal().suggestion.empty()) return schedule;
   if (!isOnlyUnread(schedule.refusal().code)) return schedule;
   const std::string write = offered(low);

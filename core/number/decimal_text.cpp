@@ -145,6 +145,14 @@ std::pair<ShownNumber, ShownNumber> showApart(const Number& a, const Number& b, 
   return {show(a, grouping, significant), show(b, grouping, significant)};
 }
 
+std::string withoutThousands(std::string_view text) {
+  const auto isDigitAt = [text](std::size_t at) { return at < text.size() && text[at] >= '0' && text[at] <= '9'; };
+  std::string plain;
+  for (std::size_t i = 0; i < text.size(); ++i)
+    if (text[i] != ',' || i == 0 || !isDigitAt(i - 1) || !isDigitAt(i + 1)) plain.push_back(text[i]);
+  return plain;
+}
+
 std::string fixedText(const Number& value, int decimals) { return fixed(value, decimals); }
 
 std::string exactText(const Number& value) {

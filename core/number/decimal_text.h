@@ -42,6 +42,9 @@ struct ShownNumber {
 [[nodiscard]] std::pair<ShownNumber, ShownNumber> showApart(const Number& a, const Number& b,
                                                             Grouping grouping = Grouping::none);
 
+/// The text without the commas that set off thousands in it: "≥ 1,200 g, < 1,499 g" is "≥ 1200 g, < 1499 g". For files.
+[[nodiscard]] std::string withoutThousands(std::string_view text);
+
 /// Rounded to `decimals` and written with exactly as many: 0.7 at 2 is "0.70". For body surface area alone.
 [[nodiscard]] std::string fixedText(const Number& value, int decimals);
 

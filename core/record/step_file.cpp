@@ -93,7 +93,7 @@ void writeSide(JsonWriter& writer, std::string_view key, const Side& side) {
   if (side.text.empty()) {
     writer.key("value").text(exactValue(side.term)).key("unit").text(unitsText(side.term.units, Spelling::filed));
   } else {
-    writer.key("text").text(side.text);
+    writer.key("text").text(withoutThousands(side.text));
   }
   writer.member("from", side.term.origin.text());
   if (side.chain) writeFactors(writer, *side.chain);

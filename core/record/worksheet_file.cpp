@@ -76,7 +76,7 @@ void writeDoses(JsonWriter& writer, const Worksheet& sheet) {
 
 std::string comparedText(const Compared& compared, int significant) {
   if (const auto* quantity = std::get_if<Quantity>(&compared)) return filed(*quantity, significant);
-  if (const auto* text = std::get_if<std::string>(&compared)) return *text;
+  if (const auto* text = std::get_if<std::string>(&compared)) return withoutThousands(*text);
   return {};
 }
 
@@ -153,6 +153,29 @@ void writeGive(JsonWriter& writer, const Worksheet& sheet) {
   writer.closeObject();
 }
 
+void writeFlow(JsonWriter& writer, std::string_view key, const std::optional<Flow>& flow) {
+  if (!flow) return;
+  writer.key(key).openObject().key("exact").text(flow->exact.value.rationalText());
+  if (flow->measured) writer.key("measured").text(exactText(*flow->measured));
+  writer.member("percent_change", flow->percentChange).closeObject();
+}
+
+void writeRate(JsonWriter& writer, const Worksheet& sheet) {
+  if (sheet.rate) {
+    writer.key("rate").openObject();
+    writeFlow(writer, "mL_per_h", sheet.rate->mlPerHour);
+    writeFlow(writer, "drops_per_min", sheet.rate->dropsPerMinute);
+    if (!sheet.rate->delivers.empty())
+      writer.key("delivers").openObject().key("shown").text(sheet.rate->delivers).closeObject();
+    if (sheet.rate->afterAsking) writer.key("after_asking").bare("true");
+    writer.closeObject();
+  }
+  if (!sheet.minimumVolume) return;
+  writer.key("volume").openObject();
+  writeQuantity(writer, "minimum", sheet.minimumVolume);
+  writer.closeObject();
+}
+
 }  // namespace
 
 void writeWorksheet(std::string& out, const Worksheet& sheet, WorksheetExtent extent) {
@@ -173,6 +196,7 @@ void writeWorksheet(std::string& out, const Worksheet& sheet, WorksheetExtent ex
   writeJudgement(writer, sheet, extent);
   writeStrength(writer, sheet);
   writeGive(writer, sheet);
+  writeRate(writer, sheet);
   if (extent == WorksheetExtent::whole) writeSteps(writer, sheet);
   writer.closeObject();
 }

@@ -41,6 +41,31 @@ std::string roundingText(const Give& give, const Phrasebook& book) {
               {"percent", give.percentChange}});
 }
 
+std::string flowText(const Flow& flow, std::string_view per) {
+  return printed(Quantity{*flow.measured, flow.exact.unit}).append("/").append(per);
+}
+
+std::string rateText(const RunRate& rate, const Phrasebook& book) {
+  const bool hourly = rate.mlPerHour && rate.mlPerHour->measured;
+  const bool drops = rate.dropsPerMinute && rate.dropsPerMinute->measured;
+  const std::string first = hourly ? flowText(*rate.mlPerHour, "h") : std::string();
+  const std::string second = drops ? flowText(*rate.dropsPerMinute, "min") : std::string();
+  if (!hourly || !drops) return first + second;
+  return say(book, PhraseId::amount_orDrops, {{"rate", first}, {"drops", second}});
+}
+
+/// How the measured dose runs in.
+std::string runText(const Worksheet& sheet, const Phrasebook& book) {
+  if (!sheet.rate) return {};
+  const std::string rate = rateText(*sheet.rate, book);
+  if (rate.empty()) return {};
+  const Infusion& infusion = sheet.given.infusion;
+  const std::string run = say(book, PhraseId::amount_runs,
+                              {{"volume", printed(*infusion.volume)}, {"time", printed(*infusion.over)}, {"rate", rate}});
+  if (sheet.rate->delivers.empty()) return run;
+  return say(book, PhraseId::amount_delivers, {{"run", run}, {"delivers", sheet.rate->delivers}});
+}
+
 /// The line to hold against the bottle. A strength worked out after mixing says so.
 std::string labelText(const Worksheet& sheet, const Phrasebook& book) {
   const StrengthFound& strength = *sheet.strength;
@@ -72,6 +97,25 @@ std::string noneText(const Worksheet& sheet, const Phrasebook& book) {
   return say(book, PhraseId::amount_noneWithheld);
 }
 
+/// A rate order: the flow is what is given.
+void putRate(AmountWords& words, const Worksheet& sheet, const Phrasebook& book) {
+  const std::string rate = sheet.rate ? rateText(*sheet.rate, book) : std::string();
+  if (rate.empty()) {
+    words.none = noneText(sheet, book);
+    return;
+  }
+  words.measure = say(book, PhraseId::amount_runAt, {{"rate", rate}});
+  if (!sheet.rate->delivers.empty())
+    words.dose = say(book, PhraseId::amount_runDose, {{"delivers", sheet.rate->delivers}});
+  words.when = whenText(sheet.given.order, book);
+  const Flow& flow = *sheet.rate->mlPerHour;
+  words.rounding = flow.measured == flow.exact.value
+                       ? say(book, PhraseId::amount_noRounding)
+                       : say(book, PhraseId::amount_rounded,
+                             {{"exact", printed(flow.exact).append("/h")}, {"measured", rate}, {"percent", flow.percentChange}});
+  words.label = labelText(sheet, book);
+}
+
 }  // namespace
 
 AmountWords amountWords(const Worksheet& sheet, const Phrasebook& book) {
@@ -79,6 +123,10 @@ AmountWords amountWords(const Worksheet& sheet, const Phrasebook& book) {
   if (sheet.verdict == VerdictKind::ask)
     for (const Finding& finding : sheet.findings)
       if (finding.severity == Severity::ask) words.asks.push_back(sentence(finding, book));
+  if (sheet.given.order.dose && sheet.given.order.dose->isRate()) {
+    putRate(words, sheet, book);
+    return words;
+  }
   if (!sheet.give || !sheet.give->measured) {
     words.none = noneText(sheet, book);
     return words;
@@ -91,6 +139,7 @@ AmountWords amountWords(const Worksheet& sheet, const Phrasebook& book) {
   words.when = whenText(sheet.given.order, book);
   words.device = deviceText(give, book);
   words.rounding = roundingText(give, book);
+  words.run = runText(sheet, book);
   words.label = labelText(sheet, book);
   return words;
 }

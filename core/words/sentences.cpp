@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/medicine/paths.h"
+#include "core/number/decimal_text.h"
 #include "core/unit/print.h"
 
 namespace wardchalk {
@@ -96,6 +97,7 @@ std::vector<Filling> wordFillings(const Finding& finding, const Phrasebook& book
 PhraseId phraseFor(const Finding& finding) {
   if (finding.code == FindingCode::strengthDiffers && finding.severity == Severity::note)
     return PhraseId::strength_differsNote;
+  if (finding.code == FindingCode::tooFast && finding.check == CheckId::infusionTime) return PhraseId::tooFast_time;
   return findingPhrases[static_cast<std::size_t>(finding.code)];
 }
 
@@ -251,7 +253,7 @@ std::string routeText(Route route, const Phrasebook& book) {
 std::string filedArgument(const Argument& argument) {
   if (const auto* quantity = std::get_if<Quantity>(&argument.value)) return filed(*quantity, argument.significant);
   if (const auto* number = std::get_if<Number>(&argument.value)) return exactText(*number);
-  return std::get<std::string>(argument.value);
+  return withoutThousands(std::get<std::string>(argument.value));
 }
 
 }  // namespace wardchalk

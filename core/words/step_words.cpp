@@ -185,7 +185,9 @@ std::string amountText(const Number& value, int fixedDecimals, const Units& unit
   if (units.under == std::vector{Unit::dose}) return say(book, PhraseId::in_oneDose, {{"amount", amount}});
   if (units.under == std::vector{Unit::day}) return say(book, PhraseId::in_24h, {{"amount", amount}});
   if (units.under == std::vector{Unit::week}) return say(book, PhraseId::in_week, {{"amount", amount}});
-  return valueText(value, fixedDecimals) + " " + unitsText(units, Spelling::printed);
+  if (units.under.empty()) return amount;
+  const std::string under = unitsText(Units{{}, units.under}, Spelling::printed);
+  return amount + under.substr(1);  // what stands after the 1 of "1/mL"
 }
 
 std::string conclusion(const Step& step, const Phrasebook& book) {
@@ -266,12 +268,12 @@ std::string measuringLine(const Measuring& measuring, const Phrasebook& book) {
 
 std::string factorLine(const Factor& factor) {
   std::string over = valueText(factor.over);
-  if (!factor.over.units.empty()) over.append(" ").append(unitsText(factor.over.units, Spelling::printed));
+  if (!factor.over.units.empty()) over.append(" ").append(unitsBeside(factor.over.value, factor.over.units));
   if (factor.under.isPlainOne()) return over;
   const std::string units = unitsText(factor.under.units, Spelling::printed);
   if (factor.under.value == Number(1)) return over + "/" + (factor.under.units.size() > 1 ? "(" + units + ")" : units);
   std::string under = valueText(factor.under);
-  if (!units.empty()) under.append(" ").append(units);
+  if (!units.empty()) under.append(" ").append(unitsBeside(factor.under.value, factor.under.units));
   return over + "/" + (factor.under.units.size() > 1 ? "(" + under + ")" : under);
 }
 

@@ -32,6 +32,20 @@ std::string unitsText(const std::vector<Unit>& units, Spelling spelling) {
   return text;
 }
 
+std::string unitsBeside(const Number& value, const std::vector<Unit>& units) {
+  std::string text = unitsText(units, Spelling::printed);
+  if (value == Number(1) || units.empty()) return text;
+  const UnitInfo& last = infoOf(units.back());
+  if (!text.ends_with(last.one)) return text;  // it is raised to a power
+  text.resize(text.size() - last.one.size());
+  return text.append(last.many);
+}
+
+std::string_view unitBeside(const Term& term, std::size_t use) {
+  const UnitInfo& info = infoOf(term.units[use]);
+  return term.value == Number(1) || use + 1 < term.units.size() ? info.one : info.many;
+}
+
 std::string unitsText(const Units& units, Spelling spelling) {
   std::string over = unitsText(units.over, spelling);
   if (units.under.empty()) return over;

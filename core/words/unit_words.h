@@ -14,6 +14,11 @@ enum class Spelling : std::uint8_t { printed, filed };
 /// Units multiplied together: "m²·dose", "cm·kg", "m⁴"; in files "m2·dose", "m4".
 [[nodiscard]] std::string unitsText(const std::vector<Unit>& units, Spelling spelling);
 
+/// The units of a term beside its number: "20 drops", "2 doses", "1 dose"; the last takes the plural.
+[[nodiscard]] std::string unitsBeside(const Number& value, const std::vector<Unit>& units);
+/// One unit of a term beside its number.
+[[nodiscard]] std::string_view unitBeside(const Term& term, std::size_t use);
+
 /// "mg/dose", "mL/h", "mg²/mL"; several below the stroke stand in parentheses: "mg/(kg·day)".
 [[nodiscard]] std::string unitsText(const Units& units, Spelling spelling);
 

@@ -34,7 +34,7 @@ std::string termText(const Term& term, const Product& product, int factor, bool 
   std::string units;
   const auto add = [&](const std::string& unit) { units.append(units.empty() ? "" : "·").append(unit); };
   const auto flush = [&] {
-    if (!plain.empty()) add(unitsText(plain, Spelling::printed));
+    if (!plain.empty()) add(unitsBeside(term.value, plain));
     plain.clear();
   };
   for (std::size_t use = 0; use < term.units.size(); ++use) {
@@ -44,7 +44,7 @@ std::string termText(const Term& term, const Product& product, int factor, bool 
       continue;
     }
     flush();
-    add("~" + unitsText({term.units[use]}, Spelling::printed) + "~" + letterOf(*pair));
+    add("~" + std::string(unitBeside(term, use)) + "~" + letterOf(*pair));
   }
   flush();
   if (!units.empty()) text.append(" ").append(units);
@@ -113,7 +113,9 @@ std::string formulaLine(const SurfaceByFormula& formula) {
 
 void writeSideChain(std::string& out, const Side& side) {
   if (!side.chain) return;
-  out.append(indent).append(chainLine(*side.chain)).append(" = ").append(sideText(side)).append("\n");
+  const std::string result = sideText(side);
+  const bool exact = !result.starts_with("≈");  // "=" stands only where it is exact
+  out.append(indent).append(chainLine(*side.chain)).append(exact ? " = " : " ").append(result).append("\n");
 }
 
 void writeComparison(std::string& out, const Comparison& comparison, const Phrasebook& book) {
@@ -157,6 +159,7 @@ void writeAmount(std::string& out, const Worksheet& sheet, const Phrasebook& boo
   writeLine(out, words.measure + " " + words.dose);
   writeLine(out, words.when);
   writeLine(out, words.device.empty() ? words.rounding : words.device + "; " + words.rounding);
+  writeLine(out, words.run);
   writeLine(out, words.label);
 }
 

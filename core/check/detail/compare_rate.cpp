@@ -1,11 +1,10 @@
+#include <algorithm>
+
 #include "core/check/detail/reckoning.h"
 #include "core/unit/print.h"
 
 namespace wardchalk::detail {
 
-namespace {
-
-/// A rate for this child, in the order's drug unit and time: the chain, or none while a size is wanting.
 std::optional<Chain> rateChain(Reckoning& reckoning, const DoseAmount& rate, std::string_view path, Unit time) {
   Chain chain{{doseFactor(rate, path)}};
   if (!reckoning.inOrderUnit(rate.amount) || !reckoning.addSizeFactor(chain, rate.perSize)) return std::nullopt;
@@ -15,33 +14,44 @@ std::optional<Chain> rateChain(Reckoning& reckoning, const DoseAmount& rate, std
   return chain;
 }
 
-std::string rateText(const Number& value, Unit drug, Unit time) {
-  return printed(Quantity{value, drug}).append("/").append(idOf(time));
-}
-
-Side sideOf(Chain chain, Unit drug, Unit time) {
+Side sidePer(Chain chain, Unit over, std::string_view under) {
   const Number value = cancel(chain).exact;
-  Side side{{value, {drug}, chain.factors.front().over.origin}, std::nullopt, rateText(value, drug, time)};
+  Side side{{value, {over}, chain.factors.front().over.origin}, std::nullopt,
+            printed(Quantity{value, over}).append("/").append(under)};
   if (chain.factors.size() > 1) side.chain = std::move(chain);
   return side;
 }
 
-void compareRates(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right, FindingCode outside) {
+namespace {
+
+/// Adds digits to two sides that print alike and are not equal, until they differ (R1).
+void tellApart(Side& left, Side& right) {
+  if (left.text != right.text || left.term.value == right.term.value) return;
+  const int significant = digitsApart(left.term.value, right.term.value);
+  for (Side* side : {&left, &right}) {
+    const std::string per = side->text.substr(std::min(side->text.find('/'), side->text.size()));
+    side->text = printed(Quantity{side->term.value, side->term.units.front()}, Grouping::commas, significant) + per;
+  }
+}
+
+}  // namespace
+
+void compareSides(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right, FindingCode outside,
+                  std::string_view field) {
+  tellApart(left, right);
   const Number value = left.term.value;
   const Number limit = right.term.value;
   const bool holds = relation == Relation::atMost ? value <= limit : value >= limit;
   reckoning.check(id).value = left.text;
   reckoning.check(id).limit = right.text;
   reckoning.check(id).ratio = value / limit;
-  const std::string_view limitName = relation == Relation::atMost ? "limit" : "expected";
+  const std::string_view limitName = outside == FindingCode::belowLow ? "expected" : "limit";
   std::vector<Argument> arguments = {
       {"ordered", left.text}, {limitName, right.text}, {"percent", percentText(value, limit)}};
   if (!holds && relation == Relation::atMost) arguments.push_back({"over", excessText(value, limit)});
   compare(reckoning, id, std::move(left), relation, std::move(right), holds);
-  if (!holds) reckoning.tell(outside, path::dose, std::move(arguments), id);
+  if (!holds) reckoning.tell(outside, field, std::move(arguments), id);
 }
-
-}  // namespace
 
 void compareRate(Reckoning& reckoning) {
   if (!reckoning.isRate) return reckoning.doesNotApply(CheckId::rate, WhyNot::notARate);
@@ -55,14 +65,14 @@ void compareRate(Reckoning& reckoning) {
   std::optional<Chain> left = rateChain(reckoning, order, path::dose, time);
   std::optional<Chain> right = rateChain(reckoning, *reference.high, path::high, time);
   if (!left || !right) return reckoning.notChecked(CheckId::rate, WhyNot::noSize);
-  const Side ordered = sideOf(std::move(*left), drug, time);
-  compareRates(reckoning, CheckId::rate, ordered, Relation::atMost, sideOf(std::move(*right), drug, time),
-               FindingCode::overRate);
+  const Side ordered = sidePer(std::move(*left), drug, idOf(time));
+  compareSides(reckoning, CheckId::rate, ordered, Relation::atMost, sidePer(std::move(*right), drug, idOf(time)),
+               FindingCode::overRate, path::dose);
   if (!reference.low) return;
   std::optional<Chain> low = rateChain(reckoning, *reference.low, path::low, time);
   if (low)
-    compareRates(reckoning, CheckId::low, ordered, Relation::atLeast, sideOf(std::move(*low), drug, time),
-                 FindingCode::belowLow);
+    compareSides(reckoning, CheckId::low, ordered, Relation::atLeast, sidePer(std::move(*low), drug, idOf(time)),
+                 FindingCode::belowLow, path::dose);
 }
 
 }  // namespace wardchalk::detail

@@ -87,7 +87,9 @@ End endPerWeek(Reckoning& reckoning, Chain chain, StepPair steps) {
   end.weekChain = chain;
   const auto often = dividingSchedule(reckoning);
   if (!often) return end;
-  const Number count = referenceOnce(reckoning) ? Number(1) : larger(often->fewest * Number(7), Number(1));
+  const bool ownOnce = referenceOnce(reckoning);
+  const bool orderOnce = reckoning.once && !reckoning.given.reference.schedule;  // the week's amount in its one dose
+  const Number count = ownOnce || orderOnce ? Number(1) : larger(often->fewest * Number(7), Number(1));
   chain.factors.push_back(rateFactor(count, Unit::dose, Unit::week, Origin::field(often->path)).turned());
   end.dose = reckoning.solveStep(Section::limits, steps.dose, std::move(chain), {{unit}, {Unit::dose}});
   return end;

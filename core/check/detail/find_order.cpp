@@ -61,7 +61,7 @@ Factor dosesInDay(const Number& count) {
 void findFromDose(Reckoning& reckoning, Chain chain) {
   const Unit unit = *reckoning.unit;
   reckoning.ordered = reckoning.solveStep(Section::ordered, StepId::orderedDose, std::move(chain), {{unit}, {Unit::dose}});
-  if (!reckoning.n || reckoning.once) return;
+  if (!reckoning.n) return;
   Chain day{{foundFactor(*reckoning.ordered, unit, Unit::dose), dosesInDay(reckoning.n->ceil())}};
   reckoning.orderedDay = reckoning.solveStep(Section::ordered, StepId::orderedDay, std::move(day), {{unit}, {Unit::day}});
 }

@@ -126,6 +126,7 @@ void checkFit(Reckoning& reckoning);          // check_fit.cpp
 void compareDose(Reckoning& reckoning);       // compare_dose.cpp
 void compareLow(Reckoning& reckoning);        // compare_low.cpp
 void compareRate(Reckoning& reckoning);       // compare_rate.cpp
+void compareInfusion(Reckoning& reckoning);   // compare_infusion.cpp
 void compareSchedule(Reckoning& reckoning);   // compare_schedule.cpp
 void compareBands(Reckoning& reckoning);      // compare_bands.cpp
 void compareSize(Reckoning& reckoning);       // compare_size.cpp
@@ -133,7 +134,19 @@ void noteRounding(Reckoning& reckoning);      // note_rounding.cpp
 void noteTheRest(Reckoning& reckoning);       // notes.cpp
 void decide(Reckoning& reckoning);            // decide.cpp
 void measure(Reckoning& reckoning);           // measure.cpp
+void findRunRate(Reckoning& reckoning);       // find_run_rate.cpp
 void arrange(Reckoning& reckoning);           // decide.cpp
+
+/// A side stated in one unit per another ("5 mg/mL"), found by the chain; the chain stands with it when it is more than
+/// one factor.
+[[nodiscard]] Side sidePer(Chain chain, Unit over, std::string_view under);
+
+/// Compares two sides stated per something, sets the check and tells `outside` of an outside one.
+void compareSides(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right, FindingCode outside,
+                  std::string_view field);
+
+/// A rate for this child, in the order's drug unit per `time`; none while a size it wants is not known.
+[[nodiscard]] std::optional<Chain> rateChain(Reckoning& reckoning, const DoseAmount& rate, std::string_view path, Unit time);
 
 /// Writes the comparison as a step, sets the check and, for an outside one, tells `outside`.
 void compare(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right, bool holds);

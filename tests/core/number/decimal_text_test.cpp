@@ -250,6 +250,15 @@ TEST(FixedText, keepsItsZeros) {
   EXPECT_EQ(fixedText(Number(1234567), 2), "1234567.00");
 }
 
+TEST(WithoutThousands, takesOutTheCommasOfNumbersAlone) {
+  EXPECT_EQ(withoutThousands("≥ 1,200 g, < 1,499 g"), "≥ 1200 g, < 1499 g");
+  EXPECT_EQ(withoutThousands("1,234,567 mcg/min"), "1234567 mcg/min");
+  EXPECT_EQ(withoutThousands("4 to 6, or 8"), "4 to 6, or 8");
+  EXPECT_EQ(withoutThousands(",5"), ",5");
+  EXPECT_EQ(withoutThousands("5,"), "5,");
+  EXPECT_EQ(withoutThousands(""), "");
+}
+
 TEST(ExactText, isTheShortestDecimalOrARatio) {
   EXPECT_EQ(exactText(n(70, 100)), "0.7");
   EXPECT_EQ(exactText(Number(-84)), "-84");

@@ -1,0 +1,144 @@
+// What holds of the worksheet of every case.
+#include <algorithm>
+
+#include "core/check/work_out.h"
+#include "core/number/decimal_text.h"
+#include "core/record/worksheet_file.h"
+#include "tests/property/for_all.h"
+#include "tests/support/bounds_again.h"
+
+namespace wardchalk::test {
+
+namespace {
+
+Worksheet worked(const RandomCase& random) { return workOut(caseOf(random.entries), rulesFor(random.rules)); }
+
+std::string jsonOf(const Worksheet& sheet, WorksheetExtent extent = WorksheetExtent::whole) {
+  std::string json;
+  writeWorksheet(json, sheet, extent);
+  return json;
+}
+
+RandomCase anyCase(Choices& choices) {
+  return choices.onceIn(10) ? randomRateCase(choices) : randomCase(choices);
+}
+
+/// Checks whose bound is worked again.
+bool isBound(CheckId id) {
+  return id <= CheckId::low || id == CheckId::concentration || id == CheckId::concentrationLow ||
+         id == CheckId::infusionRate;
+}
+
+/// What is wrong with the checks of the dose, held against the bounds worked again.
+std::string wrongChecks(const Worksheet& sheet, const WorkedAgain& again) {
+  for (const Check& check : sheet.checks) {
+    if (!isBound(check.id)) continue;
+    const auto bound = std::find_if(again.bounds.begin(), again.bounds.end(),
+                                    [&](const BoundAgain& each) { return each.check == check.id; });
+    const bool expected = again.dose && bound != again.bounds.end();
+    const std::string name(idOf(check.id));
+    if (check.isMade() != expected) return name + (expected ? " is not made" : " is made");
+    if (!expected) continue;
+    if ((check.status == CheckStatus::within) != bound->holdsFor(*again.dose))
+      return name + " is judged wrongly";
+    const auto* limit = std::get_if<Quantity>(&check.limit);
+    if (limit && limit->value != bound->bound) return name + " has another limit";
+    if (*check.ratio != *again.dose * bound->perDose / bound->bound) return name + " is filled otherwise";
+  }
+  return {};
+}
+
+}  // namespace
+
+TEST(WorksheetProperties, checksOfTheDoseAreThoseOfTheRules) {
+  forAll(20000, [](Choices& choices) -> std::string {
+    const RandomCase random = randomCase(choices);
+    const Worksheet sheet = worked(random);
+    const WorkedAgain again = workAgain(sheet.given, sheet.rules);
+    if (again.dose && (!sheet.orderedDose || sheet.orderedDose->value != *again.dose))
+      return "another ordered dose" + shown(random);
+    const std::string wrong = wrongChecks(sheet, again);
+    return wrong.empty() ? "" : wrong + shown(random);
+  });
+}
+
+TEST(WorksheetProperties, measuringNeverPushesACheckThatWasWithinOutside) {
+  int measured = 0;
+  forAll(40000, [&](Choices& choices) -> std::string {
+    const RandomCase random = randomCase(choices);
+    const Worksheet sheet = worked(random);
+    if (!sheet.give || !sheet.give->measured) return {};
+    ++measured;
+    const WorkedAgain again = workAgain(sheet.given, sheet.rules);
+    const Number dose = *sheet.give->measured * *again.perMl;
+    if (sheet.give->doseGiven->value != dose) return "another dose is given" + shown(random);
+    for (const BoundAgain& bound : again.bounds)
+      if (bound.holdsFor(*again.dose) && !bound.holdsFor(dose))
+        return std::string(idOf(bound.check)) + " is pushed outside" + shown(random);
+    return {};
+  });
+  std::cout << "  " << measured << " of them measured\n";
+  EXPECT_GT(measured, 3000);
+}
+
+TEST(WorksheetProperties, amountStandsOnlyWhenSafeOrAsked) {
+  forAll(10000, [](Choices& choices) -> std::string {
+    const RandomCase random = anyCase(choices);
+    const Worksheet sheet = worked(random);
+    const bool allowed = sheet.verdict == VerdictKind::safe || sheet.verdict == VerdictKind::ask;
+    if (sheet.give && !allowed)
+      return "an amount although " + std::string(idOf(sheet.verdict)) + shown(random);
+    const bool outside = std::any_of(sheet.checks.begin(), sheet.checks.end(),
+                                     [](const Check& check) { return check.status == CheckStatus::outside; });
+    if (outside && sheet.verdict == VerdictKind::safe) return "safe with a check outside" + shown(random);
+    return {};
+  });
+}
+
+TEST(WorksheetProperties, raisingAnUnsafeDoseLeavesItUnsafe) {
+  forAll(20000, [](Choices& choices) -> std::string {
+    RandomCase random = anyCase(choices);
+    if (worked(random).verdict != VerdictKind::unsafe) return {};
+    for (WrittenEntry& entry : random.entries) {
+      if (entry.path != "order.dose") continue;
+      const std::size_t space = entry.text.find(' ');
+      const Number dose = *readDecimal(entry.text.substr(0, space));
+      const Number more = dose * (Number(1) + Number(choices.between(1, 500)) * Number::powerOfTen(-2));
+      entry.text = exactText(more) + entry.text.substr(space);
+    }
+    const Worksheet raised = worked(random);
+    return raised.verdict == VerdictKind::unsafe ? ""
+                                                 : "now " + std::string(idOf(raised.verdict)) + shown(random);
+  });
+}
+
+TEST(WorksheetProperties, sameCaseGivesTheSameBytes) {
+  forAll(3000, [](Choices& choices) -> std::string {
+    const RandomCase random = anyCase(choices);
+    const std::string first = jsonOf(worked(random));
+    return first == jsonOf(worked(random)) ? "" : "two worksheets differ" + shown(random);
+  });
+}
+
+TEST(WorksheetProperties, nothingIsComparedWhileAFieldIsChanged) {
+  forAll(10000, [](Choices& choices) -> std::string {
+    const RandomCase random = anyCase(choices);
+    const std::size_t entry = choices.below(static_cast<std::uint32_t>(random.entries.size()));
+    const std::string pending = random.entries[entry].path;
+    const Worksheet sheet = workOut(caseOf(random.entries), rulesFor(random.rules), pending);
+    const std::string where = " while " + pending + " is changed" + shown(random);
+    if (sheet.verdict != VerdictKind::undecided || sheet.because() != "finish-typing")
+      return "a verdict" + where;
+    if (sheet.give || sheet.rate) return "an amount" + where;
+    if (sheet.findings.size() != 1) return "something is told" + where;
+    for (const Check& check : sheet.checks)
+      if (check.isMade() || check.value.index() != 0 || check.ratio)
+        return std::string(idOf(check.id)) + where;
+    for (const Step& step : sheet.steps)
+      if (std::holds_alternative<Comparison>(step.body) || std::holds_alternative<Measuring>(step.body))
+        return "step " + std::string(idOf(step.id)) + where;
+    return {};
+  });
+}
+
+}  // namespace wardchalk::test

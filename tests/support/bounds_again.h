@@ -1,0 +1,37 @@
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/check/check.h"
+#include "core/medicine/case.h"
+#include "core/rules/house_rules.h"
+
+namespace wardchalk::test {
+
+/// One bound on a dose: dose × perDose at most, or at least, this; in the order's drug unit.
+struct BoundAgain {
+  CheckId check;
+  Number perDose;
+  bool atMost;
+  Number bound;
+
+  [[nodiscard]] bool holdsFor(const Number& dose) const {
+    return atMost ? dose * perDose <= bound : dose * perDose >= bound;
+  }
+};
+
+/// The ordered dose and all its bounds, worked from the rules of arithmetic (R2 to R7) by code that shares
+/// nothing with the working of the core but its numbers. `dose` is absent where the rules leave it unknown.
+struct WorkedAgain {
+  std::optional<Number> kg;
+  std::optional<Number> m2;
+  std::optional<Unit> unit;
+  std::optional<Number> dose;
+  std::optional<Number> perMl;  ///< strength of a liquid, tablet or capsule, in `unit`
+  std::vector<BoundAgain> bounds;
+};
+
+[[nodiscard]] WorkedAgain workAgain(const Case& inputs, const HouseRules& rules);
+
+}  // namespace wardchalk::test

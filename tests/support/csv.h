@@ -1,0 +1,24 @@
+#pragma once
+
+#include <filesystem>
+#include <map>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace wardchalk::test {
+
+/// One row of a table: its cells by the column's name.
+using Row = std::map<std::string, std::string, std::less<>>;
+
+/// The rows of a CSV file with a header line (RFC 4180). Throws std::runtime_error when it cannot be read or
+/// a row has not as many cells as the header: a test cannot run on half a table.
+[[nodiscard]] std::vector<Row> readCsv(const std::filesystem::path& path);
+
+/// A file of the repository, by its path from the root.
+[[nodiscard]] std::filesystem::path sourceFile(std::string_view path);
+
+/// The parts of a list such as "a; b; c"; none of an empty text.
+[[nodiscard]] std::vector<std::string> partsOf(std::string_view list);
+
+}  // namespace wardchalk::test
