@@ -70,14 +70,17 @@ def parts(text):
 
 
 class Opinion:
-    """What R2 to R8 say of one case under one set of house rules."""
+    """What R2 to R9 say of one case under one set of house rules. `given` are the findings on the likeliness of the
+    size with their severity: growth tables are no arithmetic and are taken from the program."""
 
-    def __init__(self, case, house):
+    def __init__(self, case, house, given):
         self.child, self.order, self.reference = case["child"], case["order"], case["reference"]
         self.stock = case.get("stock")
         self.give = None
         self.house = house
-        self.asks, self.undecided, self.missing = set(), set(), set()
+        self.asks = {code for code, severity in given if severity == "ask"}
+        self.undecided = {code for code, severity in given if severity == "undecided"}
+        self.missing = set()
         self.checks = {}
         self.limit, self.ordered = {}, {}
         self.size_used = set()
@@ -364,9 +367,20 @@ def typed(draw, value, decimals):
     return text
 
 
+SIZE_FINDINGS = ("size-implausible", "weight-unlikely", "height-unlikely", "weight-unlikely-for-height")
+SUITS = [(2, 45), (3.4, 50), (9.6, 75), (17, 104), (29, 133), (46, 157), (70, 176)]  # kg and the cm that go with them
+
+
+def draw_height(draw, kg):
+    """Mostly one that suits the weight, so that sizes are seldom asked about."""
+    (a, low), (b, high) = next(pair for pair in zip(SUITS, SUITS[1:]) if kg <= pair[1][0])
+    cm = low + (high - low) * (kg - a) / (b - a)
+    return cm * draw.uniform(0.95, 1.05) if draw.random() < 0.9 else cm * draw.uniform(0.4, 1.5)
+
+
 def draw_child(draw):
     kg = draw.uniform(2, 70)
-    cm = 45 + kg * 1.7 + draw.uniform(0, 15)
+    cm = draw_height(draw, kg)
     child = {}
     if draw.random() < 0.96:
         kind = draw.randrange(5)
@@ -527,7 +541,7 @@ def main():
     console = sys.argv[1]
     count = int(sys.argv[2]) if len(sys.argv) > 2 else 2000
     draw = random.Random(int(sys.argv[3]) if len(sys.argv) > 3 else 20)
-    failed, verdicts = 0, {}
+    failed, sized, verdicts = 0, 0, {}
     for number, house in enumerate(HOUSES):
         cases = [draw_case(draw) for _ in range(number, count, len(HOUSES))]
         sheets = answers(console, cases, house)
@@ -538,14 +552,17 @@ def main():
                 failed += 1
                 print(sheet["error"], json.dumps(case))
                 continue
-            opinion = Opinion(case, house)
+            given = [(found["code"], found["severity"]) for found in sheet["findings"]
+                     if found["code"] in SIZE_FINDINGS]
+            sized += bool(given)
+            opinion = Opinion(case, house, given)
             verdicts[opinion.verdict] = verdicts.get(opinion.verdict, 0) + 1
             wrong = disagreements(sheet, opinion)
             if wrong:
                 failed += 1
                 if failed <= 12:
                     print(json.dumps(case), json.dumps(house), *wrong, sep="\n  ")
-    print(f"{count} cases, {failed} disagreements; by the rules:", verdicts)
+    print(f"{count} cases, {failed} disagreements, {sized} with an unlikely size; by the rules:", verdicts)
     sys.exit(1 if failed else 0)
 
 

@@ -20,7 +20,7 @@ const Number& largestSurface() {
 bool tellChartedSurface(Reckoning& reckoning) {
   const auto& charted = reckoning.given.child.bsa;
   if (!charted || (charted->value >= smallestSurface() && charted->value <= largestSurface())) return false;
-  reckoning.check(CheckId::size).value = printed(*charted);
+  reckoning.check(CheckId::size).value = *charted;
   Finding& finding = reckoning.tell(FindingCode::sizeImplausible, path::bsa, {{"entered", *charted}}, CheckId::size);
   if (reckoning.given.child.sizeConfirmed) finding.severity = Severity::ask;
   return true;
