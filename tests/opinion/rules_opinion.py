@@ -1,9 +1,10 @@
-"""The rules of arithmetic (R2 to R8) a second time, in Python's fractions, against the console program.
+"""The rules of arithmetic (R2 to R9) a second time, in Python's fractions, against the console program.
 
 Written from the text of the rules and from nothing else. Draws cases of the common kinds (per dose, day and week; per
-kg, per m2 and flat; schedules, maxima, low ends, as needed, once, caps, charted surface), has the console work them,
-and compares verdict, limits, ordered doses, and status and percent of every check of the dose. Prints each
-disagreement and ends with status 1 if there is any.
+kg, per m2 and flat; schedules, maxima, low ends, as needed, once, caps, charted surface; liquids, tablets, orders in
+mL), has the console work them, and compares the verdict, what is asked, limits, ordered doses, status and percent of
+every check of the dose, and the amount with its device. Prints each disagreement and ends with status 1 if there is
+any.
 
     rules_opinion.py CONSOLE [COUNT [SEED]]
 """
@@ -28,10 +29,13 @@ ONCE = "once"
 
 HOUSES = [
     {},
-    {"pounds": "trade", "kilogram_decimals": 2},
+    {"pounds": "trade", "kilogram_decimals": 2, "round_to": "decimals"},
     {"kilogram_decimals": 1, "bsa_decimals": 3, "ask_below_percent": 80},
     {"pounds": "trade", "bsa_decimals": "none", "bsa_differs_percent": 2},
 ]
+
+SYRINGES = [(F(1), F(1, 100)), (F(3), F(1, 10)), (F(5), F(1, 5)), (F(10), F(1, 5)), (F(20), F(1)), (F(60), F(1))]
+ORAL, INJECTED = ("oral", "enteral"), ("intravenous", "intramuscular", "subcutaneous")
 
 GRAMS = {"mcg": F(1, 1000000), "mg": F(1, 1000), "g": F(1)}
 
@@ -70,6 +74,8 @@ class Opinion:
 
     def __init__(self, case, house):
         self.child, self.order, self.reference = case["child"], case["order"], case["reference"]
+        self.stock = case.get("stock")
+        self.give = None
         self.house = house
         self.asks, self.undecided, self.missing = set(), set(), set()
         self.checks = {}
@@ -124,6 +130,8 @@ class Opinion:
             return None, None, None
         number, rest = split(text)
         unit, *per = rest.split("/")
+        if unit == "mL":
+            number, unit = number * self.per_ml, self.unit
         amount = number if unit == self.unit else number * GRAMS[unit] / GRAMS[self.unit]
         size_name = next((p for p in per if p in ("kg", "m2")), None)
         time = next((p for p in per if p not in ("kg", "m2")), None)
@@ -133,10 +141,21 @@ class Opinion:
             return None, time, size_name
         return amount * size, time, size_name
 
+    def strength(self):
+        """The labelled amount in one mL or tablet, in the order's unit (R9)."""
+        amount, container = self.stock["strength"].split("/")
+        value, unit = split(amount)
+        count = split(container)[0] if " " in container else F(1)
+        return value * (GRAMS[unit] / GRAMS[self.unit] if unit != self.unit else 1) / count
+
     def work(self):
         order, reference = self.order, self.reference
         self.find_size()
         self.unit = split(order["dose"])[1].split("/")[0]
+        self.per_ml = None
+        if self.unit == "mL":
+            self.unit = split(self.stock["strength"])[1].split("/")[0]
+            self.per_ml = self.strength()
         schedule, own = order.get("schedule"), reference.get("schedule")
         once, own_once = schedule == ONCE, own == ONCE
         written = SCHEDULES.get(schedule)
@@ -177,7 +196,8 @@ class Opinion:
                 D = high if own_once else high * ceil(b) if b is not None else None
             elif time == "day":
                 D = high
-                S = high if own_once else high / ceil1(a) if a is not None else high / ceil1(n) if n is not None else None
+                doses = F(1) if own_once else ceil1(a) if a is not None else ceil1(n) if n is not None else None
+                S = high / doses if doses is not None else None
             else:
                 W = high
                 S = W if own_once else W / max(7 * a, 1) if a is not None \
@@ -204,7 +224,8 @@ class Opinion:
             at_most("daily", OD, D)
             rarely = (written and written[1] < 1) or (b is not None and b < 1)
             if O is not None and n is not None and (rarely or time == "week"):
-                at_most("period", O * 7 * n, W if time == "week" else S * 7 * b if S is not None and b is not None else None)
+                week = W if time == "week" else S * 7 * b if S is not None and b is not None else None
+                at_most("period", O * 7 * n, week)
             if written and own is not None:
                 inside = not own_once and (written[1] <= b if as_needed else a <= written[0] and written[1] <= b)
                 self.checks["schedule"] = (inside, None)
@@ -257,11 +278,70 @@ class Opinion:
                     self.asks.add("rounding-decides")
                 return
 
+    # R9
+    def keeps(self, dose):
+        """Whether every check that the ordered dose meets is met by this one; each side grows with the dose."""
+        for name, (within, share) in self.checks.items():
+            if share is None or not within:
+                continue
+            again = share * dose / self.ordered["dose"]
+            if (again < 1) if name == "low" else (again > 1):
+                return False
+        return True
+
+    def nearest(self, exact, step, strength, most_change):
+        below = exact // step * step
+        above = below if below == exact else below + step
+        first_up = above - exact <= exact - below
+        for amount in (above, below) if first_up else (below, above):
+            change = abs(amount - exact) / exact
+            if amount > 0 and change <= most_change and self.keeps(amount * strength):
+                return amount
+        return None
+
+    def measure(self):
+        if self.verdict not in ("safe", "ask") or not self.stock:
+            return
+        strength = self.strength()
+        exact = self.ordered["dose"] / strength
+        route = self.order.get("route")
+        self.give = {"exact": exact, "measured": None, "holds": None, "count": None}
+        if self.stock["kind"] == "solid":
+            if route in INJECTED:
+                self.asks.add("form-differs-from-route")
+                self.give = None
+                return
+            step = F(1, self.stock.get("divides_into", 1))
+            measured = self.nearest(exact, step, strength, F(5, 100))
+            many = measured
+        elif exact < F(1, 10):
+            self.asks.add("too-small-to-measure")
+            return
+        else:
+            step, many = (F(1, 100) if exact < 1 else F(1, 10)), None
+            device = None
+            if route in ORAL + INJECTED:
+                device = next((one for one in SYRINGES if one[0] >= exact), SYRINGES[-1])
+                if self.house.get("round_to") != "decimals":
+                    step = max(step, device[1])
+            measured = self.nearest(exact, step, strength, F(10))
+            if device:
+                self.give["holds"] = device[0]
+                if measured is not None:
+                    many = self.give["count"] = ceil(measured / device[0])
+        self.give["measured"] = measured
+        if measured is None:
+            self.asks.add("not-measurable")
+        elif abs(measured - exact) / exact > F(5, 100):
+            self.asks.add("rounding-changes-dose")
+        if many is not None and many > 3:
+            self.asks.add("many-units")
+
     # R8
     def judge(self):
         outside = {name for name, (within, _) in self.checks.items() if not within}
         if "low" in outside:
-            self.asks.add("below-low")
+            self.asks.add("below-low" if "low" in self.reference else "below-usual")
         if "schedule" in outside:
             self.asks.add("schedule-differs")
         if self.undecided:
@@ -272,11 +352,8 @@ class Opinion:
             self.verdict = "undecided"
         else:
             self.verdict = "ask" if self.asks else "safe"
-
-
-def decimal(value):
-    text = f"{value:f}".rstrip("0").rstrip(".") if "." in f"{value:f}" else f"{value:f}"
-    return text
+            self.measure()
+            self.verdict = "ask" if self.asks else "safe"
 
 
 def typed(draw, value, decimals):
@@ -297,12 +374,30 @@ def draw_child(draw):
                            typed(draw, kg * 2.2, 1) + " lb", f"{int(kg * 2.2)} lb {draw.randrange(1, 16)} oz",
                            typed(draw, kg, 1) + " kg"][kind]
     if draw.random() < 0.9:
+        feet = f"{int(cm / 31)} ft {draw.randrange(1, 12)} in"
         child["height"] = [f"{round(cm)} cm", typed(draw, cm, 1) + " cm", typed(draw, cm / 100, 2) + " m",
-                           typed(draw, cm / 2.54, 1) + " in", f"{int(cm / 31)} ft {draw.randrange(1, 12)} in"][draw.randrange(5)]
+                           typed(draw, cm / 2.54, 1) + " in", feet][draw.randrange(5)]
     m2 = (kg * cm / 3600) ** 0.5
     if draw.random() < 0.15:
         child["bsa"] = typed(draw, m2 * draw.choice([1, 0.97, 1.04, 0.9, 1.1]), 2) + " m2"
     return child, kg, m2
+
+
+def draw_stock(draw, order, aim, unit):
+    """Something that makes the dose a fraction of a mL to a few syringes full, or some tablets; or nothing."""
+    kind = draw.random()
+    if kind < 0.3:
+        return None
+    if kind < 0.45:
+        amount = typed(draw, aim / draw.choice([1, 2, 0.5, 1.5, 3, 4, 0.9, 1.3]), 2)
+        return {"kind": "solid", "strength": f"{amount} {unit}/tablet", "divides_into": draw.choice([1, 2, 4])}
+    per_ml = aim / draw.choice([0.05, 0.3, 0.77, 1, 1.5, 2.3, 3.2, 4.9, 8, 13, 41, 100, 250])
+    count = draw.choice([1, 5, 50])
+    volume = f"{count} mL" if count > 1 else "mL"
+    stock = {"kind": "liquid", "strength": typed(draw, per_ml * count, 4) + f" {unit}/{volume}"}
+    if kind > 0.93:
+        order["dose"] = typed(draw, aim / per_ml, 2) + " mL"
+    return stock
 
 
 def draw_case(draw):
@@ -326,11 +421,13 @@ def draw_case(draw):
     per_dose = high * scale / {"/dose": 1, "/day": max(doses, 1), "/week": max(doses * 7, 1)}[time]
     if draw.random() < 0.25:
         per = draw.choice(["", "", "/kg"])
-        reference["max_per_dose"] = typed(draw, per_dose * draw.choice([0.5, 0.9, 1, 1.2]) / (kg if per else 1), 3) + f" {unit}{per}"
+        most = per_dose * draw.choice([0.5, 0.9, 1, 1.2]) / (kg if per else 1)
+        reference["max_per_dose"] = typed(draw, most, 3) + f" {unit}{per}"
     if draw.random() < 0.25:
         per = draw.choice(["", "", "/kg", "/m2"])
         by = {"": 1, "/kg": kg, "/m2": m2}[per]
-        reference["max_per_day"] = typed(draw, per_dose * max(doses, 1) * draw.choice([0.5, 0.95, 1, 1.3]) / by, 3) + f" {unit}{per}"
+        most = per_dose * max(doses, 1) * draw.choice([0.5, 0.95, 1, 1.3]) / by
+        reference["max_per_day"] = typed(draw, most, 3) + f" {unit}{per}"
     aim = per_dose * draw.choice([1, 1, 0.95, 0.9, 0.92, 0.5, 0.75, 1.001, 1.02, 1.1, 2, 3, 0.999])
     by, per = draw.choice([(1, ""), (1, ""), (1, ""), (kg, "/kg"), (m2, "/m2")])
     if draw.random() < 0.15:
@@ -339,13 +436,17 @@ def draw_case(draw):
     if unit == "g" and draw.random() < 0.5:
         aim, order_unit = aim * 1000, "mg"
     order = {"dose": typed(draw, aim / by, draw.choice([1, 2, 3, 4])) + f" {order_unit}{per}"}
+    stock = draw_stock(draw, order, aim, order_unit)
+    if draw.random() < 0.8:
+        order["route"] = draw.choice(ORAL + ORAL + INJECTED + ("rectal",))
     if draw.random() < 0.95:
         order["schedule"] = schedule
     if draw.random() < 0.1:
         order["as_needed"] = True
     if draw.random() < 0.1:
         order["max_doses_per_day"] = draw.randrange(1, 6)
-    return {"format": "wardchalk.case", "version": 1, "child": child, "order": order, "reference": reference}
+    case = {"format": "wardchalk.case", "version": 1, "child": child, "order": order, "reference": reference}
+    return {**case, "stock": stock} if stock else case
 
 
 CHECKS = ("single", "daily", "period", "max-single", "max-daily", "low", "schedule")
@@ -368,12 +469,29 @@ def compare_percent(text, share, name, wrong):
         wrong.append(f"{name}: {text} %, by the rules {float(expected)} %")
 
 
+def compare_give(found, expected, wrong):
+    if not found or not expected:
+        if bool(found) != bool(expected):
+            wrong.append(f"give: {found}, by the rules {expected}")
+        return
+    device = found.get("device", {})
+    told = {"exact": F(found["exact"]), "measured": F(found["measured"]) if "measured" in found else None,
+            "holds": split(device["holds"])[0] if device else None,
+            "count": device.get("count") if "measured" in found and device else None}
+    if told != expected:
+        wrong.append(f"give: {told}, by the rules {expected}")
+
+
 def disagreements(sheet, opinion):
     wrong = []
     if sheet["verdict"] != opinion.verdict:
-        wrong.append(f"verdict: {sheet['verdict']} ({sheet.get('because')}), by the rules {opinion.verdict} {sorted(opinion.asks)}")
+        wrong.append(f"verdict: {sheet['verdict']} ({sheet.get('because')}), by the rules {opinion.verdict}")
     compare_amounts(sheet, opinion, "ordered", opinion.ordered, wrong)
     compare_amounts(sheet, opinion, "limit", opinion.limit, wrong)
+    asked = {finding["code"] for finding in sheet["findings"] if finding["severity"] == "ask"}
+    if asked != opinion.asks:
+        wrong.append(f"asked: {sorted(asked)}, by the rules {sorted(opinion.asks)}")
+    compare_give(sheet.get("give"), opinion.give, wrong)
     for check in sheet["checks"]:
         name = check["id"]
         if name not in CHECKS:

@@ -23,12 +23,16 @@ RandomCase anyCase(Choices& choices) {
   return choices.onceIn(10) ? randomRateCase(choices) : randomCase(choices);
 }
 
-bool isDoseCheck(CheckId id) { return id <= CheckId::low; }
+/// Checks whose bound is worked again.
+bool isBound(CheckId id) {
+  return id <= CheckId::low || id == CheckId::concentration || id == CheckId::concentrationLow ||
+         id == CheckId::infusionRate;
+}
 
 /// What is wrong with the checks of the dose, held against the bounds worked again.
 std::string wrongChecks(const Worksheet& sheet, const WorkedAgain& again) {
   for (const Check& check : sheet.checks) {
-    if (!isDoseCheck(check.id)) continue;
+    if (!isBound(check.id)) continue;
     const auto bound = std::find_if(again.bounds.begin(), again.bounds.end(),
                                     [&](const BoundAgain& each) { return each.check == check.id; });
     const bool expected = again.dose && bound != again.bounds.end();
@@ -37,7 +41,9 @@ std::string wrongChecks(const Worksheet& sheet, const WorkedAgain& again) {
     if (!expected) continue;
     if ((check.status == CheckStatus::within) != bound->holdsFor(*again.dose))
       return name + " is judged wrongly";
-    if (std::get<Quantity>(check.limit).value != bound->bound) return name + " has another limit";
+    const auto* limit = std::get_if<Quantity>(&check.limit);
+    if (limit && limit->value != bound->bound) return name + " has another limit";
+    if (*check.ratio != *again.dose * bound->perDose / bound->bound) return name + " is filled otherwise";
   }
   return {};
 }
@@ -123,7 +129,7 @@ TEST(WorksheetProperties, nothingIsComparedWhileAFieldIsChanged) {
     const std::string where = " while " + pending + " is changed" + shown(random);
     if (sheet.verdict != VerdictKind::undecided || sheet.because() != "finish-typing")
       return "a verdict" + where;
-    if (sheet.give) return "an amount" + where;
+    if (sheet.give || sheet.rate) return "an amount" + where;
     if (sheet.findings.size() != 1) return "something is told" + where;
     for (const Check& check : sheet.checks)
       if (check.isMade() || check.value.index() != 0 || check.ratio)

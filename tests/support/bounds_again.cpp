@@ -220,6 +220,27 @@ class Again {
       if (!once_) boundPeriod();
     }
     boundLow();
+    boundInfusion();
+  }
+
+  /// R10: the dose in the volume it runs in, and in the time it takes.
+  void boundInfusion() {
+    const Infusion& infusion = inputs_.infusion;
+    const Reference& reference = inputs_.reference;
+    const auto perMl = [this](const std::optional<Strength>& strength) -> Maybe {
+      if (!strength) return std::nullopt;
+      return in(strength->amount, *out_.unit) / in(strength->in, Unit::mL);
+    };
+    if (infusion.volume) {
+      const Number each = Number(1) / in(*infusion.volume, Unit::mL);
+      add(CheckId::concentration, each, true, perMl(reference.maxConcentration));
+      add(CheckId::concentrationLow, each, false, perMl(reference.minConcentration));
+    }
+    if (infusion.over && reference.maxInfusionRate) {
+      const bool hourly = reference.maxInfusionRate->perTime == PerTime::h;
+      const Number minutes = infusion.over->value * Number(infusion.over->unit == Unit::h ? 60 : 1);
+      add(CheckId::infusionRate, Number(hourly ? 60 : 1) / minutes, true, sized(reference.maxInfusionRate));
+    }
   }
 
   void boundPeriod() {

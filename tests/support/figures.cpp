@@ -48,6 +48,17 @@ bool hasFinding(const Worksheet& sheet, std::string_view code) {
                      [&](const Finding& finding) { return idOf(finding.code) == code; });
 }
 
+/// flow (mL in an hour) and drops (in a minute), exact or as they can be set.
+std::optional<Quantity> rateFigure(const Worksheet& sheet, std::string_view name) {
+  if (!sheet.rate) return std::nullopt;
+  const std::optional<Flow>& flow =
+      name.starts_with("flow") ? sheet.rate->mlPerHour : sheet.rate->dropsPerMinute;
+  if (!flow) return std::nullopt;
+  if (!name.ends_with(".measured")) return flow->exact;
+  if (!flow->measured) return std::nullopt;
+  return Quantity{*flow->measured, flow->exact.unit};
+}
+
 struct Expectation {
   std::string_view name;
   std::string_view relation;  // "=", "~" or "!="
@@ -99,6 +110,7 @@ std::optional<Quantity> figure(const Worksheet& sheet, std::string_view name) {
   if (name == "low.day") return sheet.lowDay;
   if (name == "weight" || name.starts_with("bsa")) return sizeFigure(sheet, name);
   if (name == "strength" || name == "give" || name == "measured") return amountFigure(sheet, name);
+  if (name.starts_with("flow") || name.starts_with("drops")) return rateFigure(sheet, name);
   throw std::runtime_error("no figure " + std::string(name));
 }
 

@@ -9,7 +9,8 @@
 namespace wardchalk::test {
 
 /// A quantity that a worksheet holds, by name: weight, bsa, bsa.unrounded, ordered.dose, ordered.day,
-/// limit.dose, limit.day, low.dose, low.day, strength (per one mL), give, measured. None where the worksheet
+/// limit.dose, limit.day, low.dose, low.day, strength (per one mL), give, measured, flow (mL in an hour),
+/// drops (in a minute), and flow.measured and drops.measured as they can be set. None where the worksheet
 /// holds none. Throws std::runtime_error for another name.
 [[nodiscard]] std::optional<Quantity> figure(const Worksheet& sheet, std::string_view name);
 

@@ -44,6 +44,7 @@ class CaseDrawer {
     drawMaxima();
     drawBands();
     drawStock();
+    if (choices_.onceIn(4)) drawInfusion();
     drawRest();
     return {std::move(entries_), drawRules(choices_)};
   }
@@ -219,7 +220,8 @@ class CaseDrawer {
     if (choices_.onceIn(10))
       set("reference.age_from", std::string(choices_.of({"1 month", "2 year", "4 year", "54 month"})));
     if (choices_.onceIn(10)) set("reference.age_up_to", std::string(choices_.of({"15 year", "12 year"})));
-    if (choices_.onceIn(10)) set("reference.weight_below", std::string(choices_.of({"40 kg", "88 lb", "20000 g"})));
+    if (choices_.onceIn(10))
+      set("reference.weight_below", std::string(choices_.of({"40 kg", "88 lb", "20000 g"})));
     if (choices_.onceIn(8)) set("reference.bsa_from", "0.5 m2");
   }
 
@@ -274,6 +276,27 @@ class CaseDrawer {
     }
   }
 
+  void drawInfusion() {
+    const int volume = choices_.between(5, 250);
+    const int minutes = choices_.between(5, 120);
+    const std::string unit = " " + rough_.unit;
+    set("infusion.volume", std::to_string(volume) + " mL");
+    if (!choices_.onceIn(5))
+      set("infusion.over",
+          choices_.onceIn(3) ? decimal(minutes, 1) + " h" : std::to_string(minutes) + " min");
+    if (choices_.onceIn(3))
+      set("infusion.drop_factor", std::string(choices_.of({"20 drop/mL", "60 drop/mL"})));
+    if (choices_.onceIn(3))
+      set("reference.max_concentration", near(aim_ / volume * portion(), 1) + unit + "/mL");
+    if (choices_.onceIn(5)) set("reference.min_concentration", near(aim_ / volume / 2, 1) + unit + "/mL");
+    if (choices_.onceIn(4)) set("reference.min_infusion_time", "30 min");
+    if (choices_.onceIn(3))
+      set("reference.max_infusion_rate", near(aim_ / minutes * portion(), 1) + unit + "/min");
+    else if (choices_.onceIn(4))
+      set("reference.max_infusion_rate",
+          near(aim_ / minutes * 60 / rough_.kg * portion(), 1) + unit + "/kg/h");
+  }
+
   void drawRate() {
     rough_.unit = choices_.of({"mcg", "mg", "units"});
     const std::string size(choices_.of({"/kg", "", "/m2"}));
@@ -286,6 +309,11 @@ class CaseDrawer {
     set("order.dose", decimal(std::int64_t{high} * choices_.between(1, 150), 3) + " " + rough_.unit +
                           std::string(choices_.of({"/kg", ""})) + std::string(choices_.of({"/min", "/h"})));
     if (choices_.onceIn(2)) set("order.schedule", "continuous");
+    if (choices_.onceIn(2)) {
+      set("stock.kind", "liquid");
+      set("stock.strength",
+          decimal(high, 0) + " " + rough_.unit + "/" + std::string(choices_.of({"mL", "50 mL"})));
+    }
   }
 
   void drawRest() {

@@ -37,6 +37,8 @@ void AmountWidget::voidTicks() { questions_->voidTicks(); }
 
 bool AmountWidget::showsAmount() const { return text_->showsAmount(); }
 
+QList<QWidget*> AmountWidget::focusOrder() const { return questions_->focusOrder() << text_; }
+
 void AmountWidget::refresh() {
   AmountText::Content content{words_, {}, {}};
   const auto count = static_cast<long>(words_.asks.size());

@@ -33,6 +33,9 @@ class AmountWidget : public QWidget {
   /// Whether an amount can be read now.
   [[nodiscard]] bool showsAmount() const;
 
+  /// What takes the keyboard, in reading order.
+  [[nodiscard]] QList<QWidget*> focusOrder() const;
+
  Q_SIGNALS:
   /// Ticks have changed what is shown, and with it the height.
   void changed();

@@ -83,6 +83,18 @@ void QuestionList::style(const Row& row) const {
     widget->setFont(font);
     widget->setMinimumHeight(qRound(metrics.px(targetHeight)));
   }
+  // the edges of ticks and boxes are drawn in a shade of the window's colour, which would be lost on a dark
+  // board
+  QPalette edged = palette();
+  edged.setColor(QPalette::Window, boardPalette(scheme_)[Ink::quiet]);
+  row.tick->setPalette(edged);
+  row.whom->setPalette(edged);
+}
+
+QList<QWidget*> QuestionList::focusOrder() const {
+  QList<QWidget*> order;
+  for (const Row& row : rows_) order << row.tick << row.whom;
+  return order;
 }
 
 void QuestionList::setScale(double scale) {
@@ -91,6 +103,7 @@ void QuestionList::setScale(double scale) {
 }
 
 void QuestionList::setScheme(Scheme scheme) {
+  scheme_ = scheme;
   const BoardPalette& board = boardPalette(scheme);
   QPalette colours = palette();
   for (const QPalette::ColorRole role : {QPalette::Window, QPalette::Base, QPalette::Button})
@@ -99,6 +112,7 @@ void QuestionList::setScheme(Scheme scheme) {
        {QPalette::WindowText, QPalette::Text, QPalette::ButtonText, QPalette::PlaceholderText})
     colours.setColor(role, board[Ink::text]);
   setPalette(colours);
+  for (const Row& row : rows_) style(row);
 }
 
 }  // namespace wardchalk::ui

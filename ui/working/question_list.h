@@ -29,6 +29,9 @@ class QuestionList : public QWidget {
   [[nodiscard]] bool isEmpty() const { return rows_.empty(); }
   [[nodiscard]] bool allTicked() const;
 
+  /// What takes the keyboard, in reading order.
+  [[nodiscard]] QList<QWidget*> focusOrder() const;
+
   void setScale(double scale);
   void setScheme(Scheme scheme);
 
@@ -47,6 +50,7 @@ class QuestionList : public QWidget {
   const Phrasebook& book_;
   QGridLayout* grid_;
   std::vector<Row> rows_;
+  Scheme scheme_ = Scheme::light;
   double scale_ = 1;
 };
 

@@ -77,6 +77,7 @@ void WorkingPane::show(const Worksheet& sheet) {
   amount_->show(sheet);
   showFindings(sheet);
   showSteps(stepViews(sheet, book_));
+  orderFocus();
   for (QWidget* part :
        {static_cast<QWidget*>(flag_), static_cast<QWidget*>(amount_), static_cast<QWidget*>(scroll_)})
     part->setVisible(true);
@@ -118,8 +119,15 @@ void WorkingPane::showSteps(const std::vector<StepView>& views) {
     cards_.push_back(card);
   }
   for (StepCard* card : before) delete card;
-  QWidget* last = findings_.empty() ? static_cast<QWidget*>(amount_) : findings_.back();
-  for (StepCard* card : cards_) setTabOrder(std::exchange(last, card), card);
+}
+
+/// Tab goes down the pane as the eye does, whatever was made first.
+void WorkingPane::orderFocus() {
+  QWidget* last = flag_;
+  const auto next = [&](QWidget* widget) { setTabOrder(std::exchange(last, widget), widget); };
+  for (QWidget* widget : amount_->focusOrder()) next(widget);
+  for (FindingRow* row : findings_) next(row);
+  for (StepCard* card : cards_) next(card);
 }
 
 StepCard* WorkingPane::makeCard() {

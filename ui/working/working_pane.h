@@ -67,6 +67,7 @@ class WorkingPane : public QWidget {
   void connectParts();
   void showFindings(const Worksheet& sheet);
   void showSteps(const std::vector<StepView>& views);
+  void orderFocus();
   StepCard* makeCard();
   FindingRow* makeFinding();
   void applyScheme();

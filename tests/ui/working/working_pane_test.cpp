@@ -163,7 +163,7 @@ void WorkingPaneTest::otherOriginsAreForTheForm() {
 }
 
 void WorkingPaneTest::upAndDownWalkTheCards() {
-  const Shown shown("usual");
+  Shown shown("usual");
   QVERIFY(QTest::qWaitForWindowActive(&shown.pane));
   const auto& cards = shown.pane.cards();
   cards.front()->setFocus();
