@@ -65,8 +65,11 @@ class ViewBuilder {
     addTags(view, solved.chain);
     const Number& exact = solved.product.exact;
     const std::string units = unitsText(view.step.lookingFor, Spelling::printed);
-    if (!solved.chain.rooted)
-      return addRounding(view, show(exact, Grouping::commas).text + " " + units, show(exact).exact);
+    if (!solved.chain.rooted) {
+      addRounding(view, show(exact, Grouping::commas).text + " " + units, show(exact).exact);
+      if (solved.result == exact) view.rounding.clear();  // it needed none
+      return;
+    }
     const ShownNumber under = show(exact, Grouping::commas);
     view.underRoot = fromCore(under.text);
     view.underRootExact = under.exact;

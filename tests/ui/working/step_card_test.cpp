@@ -168,7 +168,8 @@ void listen(QAccessibleEvent* event) {
 
 void StepCardTest::changeReachesAListener() {
   Shown shown(viewOf("usual", StepId::limitDose));
-  if (!QAccessible::isActive()) QSKIP("nothing listens here: run on xcb with QT_LINUX_ACCESSIBILITY_ALWAYS_ON=1");
+  if (!QAccessible::isActive())
+    QSKIP("nothing listens here: run on xcb with QT_LINUX_ACCESSIBILITY_ALWAYS_ON=1");
   heard.clear();
   const auto before = QAccessible::installUpdateHandler(listen);
   shown.card.show(viewOf("household", StepId::limitDose));
