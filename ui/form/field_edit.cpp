@@ -48,7 +48,7 @@ FieldEdit::FieldEdit(const FieldSpec& spec, const Phrasebook& book, QWidget* par
   setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   setMinimumWidth(1);
   auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(1, 0, 1, 0);  // room for the edges of the boxes
+  column->setContentsMargins(1, 0, 1, 1);  // room for the edges of the boxes
   column->setSpacing(2);
   label_ = new QLabel(labelOf(spec), this);
   label_->setObjectName(path() + QLatin1String(":label"));
