@@ -113,6 +113,7 @@ void WorkingPane::showSteps(const std::vector<StepView>& views) {
     });
     StepCard* card = known == before.end() ? makeCard() : std::exchange(*known, nullptr);
     card->show(view);
+    card->setVisible(true);  // only now: a card without a step has nothing to lay out
     cards_.push_back(card);
   }
   for (StepCard* card : before) delete card;
@@ -138,7 +139,6 @@ StepCard* WorkingPane::makeCard() {
   });
   connect(card, &StepCard::neighbourWanted, this,
           [this, card](int direction) { focusNeighbour(card, direction); });
-  card->setVisible(true);
   return card;
 }
 

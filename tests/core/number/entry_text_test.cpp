@@ -30,7 +30,8 @@ INSTANTIATE_TEST_SUITE_P(
                       Piece{"points", "1.5.2 mg", "1.5.2"}, Piece{"exponent", "1e3 mg", "1e3"},
                       Piece{"e of a unit", "1eq", "1"}, Piece{"minus", "-2 mg", "-2"},
                       Piece{"true minus", "−2 mg", "−2"}, Piece{"stroke between digits", "1/2 tablet", "1/2"},
-                      Piece{"stroke before a unit", "5/kg", "5"}, Piece{"half sign", "1½ tablet", "1½"},
+                      Piece{"stroke before a unit", "5/kg", "5"}, Piece{"stroke first", "/5", ""},
+                      Piece{"narrow space first", "\u202F5", ""}, Piece{"half sign", "1½ tablet", "1½"},
                       Piece{"arabic", "٨٠ mg", "٨٠"}, Piece{"full-width", "８０ mg", "８０"},
                       Piece{"no-break space between digits", "1\u00A0000 mg", "1\u00A0000"},
                       Piece{"no-break space before the unit", "80\u00A0mg", "80"},
@@ -51,7 +52,7 @@ TEST(PlainSpaces, oneAndNoneAtTheEnds) {
 
 TEST(OtherDigits, areDigitsOnly) {
   for (const char* text : {"٨", "a۸", "८", "８", "৮"}) EXPECT_TRUE(hasOtherDigits(text)) << text;
-  for (const char* text : {"8", "é", "–", "≈", "💊", "½", "五", "\xD9", "\xFF\xFE"})
+  for (const char* text : {"8", "é", "–", "≈", "💊", "½", "五", "٪", "\u065F", "\u0970", "\xD9", "\xFF\xFE"})
     EXPECT_FALSE(hasOtherDigits(text)) << text;
 }
 
