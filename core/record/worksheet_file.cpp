@@ -166,7 +166,7 @@ void writeRate(JsonWriter& writer, const Worksheet& sheet) {
     writeFlow(writer, "mL_per_h", sheet.rate->mlPerHour);
     writeFlow(writer, "drops_per_min", sheet.rate->dropsPerMinute);
     if (!sheet.rate->delivers.empty())
-      writer.key("delivers").openObject().key("shown").text(sheet.rate->delivers).closeObject();
+      writer.key("delivers").openObject().key("shown").text(withoutThousands(sheet.rate->delivers)).closeObject();
     if (sheet.rate->afterAsking) writer.key("after_asking").bare("true");
     writer.closeObject();
   }
