@@ -91,11 +91,18 @@ struct Flow {
   std::string percentChange;
 };
 
+/// What a rounded rate gives: a dose in a time ("80 mg in 30 min"), or an amount per something ("4.978 mcg/kg/min").
+struct Delivered {
+  Quantity amount;
+  std::optional<Quantity> over;  ///< of a single dose
+  std::string per;               ///< of a rate order: "kg/min"; empty for a single dose
+};
+
 /// How an infusion runs.
 struct RunRate {
   std::optional<Flow> mlPerHour;
   std::optional<Flow> dropsPerMinute;
-  std::string delivers;             ///< what the rounded rate gives: "80 mg in 30 min", "5.04 mcg/kg/min"
+  std::optional<Delivered> delivered;
   bool afterAsking = false;
 };
 

@@ -135,7 +135,7 @@ void writeStep(JsonWriter& writer, const Step& step, const Worksheet& sheet) {
   else writeMeasuring(writer, std::get<Measuring>(step.body));
   if (!step.sums.empty()) {
     writer.key("sums").openList();
-    for (const Sum& sum : step.sums) writer.text(sumLine(sum));
+    for (const Sum& sum : step.sums) writer.text(sumLine(sum, Grouping::none));
     writer.closeList();
   }
   writer.key("words").text(sentence(step, sheet, englishPhrases())).closeObject();

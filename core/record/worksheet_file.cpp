@@ -160,13 +160,26 @@ void writeFlow(JsonWriter& writer, std::string_view key, const std::optional<Flo
   writer.member("percent_change", flow->percentChange).closeObject();
 }
 
+void writeDelivered(JsonWriter& writer, const std::optional<Delivered>& delivered) {
+  if (!delivered) return;
+  writer.key("delivers").openObject();
+  if (delivered->over) {
+    writeQuantityMembers(writer, delivered->amount);
+    writeQuantity(writer, "over", delivered->over);
+  } else {
+    const std::string unit = std::string(idOf(delivered->amount.unit)) + "/" + delivered->per;
+    writer.key("exact").text(delivered->amount.value.rationalText()).key("unit").text(unit);
+    writer.key("shown").text(show(delivered->amount.value).marked() + " " + unit);
+  }
+  writer.closeObject();
+}
+
 void writeRate(JsonWriter& writer, const Worksheet& sheet) {
   if (sheet.rate) {
     writer.key("rate").openObject();
     writeFlow(writer, "mL_per_h", sheet.rate->mlPerHour);
     writeFlow(writer, "drops_per_min", sheet.rate->dropsPerMinute);
-    if (!sheet.rate->delivers.empty())
-      writer.key("delivers").openObject().key("shown").text(sheet.rate->delivers).closeObject();
+    writeDelivered(writer, sheet.rate->delivered);
     if (sheet.rate->afterAsking) writer.key("after_asking").bare("true");
     writer.closeObject();
   }

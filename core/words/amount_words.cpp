@@ -54,6 +54,13 @@ std::string rateText(const RunRate& rate, const Phrasebook& book) {
   return say(book, PhraseId::amount_orDrops, {{"rate", first}, {"drops", second}});
 }
 
+/// "80 mg in 30 min", "4.978 mcg/kg/min".
+std::string deliveredText(const Delivered& delivered, const Phrasebook& book) {
+  const std::string amount = printed(delivered.amount);
+  if (!delivered.over) return amount + "/" + (delivered.per.starts_with("m2/") ? "m²" + delivered.per.substr(2) : delivered.per);
+  return say(book, PhraseId::amount_inTime, {{"amount", amount}, {"time", printed(*delivered.over)}});
+}
+
 /// How the measured dose runs in.
 std::string runText(const Worksheet& sheet, const Phrasebook& book) {
   if (!sheet.rate) return {};
@@ -62,8 +69,8 @@ std::string runText(const Worksheet& sheet, const Phrasebook& book) {
   const Infusion& infusion = sheet.given.infusion;
   const std::string run = say(book, PhraseId::amount_runs,
                               {{"volume", printed(*infusion.volume)}, {"time", printed(*infusion.over)}, {"rate", rate}});
-  if (sheet.rate->delivers.empty()) return run;
-  return say(book, PhraseId::amount_delivers, {{"run", run}, {"delivers", sheet.rate->delivers}});
+  if (!sheet.rate->delivered) return run;
+  return say(book, PhraseId::amount_delivers, {{"run", run}, {"delivers", deliveredText(*sheet.rate->delivered, book)}});
 }
 
 /// The line to hold against the bottle. A strength worked out after mixing says so.
@@ -105,8 +112,8 @@ void putRate(AmountWords& words, const Worksheet& sheet, const Phrasebook& book)
     return;
   }
   words.measure = say(book, PhraseId::amount_runAt, {{"rate", rate}});
-  if (!sheet.rate->delivers.empty())
-    words.dose = say(book, PhraseId::amount_runDose, {{"delivers", sheet.rate->delivers}});
+  if (sheet.rate->delivered)
+    words.dose = say(book, PhraseId::amount_runDose, {{"delivers", deliveredText(*sheet.rate->delivered, book)}});
   words.when = whenText(sheet.given.order, book);
   const Flow& flow = *sheet.rate->mlPerHour;
   words.rounding = flow.measured == flow.exact.value

@@ -283,11 +283,11 @@ std::string chainLine(const Chain& chain) {
   return chain.rooted ? "√(" + line + ")" : line;
 }
 
-std::string sumLine(const Sum& sum) {
+std::string sumLine(const Sum& sum, Grouping grouping) {
   const bool sameUnit = sum.parts.front().unit == sum.parts.back().unit;
   std::string line;
-  for (const Quantity& part : sum.parts) line.append(line.empty() ? "" : sameUnit ? " + " : " ").append(printed(part));
-  return line + " = " + printed(sum.total);
+  for (const Quantity& part : sum.parts) line.append(line.empty() ? "" : sameUnit ? " + " : " ").append(printed(part, grouping));
+  return line + " = " + printed(sum.total, grouping);
 }
 
 std::string tag(const Origin& origin, const Worksheet& sheet, const Phrasebook& book) {

@@ -3,6 +3,7 @@
 #include <string>
 
 #include "core/check/worksheet.h"
+#include "core/number/decimal_text.h"
 #include "core/words/phrasebook.h"
 
 namespace wardchalk {
@@ -33,7 +34,7 @@ namespace wardchalk {
 /// A chain in one line: "120 mg/(m²·dose) × 0.70 m²".
 [[nodiscard]] std::string chainLine(const Chain& chain);
 /// Parts put together: "3 ft 5 in = 41 in", "4.8 mL + 0.2 mL = 5 mL".
-[[nodiscard]] std::string sumLine(const Sum& sum);
+[[nodiscard]] std::string sumLine(const Sum& sum, Grouping grouping = Grouping::commas);
 /// One side of a comparison in one line, without its chain: "80 mg", "every 12 h".
 [[nodiscard]] std::string sideText(const Side& side, int significant = 4);
 /// "≤", "≥", "lies within", "is the same as" for the eye; empty before a band, which brings its own signs.

@@ -68,6 +68,7 @@ struct Product {
   Number exact;
   std::vector<Cancellation> pairs;
   Units left;
+  friend bool operator==(const Product&, const Product&) = default;
 };
 
 /// Multiplies a chain out and strikes each unit above against the first free one below, in reading order. Only equal

@@ -20,6 +20,7 @@ struct Solved {
   Product product;
   Number result;
   int fixedDecimals = -1;  ///< as in Term
+  friend bool operator==(const Solved&, const Solved&) = default;
 };
 
 /// A published body-surface formula with powers, which no chain can hold.
@@ -33,6 +34,7 @@ struct SurfaceByFormula {
   Number unrounded;
   Number result;
   int fixedDecimals = -1;
+  friend bool operator==(const SurfaceByFormula&, const SurfaceByFormula&) = default;
 };
 
 enum class Relation : std::uint8_t { atMost, atLeast, inside, same };
@@ -42,6 +44,7 @@ struct Side {
   Term term;
   std::optional<Chain> chain;
   std::string text;  ///< for what is no single number: a schedule, an age, a route
+  friend bool operator==(const Side&, const Side&) = default;
 };
 
 /// An inequality with its truth value; a step of its own.
@@ -50,6 +53,7 @@ struct Comparison {
   Relation relation;
   Side right;
   bool holds;
+  friend bool operator==(const Comparison&, const Comparison&) = default;
 };
 
 /// What can really be measured of an exact amount.
@@ -61,18 +65,21 @@ struct Measuring {
   Number step;                        ///< distance between neighbouring measurable amounts
   Number below, above;                ///< the two neighbours; equal to `exact` when it lies on a mark
   bool byDecimals = false;            ///< the step comes from the house decimals and not from the device
+  friend bool operator==(const Measuring&, const Measuring&) = default;
 };
 
 /// How a result was rounded, and by which house rule.
 struct Rounding {
   std::string_view rule;
   int decimals;
+  friend bool operator==(const Rounding&, const Rounding&) = default;
 };
 
 /// Parts of one quantity put together before the chain: 3 ft 5 in = 41 in, 4.8 mL + 0.2 mL = 5 mL.
 struct Sum {
   std::vector<Quantity> parts;  ///< as entered
   Quantity total;
+  friend bool operator==(const Sum&, const Sum&) = default;
 };
 
 /// One question of the working with its answer.
@@ -82,6 +89,7 @@ struct Step {
   std::variant<Solved, SurfaceByFormula, Comparison, Measuring> body;
   std::optional<Rounding> rounding;
   std::vector<Sum> sums;
+  friend bool operator==(const Step&, const Step&) = default;
 };
 
 }  // namespace wardchalk

@@ -95,7 +95,7 @@ void findDoseFlow(Reckoning& reckoning) {
                 {{Number(1), {Unit::h}, rate}, {*run.mlPerHour->measured, {Unit::mL}, rate}}}};
     append(back, conversionFactors(Unit::h, Unit::min, Pounds::exact));
     const Found minutes = reckoning.solveStep(Section::amount, StepId::backCheck, std::move(back), {{Unit::min}, {}});
-    run.delivers = printed(*reckoning.sheet.give->doseGiven) + " in " + printed(Quantity{minutes.value, Unit::min});
+    run.delivered = Delivered{*reckoning.sheet.give->doseGiven, Quantity{minutes.value, Unit::min}, {}};
   }
   reckoning.sheet.rate = std::move(run);
 }
@@ -154,11 +154,11 @@ void checkBack(Reckoning& reckoning, RunRate& run) {
     reckoning.addSizeFactor(size, order.perSize);
     back.factors.push_back(size.factors.front().turned());
     wanted.under.push_back(unitOf(order.perSize));
-    per = std::string(infoOf(unitOf(order.perSize)).one) + "/";
+    per = std::string(idOf(unitOf(order.perSize))) + "/";
   }
   wanted.under.push_back(unitOf(order.perTime));
   const Found given = reckoning.solveStep(Section::amount, StepId::backCheck, std::move(back), wanted);
-  run.delivers = printed(reckoning.inUnit(given.value)) + "/" + per + std::string(idOf(unitOf(order.perTime)));
+  run.delivered = Delivered{reckoning.inUnit(given.value), std::nullopt, per + std::string(idOf(unitOf(order.perTime)))};
 }
 
 void findRateFlow(Reckoning& reckoning) {

@@ -64,13 +64,21 @@ int decimalsOf(const Number& value) {
   return decimals;
 }
 
+/// Whether a strength per mL, in the label's drug unit, is the labelled one as it is printed: "124.7 mg/5 mL" is
+/// "125 mg/5 mL".
+bool printsAs(const Strength& label, const Number& perMl) {
+  const Number amount = perMl * inMl(label.in);
+  return amount.rounded(decimalsOf(label.amount.value)) == label.amount.value;
+}
+
 /// Compares one more strength with the one used: far apart, worth a note, or the same as it is printed.
 void compareStrength(Reckoning& reckoning, const StrengthFound& used, const Candidate& other) {
   const auto perOne = converted(other.found.perOne, other.found.drugUnit, used.drugUnit);
   if (!perOne) return;  // told elsewhere: the drug units do not meet
   const Number difference = (*perOne - used.perOne).absolute();
   const bool far = difference * Number(20) > used.perOne;  // more than 5 % of the one used
-  const bool same = used.from == StrengthFrom::labelled && perOne->rounded(decimalsOf(used.perOne)) == used.perOne;
+  const bool labelled = used.from == StrengthFrom::labelled && used.in == Unit::mL;
+  const bool same = labelled && printsAs(*reckoning.given.stock.strength, *perOne);
   if (difference.isZero() || (!far && same)) return;
   const auto apart = showApart(used.perOne, *perOne);
   const auto text = [&](const ShownNumber& shown) {

@@ -1,0 +1,3 @@
+#include "ui/shell/desktop_program.h"
+
+int main(int argc, char** argv) { return wardchalk::ui::runDesktop(argc, argv); }

@@ -1,0 +1,106 @@
+#include "ui/form/case_editor.h"
+
+#include <QSignalSpy>
+#include <QTest>
+
+#include "core/medicine/paths.h"
+
+using namespace wardchalk;
+using namespace wardchalk::ui;
+
+namespace {
+
+const QString weight = QStringLiteral("child.weight");
+const QString height = QStringLiteral("child.height");
+
+Boxes kilograms(const char* text) { return {text, "kg", "", ""}; }
+
+}  // namespace
+
+class CaseEditorTest : public QObject {
+  Q_OBJECT
+
+ private Q_SLOTS:
+  void mergesTheTypingInOneField();
+  void beginsANewStepOnceTheFieldWasRead();
+  void doesNotMergeTwoFields();
+  void undoReadsTheFieldAtOnce();
+  void typingBackLeavesNothingToUndo();
+  void finishingAnUntouchedFieldChangesNothing();
+  void clearCannotBeUndone();
+  void openingIsNoChange();
+};
+
+void CaseEditorTest::mergesTheTypingInOneField() {
+  CaseEditor editor;
+  for (const char* text : {"1", "17", "17.", "17.2"}) editor.edit(weight, kilograms(text));
+  QCOMPARE(editor.undoStack().count(), 1);
+  editor.undoStack().undo();
+  QVERIFY(editor.draft().isEmpty());
+  editor.undoStack().redo();
+  QCOMPARE(editor.draft().boxes(path::weight).text, std::string("17.2"));
+  QCOMPARE(editor.draft().state(path::weight), FieldState::read);
+}
+
+void CaseEditorTest::beginsANewStepOnceTheFieldWasRead() {
+  CaseEditor editor;
+  editor.edit(weight, kilograms("17"));
+  editor.finish(weight);
+  editor.edit(weight, kilograms("18"));
+  QCOMPARE(editor.undoStack().count(), 2);
+}
+
+void CaseEditorTest::doesNotMergeTwoFields() {
+  CaseEditor editor;
+  editor.edit(weight, kilograms("17"));
+  editor.edit(height, {"103", "cm", "", ""});
+  QCOMPARE(editor.undoStack().count(), 2);
+}
+
+void CaseEditorTest::undoReadsTheFieldAtOnce() {
+  CaseEditor editor;
+  editor.edit(weight, kilograms("17"));
+  editor.finish(weight);
+  editor.edit(weight, kilograms("18"));
+  const QSignalSpy takenBack(&editor, &CaseEditor::takenBack);
+  editor.undoStack().undo();
+  QCOMPARE(editor.draft().state(path::weight), FieldState::read);
+  QCOMPARE(editor.draft().boxes(path::weight).text, std::string("17"));
+  QCOMPARE(takenBack.count(), 1);
+}
+
+void CaseEditorTest::typingBackLeavesNothingToUndo() {
+  CaseEditor editor;
+  editor.edit(weight, kilograms("1"));
+  editor.edit(weight, Boxes{});
+  QVERIFY(!editor.undoStack().canUndo());
+}
+
+void CaseEditorTest::finishingAnUntouchedFieldChangesNothing() {
+  CaseEditor editor;
+  const QSignalSpy changed(&editor, &CaseEditor::changed);
+  editor.finish(weight);
+  QCOMPARE(changed.count(), 0);
+}
+
+void CaseEditorTest::clearCannotBeUndone() {
+  CaseEditor editor;
+  editor.edit(weight, kilograms("17"));
+  editor.clear();
+  QVERIFY(editor.draft().isEmpty());
+  QVERIFY(!editor.undoStack().canUndo());
+  QVERIFY(!editor.isModified());
+}
+
+void CaseEditorTest::openingIsNoChange() {
+  CaseEditor editor;
+  editor.open({{"child.weight", "17.2 kg"}});
+  QVERIFY(!editor.isModified());
+  editor.edit(weight, kilograms("18"));
+  QVERIFY(editor.isModified());
+  editor.markSaved();
+  QVERIFY(!editor.isModified());
+}
+
+QTEST_GUILESS_MAIN(CaseEditorTest)
+#include "case_editor_test.moc"

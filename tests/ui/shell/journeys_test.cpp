@@ -1,0 +1,227 @@
+#include <QApplication>
+#include <QClipboard>
+#include <QLineEdit>
+#include <QLocale>
+#include <QTest>
+
+#include "core/medicine/paths.h"
+#include "core/number/decimal_text.h"
+#include "tests/ui/shell/nurse.h"
+#include "ui/form/choice_box.h"
+#include "ui/form/field_edit.h"
+
+using namespace wardchalk;
+using namespace wardchalk::ui;
+
+namespace {
+
+QStringList texts(std::initializer_list<const char*> all) {
+  QStringList list;
+  for (const char* text : all) list << QString::fromUtf8(text);
+  return list;
+}
+
+/// Height, weight, age, sex; medicine, route, dose, schedule, as needed; up to, from, schedule, source; kind,
+/// label.
+const QStringList usualCase =
+    texts({"103 cm", "17.2 kg", "", "", "Plover", "oral", "80 mg/dose", "every 12 h", "", "120 mg/m2/dose",
+           "", "every 12 h", "Bench list, p. 4", "liquid", "25 mg in 1 mL"});
+
+QStringList usualWith(qsizetype place, const char* text) {
+  QStringList fields = usualCase;
+  fields[place] = QString::fromUtf8(text);
+  return fields;
+}
+
+constexpr qsizetype dosePlace = 6;
+
+std::string measured(const Worksheet& sheet) {
+  return sheet.give && sheet.give->measured ? exactText(*sheet.give->measured) : "none";
+}
+
+}  // namespace
+
+/// Stories told by keyboard alone, in an English and in a German desktop.
+class JourneysTest : public QObject {
+  Q_OBJECT
+
+ private Q_SLOTS:
+  void initTestCase_data();
+  void init();
+  void cleanup();
+
+  void metricSurfaceLiquid();
+  void unitsChosenByKey();
+  void householdSurfacePowder();
+  void dailyWeightTablet();
+  void verdicts_data();
+  void verdicts();
+  void halfTypedNumberIsNeverJudged();
+  void refusedMaximumWithholdsTheVerdict();
+  void commaIsRefusedInEveryLocale();
+  void unitSystemRelabelsNothing();
+  void workingIsCopiedAsText();
+  void undoTakesBackAWholeEntry();
+
+ private:
+  std::unique_ptr<Nurse> nurse_;
+};
+
+void JourneysTest::initTestCase_data() {
+  QTest::addColumn<QLocale>("locale");
+  QTest::newRow("English") << QLocale(QLocale::English, QLocale::UnitedStates);
+  QTest::newRow("German") << QLocale(QLocale::German, QLocale::Germany);
+}
+
+void JourneysTest::init() {
+  QFETCH_GLOBAL(QLocale, locale);
+  QLocale::setDefault(locale);
+  nurse_ = std::make_unique<Nurse>();
+}
+
+void JourneysTest::cleanup() { nurse_.reset(); }
+
+void JourneysTest::metricSurfaceLiquid() {
+  nurse_->fill(usualCase);
+  QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
+  QCOMPARE(measured(nurse_->sheet()), std::string("3.2"));
+  QCOMPARE(nurse_->line(QStringLiteral("order.schedule")), QStringLiteral("2 doses in 24 h, one every 12 h"));
+}
+
+/// The same case, each unit and basis chosen in its box instead of typed.
+void JourneysTest::unitsChosenByKey() {
+  nurse_->fill(texts({"103", "cm", "17.2", "kg", "", "", "Plover", "oral", "80", "mg"}));
+  QCOMPARE(nurse_->focused(), QStringLiteral("order.dose:second-unit"));
+  nurse_->fill(texts({"in each", "every 12 h", "", "120", "mg", "for each m", "", "every 12 h", "", "liquid",
+                      "25", "mg", "1", "mL"}));
+  QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
+  QCOMPARE(measured(nurse_->sheet()), std::string("3.2"));
+}
+
+/// 41 in × 37.25 lb ÷ 3131 = 0.48778…, its root 0.698… is 0.70 m²; 200 mg in 5 mL is 40 mg in 1 mL: 80 mg are
+/// 2 mL.
+void JourneysTest::householdSurfacePowder() {
+  nurse_->press(Qt::Key_2, Qt::ControlModifier);
+  nurse_->fill(texts({"3", "5", "37", "4"}));
+  QCOMPARE(nurse_->focused(), QStringLiteral("child.age:text"));
+  nurse_->fill(texts({"", "", "Wren", "oral", "80 mg/dose", "every 12 h", "", "120 mg/m2/dose", "",
+                      "every 12 h", "", "powder", ""}));
+  QCOMPARE(nurse_->focused(), QStringLiteral("stock.content:text"));
+  nurse_->fill(texts({"200 mg", "4.8 mL", "5 mL"}));
+  QCOMPARE(nurse_->window().editor().draft().text(path::height), std::string("3 ft 5 in"));
+  QCOMPARE(nurse_->window().editor().draft().text(path::weight), std::string("37 lb 4 oz"));
+  QCOMPARE(exactText(nurse_->sheet().bsa->m2), std::string("0.7"));
+  QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
+  QCOMPARE(measured(nurse_->sheet()), std::string("2"));
+}
+
+/// 15 mg/kg/day × 20 kg = 300 mg in 24 h, in 3 doses 100 mg each: two tablets of 50 mg.
+void JourneysTest::dailyWeightTablet() {
+  nurse_->fill(texts({"", "20 kg", "", "", "Dunlin", "oral", "100 mg/dose", "3 times a day", "",
+                      "15 mg/kg/day", "", "3 times a day", "", "tablet", "50 mg/tablet"}));
+  QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
+  QCOMPARE(measured(nurse_->sheet()), std::string("2"));
+}
+
+void JourneysTest::verdicts_data() {
+  QTest::addColumn<QStringList>("fields");
+  QTest::addColumn<VerdictKind>("verdict");
+  QTest::newRow("safe") << usualCase << VerdictKind::safe;
+  QTest::newRow("at the limit") << usualWith(dosePlace, "84 mg/dose") << VerdictKind::safe;
+  QTest::newRow("too little") << usualWith(dosePlace, "60 mg/dose") << VerdictKind::ask;
+  QTest::newRow("too much") << usualWith(dosePlace, "84.1 mg/dose") << VerdictKind::unsafe;
+  QTest::newRow("no height") << usualWith(0, "") << VerdictKind::undecided;
+  QTest::newRow("no basis") << usualWith(dosePlace, "") << VerdictKind::undecided;
+}
+
+void JourneysTest::verdicts() {
+  QFETCH(QStringList, fields);
+  QFETCH(VerdictKind, verdict);
+  nurse_->fill(fields);
+  QCOMPARE(nurse_->sheet().verdict, verdict);
+  QCOMPARE(nurse_->sheet().give.has_value(), verdict == VerdictKind::safe || verdict == VerdictKind::ask);
+
+  if (verdict != VerdictKind::safe) return;
+  nurse_->press(Qt::Key_F8);  // the rarer fields: an age band that leaves this child out
+  QVERIFY(nurse_->walkTo(QStringLiteral("stock.strength")));
+  nurse_->press(Qt::Key_F5);
+  while (!nurse_->focused().startsWith(QStringLiteral("reference.age_from")))
+    nurse_->press(Qt::Key_Return, Qt::ShiftModifier);
+  nurse_->fill(texts({"12 year"}));
+  while (!nurse_->focused().startsWith(QStringLiteral("child.age")))
+    nurse_->press(Qt::Key_Return, Qt::ShiftModifier);
+  nurse_->fill(texts({"4 year 2 month"}));
+  QCOMPARE(nurse_->sheet().verdict, VerdictKind::notCovered);
+}
+
+void JourneysTest::halfTypedNumberIsNeverJudged() {
+  nurse_->fill(usualCase);
+  QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
+  while (nurse_->focused() != QStringLiteral("order.dose:text"))
+    nurse_->press(Qt::Key_Return, Qt::ShiftModifier);
+  for (const char* key : {"8", "0", "0"}) {
+    nurse_->type(QString::fromLatin1(key));
+    QCOMPARE(nurse_->sheet().verdict, VerdictKind::undecided);
+    QVERIFY(nurse_->sheet().finding(FindingCode::finishTyping));
+    QVERIFY(!nurse_->sheet().give);
+    for (const Check& check : nurse_->sheet().checks)
+      QVERIFY(check.status != CheckStatus::within && check.status != CheckStatus::outside);
+  }
+  nurse_->enter();
+  QCOMPARE(nurse_->sheet().verdict, VerdictKind::unsafe);
+}
+
+void JourneysTest::refusedMaximumWithholdsTheVerdict() {
+  nurse_->fill(usualCase);
+  nurse_->press(Qt::Key_F8);
+  while (!nurse_->focused().startsWith(QStringLiteral("reference.max_per_dose")))
+    nurse_->press(Qt::Key_Return, Qt::ShiftModifier);
+  nurse_->fill(texts({"3OO mg"}));
+  QCOMPARE(nurse_->sheet().verdict, VerdictKind::undecided);
+  QVERIFY(!nurse_->sheet().give);
+  auto* box = nurse_->window().findChild<QLineEdit*>(QStringLiteral("reference.max_per_dose:text"));
+  QCOMPARE(box->text(), QStringLiteral("3OO mg"));
+  QVERIFY(!nurse_->line(QStringLiteral("reference.max_per_dose")).isEmpty());
+}
+
+void JourneysTest::commaIsRefusedInEveryLocale() {
+  nurse_->fill(texts({"103 cm", "17,2 kg"}));
+  QCOMPARE(nurse_->window().editor().draft().state(path::weight), FieldState::refused);
+  QVERIFY2(nurse_->line(QStringLiteral("child.weight")).contains(QStringLiteral("comma")),
+           qPrintable(nurse_->line(QStringLiteral("child.weight"))));
+}
+
+void JourneysTest::unitSystemRelabelsNothing() {
+  nurse_->press(Qt::Key_1, Qt::ControlModifier);
+  auto* height = nurse_->window().findChild<ChoiceBox*>(QStringLiteral("child.height:unit"));
+  auto* weight = nurse_->window().findChild<ChoiceBox*>(QStringLiteral("child.weight:unit"));
+  QCOMPARE(weight->chosen(), std::string("kg"));
+  QVERIFY(nurse_->walkTo(QStringLiteral("child.weight")));
+  nurse_->fill(texts({"37"}));
+  nurse_->press(Qt::Key_2, Qt::ControlModifier);
+  QCOMPARE(weight->chosen(), std::string("kg"));
+  QCOMPARE(height->chosen(), std::string("ft in"));
+  QCOMPARE(nurse_->window().editor().draft().text(path::weight), std::string("37 kg"));
+}
+
+void JourneysTest::workingIsCopiedAsText() {
+  nurse_->fill(usualCase);
+  nurse_->press(Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
+  const QString text = QApplication::clipboard()->text();
+  QVERIFY(text.contains(QStringLiteral("SAFE by this reference")));
+  QVERIFY(text.contains(QStringLiteral("3.2 mL")));
+}
+
+void JourneysTest::undoTakesBackAWholeEntry() {
+  nurse_->fill(texts({"103 cm", "17.2 kg"}));
+  nurse_->press(Qt::Key_Z, Qt::ControlModifier);
+  const CaseDraft& draft = nurse_->window().editor().draft();
+  QCOMPARE(draft.state(path::weight), FieldState::empty);
+  QCOMPARE(draft.state(path::height), FieldState::read);
+  QCOMPARE(nurse_->focused(), QStringLiteral("child.weight:text"));
+  nurse_->press(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+  QCOMPARE(draft.text(path::weight), std::string("17.2 kg"));
+}
+
+QTEST_MAIN(JourneysTest)
+#include "journeys_test.moc"

@@ -1,0 +1,44 @@
+#include "tests/ui/shell/nurse.h"
+
+#include <QApplication>
+#include <QTest>
+
+#include "ui/form/field_edit.h"
+
+namespace wardchalk::ui {
+
+Nurse::Nurse() : settings_(std::make_unique<Settings>(settingsFile())) {
+  window_ = std::make_unique<MainWindow>(exactRules(), englishPhrases(), *settings_, dialogs_);
+  window_->show();
+  if (!QTest::qWaitForWindowActive(window_.get())) qFatal("the window does not become active");
+}
+
+void Nurse::type(const QString& text) { QTest::keyClicks(QApplication::focusWidget(), text); }
+
+void Nurse::press(Qt::Key key, Qt::KeyboardModifiers with) {
+  QTest::keyClick(QApplication::focusWidget(), key, with);
+}
+
+void Nurse::fill(const QStringList& fields) {
+  for (const QString& text : fields) {
+    type(text);
+    enter();
+  }
+}
+
+bool Nurse::walkTo(const QString& path) {
+  for (int steps = 0; steps < 80 && !focused().startsWith(path + QLatin1Char(':')); ++steps) enter();
+  return focused().startsWith(path + QLatin1Char(':'));
+}
+
+QString Nurse::focused() const {
+  const QWidget* at = QApplication::focusWidget();
+  return at ? at->objectName() : QString();
+}
+
+QString Nurse::line(const QString& path) const {
+  const auto* field = window_->findChild<FieldEdit*>(path);
+  return field ? field->line() : QString();
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,58 @@
+#pragma once
+
+#include <QString>
+#include <QStringList>
+#include <QTemporaryDir>
+#include <memory>
+
+#include "ui/shell/main_window.h"
+
+namespace wardchalk::ui {
+
+/// Answers the window's questions as a test has set them, and remembers what was told.
+class ScriptedDialogs : public Dialogs {
+ public:
+  QString open;
+  QString save;
+  Unsaved answer = Unsaved::keep;
+  int asked = 0;
+  QStringList told;
+
+  [[nodiscard]] QString fileToOpen(QWidget*) override { return open; }
+  [[nodiscard]] QString fileToSave(QWidget*, const QString&) override { return save; }
+  [[nodiscard]] Unsaved unsaved(QWidget*, const QString&) override {
+    ++asked;
+    return answer;
+  }
+  void tell(QWidget*, const QString&, const QString& text) override { told << text; }
+};
+
+/// A nurse at the window, with nothing but a keyboard.
+class Nurse {
+ public:
+  Nurse();
+
+  [[nodiscard]] MainWindow& window() { return *window_; }
+  [[nodiscard]] ScriptedDialogs& dialogs() { return dialogs_; }
+  [[nodiscard]] const Worksheet& sheet() const { return window_->worksheet(); }
+  [[nodiscard]] QString folder() const { return folder_.path(); }
+  [[nodiscard]] QString settingsFile() const { return folder_.filePath(QStringLiteral("settings.ini")); }
+
+  void type(const QString& text);
+  void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier);
+  void enter() { press(Qt::Key_Return); }
+  /// Types each text into the next field, an empty one passes a field over.
+  void fill(const QStringList& fields);
+  /// Walks with Enter until the field has the keyboard.
+  bool walkTo(const QString& path);
+  [[nodiscard]] QString focused() const;
+  [[nodiscard]] QString line(const QString& path) const;
+
+ private:
+  QTemporaryDir folder_;
+  std::unique_ptr<Settings> settings_;
+  ScriptedDialogs dialogs_;
+  std::unique_ptr<MainWindow> window_;
+};
+
+}  // namespace wardchalk::ui

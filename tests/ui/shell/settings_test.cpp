@@ -1,0 +1,62 @@
+#include "ui/shell/settings.h"
+
+#include <QTemporaryDir>
+#include <QTest>
+
+using namespace wardchalk;
+using namespace wardchalk::ui;
+
+class SettingsTest : public QObject {
+  Q_OBJECT
+
+ private Q_SLOTS:
+  void startsWithNothingOffered();
+  void keepsWhatWasSet();
+  void aDamagedZoomIsTheUsualOne_data();
+  void aDamagedZoomIsTheUsualOne();
+
+ private:
+  QString file() const { return folder_.filePath(QStringLiteral("settings.ini")); }
+  QTemporaryDir folder_;
+};
+
+void SettingsTest::startsWithNothingOffered() {
+  const Settings settings(folder_.filePath(QStringLiteral("new.ini")));
+  QCOMPARE(settings.unitSystem(), UnitSystem::none);
+  QCOMPARE(settings.zoom(), 100);
+  QVERIFY(settings.geometry().isEmpty());
+}
+
+void SettingsTest::keepsWhatWasSet() {
+  {
+    Settings settings(file());
+    settings.setUnitSystem(UnitSystem::household);
+    settings.setZoom(150);
+    settings.setGeometry("place");
+  }
+  const Settings settings(file());
+  QCOMPARE(settings.unitSystem(), UnitSystem::household);
+  QCOMPARE(settings.zoom(), 150);
+  QCOMPARE(settings.geometry(), QByteArray("place"));
+}
+
+void SettingsTest::aDamagedZoomIsTheUsualOne_data() {
+  QTest::addColumn<QString>("kept");
+  QTest::addColumn<int>("zoom");
+  QTest::newRow("words") << "large" << 100;
+  QTest::newRow("too small") << "5" << leastZoom;
+  QTest::newRow("too large") << "9000" << mostZoom;
+}
+
+void SettingsTest::aDamagedZoomIsTheUsualOne() {
+  QFETCH(QString, kept);
+  QFETCH(int, zoom);
+  {
+    QSettings store(file(), QSettings::IniFormat);
+    store.setValue(QStringLiteral("zoom"), kept);
+  }
+  QCOMPARE(Settings(file()).zoom(), zoom);
+}
+
+QTEST_GUILESS_MAIN(SettingsTest)
+#include "settings_test.moc"

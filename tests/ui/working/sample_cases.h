@@ -1,0 +1,23 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/check/worksheet.h"
+
+namespace wardchalk::ui::test {
+
+/// A whole problem with a name, as a row of the tests of views.
+struct SampleCase {
+  std::string name;
+  Case given;
+  HouseRules rules;
+};
+
+/// One case for each thing that a view must be able to show. Medicines are invented.
+[[nodiscard]] const std::vector<SampleCase>& sampleCases();
+
+/// The worksheet of the sample with this name.
+[[nodiscard]] Worksheet sample(const std::string& name);
+
+}  // namespace wardchalk::ui::test

@@ -1,0 +1,53 @@
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <QUndoStack>
+
+#include "core/record/case_draft.h"
+
+namespace wardchalk::ui {
+
+/// Everything that changes the draft goes through here: the form, undo, files, New child. Whoever shows the
+/// draft listens.
+class CaseEditor : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit CaseEditor(QObject* parent = nullptr);
+
+  [[nodiscard]] const CaseDraft& draft() const { return draft_; }
+  [[nodiscard]] QUndoStack& undoStack() { return undoStack_; }
+
+  /// What now stands in a field. Changes of one field are one step back until it is read.
+  void edit(const QString& path, const Boxes& boxes);
+  /// Reads a field that is being changed.
+  void finish(const QString& path);
+  /// Reads every field that is being changed.
+  void finishAll();
+
+  /// A file takes the place of everything; it cannot be undone.
+  void open(const std::vector<WrittenEntry>& entries);
+  /// Empties every field; it cannot be undone, so that nothing about a child stays.
+  void clear();
+  void offer(UnitSystem system);
+
+  /// Whether something was entered or changed since the last file was opened or saved.
+  [[nodiscard]] bool isModified() const { return !undoStack_.isClean(); }
+  void markSaved() { undoStack_.setClean(); }
+
+ Q_SIGNALS:
+  void changed();                       ///< any field may hold something else, or be read otherwise
+  void takenBack(const QString& path);  ///< undo or redo changed this field
+
+ private:
+  class Edit;
+  void put(const QString& path, const Boxes& boxes);
+  void putBack(const QString& path, const Boxes& boxes);
+
+  CaseDraft draft_;
+  QUndoStack undoStack_;
+  int typing_ = 0;  // grows with each field that is read, so that only edits in between become one
+};
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,60 @@
+#include "ui/form/choice_box.h"
+
+#include <QAbstractItemView>
+#include <QApplication>
+#include <QKeyEvent>
+#include <QSignalBlocker>
+#include <QWheelEvent>
+
+namespace wardchalk::ui {
+
+ChoiceBox::ChoiceBox(QWidget* parent) : QComboBox(parent) {
+  setFocusPolicy(Qt::StrongFocus);  // not Qt::WheelFocus
+  setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  setMinimumContentsLength(1);
+  addItem(QString(), QString());
+  connect(this, &QComboBox::currentIndexChanged, this, [this] {
+    if (byKey_)
+      Q_EMIT passed();
+    else
+      Q_EMIT made();
+  });
+}
+
+void ChoiceBox::addChoice(std::string_view id, const QString& words) {
+  addItem(words, QString::fromUtf8(id.data(), static_cast<qsizetype>(id.size())));
+}
+
+std::string ChoiceBox::chosen() const { return currentData().toString().toStdString(); }
+
+void ChoiceBox::choose(std::string_view id) {
+  const QSignalBlocker quietly(this);
+  const QString wanted = QString::fromUtf8(id.data(), static_cast<qsizetype>(id.size()));
+  setCurrentIndex(wanted.isEmpty() ? 0 : qMax(0, findData(wanted)));
+}
+
+bool ChoiceBox::isSpaceInWords(const QKeyEvent& event) const {
+  return event.key() == Qt::Key_Space && event.modifiers() == Qt::NoModifier && sinceLetter_.isValid() &&
+         sinceLetter_.elapsed() < QApplication::keyboardInputInterval();
+}
+
+/// Goes on with the search that the letters before began.
+void ChoiceBox::searchOn(const QString& text) {
+  view()->setCurrentIndex(model()->index(currentIndex(), modelColumn()));
+  view()->keyboardSearch(text);
+  if (view()->currentIndex().isValid()) setCurrentIndex(view()->currentIndex().row());
+}
+
+void ChoiceBox::keyPressEvent(QKeyEvent* event) {
+  byKey_ = true;
+  if (isSpaceInWords(*event))
+    searchOn(event->text());
+  else
+    QComboBox::keyPressEvent(event);
+  byKey_ = false;
+  if (!event->text().trimmed().isEmpty()) sinceLetter_.start();
+}
+
+void ChoiceBox::wheelEvent(QWheelEvent* event) { event->ignore(); }
+
+}  // namespace wardchalk::ui

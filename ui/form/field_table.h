@@ -1,0 +1,54 @@
+#pragma once
+
+#include <QString>
+#include <cstdint>
+#include <span>
+#include <string_view>
+
+namespace wardchalk::ui {
+
+/// The groups of the form, in the order of the papers on the desk.
+enum class FieldGroup : std::uint8_t { child, order, reference, stock, infusion };
+
+/// The kinds of boxes that a field is made of.
+enum class FieldKind : std::uint8_t { words, choice, flag, quantity, dose, lowEnd, strength };
+
+/// When a field is in view while it is empty; one that holds something always is.
+enum class InView : std::uint8_t { always, unfolded, powder, solid };
+
+/// One of a field's fixed words: its id in files and what the nurse reads.
+struct ChoiceWord {
+  std::string_view id;
+  const char* words;
+};
+
+/// All that the form knows of a field. The units it offers come from the core.
+struct FieldSpec {
+  std::string_view path;
+  FieldGroup group;
+  FieldKind kind;
+  InView inView;
+  int columns;        ///< of twelve
+  const char* label;  ///< English, with its mnemonic; translated in the context "Field"
+  const char* hint;   ///< what the quiet line says while the field is empty; may be null
+  std::span<const ChoiceWord> choices = {};
+};
+
+/// Every field of the form, in the order of the keyboard.
+[[nodiscard]] std::span<const FieldSpec> fieldTable();
+
+[[nodiscard]] const FieldSpec& fieldSpec(std::string_view path);
+
+/// The label with its mnemonic, and without.
+[[nodiscard]] QString labelOf(const FieldSpec& spec);
+[[nodiscard]] QString nameOf(const FieldSpec& spec);
+
+/// The heading of a group, and what its button promises to unfold.
+[[nodiscard]] QString headingOf(FieldGroup group);
+[[nodiscard]] QString moreOf(FieldGroup group);
+
+/// A unit as a box of units shows it ("m²", "ft + in"), and as it is said ("square metres").
+[[nodiscard]] QString shownUnit(std::string_view unit);
+[[nodiscard]] QString spokenUnit(std::string_view unit);
+
+}  // namespace wardchalk::ui

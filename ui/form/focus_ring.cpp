@@ -1,0 +1,52 @@
+#include "ui/form/focus_ring.h"
+
+#include <QApplication>
+#include <QEvent>
+#include <QPainter>
+
+#include "ui/theme/board_palette.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr int reach = 2;  // px outside the box, and the ring's width
+
+}  // namespace
+
+FocusRing::FocusRing(QWidget* ground) : QWidget(ground) {
+  setAttribute(Qt::WA_TransparentForMouseEvents);
+  setFocusPolicy(Qt::NoFocus);
+  hide();
+  connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { follow(now); });
+}
+
+void FocusRing::follow(QWidget* focused) {
+  if (target_) target_->removeEventFilter(this);
+  target_ = focused && parentWidget()->isAncestorOf(focused) ? focused : nullptr;
+  if (target_) target_->installEventFilter(this);
+  place();
+}
+
+void FocusRing::place() {
+  if (!target_ || !target_->isVisible()) return hide();
+  const QRect box(target_->mapTo(parentWidget(), QPoint(0, 0)), target_->size());
+  setGeometry(box.adjusted(-reach, -reach, reach, reach));
+  raise();
+  show();
+}
+
+bool FocusRing::eventFilter(QObject* watched, QEvent* event) {
+  const QEvent::Type type = event->type();
+  if (type == QEvent::Move || type == QEvent::Resize || type == QEvent::Show || type == QEvent::Hide) place();
+  return QWidget::eventFilter(watched, event);
+}
+
+void FocusRing::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(QPen(boardPalette(schemeFor(palette()))[Ink::focus], reach));
+  painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 4, 4);
+}
+
+}  // namespace wardchalk::ui

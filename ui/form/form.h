@@ -1,0 +1,63 @@
+#pragma once
+
+#include <QHash>
+#include <QScrollArea>
+
+#include "core/rules/house_rules.h"
+#include "core/words/phrasebook.h"
+#include "ui/form/case_editor.h"
+#include "ui/form/field_table.h"
+
+namespace wardchalk::ui {
+
+class ChoiceBox;
+class FieldEdit;
+class FormGroup;
+
+/// The form, in the order of the papers on the desk. It shows the editor's draft and hands every key to it.
+class Form : public QScrollArea {
+  Q_OBJECT
+
+ public:
+  Form(CaseEditor& editor, const HouseRules& rules, const Phrasebook& book, QWidget* parent = nullptr);
+
+  [[nodiscard]] FieldEdit* field(const QString& path) const { return fields_.value(path); }
+  /// Brings the field into view, unfolds its group if need be, and gives it the keyboard.
+  void focusField(const QString& path);
+  /// Gives the keyboard to the field that had it last, or to the first.
+  void focusLast();
+  /// Marks the field that a number of the working came from; no path marks none.
+  void light(const QString& path);
+
+  void showUnitSystem(UnitSystem system);
+  [[nodiscard]] bool isUnfolded() const;
+  void setUnfolded(bool unfolded);
+
+ Q_SIGNALS:
+  void pointedAt(const QString& path);
+  void unitSystemChosen(wardchalk::UnitSystem system);
+
+ private:
+  void build(const Phrasebook& book);
+  void addField(FormGroup* group, const FieldSpec& spec, const Phrasebook& book);
+  void addUnitSystem(FormGroup* group);
+  void orderTabs();
+  void refresh();
+  void arrange();
+  [[nodiscard]] bool isInView(const FormGroup& group, const FieldEdit& field) const;
+  [[nodiscard]] QList<FieldEdit*> inView() const;
+  void sayLine(FieldEdit& field, const Case& inputs, bool last);
+  void step(const QString& path, int by);
+  void pointed(const QString& path);
+
+  CaseEditor& editor_;
+  const HouseRules& rules_;
+  const Phrasebook& book_;
+  QWidget* page_;
+  QList<FormGroup*> groups_;
+  QHash<QString, FieldEdit*> fields_;
+  ChoiceBox* unitSystem_ = nullptr;
+  QString last_;
+};
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,124 @@
+#include "ui/form/form_group.h"
+
+#include <QLabel>
+#include <QPainter>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "ui/form/field_edit.h"
+#include "ui/theme/board_palette.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr int columns = 12;
+constexpr int headingHeight = 32;
+constexpr int gap = 8;
+
+}  // namespace
+
+FormGroup::FormGroup(FieldGroup group, QWidget* parent) : QWidget(parent), group_(group) {
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(2);
+  heading_ = new QHBoxLayout;
+  heading_->setSpacing(8);
+  auto* title = new QLabel(headingOf(group), this);
+  QFont bold = title->font();
+  bold.setBold(true);
+  bold.setPointSizeF(bold.pointSizeF() * 1.15);
+  title->setFont(bold);
+  title->setMinimumHeight(headingHeight);
+  more_ = new QToolButton(this);
+  more_->setAutoRaise(true);
+  more_->setMinimumHeight(headingHeight);
+  more_->setVisible(!moreOf(group).isEmpty());
+  more_->setFocusPolicy(Qt::StrongFocus);
+  heading_->addWidget(title);
+  heading_->addStretch();
+  heading_->addWidget(more_);
+  rows_ = new QVBoxLayout;
+  rows_->setSpacing(2);
+  column->addLayout(heading_);
+  column->addLayout(rows_);
+  connect(more_, &QToolButton::clicked, this, [this] { setUnfolded(!unfolded_); });
+  nameButton();
+}
+
+void FormGroup::addField(FieldEdit* field) { fields_ << field; }
+
+void FormGroup::addToHeading(QWidget* label, QWidget* control) {
+  const int at = heading_->indexOf(more_);
+  heading_->insertWidget(at, control);
+  heading_->insertWidget(at, label);
+}
+
+void FormGroup::setUnfolded(bool unfolded) {
+  if (unfolded_ == unfolded) return;
+  unfolded_ = unfolded;
+  nameButton();
+  Q_EMIT foldingChanged();
+}
+
+void FormGroup::nameButton() {
+  more_->setText(unfolded_ ? tr("− fewer fields")
+                           : tr("+ %1", "more fields: their names").arg(moreOf(group_)));
+  more_->setAccessibleName(unfolded_ ? tr("%1: fewer fields").arg(headingOf(group_))
+                                     : tr("%1: more fields (%2)").arg(headingOf(group_), moreOf(group_)));
+}
+
+void FormGroup::clearRows() {
+  while (QLayoutItem* row = rows_->takeAt(0)) {
+    while (QLayoutItem* item = row->layout()->takeAt(0)) {
+      if (!fields_.contains(item->widget())) delete item->widget();
+      delete item;
+    }
+    delete row;
+  }
+}
+
+QHBoxLayout* FormGroup::addRow() {
+  auto* row = new QHBoxLayout;
+  row->setSpacing(gap);
+  rows_->addLayout(row);
+  return row;
+}
+
+/// Leaves the columns that a row does not use empty.
+void FormGroup::fillUp(QHBoxLayout* row, int unused) {
+  if (unused == 0) return;
+  auto* nothing = new QWidget(this);
+  nothing->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  row->addWidget(nothing, unused);
+}
+
+void FormGroup::arrange(const QList<FieldEdit*>& inView) {
+  QList<std::pair<FieldEdit*, int>> wanted;
+  for (FieldEdit* field : inView) wanted.append({field, field->columns()});
+  if (wanted == arranged_ && !wanted.isEmpty()) return;
+  arranged_ = wanted;
+  clearRows();
+  for (FieldEdit* field : std::as_const(fields_)) field->setVisible(inView.contains(field));
+  int left = 0;
+  QHBoxLayout* row = nullptr;
+  for (const auto& [field, width] : std::as_const(arranged_)) {
+    if (width > left) {
+      if (row) fillUp(row, left);
+      row = addRow();
+      left = columns;
+    }
+    row->addWidget(field, width);
+    left -= width;
+  }
+  if (row) fillUp(row, left);
+}
+
+void FormGroup::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setPen(boardPalette(schemeFor(palette()))[Ink::line]);
+  painter.setOpacity(0.35);  // a rule between papers; says nothing by itself
+  painter.drawLine(0, headingHeight - 1, width(), headingHeight - 1);
+}
+
+}  // namespace wardchalk::ui

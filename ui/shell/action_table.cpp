@@ -1,0 +1,60 @@
+#include "ui/shell/action_table.h"
+
+#include <QCoreApplication>
+#include <array>
+
+namespace wardchalk::ui {
+
+namespace {
+
+#define TEXT(text) QT_TRANSLATE_NOOP("Action", text)
+
+using A = ActionId;
+using M = MenuId;
+
+// clang-format off
+constexpr std::array actions = {
+    ActionSpec{A::newChild, M::file, "new-child", TEXT("&New child"), "Ctrl+N"},
+    ActionSpec{A::open, M::file, "open", TEXT("&Open a case …"), "Ctrl+O", true},
+    ActionSpec{A::save, M::file, "save", TEXT("&Save the case"), "Ctrl+S"},
+    ActionSpec{A::saveAs, M::file, "save-as", TEXT("Save the case &as …"), "Ctrl+Shift+S"},
+    ActionSpec{A::quit, M::file, "quit", TEXT("&Quit"), "Ctrl+Q", true},
+
+    ActionSpec{A::undo, M::edit, "undo", TEXT("&Undo"), "Ctrl+Z"},
+    ActionSpec{A::redo, M::edit, "redo", TEXT("&Redo"), "Ctrl+Shift+Z;Ctrl+Y"},
+    ActionSpec{A::copyWorking, M::edit, "copy-working", TEXT("Copy the &working as text"), "Ctrl+Shift+C", true},
+
+    ActionSpec{A::zoomIn, M::view, "zoom-in", TEXT("&Larger working"), "Ctrl++;Ctrl+="},
+    ActionSpec{A::zoomOut, M::view, "zoom-out", TEXT("&Smaller working"), "Ctrl+-"},
+    ActionSpec{A::zoomReset, M::view, "zoom-reset", TEXT("&Usual size"), "Ctrl+0"},
+    ActionSpec{A::otherSide, M::view, "other-side", TEXT("Between form and &working"), "F6", true},
+    ActionSpec{A::goToFlag, M::view, "go-to-flag", TEXT("Go to the fla&g"), "F7"},
+    ActionSpec{A::goToForm, M::view, "go-to-form", TEXT("Go to the fo&rm"), "F5"},
+    ActionSpec{A::moreFields, M::view, "more-fields", TEXT("Show every f&ield"), "F8", true, true},
+
+    ActionSpec{A::unitsMetric, M::units, "units-metric", TEXT("&Metric: cm and kg"), "Ctrl+1", false, true},
+    ActionSpec{A::unitsHousehold, M::units, "units-household", TEXT("&Household: feet and pounds"), "Ctrl+2", false, true},
+    ActionSpec{A::unitsNone, M::units, "units-none", TEXT("&None until chosen"), "Ctrl+3", false, true},
+
+    ActionSpec{A::shortHelp, M::help, "short-help", TEXT("&How to use this"), "F1"},
+    ActionSpec{A::example, M::help, "example", TEXT("Show a &worked example"), "F2"},
+    ActionSpec{A::about, M::help, "about", TEXT("&About Wardchalk"), "Shift+F1", true},
+};
+// clang-format on
+
+#undef TEXT
+
+constexpr std::array menus = {
+    MenuSpec{M::file, "file", QT_TRANSLATE_NOOP("Action", "&File")},
+    MenuSpec{M::edit, "edit", QT_TRANSLATE_NOOP("Action", "&Edit")},
+    MenuSpec{M::view, "view", QT_TRANSLATE_NOOP("Action", "&View")},
+    MenuSpec{M::units, "units", QT_TRANSLATE_NOOP("Action", "Units &offered")},
+    MenuSpec{M::help, "help", QT_TRANSLATE_NOOP("Action", "&Help")},
+};
+
+}  // namespace
+
+std::span<const ActionSpec> actionTable() { return actions; }
+std::span<const MenuSpec> menuTable() { return menus; }
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,56 @@
+#pragma once
+
+#include <cstdint>
+#include <span>
+
+namespace wardchalk::ui {
+
+/// Everything that a menu or a shortcut can do.
+enum class ActionId : std::uint8_t {
+  newChild,
+  open,
+  save,
+  saveAs,
+  quit,
+  undo,
+  redo,
+  copyWorking,
+  zoomIn,
+  zoomOut,
+  zoomReset,
+  otherSide,
+  goToFlag,
+  goToForm,
+  moreFields,
+  unitsMetric,
+  unitsHousehold,
+  unitsNone,
+  shortHelp,
+  example,
+  about,
+};
+
+enum class MenuId : std::uint8_t { file, edit, view, units, help };
+
+/// One action: declared here once, with its place, its words and its shortcut.
+struct ActionSpec {
+  ActionId id;
+  MenuId menu;
+  const char* name;         ///< object name; stable
+  const char* text;         ///< English, with its mnemonic; translated in the context "Action"
+  const char* shortcut;     ///< portable text; a second one after a semicolon
+  bool opensGroup = false;  ///< a line stands before it
+  bool checkable = false;
+};
+
+[[nodiscard]] std::span<const ActionSpec> actionTable();
+
+struct MenuSpec {
+  MenuId id;
+  const char* name;
+  const char* text;
+};
+
+[[nodiscard]] std::span<const MenuSpec> menuTable();
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,31 @@
+#pragma once
+
+#include <QHash>
+#include <QObject>
+#include <functional>
+
+#include "ui/shell/action_table.h"
+
+class QAction;
+class QMenuBar;
+
+namespace wardchalk::ui {
+
+/// The actions of the table as they stand in the menus of a window.
+class Actions : public QObject {
+  Q_OBJECT
+
+ public:
+  Actions(QMenuBar* bar, QWidget* window);
+
+  [[nodiscard]] QAction* operator[](ActionId id) const { return actions_.value(id); }
+  /// What an action does.
+  void bind(ActionId id, std::function<void()> what);
+
+ private:
+  void fill(QMenuBar* bar, QWidget* window);
+
+  QHash<ActionId, QAction*> actions_;
+};
+
+}  // namespace wardchalk::ui

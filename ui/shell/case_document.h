@@ -1,0 +1,34 @@
+#pragma once
+
+#include <QString>
+#include <optional>
+
+#include "core/number/refusal.h"
+#include "ui/form/case_editor.h"
+
+namespace wardchalk::ui {
+
+/// The file that the open case was read from or saved to, if any.
+class CaseDocument {
+ public:
+  explicit CaseDocument(CaseEditor& editor) : editor_(editor) {}
+
+  [[nodiscard]] const QString& file() const { return file_; }
+  /// The name without its folders; empty for a case that has no file.
+  [[nodiscard]] QString name() const;
+
+  /// Reads the file whole into the form. A file that is refused leaves form and document as they were.
+  [[nodiscard]] std::optional<Refusal> open(const QString& file);
+  /// The worked example takes the place of the case; it has no file.
+  void openExample();
+  /// Saves every entry as typed. Refuses while a field is refused: a case is never saved in part.
+  [[nodiscard]] std::optional<Refusal> save(const QString& file);
+  /// Empties the form and forgets the file.
+  void clear();
+
+ private:
+  CaseEditor& editor_;
+  QString file_;
+};
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,128 @@
+#include "ui/shell/desktop_program.h"
+
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QScreen>
+#include <QTemporaryDir>
+#include <cstring>
+#include <iostream>
+
+#include "core/words/sentences.h"
+#include "ui/shell/main_window.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr int done = 0;
+constexpr int unusable = 2;
+constexpr QSize pictureSize(1366, 768);
+
+QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
+
+int complain(const QString& text) {
+  std::cerr << "wardchalk: " << text.toStdString() << '\n';
+  return unusable;
+}
+
+bool isAskedFor(int argc, char** argv, const char* option) {
+  return std::any_of(argv + 1, argv + argc,
+                     [&](const char* argument) { return std::strcmp(argument, option) == 0; });
+}
+
+/// A picture, the version and the help need no display. They are drawn without one, so that they come out
+/// alike on every machine.
+void chooseDisplay(int argc, char** argv) {
+  const bool noWindow = isAskedFor(argc, argv, "--picture") || isAskedFor(argc, argv, "--version") ||
+                        isAskedFor(argc, argv, "--help") || isAskedFor(argc, argv, "-h") ||
+                        isAskedFor(argc, argv, "-v");
+  if (noWindow && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+}
+
+/// Whether there is a screen to open a window on; elsewhere than on Linux there always is.
+bool hasDisplay() {
+#ifdef Q_OS_LINUX
+  return qEnvironmentVariableIsSet("QT_QPA_PLATFORM") || !qEnvironmentVariableIsEmpty("DISPLAY") ||
+         !qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY");
+#else
+  return true;
+#endif
+}
+
+/// Answers nothing and tells the terminal: for pictures, where nobody sits at a window.
+class TerminalDialogs : public Dialogs {
+ public:
+  [[nodiscard]] QString fileToOpen(QWidget*) override { return {}; }
+  [[nodiscard]] QString fileToSave(QWidget*, const QString&) override { return {}; }
+  [[nodiscard]] Unsaved unsaved(QWidget*, const QString&) override { return Unsaved::keep; }
+  void tell(QWidget*, const QString&, const QString& text) override { complain(text); }
+};
+
+/// The window with the case, without a caret or a focus ring, in its usual size.
+int takePicture(const QString& caseFile, const QString& picture) {
+  const QTemporaryDir folder;
+  Settings settings(folder.filePath(QStringLiteral("settings.ini")));
+  TerminalDialogs dialogs;
+  MainWindow window(exactRules(), englishPhrases(), settings, dialogs);
+  if (!window.openFile(caseFile)) return unusable;
+  window.resize(pictureSize);
+  window.show();
+  QCoreApplication::processEvents();
+  if (QWidget* focused = QApplication::focusWidget()) focused->clearFocus();
+  if (!window.grab().save(picture, "PNG"))
+    return complain(tr("%1: the picture cannot be written.").arg(picture));
+  return done;
+}
+
+/// Whether a window of the usual size with its frame would reach beyond the screen, and hide the caution
+/// below it.
+bool isSmall(const QSize& screen) {
+  return screen.width() <= pictureSize.width() || screen.height() <= pictureSize.height() + 40;
+}
+
+int showWindow(const QStringList& files) {
+  Settings settings;
+  DesktopDialogs dialogs;
+  MainWindow window(exactRules(), englishPhrases(), settings, dialogs);
+  if (settings.geometry().isEmpty() && isSmall(window.screen()->availableSize()))
+    window.showMaximized();
+  else
+    window.show();
+  if (!files.isEmpty()) window.openFile(files.first());
+  return QApplication::exec();
+}
+
+}  // namespace
+
+int runDesktop(int argc, char** argv) {
+  chooseDisplay(argc, argv);
+  if (!hasDisplay())
+    return complain(
+        tr("there is no display to open a window on. wardchalk-console prints the working in a terminal."));
+  const QApplication application(argc, argv);
+  QCoreApplication::setApplicationName(QStringLiteral("wardchalk"));
+  QGuiApplication::setApplicationDisplayName(QStringLiteral("Wardchalk"));
+  QCoreApplication::setApplicationVersion(QStringLiteral(WARDCHALK_VERSION));
+  QCommandLineParser line;
+  line.setApplicationDescription(
+      tr("Checks a child's dose against the reference you enter and shows the working.\n"
+         "Checks only what is typed in; follow local policy, and have a second person check."));
+  line.addHelpOption();
+  line.addVersionOption();
+  const QCommandLineOption picture(QStringLiteral("picture"),
+                                   tr("Write a picture of the window: --picture CASE.json OUT.png"));
+  line.addOption(picture);
+  line.addPositionalArgument(QStringLiteral("CASE.json"), tr("Case file to open"),
+                             QStringLiteral("[CASE.json]"));
+  if (!line.parse(QCoreApplication::arguments())) return complain(line.errorText());
+  if (line.isSet(QStringLiteral("help"))) line.showHelp(done);
+  if (line.isSet(QStringLiteral("version"))) line.showVersion();
+  const QStringList files = line.positionalArguments();
+  if (files.size() != 2 && line.isSet(picture))
+    return complain(tr("--picture wants a case file and the name of the picture."));
+  if (line.isSet(picture)) return takePicture(files[0], files[1]);
+  if (files.size() > 1) return complain(tr("One case at a time."));
+  return showWindow(files);
+}
+
+}  // namespace wardchalk::ui

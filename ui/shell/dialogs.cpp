@@ -1,0 +1,45 @@
+#include "ui/shell/dialogs.h"
+
+#include <QCoreApplication>
+#include <QFileDialog>
+#include <QMessageBox>
+#include <QPushButton>
+
+namespace wardchalk::ui {
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Dialogs", text); }
+
+QString caseFilter() { return tr("Case files (*.json)"); }
+
+}  // namespace
+
+QString DesktopDialogs::fileToOpen(QWidget* parent) {
+  return QFileDialog::getOpenFileName(parent, tr("Open a case"), {}, caseFilter());
+}
+
+QString DesktopDialogs::fileToSave(QWidget* parent, const QString& suggested) {
+  return QFileDialog::getSaveFileName(parent, tr("Save the case"), suggested, caseFilter());
+}
+
+Unsaved DesktopDialogs::unsaved(QWidget* parent, const QString& question) {
+  QMessageBox box(QMessageBox::Question, tr("Entries are not saved"), question, QMessageBox::NoButton,
+                  parent);
+  const auto* save = box.addButton(tr("&Save first"), QMessageBox::AcceptRole);
+  const auto* discard = box.addButton(tr("&Empty the form"), QMessageBox::DestructiveRole);
+  QPushButton* keep = box.addButton(tr("&Keep the entries"), QMessageBox::RejectRole);
+  box.setDefaultButton(keep);
+  box.setEscapeButton(keep);
+  box.exec();
+  if (box.clickedButton() == save) return Unsaved::save;
+  return box.clickedButton() == discard ? Unsaved::discard : Unsaved::keep;
+}
+
+void DesktopDialogs::tell(QWidget* parent, const QString& title, const QString& text) {
+  QMessageBox box(QMessageBox::NoIcon, title, text, QMessageBox::Close, parent);
+  box.setTextFormat(Qt::PlainText);
+  box.exec();
+}
+
+}  // namespace wardchalk::ui

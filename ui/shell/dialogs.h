@@ -1,0 +1,35 @@
+#pragma once
+
+#include <QString>
+#include <cstdint>
+
+class QWidget;
+
+namespace wardchalk::ui {
+
+/// What a person answers when entries would be lost.
+enum class Unsaved : std::uint8_t { save, discard, keep };
+
+/// The questions that the window asks in dialogs; a test answers them itself.
+class Dialogs {
+ public:
+  virtual ~Dialogs() = default;
+
+  /// The file to open; empty when none was chosen.
+  [[nodiscard]] virtual QString fileToOpen(QWidget* parent) = 0;
+  /// The file to save to; empty when none was chosen.
+  [[nodiscard]] virtual QString fileToSave(QWidget* parent, const QString& suggested) = 0;
+  [[nodiscard]] virtual Unsaved unsaved(QWidget* parent, const QString& question) = 0;
+  virtual void tell(QWidget* parent, const QString& title, const QString& text) = 0;
+};
+
+/// The desktop's own dialogs.
+class DesktopDialogs : public Dialogs {
+ public:
+  [[nodiscard]] QString fileToOpen(QWidget* parent) override;
+  [[nodiscard]] QString fileToSave(QWidget* parent, const QString& suggested) override;
+  [[nodiscard]] Unsaved unsaved(QWidget* parent, const QString& question) override;
+  void tell(QWidget* parent, const QString& title, const QString& text) override;
+};
+
+}  // namespace wardchalk::ui

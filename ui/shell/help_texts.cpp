@@ -1,0 +1,41 @@
+#include "ui/shell/help_texts.h"
+
+#include <QCoreApplication>
+
+namespace wardchalk::ui {
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Help", text); }
+
+}  // namespace
+
+QString shortHelpText() {
+  return tr(
+      "Enter the child, the order, the reference and what is in hand, in the order of the papers. "
+      "The working stands beside the form; first it judges, then it measures.\n\n"
+      "A number is read when you press Enter or leave its field. Type the unit after the number (17.2 kg, "
+      "120 mg/m2/dose) or choose it. The line under a field says how it was understood, or what to write "
+      "instead.\n\n"
+      "Enter: next field. Shift+Enter: the field before. F6: between form and working. F7: the flag. "
+      "F8: every field, also the rarer ones. Ctrl+N: a new child; it cannot be undone.\n\n"
+      "SAFE means safe by the reference that was typed in. Checks that could not be made are named on the "
+      "flag.");
+}
+
+QString aboutText() {
+  return tr("Wardchalk %1\n\n"
+            "Works a child's dose by dimensional analysis, compares it with the reference you enter, and "
+            "shows every line.\n\n"
+            "For nurses, nursing students and their teachers. Not for parents or patients, and not for "
+            "resuscitation.\n\n"
+            "It checks only the figures that were typed in. The reference is your own; none is shipped. Who "
+            "the child is, "
+            "allergy, other medicines, kidney and liver are not checked. It takes the place of neither the "
+            "order, the "
+            "pharmacist, local policy, nor an independent second check by another person.\n\n"
+            "Nothing about a child is kept unless you save a case.")
+      .arg(QCoreApplication::applicationVersion());
+}
+
+}  // namespace wardchalk::ui

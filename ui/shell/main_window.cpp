@@ -1,0 +1,274 @@
+#include "ui/shell/main_window.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QCloseEvent>
+#include <QDragEnterEvent>
+#include <QMenuBar>
+#include <QMimeData>
+#include <QSplitter>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "core/check/work_out.h"
+#include "core/words/sentences.h"
+#include "core/words/working_text.h"
+#include "ui/form/field_table.h"
+#include "ui/form/form.h"
+#include "ui/shell/actions.h"
+#include "ui/shell/caution_bar.h"
+#include "ui/shell/help_texts.h"
+#include "ui/working/flag_widget.h"
+#include "ui/working/working_pane.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr QSize usualSize(1366, 768);
+constexpr int formWidth = 480;  // about a third of the usual window
+constexpr int zoomStep = 10;
+
+/// The one case file that is being dragged, or nothing.
+QString draggedFile(const QMimeData* data) {
+  const QList<QUrl> urls = data->urls();
+  return urls.size() == 1 ? urls.first().toLocalFile() : QString();
+}
+
+}  // namespace
+
+MainWindow::MainWindow(HouseRules rules, const Phrasebook& book, Settings& settings, Dialogs& dialogs,
+                       QWidget* parent)
+    : QMainWindow(parent),
+      rules_(std::move(rules)),
+      book_(book),
+      settings_(settings),
+      dialogs_(dialogs),
+      document_(editor_),
+      actions_(new Actions(menuBar(), this)) {
+  setAcceptDrops(true);
+  buildCentre();
+  bindFileActions();
+  bindEditActions();
+  bindViewActions();
+  bindHelpActions();
+  connectSides();
+  resize(usualSize);
+  restoreGeometry(settings_.geometry());
+  setUnitSystem(settings_.unitSystem());
+  setZoom(settings_.zoom());
+  nameWindow();
+  form_->focusLast();
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::buildCentre() {
+  auto* centre = new QWidget(this);
+  auto* column = new QVBoxLayout(centre);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  auto* sides = new QSplitter(Qt::Horizontal, centre);
+  sides->setChildrenCollapsible(false);
+  form_ = new Form(editor_, rules_, book_, sides);
+  pane_ = new WorkingPane(sides, book_);
+  pane_->setObjectName(QStringLiteral("working"));
+  sides->addWidget(form_);
+  sides->addWidget(pane_);
+  sides->setStretchFactor(0, 0);
+  sides->setStretchFactor(1, 1);
+  sides->setSizes({formWidth, usualSize.width() - formWidth});
+  column->addWidget(sides, 1);
+  column->addWidget(new CautionBar(QString::fromStdString(rules_.name), centre));
+  setCentralWidget(centre);
+}
+
+void MainWindow::bindFileActions() {
+  actions_->bind(ActionId::newChild, [this] { newChild(); });
+  actions_->bind(ActionId::open, [this] { openChosen(); });
+  actions_->bind(ActionId::save, [this] { save(); });
+  actions_->bind(ActionId::saveAs, [this] { saveAs(); });
+  actions_->bind(ActionId::quit, [this] { close(); });
+}
+
+void MainWindow::bindEditActions() {
+  QUndoStack& stack = editor_.undoStack();
+  QAction* undo = (*actions_)[ActionId::undo];
+  QAction* redo = (*actions_)[ActionId::redo];
+  undo->setEnabled(false);
+  redo->setEnabled(false);
+  connect(&stack, &QUndoStack::canUndoChanged, undo, &QAction::setEnabled);
+  connect(&stack, &QUndoStack::canRedoChanged, redo, &QAction::setEnabled);
+  actions_->bind(ActionId::undo, [this] { editor_.undoStack().undo(); });
+  actions_->bind(ActionId::redo, [this] { editor_.undoStack().redo(); });
+  actions_->bind(ActionId::copyWorking, [this] { copyWorking(); });
+}
+
+void MainWindow::bindViewActions() {
+  actions_->bind(ActionId::zoomIn, [this] { setZoom(settings_.zoom() + zoomStep); });
+  actions_->bind(ActionId::zoomOut, [this] { setZoom(settings_.zoom() - zoomStep); });
+  actions_->bind(ActionId::zoomReset, [this] { setZoom(100); });
+  actions_->bind(ActionId::otherSide, [this] { goToOtherSide(); });
+  actions_->bind(ActionId::goToFlag, [this] { goToWorking(); });
+  actions_->bind(ActionId::goToForm, [this] { form_->focusLast(); });
+  actions_->bind(ActionId::moreFields,
+                 [this] { form_->setUnfolded((*actions_)[ActionId::moreFields]->isChecked()); });
+  actions_->bind(ActionId::unitsMetric, [this] { setUnitSystem(UnitSystem::metric); });
+  actions_->bind(ActionId::unitsHousehold, [this] { setUnitSystem(UnitSystem::household); });
+  actions_->bind(ActionId::unitsNone, [this] { setUnitSystem(UnitSystem::none); });
+}
+
+void MainWindow::bindHelpActions() {
+  actions_->bind(ActionId::shortHelp,
+                 [this] { dialogs_.tell(this, tr("How to use this"), shortHelpText()); });
+  actions_->bind(ActionId::example, [this] { showExample(); });
+  actions_->bind(ActionId::about, [this] { dialogs_.tell(this, tr("About Wardchalk"), aboutText()); });
+}
+
+void MainWindow::connectSides() {
+  connect(&editor_, &CaseEditor::changed, this, &MainWindow::workAgain);
+  connect(&editor_.undoStack(), &QUndoStack::cleanChanged, this, &MainWindow::nameWindow);
+  connect(form_, &Form::pointedAt, pane_, &WorkingPane::light);
+  connect(form_, &Form::unitSystemChosen, this, &MainWindow::setUnitSystem);
+  connect(pane_, &WorkingPane::lit, form_, &Form::light);
+  connect(pane_, &WorkingPane::originActivated, this, &MainWindow::goToOrigin);
+  connect(pane_, &WorkingPane::exampleRequested, this, &MainWindow::showExample);
+}
+
+void MainWindow::workAgain() {
+  const CaseDraft& draft = editor_.draft();
+  sheet_ = workOut(draft.toCase(), rules_, draft.pendingPath());
+  if (draft.isEmpty())
+    pane_->showEmpty();
+  else
+    pane_->show(sheet_);
+}
+
+void MainWindow::nameWindow() {
+  const QString name = document_.name().isEmpty() ? tr("new child") : document_.name();
+  setWindowTitle(tr("%1[*] – Wardchalk", "name of the case file").arg(name));
+  setWindowModified(editor_.isModified());
+}
+
+/// Whether the entries may go: nothing was entered, or they are saved, or the user lets them go.
+bool MainWindow::mayLeave(const QString& question) {
+  if (!editor_.isModified() || editor_.draft().isEmpty()) return true;
+  switch (dialogs_.unsaved(this, question)) {
+    case Unsaved::save:
+      return save();
+    case Unsaved::discard:
+      return true;
+    case Unsaved::keep:
+      return false;
+  }
+  return false;
+}
+
+void MainWindow::newChild() {
+  if (!mayLeave(tr("The entries are not saved. Begin with a new child? It cannot be undone."))) return;
+  document_.clear();
+  nameWindow();
+  form_->focusField(QStringLiteral("child.height"));
+}
+
+void MainWindow::openChosen() {
+  const QString file = dialogs_.fileToOpen(this);
+  if (!file.isEmpty()) openFile(file);
+}
+
+bool MainWindow::openFile(const QString& file) {
+  if (!mayLeave(tr("The entries are not saved. Open another case in their place?"))) return false;
+  if (const auto refusal = document_.open(file)) {
+    tellRefusal(tr("The case was not opened"), file, *refusal);
+    return false;
+  }
+  nameWindow();
+  return true;
+}
+
+bool MainWindow::save() { return document_.file().isEmpty() ? saveAs() : saveTo(document_.file()); }
+
+bool MainWindow::saveAs() {
+  const QString suggested = document_.file().isEmpty() ? tr("case.json") : document_.file();
+  const QString file = dialogs_.fileToSave(this, suggested);
+  return !file.isEmpty() && saveTo(file);
+}
+
+bool MainWindow::saveTo(const QString& file) {
+  if (const auto refusal = document_.save(file)) {
+    tellRefusal(tr("The case was not saved"), file, *refusal);
+    form_->focusField(QString::fromStdString(refusal->path));
+    return false;
+  }
+  nameWindow();
+  return true;
+}
+
+void MainWindow::tellRefusal(const QString& title, const QString& file, const Refusal& refusal) {
+  QString text = file;
+  if (!refusal.path.empty()) text += QLatin1Char('\n') + QString::fromStdString(refusal.path);
+  dialogs_.tell(this, title, text + QLatin1Char('\n') + QString::fromStdString(sentence(refusal, book_)));
+}
+
+void MainWindow::showExample() {
+  if (!mayLeave(tr("The entries are not saved. Show the worked example in their place?"))) return;
+  document_.openExample();
+  nameWindow();
+}
+
+void MainWindow::copyWorking() {
+  QApplication::clipboard()->setText(QString::fromStdString(workingText(sheet_, book_)));
+}
+
+void MainWindow::setZoom(int percent) {
+  const int zoom = std::clamp(percent, leastZoom, mostZoom);
+  settings_.setZoom(zoom);
+  pane_->setZoom(zoom);
+}
+
+void MainWindow::setUnitSystem(UnitSystem system) {
+  settings_.setUnitSystem(system);
+  form_->showUnitSystem(system);
+  (*actions_)[ActionId::unitsMetric]->setChecked(system == UnitSystem::metric);
+  (*actions_)[ActionId::unitsHousehold]->setChecked(system == UnitSystem::household);
+  (*actions_)[ActionId::unitsNone]->setChecked(system == UnitSystem::none);
+  editor_.offer(system);
+}
+
+/// To the flag, or on the empty start to the first thing that takes the keyboard.
+void MainWindow::goToWorking() {
+  if (pane_->flag()->isVisible()) return pane_->flag()->setFocus(Qt::ShortcutFocusReason);
+  for (QWidget* one : pane_->findChildren<QWidget*>())
+    if (one->isVisible() && one->focusPolicy() != Qt::NoFocus) return one->setFocus(Qt::ShortcutFocusReason);
+}
+
+void MainWindow::goToOtherSide() {
+  const QWidget* focused = QApplication::focusWidget();
+  if (focused && form_->isAncestorOf(focused))
+    pane_->flag()->setFocus(Qt::ShortcutFocusReason);
+  else
+    form_->focusLast();
+}
+
+/// A number of the working leads to its field; what comes from a step or a constant has none.
+void MainWindow::goToOrigin(const QString& path) { form_->focusField(path); }
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  if (!mayLeave(tr("The entries are not saved. Close the window?"))) return event->ignore();
+  settings_.setGeometry(saveGeometry());
+  event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+  if (!draggedFile(event->mimeData()).isEmpty()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+  const QString file = draggedFile(event->mimeData());
+  if (file.isEmpty()) return;
+  event->acceptProposedAction();
+  openFile(file);
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,77 @@
+#pragma once
+
+#include <QMainWindow>
+
+#include "core/check/worksheet.h"
+#include "core/words/phrasebook.h"
+#include "ui/form/case_editor.h"
+#include "ui/shell/case_document.h"
+#include "ui/shell/dialogs.h"
+#include "ui/shell/settings.h"
+
+namespace wardchalk::ui {
+
+class Actions;
+class Form;
+class WorkingPane;
+
+/// The window: the form at the left, flag, amount and working at the right, the caution below. It hands what
+/// is typed to the core and the worksheet to the pane, and calculates nothing.
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+
+ public:
+  MainWindow(HouseRules rules, const Phrasebook& book, Settings& settings, Dialogs& dialogs,
+             QWidget* parent = nullptr);
+  ~MainWindow() override;
+
+  /// Opens a case file, or says why not and leaves the open case as it is.
+  bool openFile(const QString& file);
+
+  [[nodiscard]] CaseEditor& editor() { return editor_; }
+  /// What the pane shows.
+  [[nodiscard]] const Worksheet& worksheet() const { return sheet_; }
+
+ protected:
+  void closeEvent(QCloseEvent* event) override;
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
+
+ private:
+  void buildCentre();
+  void bindFileActions();
+  void bindEditActions();
+  void bindViewActions();
+  void bindHelpActions();
+  void connectSides();
+
+  void workAgain();
+  void nameWindow();
+  bool mayLeave(const QString& question);
+  void newChild();
+  void openChosen();
+  bool save();
+  bool saveAs();
+  bool saveTo(const QString& file);
+  void showExample();
+  void copyWorking();
+  void setZoom(int percent);
+  void setUnitSystem(UnitSystem system);
+  void goToWorking();
+  void goToOtherSide();
+  void goToOrigin(const QString& path);
+  void tellRefusal(const QString& title, const QString& file, const Refusal& refusal);
+
+  HouseRules rules_;
+  const Phrasebook& book_;
+  Settings& settings_;
+  Dialogs& dialogs_;
+  CaseEditor editor_;
+  CaseDocument document_;
+  Worksheet sheet_;
+  Actions* actions_;
+  Form* form_ = nullptr;
+  WorkingPane* pane_ = nullptr;
+};
+
+}  // namespace wardchalk::ui

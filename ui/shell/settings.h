@@ -1,0 +1,32 @@
+#pragma once
+
+#include <QByteArray>
+#include <QSettings>
+
+#include "core/record/case_draft.h"
+
+namespace wardchalk::ui {
+
+/// What is kept between two runs: the window's place, the unit system, the zoom. Nothing of a case, not even
+/// the name of a file.
+class Settings {
+ public:
+  /// Kept in this file; with no name, in the user's settings folder.
+  explicit Settings(const QString& file = {});
+
+  [[nodiscard]] QByteArray geometry() const;
+  void setGeometry(const QByteArray& geometry);
+  [[nodiscard]] UnitSystem unitSystem() const;
+  void setUnitSystem(UnitSystem system);
+  /// Percent, 80 to 300.
+  [[nodiscard]] int zoom() const;
+  void setZoom(int percent);
+
+ private:
+  QSettings store_;
+};
+
+inline constexpr int leastZoom = 80;
+inline constexpr int mostZoom = 300;
+
+}  // namespace wardchalk::ui

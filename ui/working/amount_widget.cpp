@@ -1,0 +1,81 @@
+#include "ui/working/amount_widget.h"
+
+#include <QLayout>
+#include <QPainter>
+
+#include "ui/working/amount_text.h"
+#include "ui/working/question_list.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+AmountWidget::AmountWidget(QWidget* parent, const Phrasebook& book)
+    : QWidget(parent), book_(book), questions_(new QuestionList(this, book)), text_(new AmountText(this)) {
+  connect(questions_, &QuestionList::ticked, this, [this] {
+    refresh();
+    Q_EMIT changed();
+  });
+  questions_->setQuestions({});
+}
+
+void AmountWidget::show(const Worksheet& sheet) {
+  const bool sameCase = sheet.given == given_ && sheet.rules == rules_;
+  AmountWords words = amountWords(sheet, book_);
+  if (words.measure.empty()) words.asks.clear();  // there is nothing to unfold
+  if (!sameCase || words.asks != words_.asks) {
+    QStringList questions;
+    for (const std::string& ask : words.asks) questions << held(ask);
+    questions_->setQuestions(questions);
+  }
+  given_ = sheet.given;
+  rules_ = sheet.rules;
+  words_ = std::move(words);
+  refresh();
+}
+
+void AmountWidget::voidTicks() { questions_->voidTicks(); }
+
+bool AmountWidget::showsAmount() const { return text_->showsAmount(); }
+
+QList<QWidget*> AmountWidget::focusOrder() const { return questions_->focusOrder() << text_; }
+
+void AmountWidget::refresh() {
+  AmountText::Content content{words_, {}, {}};
+  const auto count = static_cast<long>(words_.asks.size());
+  if (count > 0 && !questions_->allTicked())
+    content.before = held(say(book_, PhraseId::ask_before, {{"n", std::to_string(count)}}, count));
+  else if (count > 0)
+    content.done = held(say(book_, PhraseId::ask_done));
+  text_->show(content);
+}
+
+void AmountWidget::arrange(int width) {
+  const int above = questions_->isEmpty() ? 0 : questions_->layout()->totalHeightForWidth(width);
+  questions_->setGeometry(0, 0, width, above);
+  text_->setGeometry(0, above, width, text_->heightAt(width));
+}
+
+int AmountWidget::heightAt(int width) {
+  arrange(width);
+  return text_->geometry().bottom() + 2;  // one more for the line below
+}
+
+void AmountWidget::setScale(double scale) {
+  questions_->setScale(scale);
+  text_->setScale(scale);
+}
+
+void AmountWidget::setScheme(Scheme scheme) {
+  scheme_ = scheme;
+  questions_->setScheme(scheme);
+  text_->setScheme(scheme);
+  update();
+}
+
+void AmountWidget::resizeEvent(QResizeEvent*) { arrange(width()); }
+
+void AmountWidget::paintEvent(QPaintEvent*) {
+  QPainter(this).fillRect(rect(), boardPalette(scheme_)[Ink::edge]);
+}
+
+}  // namespace wardchalk::ui

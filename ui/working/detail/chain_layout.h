@@ -1,0 +1,40 @@
+#pragma once
+
+#include <QHash>
+#include <QString>
+#include <vector>
+
+#include "core/working/chain.h"
+#include "ui/working/box.h"
+
+namespace wardchalk::ui::detail {
+
+/// What stands after the equals sign of a chain, in words already chosen.
+struct ChainResult {
+  QString product;    ///< as near as it is printed: "84 mg in one dose"
+  bool exact = true;  ///< whether "=" may stand before it
+  QString rounded;    ///< after rounding by a house rule; empty when nothing was rounded
+  QString rule;       ///< "2 decimals"
+  QString origin;     ///< "step:bsa", so that the result lights up with the places that use it
+  QString under;      ///< for a root: the number under it as printed; empty when there is none
+  bool underExact = true;
+};
+
+/// A chain, which of its units are struck, what it comes to, and the words under its numbers.
+struct ChainParts {
+  const Chain& chain;
+  const std::vector<Cancellation>& pairs;
+  const ChainResult& result;
+  const QHash<QString, QString>& tags;
+};
+
+/// A chain set out in lines no wider than `width`.
+struct ChainBox {
+  Box box;
+  int lastStage = 0;  ///< the stage at which its last part appears
+};
+
+/// Factors appear at stage `stage`, each struck pair one later, then the product, then what it is rounded to.
+[[nodiscard]] ChainBox chainBox(const ChainParts& parts, const Metrics& metrics, double width, int stage);
+
+}  // namespace wardchalk::ui::detail

@@ -1,0 +1,100 @@
+#include "ui/working/detail/verdict_sign.h"
+
+#include <QPainter>
+#include <QPainterPath>
+
+namespace wardchalk::ui::detail {
+
+namespace {
+
+/// Scales a point of a 48 by 48 drawing into the rectangle.
+class Pad {
+ public:
+  explicit Pad(const QRectF& rect) : rect_(rect) {}
+  QPointF at(double x, double y) const {
+    return {rect_.left() + rect_.width() * x / 48, rect_.top() + rect_.height() * y / 48};
+  }
+  QRectF box(double x, double y, double width, double height) const {
+    return {at(x, y), at(x + width, y + height)};
+  }
+  double thick(double width) const { return rect_.width() * width / 48; }
+
+ private:
+  QRectF rect_;
+};
+
+QPen penOf(const QColor& ink, double width) {
+  return {ink, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin};
+}
+
+void paintTick(QPainter& painter, const Pad& pad, const QColor& ink) {
+  painter.setPen(penOf(ink, pad.thick(3)));
+  painter.drawRoundedRect(pad.box(3, 3, 42, 42), pad.thick(3), pad.thick(3));
+  painter.setPen(penOf(ink, pad.thick(5)));
+  painter.drawPolyline(QPolygonF({pad.at(13, 25), pad.at(21, 33), pad.at(36, 15)}));
+}
+
+void paintTriangle(QPainter& painter, const Pad& pad, const QColor& ink) {
+  painter.setPen(penOf(ink, pad.thick(3.4)));
+  painter.drawPolygon(QPolygonF({pad.at(24, 4), pad.at(45, 43), pad.at(3, 43)}));
+  painter.setPen(penOf(ink, pad.thick(4.6)));
+  painter.drawLine(pad.at(24, 18), pad.at(24, 29));
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(ink);
+  painter.drawEllipse(pad.box(21.2, 34, 5.6, 5.6));
+}
+
+void paintBarredCircle(QPainter& painter, const Pad& pad, const QColor& ink) {
+  painter.setPen(penOf(ink, pad.thick(5)));
+  painter.drawEllipse(pad.box(4.5, 4.5, 39, 39));
+  painter.drawLine(pad.at(10.5, 10.5), pad.at(37.5, 37.5));
+}
+
+void paintDots(QPainter& painter, const Pad& pad, const QColor& ink) {
+  QPen dashed = penOf(ink, pad.thick(2.4));
+  dashed.setDashPattern({3, 2.6});
+  painter.setPen(dashed);
+  painter.drawRoundedRect(pad.box(3, 9, 42, 30), pad.thick(5), pad.thick(5));
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(ink);
+  for (const double x : {12.0, 21.5, 31.0}) painter.drawEllipse(pad.box(x, 21.5, 5, 5));
+}
+
+}  // namespace
+
+void paintVerdictSign(QPainter& painter, VerdictKind verdict, const QRectF& rect,
+                      const FlagColours& colours) {
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setBrush(Qt::NoBrush);
+  const Pad pad(rect);
+  switch (verdict) {
+    case VerdictKind::safe:
+      paintTick(painter, pad, colours.ink);
+      break;
+    case VerdictKind::ask:
+      paintTriangle(painter, pad, colours.ink);
+      break;
+    case VerdictKind::unsafe:
+    case VerdictKind::notCovered:
+      paintBarredCircle(painter, pad, colours.ink);
+      break;
+    case VerdictKind::undecided:
+      paintDots(painter, pad, colours.ink);
+      break;
+  }
+  painter.restore();
+}
+
+void paintDashedOutline(QPainter& painter, const QRectF& rect, const QColor& ink) {
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  QPen dashed(ink, 1.6);
+  dashed.setDashPattern({5, 4});
+  painter.setPen(dashed);
+  painter.setBrush(Qt::NoBrush);
+  painter.drawRoundedRect(rect.adjusted(3, 3, -3, -3), 6, 6);
+  painter.restore();
+}
+
+}  // namespace wardchalk::ui::detail

@@ -1,0 +1,91 @@
+#include "ui/working/finding_row.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+
+#include "core/words/sentences.h"
+#include "ui/working/box.h"
+#include "ui/working/detail/verdict_sign.h"
+#include "ui/working/paint_drawing.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+/// The verdict that a finding of this severity forces, whose sign it carries; a note carries none.
+std::optional<VerdictKind> verdictOf(Severity severity) {
+  switch (severity) {
+    case Severity::undecided:
+      return VerdictKind::undecided;
+    case Severity::unsafe:
+      return VerdictKind::unsafe;
+    case Severity::notCovered:
+      return VerdictKind::notCovered;
+    case Severity::ask:
+      return VerdictKind::ask;
+    case Severity::note:
+      break;
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+FindingRow::FindingRow(QWidget* parent) : SpokenWidget(parent) {}
+
+void FindingRow::show(const Finding& finding, const Phrasebook& book) {
+  severity_ = finding.severity;
+  text_ = held(sentence(finding, book));
+  field_ = fromCore(finding.field);
+  setObjectName(QStringLiteral("finding_") + fromCore(idOf(finding.code)));
+  setSpoken(QString(text_).replace(QChar::Nbsp, u' '));
+  setCursor(field_.isEmpty() ? Qt::ArrowCursor : Qt::PointingHandCursor);
+  forget();
+}
+
+double FindingRow::layOutAt(int width) {
+  const Metrics metrics = metricsAt(width);
+  const double side = metrics.px(16);
+  const double left = metrics.px(14) + side + metrics.px(8);
+  const double air = metrics.px(3);
+  Box said = paragraph(text_, FontRole::finding, Ink::text, metrics, width - left - metrics.px(12));
+  const QFontMetricsF font(fontOf(metrics.type(FontRole::finding), {}));
+  const double height = said.height();
+  const double base = air + said.above;
+  sign_ = {metrics.px(14), base - font.capHeight() / 2 - side / 2, side, side};
+  drawing_ = Drawing();
+  drawing_.add(std::move(said.drawing), {left, base});
+  return height + 2 * air;
+}
+
+void FindingRow::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  if (const auto verdict = verdictOf(severity_)) {
+    const bool grave = severity_ == Severity::unsafe || severity_ == Severity::notCovered;
+    detail::paintVerdictSign(painter, *verdict, sign_,
+                             {palette()[Ink::board], palette()[grave ? Ink::fails : Ink::text]});
+  } else {
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(palette()[Ink::quiet]);
+    painter.drawEllipse(sign_.center(), sign_.width() * 0.17, sign_.width() * 0.17);
+  }
+  paintDrawing(painter, drawing_, palette(), {});
+  paintFocusRing(painter, palette()[Ink::focus]);
+}
+
+void FindingRow::mouseReleaseEvent(QMouseEvent* event) {
+  if (event->button() == Qt::LeftButton && !field_.isEmpty()) Q_EMIT originActivated(field_);
+}
+
+void FindingRow::keyPressEvent(QKeyEvent* event) {
+  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  if (enter && !field_.isEmpty())
+    Q_EMIT originActivated(field_);
+  else
+    SpokenWidget::keyPressEvent(event);
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,55 @@
+#include "ui/working/metrics.h"
+
+#include <QGuiApplication>
+#include <iterator>
+
+namespace wardchalk::ui {
+
+namespace {
+
+struct Size {
+  int pixels;
+  bool bold;
+  bool inChain;  ///< shrinks with the chain when that would not fit
+};
+
+/// In the order of FontRole.
+constexpr Size sizes[] = {
+    {14, true, false},   // disc
+    {15, true, false},   // question
+    {13, false, false},  // aside
+    {18, false, true},   // number
+    {20, true, true},    // result
+    {12, false, true},   // power
+    {22, true, true},    // big
+    {18, true, true},    // words
+    {15, true, false},   // badge
+    {12, false, false},  // tag
+    {12, true, true},    // letter
+    {12, false, false},  // figure
+    {12, true, false},   // mark
+    {15, false, false},  // body
+    {14, false, false},  // finding
+    {22, true, false},   // flag
+    {34, true, false},   // amount
+    {24, true, false},   // dose
+};
+static_assert(std::size(sizes) == static_cast<std::size_t>(FontRole::dose) + 1);
+
+}  // namespace
+
+Type Metrics::type(FontRole role) const {
+  const Size& size = sizes[static_cast<std::size_t>(role)];
+  const double scaled = size.pixels * scale * (size.inChain ? chainScale : 1);
+  return {qMax(1, qRound(scaled)), size.bold};
+}
+
+QFont fontOf(const Type& type, const QString& family) {
+  QFont font = family.isEmpty() ? QGuiApplication::font() : QFont(family);
+  font.setPixelSize(type.pixels);
+  font.setBold(type.bold);
+  font.setHintingPreference(QFont::PreferNoHinting);
+  return font;
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,118 @@
+#include "ui/working/question_list.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QGridLayout>
+#include <QLabel>
+#include <QSignalBlocker>
+#include <algorithm>
+
+#include "ui/working/metrics.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+/// Least height of what is clicked, at 100 %.
+constexpr int targetHeight = 32;
+
+}  // namespace
+
+QuestionList::QuestionList(QWidget* parent, const Phrasebook& book)
+    : QWidget(parent), book_(book), grid_(new QGridLayout(this)) {
+  grid_->setContentsMargins(14, 6, 14, 2);
+  grid_->setHorizontalSpacing(8);
+  grid_->setVerticalSpacing(4);
+  grid_->setColumnStretch(1, 1);
+  setAutoFillBackground(true);
+}
+
+void QuestionList::setQuestions(const QStringList& questions) {
+  for (const Row& row : rows_) {
+    delete row.tick;
+    delete row.question;
+    delete row.whom;
+  }
+  rows_.clear();
+  for (const QString& question : questions) addRow(question);
+  setVisible(!rows_.empty());
+}
+
+void QuestionList::addRow(const QString& question) {
+  const int at = static_cast<int>(rows_.size());
+  Row row{new QCheckBox(fromCore(say(book_, PhraseId::ask_asked)), this), new QLabel(question, this),
+          new QComboBox(this)};
+  row.question->setTextFormat(Qt::PlainText);
+  row.question->setWordWrap(true);
+  row.question->setBuddy(row.tick);
+  row.tick->setObjectName(QStringLiteral("asked_%1").arg(at));
+  row.tick->setAccessibleName(row.tick->text() + u' ' + QString(question).replace(QChar::Nbsp, u' '));
+  row.whom->setObjectName(QStringLiteral("whom_%1").arg(at));
+  row.whom->setAccessibleName(fromCore(say(book_, PhraseId::ask_whom)));
+  row.whom->setPlaceholderText(fromCore(say(book_, PhraseId::ask_chooseWhom)));
+  for (const PhraseId whom : {PhraseId::ask_prescriber, PhraseId::ask_pharmacist, PhraseId::ask_other})
+    row.whom->addItem(fromCore(say(book_, whom)));
+  row.whom->setCurrentIndex(-1);
+  style(row);
+  grid_->addWidget(row.tick, at, 0, Qt::AlignTop);
+  grid_->addWidget(row.question, at, 1, Qt::AlignVCenter);
+  grid_->addWidget(row.whom, at, 2, Qt::AlignTop);
+  connect(row.tick, &QCheckBox::toggled, this, &QuestionList::ticked);
+  rows_.push_back(row);
+}
+
+void QuestionList::voidTicks() {
+  for (const Row& row : rows_) {
+    const QSignalBlocker quiet(row.tick);
+    row.tick->setChecked(false);
+    row.whom->setCurrentIndex(-1);
+  }
+  Q_EMIT ticked();
+}
+
+bool QuestionList::allTicked() const {
+  return std::all_of(rows_.begin(), rows_.end(), [](const Row& row) { return row.tick->isChecked(); });
+}
+
+void QuestionList::style(const Row& row) const {
+  const Metrics metrics{0, scale_, {}, 1};
+  const QFont font = fontOf(metrics.type(FontRole::finding), {});
+  for (QWidget* widget : {static_cast<QWidget*>(row.tick), static_cast<QWidget*>(row.question),
+                          static_cast<QWidget*>(row.whom)}) {
+    widget->setFont(font);
+    widget->setMinimumHeight(qRound(metrics.px(targetHeight)));
+  }
+  // the edges of ticks and boxes are drawn in a shade of the window's colour, which would be lost on a dark
+  // board
+  QPalette edged = palette();
+  edged.setColor(QPalette::Window, boardPalette(scheme_)[Ink::quiet]);
+  row.tick->setPalette(edged);
+  row.whom->setPalette(edged);
+}
+
+QList<QWidget*> QuestionList::focusOrder() const {
+  QList<QWidget*> order;
+  for (const Row& row : rows_) order << row.tick << row.whom;
+  return order;
+}
+
+void QuestionList::setScale(double scale) {
+  scale_ = scale;
+  for (const Row& row : rows_) style(row);
+}
+
+void QuestionList::setScheme(Scheme scheme) {
+  scheme_ = scheme;
+  const BoardPalette& board = boardPalette(scheme);
+  QPalette colours = palette();
+  for (const QPalette::ColorRole role : {QPalette::Window, QPalette::Base, QPalette::Button})
+    colours.setColor(role, board[Ink::card]);
+  for (const QPalette::ColorRole role :
+       {QPalette::WindowText, QPalette::Text, QPalette::ButtonText, QPalette::PlaceholderText})
+    colours.setColor(role, board[Ink::text]);
+  setPalette(colours);
+  for (const Row& row : rows_) style(row);
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,74 @@
+#include "ui/working/spoken_widget.h"
+
+#include <QPainter>
+#include <cmath>
+
+#include "ui/working/detail/spoken_accessible.h"
+
+namespace wardchalk::ui {
+
+SpokenWidget::SpokenWidget(QWidget* parent, QAccessible::Role role) : QWidget(parent), role_(role) {
+  detail::installSpokenAccessible();
+  setFocusPolicy(Qt::StrongFocus);
+}
+
+void SpokenWidget::setScale(double scale) {
+  if (scale == scale_) return;
+  scale_ = scale;
+  forget();
+}
+
+void SpokenWidget::setScheme(Scheme scheme) {
+  if (scheme == scheme_) return;
+  scheme_ = scheme;
+  update();
+}
+
+int SpokenWidget::heightAt(int width) {
+  if (laidOutFor_ != width) {
+    height_ = static_cast<int>(std::ceil(layOutAt(width)));
+    laidOutFor_ = width;
+  }
+  return height_;
+}
+
+void SpokenWidget::setSpoken(const QString& text) {
+  if (text == spoken_) return;
+  const QString before = std::exchange(spoken_, text);
+  if (!QAccessible::isActive()) return;
+  QAccessibleTextUpdateEvent changed(this, 0, before, text);
+  QAccessible::updateAccessibility(&changed);
+  QAccessibleEvent named(this, QAccessible::NameChanged);
+  QAccessible::updateAccessibility(&named);
+}
+
+void SpokenWidget::forget() {
+  laidOutFor_ = -1;
+  update();
+}
+
+void SpokenWidget::paintFocusRing(QPainter& painter, const QColor& colour) const {
+  if (!hasFocus()) return;
+  constexpr double thick = 2.5;
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(QPen(colour, thick));
+  painter.setBrush(Qt::NoBrush);
+  painter.drawRoundedRect(QRectF(rect()).adjusted(thick / 2, thick / 2, -thick / 2, -thick / 2), 5, 5);
+}
+
+void SpokenWidget::resizeEvent(QResizeEvent* event) {
+  heightAt(width());
+  QWidget::resizeEvent(event);
+}
+
+void SpokenWidget::focusInEvent(QFocusEvent* event) {
+  QWidget::focusInEvent(event);
+  update();
+}
+
+void SpokenWidget::focusOutEvent(QFocusEvent* event) {
+  QWidget::focusOutEvent(event);
+  update();
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,55 @@
+#pragma once
+
+#include <QAccessible>
+#include <QWidget>
+
+#include "ui/theme/board_palette.h"
+#include "ui/working/metrics.h"
+
+namespace wardchalk::ui {
+
+/// A painted, read-only piece of text that takes the keyboard. What a screen reader says is `spoken()`; a
+/// change of it reaches a listening client as a change of name and of text. Its height follows from its
+/// width.
+class SpokenWidget : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit SpokenWidget(QWidget* parent, QAccessible::Role role = QAccessible::StaticText);
+
+  [[nodiscard]] const QString& spoken() const { return spoken_; }
+  [[nodiscard]] QAccessible::Role role() const { return role_; }
+
+  void setScale(double scale);
+  void setScheme(Scheme scheme);
+
+  /// The height that everything needs at this width. The work is done once for each width and text.
+  int heightAt(int width);
+
+ protected:
+  void setSpoken(const QString& text);
+  /// What is shown has changed and must be laid out again.
+  void forget();
+
+  [[nodiscard]] const BoardPalette& palette() const { return boardPalette(scheme_); }
+  [[nodiscard]] Scheme scheme() const { return scheme_; }
+  [[nodiscard]] Metrics metricsAt(int width) const { return {static_cast<double>(width), scale_, {}, 1}; }
+
+  /// Lays everything out for a width and says how high it is.
+  virtual double layOutAt(int width) = 0;
+
+  void paintFocusRing(QPainter& painter, const QColor& colour) const;
+  void resizeEvent(QResizeEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
+
+ private:
+  QString spoken_;
+  QAccessible::Role role_;
+  Scheme scheme_ = Scheme::light;
+  double scale_ = 1;
+  int laidOutFor_ = -1;
+  int height_ = 0;
+};
+
+}  // namespace wardchalk::ui

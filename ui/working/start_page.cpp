@@ -1,0 +1,61 @@
+#include "ui/working/start_page.h"
+
+#include <QPainter>
+#include <QPushButton>
+#include <algorithm>
+
+#include "ui/working/metrics.h"
+#include "ui/working/start_text.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+/// Lines longer than this, at 100 %, are hard to follow.
+constexpr double widestText = 720;
+
+}  // namespace
+
+StartPage::StartPage(QWidget* parent, const Phrasebook& book)
+    : QWidget(parent),
+      text_(new StartText(this, book)),
+      example_(new QPushButton(fromCore(say(book, PhraseId::start_example)), this)) {
+  example_->setObjectName(QStringLiteral("example"));
+  connect(example_, &QPushButton::clicked, this, &StartPage::exampleRequested);
+  setScale(1);
+}
+
+void StartPage::setScale(double scale) {
+  scale_ = scale;
+  text_->setScale(scale);
+  example_->setFont(fontOf(Metrics{0, scale, {}, 1}.type(FontRole::body), {}));
+  arrange();
+}
+
+void StartPage::setScheme(Scheme scheme) {
+  scheme_ = scheme;
+  text_->setScheme(scheme);
+  update();
+}
+
+/// The text stands in the upper third, its left edge where a card's text would begin.
+void StartPage::arrange() {
+  const int left = qRound(24 * scale_);
+  const int wide = std::min(width() - 2 * left, qRound(widestText * scale_));
+  const int high = text_->heightAt(wide);
+  const QSize button = example_->sizeHint().expandedTo({0, qRound(36 * scale_)});
+  const int free = height() - high - button.height() - qRound(16 * scale_);
+  const int top = std::max(qRound(8 * scale_), free / 3);
+  text_->setGeometry(left, top, wide, high);
+  example_->setGeometry(left + qRound(8 * scale_), top + high + qRound(12 * scale_),
+                        std::min(button.width(), wide), button.height());
+}
+
+void StartPage::resizeEvent(QResizeEvent*) { arrange(); }
+
+void StartPage::paintEvent(QPaintEvent*) {
+  QPainter(this).fillRect(rect(), boardPalette(scheme_)[Ink::board]);
+}
+
+}  // namespace wardchalk::ui

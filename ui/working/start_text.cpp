@@ -1,0 +1,43 @@
+#include "ui/working/start_text.h"
+
+#include <QPainter>
+#include <QStringList>
+
+#include "ui/working/box.h"
+#include "ui/working/paint_drawing.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+StartText::StartText(QWidget* parent, const Phrasebook& book)
+    : SpokenWidget(parent, QAccessible::StaticText),
+      title_(held(say(book, PhraseId::start_title))),
+      what_(held(say(book, PhraseId::start_what))),
+      first_(held(say(book, PhraseId::start_first))),
+      none_(held(say(book, PhraseId::start_none))) {
+  setObjectName(QStringLiteral("start"));
+  setSpoken(QStringList{title_, what_, first_, none_}.join(u' '));
+}
+
+double StartText::layOutAt(int width) {
+  const Metrics metrics = metricsAt(width);
+  const double pad = metrics.px(8);
+  const double room = width - 2 * pad;
+  Box text = column({paragraph(title_, FontRole::flag, Ink::text, metrics, room),
+                     paragraph(what_, FontRole::body, Ink::text, metrics, room),
+                     paragraph(first_, FontRole::body, Ink::text, metrics, room),
+                     paragraph(none_, FontRole::finding, Ink::quiet, metrics, room)},
+                    metrics.px(14));
+  const double height = text.height();
+  drawing_ = Drawing();
+  drawing_.add(std::move(text.drawing), {pad, pad + text.above});
+  return height + 2 * pad;
+}
+
+void StartText::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  paintDrawing(painter, drawing_, palette(), {});
+  paintFocusRing(painter, palette()[Ink::focus]);
+}
+
+}  // namespace wardchalk::ui

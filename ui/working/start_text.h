@@ -1,0 +1,28 @@
+#pragma once
+
+#include "core/words/phrasebook.h"
+#include "ui/working/drawing.h"
+#include "ui/working/spoken_widget.h"
+
+namespace wardchalk::ui {
+
+/// The words of the empty pane.
+class StartText : public SpokenWidget {
+  Q_OBJECT
+
+ public:
+  explicit StartText(QWidget* parent, const Phrasebook& book);
+
+ protected:
+  double layOutAt(int width) override;
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  QString title_;
+  QString what_;
+  QString first_;
+  QString none_;
+  Drawing drawing_;
+};
+
+}  // namespace wardchalk::ui

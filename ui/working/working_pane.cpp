@@ -1,0 +1,265 @@
+#include "ui/working/working_pane.h"
+
+#include <QEvent>
+#include <QPainter>
+#include <QPointer>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <algorithm>
+
+#include "ui/working/amount_widget.h"
+#include "ui/working/finding_row.h"
+#include "ui/working/flag_widget.h"
+#include "ui/working/start_page.h"
+#include "ui/working/step_card.h"
+#include "ui/working/step_views.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+/// Space round and between the cards, at 100 %.
+constexpr double cardGap = 8;
+
+/// When flag and amount would leave less than this share of the height to the working, the amount scrolls
+/// with it.
+constexpr double leastWorkingShare = 0.45;
+
+/// A finding that the flag says already, or that stands as a question to tick, is not said again.
+bool isSaidElsewhere(const Worksheet& sheet, std::size_t index, bool asksForAmount) {
+  return sheet.deciding == index || (asksForAmount && sheet.findings[index].severity == Severity::ask);
+}
+
+}  // namespace
+
+WorkingPane::WorkingPane(QWidget* parent, const Phrasebook& book)
+    : QWidget(parent),
+      book_(book),
+      start_(new StartPage(this, book)),
+      flag_(new FlagWidget(this, book)),
+      amount_(new AmountWidget(this, book)),
+      scroll_(new QScrollArea(this)),
+      column_(new QWidget) {
+  scroll_->setFrameShape(QFrame::NoFrame);
+  scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll_->setVerticalScrollBarPolicy(
+      Qt::ScrollBarAlwaysOn);  // so that its coming and going never lays out anew
+  scroll_->setFocusPolicy(Qt::NoFocus);
+  scroll_->setWidget(column_);
+  connectParts();
+  applyScheme();
+  showEmpty();
+}
+
+void WorkingPane::connectParts() {
+  connect(start_, &StartPage::exampleRequested, this, &WorkingPane::exampleRequested);
+  connect(flag_, &FlagWidget::originActivated, this, &WorkingPane::activate);
+  connect(amount_, &AmountWidget::changed, this, &WorkingPane::arrange);
+}
+
+void WorkingPane::showEmpty() {
+  empty_ = true;
+  amount_->voidTicks();
+  start_->setVisible(true);
+  for (QWidget* part :
+       {static_cast<QWidget*>(flag_), static_cast<QWidget*>(amount_), static_cast<QWidget*>(scroll_)})
+    part->hide();
+  arrange();
+}
+
+void WorkingPane::show(const Worksheet& sheet) {
+  empty_ = false;
+  start_->hide();
+  flag_->show(sheet);
+  amount_->show(sheet);
+  showFindings(sheet);
+  showSteps(stepViews(sheet, book_));
+  orderFocus();
+  for (QWidget* part :
+       {static_cast<QWidget*>(flag_), static_cast<QWidget*>(amount_), static_cast<QWidget*>(scroll_)})
+    part->setVisible(true);
+  arrange();
+}
+
+void WorkingPane::showFindings(const Worksheet& sheet) {
+  std::size_t used = 0;
+  for (std::size_t i = 0; i < sheet.findings.size(); ++i) {
+    if (isSaidElsewhere(sheet, i, amount_->asks())) continue;
+    if (used == findings_.size()) findings_.push_back(makeFinding());
+    findings_[used++]->show(sheet.findings[i], book_);
+  }
+  while (findings_.size() > used) {
+    delete findings_.back();
+    findings_.pop_back();
+  }
+}
+
+FindingRow* WorkingPane::makeFinding() {
+  auto* row = new FindingRow(column_);
+  row->setScheme(scheme_);
+  row->setScale(zoom_ / 100.0);
+  connect(row, &FindingRow::originActivated, this, &WorkingPane::activate);
+  row->setVisible(true);
+  return row;
+}
+
+/// A card stays with its step as long as the step is there.
+void WorkingPane::showSteps(const std::vector<StepView>& views) {
+  std::vector<StepCard*> before = std::exchange(cards_, {});
+  for (const StepView& view : views) {
+    const auto known = std::find_if(before.begin(), before.end(), [&](StepCard* card) {
+      return card && card->view().step.id == view.step.id;
+    });
+    StepCard* card = known == before.end() ? makeCard() : std::exchange(*known, nullptr);
+    card->show(view);
+    card->setVisible(true);  // only now: a card without a step has nothing to lay out
+    cards_.push_back(card);
+  }
+  for (StepCard* card : before) delete card;
+}
+
+/// Tab goes down the pane as the eye does, whatever was made first.
+void WorkingPane::orderFocus() {
+  QWidget* last = flag_;
+  const auto next = [&](QWidget* widget) { setTabOrder(std::exchange(last, widget), widget); };
+  for (QWidget* widget : amount_->focusOrder()) next(widget);
+  for (FindingRow* row : findings_) next(row);
+  for (StepCard* card : cards_) next(card);
+}
+
+StepCard* WorkingPane::makeCard() {
+  auto* card = new StepCard(column_);
+  card->setScheme(scheme_);
+  card->setScale(zoom_ / 100.0);
+  connect(card, &StepCard::originActivated, this, &WorkingPane::activate);
+  connect(card, &StepCard::lit, this, [this](const QString& origin) {
+    light(origin);
+    Q_EMIT lit(origin);
+  });
+  connect(card, &StepCard::neighbourWanted, this,
+          [this, card](int direction) { focusNeighbour(card, direction); });
+  return card;
+}
+
+void WorkingPane::light(const QString& path) {
+  for (StepCard* card : cards_) card->light(path);
+}
+
+void WorkingPane::voidTicks() { amount_->voidTicks(); }
+
+/// A number that comes from an earlier step leads to that step's card; everything else is for the form.
+void WorkingPane::activate(const QString& origin) {
+  if (!origin.startsWith(QStringLiteral("step:"))) return Q_EMIT originActivated(origin);
+  const QString id = origin.mid(5);
+  for (StepCard* card : cards_) {
+    if (fromCore(idOf(card->view().step.id)) != id) continue;
+    card->setFocus(Qt::OtherFocusReason);
+    reveal(card);
+  }
+}
+
+void WorkingPane::focusNeighbour(StepCard* card, int direction) {
+  const auto at = std::find(cards_.begin(), cards_.end(), card) - cards_.begin() + direction;
+  if (at < 0 || at >= static_cast<std::ptrdiff_t>(cards_.size())) return;
+  StepCard* next = cards_[static_cast<std::size_t>(at)];
+  next->setFocus(direction > 0 ? Qt::TabFocusReason : Qt::BacktabFocusReason);
+  reveal(next);
+}
+
+void WorkingPane::reveal(QWidget* widget) { scroll_->ensureWidgetVisible(widget, 0, 8); }
+
+void WorkingPane::setZoom(int percent) {
+  const int wanted = std::clamp(percent, leastZoom, mostZoom);
+  if (wanted == zoom_) return;
+  zoom_ = wanted;
+  applyScale();
+  arrange();
+}
+
+void WorkingPane::applyScale() {
+  const double scale = zoom_ / 100.0;
+  start_->setScale(scale);
+  flag_->setScale(scale);
+  amount_->setScale(scale);
+  for (FindingRow* row : findings_) row->setScale(scale);
+  for (StepCard* card : cards_) card->setScale(scale);
+}
+
+void WorkingPane::applyScheme() {
+  scheme_ = schemeFor(QWidget::palette());
+  start_->setScheme(scheme_);
+  flag_->setScheme(scheme_);
+  amount_->setScheme(scheme_);
+  for (FindingRow* row : findings_) row->setScheme(scheme_);
+  for (StepCard* card : cards_) card->setScheme(scheme_);
+  QPalette board = column_->palette();
+  board.setColor(QPalette::Window, boardPalette(scheme_)[Ink::board]);
+  column_->setPalette(board);
+  column_->setAutoFillBackground(true);
+  scroll_->viewport()->setPalette(board);
+}
+
+void WorkingPane::arrange() {
+  if (empty_) return start_->setGeometry(rect());
+  const int flagHigh = flag_->heightAt(width());
+  flag_->setGeometry(0, 0, width(), flagHigh);
+  const int amountHigh = amount_->heightAt(width());
+  const bool inColumn = height() - flagHigh - amountHigh < height() * leastWorkingShare;
+  moveAmount(inColumn);
+  if (!inColumn) amount_->setGeometry(0, flagHigh, width(), amountHigh);
+  const int top = inColumn ? flagHigh : flagHigh + amountHigh;
+  scroll_->setGeometry(0, top, width(), std::max(0, height() - top));
+  // room is kept for the scroll bar, so that its coming and going never lays out anew
+  arrangeColumn(width() - scroll_->verticalScrollBar()->sizeHint().width(), inColumn);
+}
+
+/// Keeps the keyboard where it is: a tick that unfolds the amount must not lose it.
+void WorkingPane::moveAmount(bool intoColumn) {
+  QWidget* home = intoColumn ? column_ : static_cast<QWidget*>(this);
+  if (amount_->parentWidget() == home) return;
+  QPointer<QWidget> focused = amount_->isAncestorOf(focusWidget()) ? focusWidget() : nullptr;
+  amount_->setParent(home);
+  amount_->setVisible(true);
+  if (focused) focused->setFocus(Qt::OtherFocusReason);
+}
+
+void WorkingPane::arrangeColumn(int width, bool amountInColumn) {
+  const int gap = qRound(cardGap * zoom_ / 100.0);
+  int y = 0;
+  if (amountInColumn) {
+    const int high = amount_->heightAt(width);
+    amount_->setGeometry(0, 0, width, high);
+    y += high;
+  }
+  y += gap / 2;
+  for (FindingRow* row : findings_) {
+    const int high = row->heightAt(width);
+    row->setGeometry(0, y, width, high);
+    y += high;
+  }
+  y += findings_.empty() ? gap - gap / 2 : gap / 2;
+  const int cardWidth = std::max(1, width - 2 * gap);
+  for (StepCard* card : cards_) {
+    const int high = card->heightAt(cardWidth);
+    card->setGeometry(gap, y, cardWidth, high);
+    y += high + gap;
+  }
+  column_->resize(width, y);
+}
+
+void WorkingPane::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  arrange();
+}
+
+void WorkingPane::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange) applyScheme();
+}
+
+void WorkingPane::paintEvent(QPaintEvent*) {
+  QPainter(this).fillRect(rect(), boardPalette(scheme_)[Ink::board]);
+}
+
+}  // namespace wardchalk::ui
