@@ -9,6 +9,7 @@
 #include <QPainter>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/words/read_back.h"
 #include "ui/form/choice_box.h"
@@ -47,7 +48,7 @@ FieldEdit::FieldEdit(const FieldSpec& spec, const Phrasebook& book, QWidget* par
   setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   setMinimumWidth(1);
   auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
+  column->setContentsMargins(1, 0, 1, 1);  // room for the edges of the boxes
   column->setSpacing(2);
   label_ = new QLabel(labelOf(spec), this);
   label_->setObjectName(path() + QLatin1String(":label"));
@@ -207,6 +208,11 @@ void FieldEdit::say(const QString& text, QuietLine::Tone tone) {
 
 QString FieldEdit::line() const { return line_->said(); }
 
+int FieldEdit::columns() const {
+  constexpr int half = 6;
+  return line_->tone() == QuietLine::Tone::refused ? std::max(spec_.columns, half) : spec_.columns;
+}
+
 void FieldEdit::setLit(bool lit) {
   if (lit_ == lit) return;
   lit_ = lit;
@@ -318,12 +324,19 @@ void FieldEdit::leaveEvent(QEvent* event) {
   Q_EMIT pointedAt(QString());
 }
 
+/// The edges of the boxes stand out from the form 3:1, also where the desktop's style draws them fainter; and
+/// the field that is pointed at in the working is marked.
 void FieldEdit::paintEvent(QPaintEvent*) {
-  if (!lit_) return;
   const BoardPalette& inks = boardPalette(schemeFor(palette()));
   QPainter painter(this);
-  painter.fillRect(rect(), inks[Ink::lit]);
-  painter.fillRect(QRect(0, 0, 3, height()), inks[Ink::focus]);
+  if (lit_) {
+    painter.fillRect(rect(), inks[Ink::lit]);
+    painter.fillRect(QRect(0, 0, 3, height()), inks[Ink::focus]);
+  }
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(inks[Ink::quiet]);
+  for (const QWidget* stop : stops())
+    if (stop != flag_) painter.drawRoundedRect(QRectF(stop->geometry()).adjusted(-0.5, -0.5, 0.5, 0.5), 3, 3);
 }
 
 }  // namespace wardchalk::ui

@@ -34,6 +34,8 @@ class FieldEdit : public QWidget {
 
   void say(const QString& text, QuietLine::Tone tone);
   [[nodiscard]] QString line() const;
+  /// Columns the field takes, of twelve; a narrow one takes half the row while it must say why it is refused.
+  [[nodiscard]] int columns() const;
   /// Whether a number of the working that came from this field is pointed at.
   void setLit(bool lit);
 

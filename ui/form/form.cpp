@@ -145,6 +145,7 @@ void Form::refresh() {
   const Case inputs = draft.toCase();
   const QList<FieldEdit*> shown = inView();
   for (FieldEdit* field : shown) sayLine(*field, inputs, field == shown.last());
+  arrange();  // a refusal may need more room
 }
 
 void Form::sayLine(FieldEdit& field, const Case& inputs, bool last) {

@@ -94,14 +94,15 @@ void FormGroup::fillUp(QHBoxLayout* row, int unused) {
 }
 
 void FormGroup::arrange(const QList<FieldEdit*>& inView) {
-  if (inView == arranged_ && !inView.isEmpty()) return;
-  arranged_ = inView;
+  QList<std::pair<FieldEdit*, int>> wanted;
+  for (FieldEdit* field : inView) wanted.append({field, field->columns()});
+  if (wanted == arranged_ && !wanted.isEmpty()) return;
+  arranged_ = wanted;
   clearRows();
   for (FieldEdit* field : std::as_const(fields_)) field->setVisible(inView.contains(field));
   int left = 0;
   QHBoxLayout* row = nullptr;
-  for (FieldEdit* field : inView) {
-    const int width = field->spec().columns;
+  for (const auto& [field, width] : std::as_const(arranged_)) {
     if (width > left) {
       if (row) fillUp(row, left);
       row = addRow();

@@ -51,7 +51,7 @@ class FormGroup : public QWidget {
   QToolButton* more_;
   QVBoxLayout* rows_;
   QList<FieldEdit*> fields_;
-  QList<FieldEdit*> arranged_;
+  QList<std::pair<FieldEdit*, int>> arranged_;  // with the columns each took
   bool unfolded_ = false;
 };
 

@@ -24,6 +24,7 @@ QString keptTogether(QString text) {
 QuietLine::QuietLine(QWidget* parent) : QLabel(parent) {
   setTextFormat(Qt::PlainText);
   setWordWrap(true);
+  setIndent(0);
   setAlignment(Qt::AlignLeft | Qt::AlignTop);
   QFont small = font();
   small.setPointSizeF(small.pointSizeF() * 0.9);
@@ -36,7 +37,7 @@ void QuietLine::say(const QString& text, Tone tone) {
   if (text == said_ && tone == tone_) return;
   said_ = text;
   tone_ = tone;
-  setIndent(tone == Tone::refused ? refusedIndent : 0);
+  setContentsMargins(tone == Tone::refused ? refusedIndent : 0, 0, 0, 0);
   setText(keptTogether(text));
   applyInk();
   updateGeometry();

@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QScreen>
 #include <QTemporaryDir>
 #include <cstring>
 #include <iostream>
@@ -73,11 +74,20 @@ int takePicture(const QString& caseFile, const QString& picture) {
   return done;
 }
 
+/// Whether a window of the usual size with its frame would reach beyond the screen, and hide the caution
+/// below it.
+bool isSmall(const QSize& screen) {
+  return screen.width() <= pictureSize.width() || screen.height() <= pictureSize.height() + 40;
+}
+
 int showWindow(const QStringList& files) {
   Settings settings;
   DesktopDialogs dialogs;
   MainWindow window(exactRules(), englishPhrases(), settings, dialogs);
-  window.show();
+  if (settings.geometry().isEmpty() && isSmall(window.screen()->availableSize()))
+    window.showMaximized();
+  else
+    window.show();
   if (!files.isEmpty()) window.openFile(files.first());
   return QApplication::exec();
 }

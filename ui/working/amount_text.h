@@ -40,6 +40,7 @@ class AmountText : public SpokenWidget {
   QString done_;
   QString measure_;
   QString dose_;
+  QString run_;
   QString label_;
   QString device_;
   QString when_;

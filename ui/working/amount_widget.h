@@ -33,6 +33,9 @@ class AmountWidget : public QWidget {
   /// Whether an amount can be read now.
   [[nodiscard]] bool showsAmount() const;
 
+  /// Whether there are questions to tick before an amount is shown.
+  [[nodiscard]] bool asks() const { return !words_.asks.empty(); }
+
   /// What takes the keyboard, in reading order.
   [[nodiscard]] QList<QWidget*> focusOrder() const;
 

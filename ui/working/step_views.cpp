@@ -57,16 +57,23 @@ class ViewBuilder {
     }
     view.product = held(unrounded);
     view.productExact = exact;
-    view.rounding = held(say(book_, PhraseId::rounding_decimals, {{"n", std::to_string(rounding->decimals)}},
-                             rounding->decimals));
+    const int decimals = rounding->decimals;
+    view.rounding = held(
+        decimals == 0 ? say(book_, PhraseId::rounding_whole)
+                      : say(book_, PhraseId::rounding_decimals, {{"n", std::to_string(decimals)}}, decimals));
   }
 
   void addSolved(StepView& view, const Solved& solved) {
     addTags(view, solved.chain);
     const Number& exact = solved.product.exact;
     const std::string units = unitsText(view.step.lookingFor, Spelling::printed);
-    if (!solved.chain.rooted)
-      return addRounding(view, show(exact, Grouping::commas).text + " " + units, show(exact).exact);
+    if (!solved.chain.rooted) {
+      std::string unrounded = amountText(exact, -1, view.step.lookingFor, book_);
+      if (!show(exact).exact) unrounded.erase(0, std::string_view("≈").size());
+      addRounding(view, unrounded, show(exact).exact);
+      if (solved.result == exact) view.rounding.clear();  // it needed none
+      return;
+    }
     const ShownNumber under = show(exact, Grouping::commas);
     view.underRoot = fromCore(under.text);
     view.underRootExact = under.exact;

@@ -27,10 +27,8 @@ constexpr double cardGap = 8;
 constexpr double leastWorkingShare = 0.45;
 
 /// A finding that the flag says already, or that stands as a question to tick, is not said again.
-bool isSaidElsewhere(const Worksheet& sheet, std::size_t index) {
-  if (sheet.deciding == index) return true;
-  const bool asksForAmount = sheet.give && sheet.give->measured && sheet.verdict == VerdictKind::ask;
-  return asksForAmount && sheet.findings[index].severity == Severity::ask;
+bool isSaidElsewhere(const Worksheet& sheet, std::size_t index, bool asksForAmount) {
+  return sheet.deciding == index || (asksForAmount && sheet.findings[index].severity == Severity::ask);
 }
 
 }  // namespace
@@ -87,7 +85,7 @@ void WorkingPane::show(const Worksheet& sheet) {
 void WorkingPane::showFindings(const Worksheet& sheet) {
   std::size_t used = 0;
   for (std::size_t i = 0; i < sheet.findings.size(); ++i) {
-    if (isSaidElsewhere(sheet, i)) continue;
+    if (isSaidElsewhere(sheet, i, amount_->asks())) continue;
     if (used == findings_.size()) findings_.push_back(makeFinding());
     findings_[used++]->show(sheet.findings[i], book_);
   }

@@ -98,6 +98,8 @@ INSTANTIATE_TEST_SUITE_P(
                       Row{"to nothing", strength, "1:0", ratioStrength},
                       Row{"half a ratio", strength, "1:", ratioStrength},
                       Row{"bad commas", strength, "1:10,00", ratioStrength},
+                      Row{"a late comma", strength, "1:10000,000", ratioStrength},
+                      Row{"a point among thousands", strength, "1:1,0.5", ratioStrength},
                       Row{"two ratios", strength, "1:10:100", ratioStrength},
                       Row{"ratio as a dose", dose, "1:1000", ratioStrength, "1 mg/mL"},
                       Row{"ratio as a concentration", "reference.max_concentration", "1:1000", ratioStrength,

@@ -58,6 +58,8 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"qh", schedule, "qh", scheduleUnknown, "every 1 h"},
         Row{"every", schedule, "every", scheduleUnknown},
         Row{"every 12", schedule, "every 12", scheduleUnknown},
+        Row{"range cut short", schedule, "every 4 to", scheduleUnknown},
+        Row{"times range cut short", schedule, "3 to", scheduleUnknown},
         Row{"every month", schedule, "every 1 month", scheduleUnknown},
         Row{"every 12 mg", schedule, "every 12 mg", scheduleUnknown},
         Row{"3 times", schedule, "3 times", scheduleUnknown},

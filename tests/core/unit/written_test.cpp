@@ -110,6 +110,16 @@ TEST(ReadWritten, keepsPartsApart) {
   EXPECT_TRUE(written->per.empty());
 }
 
+TEST(ReadWritten, quotesThePieceThatIsWrong) {
+  EXPECT_EQ(readWritten("120 mg/0 mL").refusal().typed, "0 mL");
+  EXPECT_EQ(readWritten("120 mg/0 mL/dose").refusal().typed, "0 mL");
+  EXPECT_EQ(readWritten("120 mg/5 cc").refusal().typed, "cc");
+  EXPECT_EQ(readWritten("8 lb 3oz").refusal().typed, "3oz");
+  EXPECT_EQ(readWritten("1,5 mg").refusal().typed, "1,5");
+  EXPECT_EQ(readWritten("2 dL").refusal().typed, "2 dL");
+  EXPECT_EQ(readWritten("2 g total").refusal().typed, "total");
+}
+
 TEST(ReadWritten, readsARatioOnlyForMedicine) {
   EXPECT_EQ(idOf(readWritten("1:1000").refusal().code), "not-a-number");
   EXPECT_EQ(idOf(readWrittenDrug("1:1000").refusal().code), "ratio-strength");

@@ -151,6 +151,15 @@ std::vector<SampleCase> all() {
              {"stock.kind", "liquid"},
              {"stock.strength", "30 mg/1 mL"}}),
        exact},
+      {"infusion",
+       with(household(), {{"order.route", "intravenous"},
+                          {"infusion.volume", "50 mL"},
+                          {"infusion.over", "45 min"},
+                          {"infusion.drop_factor", "20 drop/mL"},
+                          {"reference.max_concentration", "5 mg/mL"},
+                          {"reference.min_infusion_time", "30 min"}}),
+       exact},
+      {"bag", with(rate(), {{"stock.kind", "liquid"}, {"stock.strength", "4 mg/250 mL"}}), exact},
       {"empty", Case{}, exact},
   };
 }

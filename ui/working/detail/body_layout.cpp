@@ -64,7 +64,7 @@ std::vector<Piece> formulaPieces(const StepView& view, const SurfaceByFormula& f
     Box said = paragraph(text, last ? FontRole::result : FontRole::number, Ink::text, metrics, width * 0.9);
     if (last) said.drawing.hits.push_back({said.rect(), result.origin, text, 0});
     Piece piece =
-        glued(sign, std::move(said), last && rounds ? quietBox(result.rule, metrics) : Box(), metrics);
+        glued(sign, std::move(said), last && rounds ? quietBox(result.rule, metrics, width) : Box(), metrics);
     piece.body.drawing.setStage(stage);
     piece.tag.drawing.setStage(stage);
     pieces.push_back(std::move(piece));

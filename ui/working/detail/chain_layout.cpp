@@ -148,7 +148,7 @@ class ChainSetter {
     pieces.push_back(statement(equals(result.exact), resultText(result.product, last), productStage()));
     if (last) return pieces;
     Piece rounding = statement(QStringLiteral("→"), resultText(result.rounded, true), lastStage());
-    rounding.tag = quietBox(result.rule, metrics_);
+    rounding.tag = quietBox(result.rule, metrics_, width_);
     rounding.tag.drawing.setStage(lastStage());
     pieces.push_back(std::move(rounding));
     return pieces;

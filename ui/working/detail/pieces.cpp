@@ -67,7 +67,7 @@ Box tagsBox(const std::vector<const Term*>& terms, const QHash<QString, QString>
     const QString word = tags.value(origin);
     if (word.isEmpty() || said.contains(word)) continue;
     said << word;
-    if (!words.empty()) words.push_back(quietBox(QStringLiteral("·"), metrics));
+    if (!words.empty()) words.push_back(quietBox(QStringLiteral("·"), metrics, width));
     Box box = paragraph(word, FontRole::tag, Ink::accent, metrics, width);
     box.drawing.hits.push_back({box.rect(), origin, word, 0});
     words.push_back(std::move(box));
@@ -75,8 +75,8 @@ Box tagsBox(const std::vector<const Term*>& terms, const QHash<QString, QString>
   return wrapped(std::move(words), metrics.px(4), metrics.px(1), width);
 }
 
-Box quietBox(const QString& word, const Metrics& metrics) {
-  return textBox(word, FontRole::tag, Ink::quiet, metrics);
+Box quietBox(const QString& word, const Metrics& metrics, double width) {
+  return paragraph(word, FontRole::tag, Ink::quiet, metrics, width);
 }
 
 }  // namespace wardchalk::ui::detail

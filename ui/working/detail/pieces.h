@@ -26,6 +26,6 @@ struct Piece {
                           const Metrics& metrics, double width);
 
 /// A quiet word under something that comes from nowhere: "2 decimals".
-[[nodiscard]] Box quietBox(const QString& word, const Metrics& metrics);
+[[nodiscard]] Box quietBox(const QString& word, const Metrics& metrics, double width);
 
 }  // namespace wardchalk::ui::detail

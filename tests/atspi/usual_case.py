@@ -1,0 +1,148 @@
+#!/usr/bin/env python3
+"""Drives the real program as a screen reader's user would: by keyboard, reading only what an AT-SPI client can read.
+
+Types the usual case into the form and reads the flag, its reason, the amount and the sentence of every step. Usage:
+usual_case.py PROGRAM. Needs an X display with a window manager and a session bus (see `run_with_desktop`).
+"""
+import subprocess
+import sys
+import time
+
+import gi
+
+gi.require_version("Atspi", "2.0")
+from gi.repository import Atspi  # noqa: E402
+
+PATIENCE = 20  # seconds; nothing here waits for time, only for conditions
+
+# What is typed from the first field on, Enter after each; an empty one is left as it is.
+KEYS = ["103 cm", "17.2 kg", "", "", "Plover", "oral", "80 mg/dose", "every 12 h", "", "120 mg/m2/dose", "", "every 12 h",
+        "Bench list, p. 4", "liquid", "25 mg/1 mL"]
+
+# What each field then says of itself, by the label beside it.
+READ_BACK = [("Height", "103 centimetres"), ("Weight", "17.2 kilograms"), ("How often", "2 doses in 24 h, one every 12 h")]
+
+STEPS = [
+    "How big is the child?",
+    "What is safe in one dose?",
+    "What is safe in 24 h?",
+    "How much is ordered in 24 h?",
+    "Is one dose within what is safe? 80 milligrams is not more than 84 milligrams: true.",
+    "Is the total in 24 h within what is safe? 160 milligrams is not more than 168 milligrams: true.",
+    "How much is that from this bottle?",
+]
+
+
+def wait_for(what, condition):
+    end = time.monotonic() + PATIENCE
+    while time.monotonic() < end:
+        found = condition()
+        if found:
+            return found
+        time.sleep(0.02)
+    raise TimeoutError(what)
+
+
+def children(node):
+    for i in range(node.get_child_count()):
+        child = node.get_child_at_index(i)
+        if child is not None:
+            yield child
+
+
+def walk(node):
+    yield node
+    for child in children(node):
+        yield from walk(child)
+
+
+def labels_of(node):
+    return [relation.get_target(0).get_name() for relation in node.get_relation_set()
+            if relation.get_relation_type() == Atspi.RelationType.LABELLED_BY]
+
+
+def is_showing(node):
+    return node.get_state_set().contains(Atspi.StateType.SHOWING)
+
+
+class Client:
+    def __init__(self, app):
+        self.app = app
+
+    def labelled(self, label, role):
+        for node in walk(self.app):
+            if node.get_role_name() == role and is_showing(node) and label in labels_of(node):
+                return node
+        return None
+
+    def field(self, label, role="text"):
+        return wait_for(f"the field {label!r}", lambda: self.labelled(label, role))
+
+    def has_focus(self, node):
+        return node.get_state_set().contains(Atspi.StateType.FOCUSED)
+
+    def focused(self):
+        """The focused field. Qt 6.4 calls the chosen item of every list focused too, whether its box is or not."""
+        return next((node for node in walk(self.app) if self.has_focus(node) and node.get_role_name() != "list item"), None)
+
+    def press(self, key):
+        Atspi.generate_keyboard_event(key, None, Atspi.KeySynthType.SYM)
+
+    def place(self):
+        """Where the focused field stands in the tree; the client's own objects are made anew at every call."""
+        node, place = self.focused(), []
+        while node is not None and node != self.app:
+            place.append(node.get_index_in_parent())
+            node = node.get_parent()
+        return place
+
+    def enter(self, text):
+        """Types into whatever has the focus, and goes on to the next field."""
+        at = wait_for("a focused field", self.place)
+        for character in text:
+            Atspi.generate_keyboard_event(0, character, Atspi.KeySynthType.STRING)
+        self.press(0xFF0D)  # Return
+        if text != KEYS[-1]:  # the last field keeps the focus
+            wait_for(f"the focus leaving the field of {text!r}", lambda: self.place() not in ([], at))
+
+    def sentences(self):
+        return [node.get_name() for node in walk(self.app) if is_showing(node) and node.get_name()]
+
+    def reads(self, start):
+        return next((text for text in self.sentences() if text.startswith(start)), None)
+
+
+def main():
+    program = subprocess.Popen([sys.argv[1]])
+    try:
+        desktop = Atspi.get_desktop(0)
+        app = wait_for("the program on the accessibility bus",
+                       lambda: next((a for a in children(desktop) if a.get_name() == "wardchalk"), None))
+        app.set_cache_mask(Atspi.Cache.NONE)  # ask the program each time: a remembered focus would mislead
+        client = Client(app)
+        wait_for("the focus on the first field", lambda: "Height" in labels_of(client.focused() or app))
+        for text in KEYS:
+            client.enter(text)
+        for label, words in READ_BACK:
+            field = client.field(label)
+            wait_for(f"{label!r} to read {words!r}", lambda field=field, words=words: field.get_description() == words)
+        flag = wait_for("the flag", lambda: client.reads("SAFE by this reference"))
+        assert "Ordered 80 mg is not more than the safe 84 mg in one dose." in flag, flag
+        assert "NOT checked" in flag, flag
+        amount = wait_for("the amount", lambda: client.reads("Measure 3.2 mL"))
+        assert "(80 mg) for one dose" in amount and "25 mg in 1 mL" in amount, amount
+        for step in STEPS:
+            print(wait_for(f"the step {step!r}", lambda start=step: client.reads(start)))
+        print(flag)
+        print(amount)
+        print("1 passed, 0 failed")
+    except TimeoutError as missing:
+        print(f"FAILED: never came: {missing}. What could be read:")
+        print("\n".join(client.sentences() if "client" in locals() else []))
+        sys.exit(1)
+    finally:
+        program.kill()
+
+
+if __name__ == "__main__":
+    main()

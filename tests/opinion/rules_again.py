@@ -1,0 +1,339 @@
+"""The rules of arithmetic (R2 to R9) written again in fractions, from their text and from nothing else."""
+
+from fractions import Fraction as F
+from math import isqrt
+
+SCHEDULES = {  # R4: doses a day, from and to
+    "every 24 h": (F(1), F(1)), "every 12 h": (F(2), F(2)), "every 8 h": (F(3), F(3)), "every 6 h": (F(4), F(4)),
+    "every 5 h": (F(24, 5), F(24, 5)), "every 36 h": (F(2, 3), F(2, 3)), "every 4 to 6 h": (F(4), F(6)),
+    "every 8 to 12 h": (F(2), F(3)), "3 times a day": (F(3), F(3)), "2 to 3 times a day": (F(2), F(3)),
+    "BID": (F(2), F(2)), "q6h": (F(4), F(4)), "daily": (F(1), F(1)), "2 times a week": (F(2, 7), F(2, 7)),
+    "5 times a week": (F(5, 7), F(5, 7)), "every 2 day": (F(1, 2), F(1, 2)), "weekly": (F(1, 7), F(1, 7)),
+    "every 16 h": (F(3, 2), F(3, 2)), "every 7 to 9 h": (F(24, 9), F(24, 7)),
+}
+ONCE = "once"
+
+SYRINGES = [(F(1), F(1, 100)), (F(3), F(1, 10)), (F(5), F(1, 5)), (F(10), F(1, 5)), (F(20), F(1)), (F(60), F(1))]
+ORAL, INJECTED = ("oral", "enteral"), ("intravenous", "intramuscular", "subcutaneous")
+
+GRAMS = {"mcg": F(1, 1000000), "mg": F(1, 1000), "g": F(1)}
+
+
+def half_up(value, decimals=0):
+    scaled = value * 10 ** decimals
+    return F((2 * scaled.numerator + scaled.denominator) // (2 * scaled.denominator), 10 ** decimals)
+
+
+def root_half_up(square, decimals):
+    scaled = 4 * square * 10 ** (2 * decimals)
+    return F((isqrt(scaled.numerator // scaled.denominator) + 1) // 2, 10 ** decimals)
+
+
+def ceil(value):
+    return F(-(-value.numerator // value.denominator))
+
+
+def ceil1(value):
+    return max(ceil(value), F(1))
+
+
+def split(text):
+    number, rest = text.split(" ", 1)
+    return F(number), rest
+
+
+def parts(text):
+    """(8, 'lb'), (3, 'oz') of "8 lb 3 oz"."""
+    words = text.split(" ")
+    return [(F(words[i]), words[i + 1]) for i in range(0, len(words), 2)]
+
+
+class Opinion:
+    """What R2 to R8 say of one case under one set of house rules."""
+
+    def __init__(self, case, house, given):
+        """`given`: the findings on how likely the size is, with their severity. Growth tables are no arithmetic; what
+        they say is taken from the program, and what follows from it is worked here."""
+        self.child, self.order, self.reference = case["child"], case["order"], case["reference"]
+        self.stock = case.get("stock")
+        self.give = None
+        self.house = house
+        self.asks = {code for code, severity in given if severity == "ask"}
+        self.undecided = {code for code, severity in given if severity == "undecided"}
+        self.missing = set()
+        self.checks = {}
+        self.limit, self.ordered = {}, {}
+        self.size_used = set()
+        self.work()
+
+    # R2, R3
+    def find_size(self):
+        self.kg = self.kg_exact = self.m2 = self.square_exact = None
+        weight, height = self.child.get("weight"), self.child.get("height")
+        household_weight = household_height = False
+        if weight:
+            pieces = parts(weight)
+            household_weight = pieces[0][1] in ("lb", "oz")
+            if household_weight:
+                pounds = sum(v if u == "lb" else v / 16 for v, u in pieces)
+                self.kg_exact = pounds * F(45359237, 100000000)
+                self.kg = pounds / F(22, 10) if self.house.get("pounds") == "trade" else self.kg_exact
+            else:
+                self.kg = self.kg_exact = sum(v if u == "kg" else v / 1000 for v, u in pieces)
+            if "kilogram_decimals" in self.house:
+                self.kg = half_up(self.kg, self.house["kilogram_decimals"])
+        if height:
+            pieces = parts(height)
+            household_height = pieces[0][1] in ("in", "ft")
+            inches = sum(v * 12 if u == "ft" else v for v, u in pieces) if household_height else None
+            cm = inches * F(254, 100) if household_height else sum(v * 100 if u == "m" else v for v, u in pieces)
+        self.charted = F(split(self.child["bsa"])[0]) if "bsa" in self.child else None
+        decimals = self.house.get("bsa_decimals", 2)
+        decimals = 20 if decimals == "none" else decimals
+        self.square = None
+        if weight and height:
+            self.square_exact = cm * self.kg_exact / 3600
+            if household_weight and household_height:
+                self.square = inches * pounds / 3131
+            else:
+                self.square = cm * self.kg / 3600
+            self.m2 = root_half_up(self.square, decimals)
+        if self.charted is not None:
+            self.m2 = self.charted
+            if self.square is not None:
+                # |charted - computed| > p % of the computed, decided on squares.
+                share = F(self.house.get("bsa_differs_percent", 5), 100)
+                near = (1 - share) ** 2 * self.square <= self.charted ** 2 <= (1 + share) ** 2 * self.square
+                if not near:
+                    self.asks.add("bsa-differs")
+
+    def sized(self, text):
+        """A dose of the child in the order's unit, or None while its size is not known, and what it is stated per."""
+        if text is None:
+            return None, None, None
+        number, rest = split(text)
+        unit, *per = rest.split("/")
+        if unit == "mL":
+            number, unit = number * self.per_ml, self.unit
+        amount = number if unit == self.unit else number * GRAMS[unit] / GRAMS[self.unit]
+        size_name = next((p for p in per if p in ("kg", "m2")), None)
+        time = next((p for p in per if p not in ("kg", "m2")), None)
+        size = {"kg": self.kg, "m2": self.m2, None: F(1)}[size_name]
+        if size is None:
+            self.missing.add(size_name)
+            return None, time, size_name
+        return amount * size, time, size_name
+
+    def strength(self):
+        """The labelled amount in one mL or tablet, in the order's unit (R9)."""
+        amount, container = self.stock["strength"].split("/")
+        value, unit = split(amount)
+        count = split(container)[0] if " " in container else F(1)
+        return value * (GRAMS[unit] / GRAMS[self.unit] if unit != self.unit else 1) / count
+
+    def work(self):
+        order, reference = self.order, self.reference
+        self.find_size()
+        self.unit = split(order["dose"])[1].split("/")[0]
+        self.per_ml = None
+        if self.unit == "mL":
+            self.unit = split(self.stock["strength"])[1].split("/")[0]
+            self.per_ml = self.strength()
+        schedule, own = order.get("schedule"), reference.get("schedule")
+        once, own_once = schedule == ONCE, own == ONCE
+        written = SCHEDULES.get(schedule)
+        a, b = SCHEDULES.get(own, (None, None))
+        n = F(1) if once else written[1] if written else None
+        if n is not None and "max_doses_per_day" in order:
+            n = min(n, F(order["max_doses_per_day"]))
+        if schedule is None:
+            self.missing.add("schedule")
+        as_needed = order.get("as_needed", False)
+
+        # R4
+        if written and not as_needed and any(end > 1 and end.denominator != 1 for end in written):
+            self.asks.add("interval-odd")
+
+        # R5
+        amount, order_time, order_size = self.sized(order["dose"])
+        O = amount
+        if order_time == "day":
+            if n is None:
+                O = None
+            elif n < 1:
+                self.undecided.add("basis-does-not-fit")
+                O = None
+            elif amount is not None:
+                O = amount / ceil1(n)
+        OD = O * ceil(n) if O is not None and n is not None else None
+
+        # R6
+        high, time, high_size = self.sized(reference["high"])
+        low = self.sized(reference.get("low"))[0]
+        max_dose = self.sized(reference.get("max_per_dose"))[0]
+        max_day = self.sized(reference.get("max_per_day"))[0]
+        S = D = W = None
+        if high is not None:
+            if time == "dose":
+                S = high
+                D = high if own_once else high * ceil(b) if b is not None else None
+            elif time == "day":
+                D = high
+                doses = F(1) if own_once else ceil1(a) if a is not None else ceil1(n) if n is not None else None
+                S = high / doses if doses is not None else None
+            else:
+                W = high
+                S = W if own_once else W / max(7 * a, 1) if a is not None \
+                    else W if once else W / max(7 * n, 1) if n is not None else None
+        if time == "day" and own is None and n is not None and n < 2:
+            self.asks.add("division-unknown")
+        if time == "dose" and own is None and written and not (n >= 1 and "max_per_day" in reference):
+            self.asks.add("schedule-unknown")
+        day = [x for x in (D, max_day) if x is not None]
+        self.limit["day"] = min(day) if day else None
+        dose = [x for x in (S, max_dose, max_day if once else self.limit["day"]) if x is not None]
+        self.limit["dose"] = min(dose) if dose else None
+        self.ordered = {"dose": O, "day": OD}
+
+        # R7
+        def at_most(name, value, bound):
+            if value is not None and bound is not None:
+                self.checks[name] = (value <= bound, value / bound)
+
+        at_most("single", O, S)
+        at_most("max-single", O, max_dose)
+        at_most("max-daily", O if once else OD, max_day)
+        if not once:
+            at_most("daily", OD, D)
+            rarely = (written and written[1] < 1) or (b is not None and b < 1)
+            if O is not None and n is not None and (rarely or time == "week"):
+                week = W if time == "week" else S * 7 * b if S is not None and b is not None else None
+                at_most("period", O * 7 * n, week)
+            if written and own is not None:
+                inside = not own_once and (written[1] <= b if as_needed else a <= written[0] and written[1] <= b)
+                self.checks["schedule"] = (inside, None)
+        self.compare_low(O, n, S, D, W, time, low, max_dose, max_day, once, as_needed)
+        self.compare_unrounded(order_size, high_size)
+        self.judge()
+
+    def compare_low(self, O, n, S, D, W, time, low, max_dose, max_day, once, as_needed):
+        reference = self.reference
+        if reference.get("limit_only") or O is None:
+            return
+        if time != "dose" and (once or as_needed):
+            return
+        if ("max_per_dose" in reference and max_dose is None) or ("max_per_day" in reference and max_day is None):
+            return
+        if n is None and (time != "dose" or max_day is not None):
+            return
+        if time == "dose":
+            value, high, caps = O, S, [max_dose, max_day / ceil(n) if max_day is not None else None]
+        elif time == "day":
+            times = max(n, F(1))
+            value, high, caps = O * times, D, [max_day, max_dose * times if max_dose is not None else None]
+        else:
+            value, high, caps = O * 7 * n, W, [7 * max_day if max_day is not None else None]
+        stated = "low" in reference
+        end = low if stated else high
+        if end is None:
+            return
+        bound = min([end] + [cap for cap in caps if cap is not None])
+        if not stated:
+            bound = bound * F(self.house.get("ask_below_percent", 90), 100)
+        self.checks["low"] = (value >= bound, value / bound)
+
+    def compare_unrounded(self, order_size, high_size):
+        """rounding-decides (R8): single and daily again, on squares, with exact kg and unrounded surface."""
+        def moved(size):
+            if size == "kg":
+                return (self.kg_exact / self.kg) ** 2 if self.kg else F(1)
+            if size == "m2" and self.charted is None and self.m2:
+                return self.square_exact / self.m2 ** 2
+            return F(1)
+        ratio = moved(order_size) / moved(high_size)
+        for name in ("single", "daily"):
+            if name not in self.checks:
+                continue
+            within, share = self.checks[name]
+            again = share ** 2 * ratio
+            if (again <= 1) != within:
+                if within and again > F(101, 100) ** 2:
+                    self.asks.add("rounding-decides")
+                return
+
+    # R9
+    def keeps(self, dose):
+        """Whether every check that the ordered dose meets is met by this one; each side grows with the dose."""
+        for name, (within, share) in self.checks.items():
+            if share is None or not within:
+                continue
+            again = share * dose / self.ordered["dose"]
+            if (again < 1) if name == "low" else (again > 1):
+                return False
+        return True
+
+    def nearest(self, exact, step, strength, most_change):
+        below = exact // step * step
+        above = below if below == exact else below + step
+        first_up = above - exact <= exact - below
+        for amount in (above, below) if first_up else (below, above):
+            change = abs(amount - exact) / exact
+            if amount > 0 and change <= most_change and self.keeps(amount * strength):
+                return amount
+        return None
+
+    def measure(self):
+        if self.verdict not in ("safe", "ask") or not self.stock:
+            return
+        strength = self.strength()
+        exact = self.ordered["dose"] / strength
+        route = self.order.get("route")
+        self.give = {"exact": exact, "measured": None, "holds": None, "count": None}
+        if self.stock["kind"] == "solid":
+            if route in INJECTED:
+                self.asks.add("form-differs-from-route")
+                self.give = None
+                return
+            step = F(1, self.stock.get("divides_into", 1))
+            measured = self.nearest(exact, step, strength, F(5, 100))
+            many = measured
+        elif exact < F(1, 10):
+            self.asks.add("too-small-to-measure")
+            return
+        else:
+            step, many = (F(1, 100) if exact < 1 else F(1, 10)), None
+            device = None
+            if route in ORAL + INJECTED:
+                device = next((one for one in SYRINGES if one[0] >= exact), SYRINGES[-1])
+                if self.house.get("round_to") != "decimals":
+                    step = max(step, device[1])
+            measured = self.nearest(exact, step, strength, F(10))
+            if device:
+                self.give["holds"] = device[0]
+                if measured is not None:
+                    many = self.give["count"] = ceil(measured / device[0])
+        self.give["measured"] = measured
+        if measured is None:
+            self.asks.add("not-measurable")
+        elif abs(measured - exact) / exact > F(5, 100):
+            self.asks.add("rounding-changes-dose")
+        if many is not None and many > 3:
+            self.asks.add("many-units")
+
+    # R8
+    def judge(self):
+        outside = {name for name, (within, _) in self.checks.items() if not within}
+        if "low" in outside:
+            self.asks.add("below-low" if "low" in self.reference else "below-usual")
+        if "schedule" in outside:
+            self.asks.add("schedule-differs")
+        if self.undecided:
+            self.verdict = "undecided"
+        elif outside & {"single", "daily", "period", "max-single", "max-daily"}:
+            self.verdict = "unsafe"
+        elif self.missing:
+            self.verdict = "undecided"
+        else:
+            self.verdict = "ask" if self.asks else "safe"
+            self.measure()
+            self.verdict = "ask" if self.asks else "safe"

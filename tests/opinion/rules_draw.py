@@ -1,0 +1,108 @@
+"""Random cases of the common kinds, as typed."""
+
+from fractions import Fraction as F
+
+from rules_again import INJECTED, ONCE, ORAL, SCHEDULES, split
+
+
+def typed(draw, value, decimals):
+    """About `value`, written with at most so many decimals and never zero."""
+    units = max(round(float(value) * 10 ** decimals), 1)
+    whole, rest = divmod(units, 10 ** decimals)
+    text = f"{whole}.{rest:0{decimals}d}".rstrip("0").rstrip(".") if decimals else str(whole)
+    return text
+
+
+SUITS = [(2, 45), (3.4, 50), (9.6, 75), (17, 104), (29, 133), (46, 157), (70, 176)]  # kg and the cm that go with them
+
+
+def draw_height(draw, kg):
+    """Mostly one that suits the weight, so that sizes are seldom asked about."""
+    (a, low), (b, high) = next(pair for pair in zip(SUITS, SUITS[1:]) if kg <= pair[1][0])
+    cm = low + (high - low) * (kg - a) / (b - a)
+    return cm * draw.uniform(0.95, 1.05) if draw.random() < 0.9 else cm * draw.uniform(0.4, 1.5)
+
+
+def draw_child(draw):
+    kg = draw.uniform(2, 70)
+    cm = draw_height(draw, kg)
+    child = {}
+    if draw.random() < 0.96:
+        kind = draw.randrange(5)
+        child["weight"] = [typed(draw, kg, draw.randrange(3)) + " kg", f"{round(kg * 1000)} g",
+                           typed(draw, kg * 2.2, 1) + " lb", f"{int(kg * 2.2)} lb {draw.randrange(1, 16)} oz",
+                           typed(draw, kg, 1) + " kg"][kind]
+    if draw.random() < 0.9:
+        feet = f"{int(cm / 31)} ft {draw.randrange(1, 12)} in"
+        child["height"] = [f"{round(cm)} cm", typed(draw, cm, 1) + " cm", typed(draw, cm / 100, 2) + " m",
+                           typed(draw, cm / 2.54, 1) + " in", feet][draw.randrange(5)]
+    m2 = (kg * cm / 3600) ** 0.5
+    if draw.random() < 0.15:
+        child["bsa"] = typed(draw, m2 * draw.choice([1, 0.97, 1.04, 0.9, 1.1]), 2) + " m2"
+    return child, kg, m2
+
+
+def draw_stock(draw, order, aim, unit):
+    """Something that makes the dose a fraction of a mL to a few syringes full, or some tablets; or nothing."""
+    kind = draw.random()
+    if kind < 0.3:
+        return None
+    if kind < 0.45:
+        amount = typed(draw, aim / draw.choice([1, 2, 0.5, 1.5, 3, 4, 0.9, 1.3]), 2)
+        return {"kind": "solid", "strength": f"{amount} {unit}/tablet", "divides_into": draw.choice([1, 2, 4])}
+    per_ml = aim / draw.choice([0.05, 0.3, 0.77, 1, 1.5, 2.3, 3.2, 4.9, 8, 13, 41, 100, 250])
+    count = draw.choice([1, 5, 50])
+    volume = f"{count} mL" if count > 1 else "mL"
+    stock = {"kind": "liquid", "strength": typed(draw, per_ml * count, 4) + f" {unit}/{volume}"}
+    if kind > 0.93:
+        order["dose"] = typed(draw, aim / per_ml, 2) + " mL"
+    return stock
+
+
+def draw_case(draw):
+    child, kg, m2 = draw_child(draw)
+    size = draw.choice(["/kg", "/kg", "/m2", "/m2", ""])
+    scale = {"/kg": kg, "/m2": m2, "": 1}[size]
+    time = draw.choice(["/dose", "/dose", "/day", "/day", "/week"])
+    high = draw.choice([draw.randrange(1, 60), draw.randrange(1, 999) / 10, draw.randrange(10, 2000)])
+    unit = draw.choice(["mg", "mg", "mcg", "g"])
+    schedule = draw.choice(list(SCHEDULES) + ["every 12 h", "every 8 h", "every 6 h", ONCE, ONCE])
+    doses = float(SCHEDULES.get(schedule, (1, 1))[1])
+    reference = {"high": typed(draw, high, 1) + f" {unit}{size}{time}", "source": "Bench list"}
+    if draw.random() < 0.3:
+        reference["low"] = typed(draw, high * draw.choice([0.3, 0.5, 0.9, 1]), 1) + f" {unit}{size}{time}"
+        if F(split(reference["low"])[0]) > F(split(reference["high"])[0]):
+            reference["low"] = reference["high"]
+    elif draw.random() < 0.1:
+        reference["limit_only"] = True
+    if draw.random() < 0.6:
+        reference["schedule"] = schedule if draw.random() < 0.6 else draw.choice(list(SCHEDULES) + [ONCE])
+    per_dose = high * scale / {"/dose": 1, "/day": max(doses, 1), "/week": max(doses * 7, 1)}[time]
+    if draw.random() < 0.25:
+        per = draw.choice(["", "", "/kg"])
+        most = per_dose * draw.choice([0.5, 0.9, 1, 1.2]) / (kg if per else 1)
+        reference["max_per_dose"] = typed(draw, most, 3) + f" {unit}{per}"
+    if draw.random() < 0.25:
+        per = draw.choice(["", "", "/kg", "/m2"])
+        by = {"": 1, "/kg": kg, "/m2": m2}[per]
+        most = per_dose * max(doses, 1) * draw.choice([0.5, 0.95, 1, 1.3]) / by
+        reference["max_per_day"] = typed(draw, most, 3) + f" {unit}{per}"
+    aim = per_dose * draw.choice([1, 1, 0.95, 0.9, 0.92, 0.5, 0.75, 1.001, 1.02, 1.1, 2, 3, 0.999])
+    by, per = draw.choice([(1, ""), (1, ""), (1, ""), (kg, "/kg"), (m2, "/m2")])
+    if draw.random() < 0.15:
+        aim, per = aim * max(doses, 1), per + "/day"
+    order_unit = unit
+    if unit == "g" and draw.random() < 0.5:
+        aim, order_unit = aim * 1000, "mg"
+    order = {"dose": typed(draw, aim / by, draw.choice([1, 2, 3, 4])) + f" {order_unit}{per}"}
+    stock = draw_stock(draw, order, aim, order_unit)
+    if draw.random() < 0.8:
+        order["route"] = draw.choice(ORAL + ORAL + INJECTED + ("rectal",))
+    if draw.random() < 0.95:
+        order["schedule"] = schedule
+    if draw.random() < 0.1:
+        order["as_needed"] = True
+    if draw.random() < 0.1:
+        order["max_doses_per_day"] = draw.randrange(1, 6)
+    case = {"format": "wardchalk.case", "version": 1, "child": child, "order": order, "reference": reference}
+    return {**case, "stock": stock} if stock else case
