@@ -21,7 +21,7 @@ void lower(std::optional<Number>& most, const std::optional<Number>& other) {
 void lowerMaxima(Basis& basis, const std::optional<Number>& byDose, const std::optional<Number>& byDay) {
   basis.most = byDose;
   lower(basis.most, byDay);
-  if (byDay && basis.most == byDay) basis.mostFrom = path::maxPerDay;
+  if (byDay && (!byDose || *byDay < *byDose)) basis.mostFrom = path::maxPerDay;
 }
 
 std::optional<Number> scaled(const std::optional<Found>& found, const Number& factor) {
