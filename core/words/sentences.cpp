@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/child/size_slip.h"
 #include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
 #include "core/unit/print.h"
@@ -33,6 +34,12 @@ constexpr std::array whyPhrases = {
 #define WARDCHALK_WHY(name, id) PhraseId::why_##name,
 #include "core/check/why_not.def"
 #undef WARDCHALK_WHY
+};
+
+constexpr std::array sizeSlipPhrases = {
+#define WARDCHALK_SIZE_SLIP(name, id) PhraseId::slip_##name,
+#include "core/child/size_slips.def"
+#undef WARDCHALK_SIZE_SLIP
 };
 
 constexpr std::array routePhrases = {PhraseId::route_oral,          PhraseId::route_enteral,
@@ -76,6 +83,41 @@ std::string basisSentence(const Finding& finding, const Phrasebook& book) {
   return say(book, PhraseId::need_other);
 }
 
+/// The question of a slip named in an argument; empty when there is none.
+std::string slipQuestion(std::string_view id, const Phrasebook& book) {
+  const auto found = std::find(sizeSlipIds.begin(), sizeSlipIds.end(), id);
+  if (found == sizeSlipIds.end()) return {};
+  return say(book, sizeSlipPhrases[static_cast<std::size_t>(found - sizeSlipIds.begin())]);
+}
+
+Filling slipFilling(const Finding& finding, const Phrasebook& book) {
+  std::string first = slipQuestion(textArgument(finding, "slip"), book);
+  std::string second = slipQuestion(textArgument(finding, "other_slip"), book);
+  if (second.empty()) return {"slip", std::move(first)};
+  return {"slip", say(book, PhraseId::slip_two, {{"first", std::move(first)}, {"second", std::move(second)}})};
+}
+
+PhraseId implausiblePhrase(std::string_view what) {
+  if (what == "weight") return PhraseId::implausible_weight;
+  if (what == "height") return PhraseId::implausible_height;
+  return what == "both" ? PhraseId::implausible_both : PhraseId::implausible_surface;
+}
+
+std::vector<Filling> implausibleFillings(const Finding& finding, const Phrasebook& book) {
+  std::vector<Filling> values;
+  for (const Argument& argument : finding.arguments) values.push_back({argument.name, printedArgument(argument)});
+  const std::string what = book.find(implausiblePhrase(textArgument(finding, "what")), std::nullopt);
+  const bool confirmed = finding.severity == Severity::ask;
+  return {{"what", fill(what, values.data(), values.size())},
+          {"advice", say(book, confirmed ? PhraseId::implausible_confirmed : PhraseId::implausible_check)},
+          slipFilling(finding, book)};
+}
+
+bool isUnlikelySize(FindingCode code) {
+  return code == FindingCode::weightUnlikely || code == FindingCode::heightUnlikely ||
+         code == FindingCode::weightUnlikelyForHeight;
+}
+
 bool isBandFinding(FindingCode code) {
   return code == FindingCode::notCoveredAge || code == FindingCode::notCoveredWeight || code == FindingCode::notCoveredBsa;
 }
@@ -87,6 +129,8 @@ std::vector<Filling> wordFillings(const Finding& finding, const Phrasebook& book
   if (finding.code == FindingCode::formDiffersFromRoute)
     return {{"what", say(book, textArgument(finding, "form") == "solid" ? PhraseId::form_solid : PhraseId::form_infusion)},
             {"route", routeWord(textArgument(finding, "route"), book)}};
+  if (finding.code == FindingCode::sizeImplausible) return implausibleFillings(finding, book);
+  if (isUnlikelySize(finding.code)) return {slipFilling(finding, book)};
   if (isBandFinding(finding.code)) return {{"band", bandInWords(textArgument(finding, "band"), book)}};
   if (finding.code == FindingCode::notCoveredRoute)
     return {{"ordered", routeWord(textArgument(finding, "ordered"), book)},
@@ -98,6 +142,8 @@ PhraseId phraseFor(const Finding& finding) {
   if (finding.code == FindingCode::strengthDiffers && finding.severity == Severity::note)
     return PhraseId::strength_differsNote;
   if (finding.code == FindingCode::tooFast && finding.check == CheckId::infusionTime) return PhraseId::tooFast_time;
+  if (finding.code == FindingCode::weightUnlikely && textArgument(finding, "age").empty()) return PhraseId::unlikely_weight;
+  if (finding.code == FindingCode::heightUnlikely && textArgument(finding, "age").empty()) return PhraseId::unlikely_height;
   return findingPhrases[static_cast<std::size_t>(finding.code)];
 }
 

@@ -9,6 +9,7 @@
 #include "core/check/check.h"
 #include "core/check/finding.h"
 #include "core/check/worksheet.h"
+#include "core/child/size_slip.h"
 #include "core/medicine/medicine.h"
 #include "core/number/refusal_code.h"
 #include "core/working/step_id.h"
@@ -43,6 +44,7 @@ static_assert(allDiffer(stepIds) && allPlain(stepIds));
 static_assert(allDiffer(checkIds) && allPlain(checkIds));
 static_assert(allDiffer(findingIds) && allPlain(findingIds));
 static_assert(allDiffer(whyNotIds) && allPlain(whyNotIds));
+static_assert(allDiffer(sizeSlipIds) && allPlain(sizeSlipIds));
 static_assert(allDiffer(routeIds) && allPlain(routeIds));
 
 constexpr std::array<std::string_view, 4> twice = {"a", "b", "c", "b"};
@@ -103,6 +105,14 @@ TEST(StableIds, reasonsForNoCheck) {
   expectSame(whyNotIds, WARDCHALK_LIST("no-schedule", "no-maximum", "no-band", "not-stated", "no-size",
                                        "no-age", "newborn", "adult", "limit-only", "once-only", "as-needed",
                                        "no-infusion", "not-a-rate", "missing"));
+}
+
+TEST(StableIds, sizeSlips) {
+  expectSame(sizeSlipIds,
+             WARDCHALK_LIST("pounds-as-kg", "kg-as-pounds", "inches-as-cm", "cm-as-inches", "pounds-and-inches",
+                            "kg-and-cm", "weight-and-height-swapped", "weight-ten-times-too-much",
+                            "weight-ten-times-too-little", "height-ten-times-too-much",
+                            "height-ten-times-too-little"));
 }
 
 struct Group {

@@ -51,12 +51,16 @@ def parts(text):
 class Opinion:
     """What R2 to R8 say of one case under one set of house rules."""
 
-    def __init__(self, case, house):
+    def __init__(self, case, house, given):
+        """`given`: the findings on how likely the size is, with their severity. Growth tables are no arithmetic; what
+        they say is taken from the program, and what follows from it is worked here."""
         self.child, self.order, self.reference = case["child"], case["order"], case["reference"]
         self.stock = case.get("stock")
         self.give = None
         self.house = house
-        self.asks, self.undecided, self.missing = set(), set(), set()
+        self.asks = {code for code, severity in given if severity == "ask"}
+        self.undecided = {code for code, severity in given if severity == "undecided"}
+        self.missing = set()
         self.checks = {}
         self.limit, self.ordered = {}, {}
         self.size_used = set()

@@ -27,6 +27,7 @@ HOUSES = [
     {"pounds": "trade", "bsa_decimals": "none", "bsa_differs_percent": 2},
 ]
 
+SIZE_FINDINGS = ("size-implausible", "weight-unlikely", "height-unlikely", "weight-unlikely-for-height")
 CHECKS = ("single", "daily", "period", "max-single", "max-daily", "low", "schedule")
 
 
@@ -105,7 +106,7 @@ def main():
     console = sys.argv[1]
     count = int(sys.argv[2]) if len(sys.argv) > 2 else 2000
     draw = random.Random(int(sys.argv[3]) if len(sys.argv) > 3 else 20)
-    failed, verdicts = 0, {}
+    failed, sized, verdicts = 0, 0, {}
     for number, house in enumerate(HOUSES):
         cases = [draw_case(draw) for _ in range(number, count, len(HOUSES))]
         sheets = answers(console, cases, house)
@@ -116,14 +117,17 @@ def main():
                 failed += 1
                 print(sheet["error"], json.dumps(case))
                 continue
-            opinion = Opinion(case, house)
+            given = [(found["code"], found["severity"]) for found in sheet["findings"]
+                     if found["code"] in SIZE_FINDINGS]
+            sized += bool(given)
+            opinion = Opinion(case, house, given)
             verdicts[opinion.verdict] = verdicts.get(opinion.verdict, 0) + 1
             wrong = disagreements(sheet, opinion)
             if wrong:
                 failed += 1
                 if failed <= 12:
                     print(json.dumps(case), json.dumps(house), *wrong, sep="\n  ")
-    print(f"{count} cases, {failed} disagreements; by the rules:", verdicts)
+    print(f"{count} cases, {failed} disagreements, {sized} with an unlikely size; by the rules:", verdicts)
     sys.exit(1 if failed else 0)
 
 

@@ -1,5 +1,6 @@
 #include "tests/support/csv.h"
 
+#include <algorithm>
 #include <fstream>
 #include <iterator>
 #include <stdexcept>
@@ -38,6 +39,7 @@ std::vector<Row> readCsv(const std::filesystem::path& path) {
   if (!file) throw std::runtime_error("cannot open " + path.string());
   const std::string text{std::istreambuf_iterator<char>(file), {}};
   std::size_t at = 0;
+  while (text.compare(at, 1, "#") == 0) at = std::min(text.find('\n', at), text.size() - 1) + 1;
   const std::vector<std::string> header = readRecord(text, at);
   std::vector<Row> rows;
   while (at < text.size()) {

@@ -11,7 +11,7 @@ namespace wardchalk::test {
 /// One row of a table: its cells by the column's name.
 using Row = std::map<std::string, std::string, std::less<>>;
 
-/// The rows of a CSV file with a header line (RFC 4180). Throws std::runtime_error when it cannot be read or
+/// The rows of a CSV file with a header line (RFC 4180), after any lines that begin with #: those state its source. Throws std::runtime_error when it cannot be read or
 /// a row has not as many cells as the header: a test cannot run on half a table.
 [[nodiscard]] std::vector<Row> readCsv(const std::filesystem::path& path);
 

@@ -1,5 +1,6 @@
 #include "tests/support/random_case.h"
 
+#include <algorithm>
 #include <cmath>
 #include <optional>
 
@@ -70,6 +71,24 @@ class CaseDrawer {
     return decimal(std::max<std::int64_t>(digits, 1), decimals);
   }
 
+  /// A height in cm that mostly suits the weight, so that the size is seldom asked about.
+  int drawHeight(double kg) {
+    constexpr double suits[][2] = {{2, 45}, {3.4, 50}, {9.6, 75}, {17, 104}, {29, 133}, {46, 157}, {70, 176}};
+    double cm = suits[0][1];
+    for (int i = 1; i < 7; ++i)
+      if (kg > suits[i - 1][0])
+        cm = std::lerp(suits[i - 1][1], suits[i][1],
+                       (std::min(kg, suits[i][0]) - suits[i - 1][0]) / (suits[i][0] - suits[i - 1][0]));
+    return static_cast<int>(cm * choices_.between(96, 104) / 100) + (choices_.onceIn(10) ? 60 : 0);
+  }
+
+  /// An age, which does not often suit the size: then it is mostly confirmed.
+  void drawAge() {
+    set("child.age", std::string(choices_.of({"4 year", "4 year 2 month", "9 month", "12 year", "3 week"})));
+    if (!choices_.onceIn(3)) set("child.size_confirmed", "true");
+    if (choices_.onceIn(3)) set("child.sex", std::string(choices_.of({"female", "male"})));
+  }
+
   void drawSize() {
     const int tenths = choices_.between(20, 700);
     rough_.kg = tenths / 10.0;
@@ -88,7 +107,7 @@ class CaseDrawer {
         set("child.weight", decimal(tenths, 1) + " kg");
         break;
     }
-    const int cm = 45 + tenths / 6 + choices_.between(0, 20);
+    const int cm = drawHeight(tenths / 10.0);
     rough_.m2 = std::sqrt(cm * rough_.kg / 3600);
     switch (choices_.below(8)) {
       case 4:
@@ -107,9 +126,7 @@ class CaseDrawer {
         break;
     }
     if (choices_.onceIn(6)) set("child.bsa", near(rough_.m2 * choices_.between(90, 110) / 100, 1) + " m2");
-    if (choices_.onceIn(3))
-      set("child.age",
-          std::string(choices_.of({"4 year", "4 year 2 month", "9 month", "12 year", "3 week"})));
+    if (choices_.onceIn(3)) drawAge();
   }
 
   void drawReference() {

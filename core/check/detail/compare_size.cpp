@@ -1,10 +1,12 @@
 #include "core/check/detail/reckoning.h"
+#include "core/child/size_slip.h"
+#include "core/unit/print.h"
 
 namespace wardchalk::detail {
 
 namespace {
 
-/// A surface outside these limits, in m², belongs to no child (design rule R11).
+/// A surface outside these limits, in m², belongs to no child (R11).
 const Number& smallestSurface() {
   static const Number limit = Number::ratio(5, 100);
   return limit;
@@ -14,19 +16,89 @@ const Number& largestSurface() {
   return limit;
 }
 
-void tellImplausible(Reckoning& reckoning) {
-  Finding& finding = reckoning.tell(FindingCode::sizeImplausible, path::bsa,
-                                    {{"entered", *reckoning.given.child.bsa}}, CheckId::size);
+/// A charted surface that belongs to no child. True when it was told.
+bool tellChartedSurface(Reckoning& reckoning) {
+  const auto& charted = reckoning.given.child.bsa;
+  if (!charted || (charted->value >= smallestSurface() && charted->value <= largestSurface())) return false;
+  reckoning.check(CheckId::size).value = *charted;
+  Finding& finding = reckoning.tell(FindingCode::sizeImplausible, path::bsa, {{"entered", *charted}}, CheckId::size);
   if (reckoning.given.child.sizeConfirmed) finding.severity = Severity::ask;
+  return true;
 }
 
-void compareChartedSize(Reckoning& reckoning) {
-  const auto& charted = reckoning.given.child.bsa;
-  if (charted && (charted->value < smallestSurface() || charted->value > largestSurface())) {
-    reckoning.check(CheckId::size).status = CheckStatus::outside;
-    return tellImplausible(reckoning);
+WhyNot reasonOf(NotJudged why) {
+  switch (why) {
+    case NotJudged::newborn: return WhyNot::newborn;
+    case NotJudged::adult: return WhyNot::adult;
+    case NotJudged::noAge: return WhyNot::noAge;
+    case NotJudged::noSize: break;
   }
-  reckoning.notChecked(CheckId::size, reckoning.given.child.age ? WhyNot::missing : WhyNot::noAge);
+  return WhyNot::noSize;
+}
+
+/// "37.9 kg, 103 cm": what the check looked at.
+std::string sizeText(const Child& child) {
+  std::string text;
+  if (child.weight) text = printed(*child.weight);
+  if (child.height) text.append(text.empty() ? "" : ", ").append(printed(*child.height));
+  return text;
+}
+
+/// What was entered and the slips that would explain it, as the sentences need them.
+std::vector<Argument> sizeArguments(const Child& child) {
+  std::vector<Argument> arguments;
+  if (child.weight) arguments.push_back({"weight", printed(*child.weight)});
+  if (child.height) arguments.push_back({"height", printed(*child.height)});
+  if (child.age) arguments.push_back({"age", printed(child.age->written)});
+  const std::vector<SizeSlip> slips = slipsThatExplain(child);
+  if (!slips.empty()) arguments.push_back({"slip", std::string(idOf(slips.front()))});
+  if (slips.size() > 1) arguments.push_back({"other_slip", std::string(idOf(slips.back()))});
+  return arguments;
+}
+
+void tellImplausibleSize(Reckoning& reckoning, const SizeFaults& faults) {
+  const Child& child = reckoning.given.child;
+  std::vector<Argument> arguments = sizeArguments(child);
+  const std::string_view what = !faults.height ? "weight" : !faults.weight ? "height" : "both";
+  arguments.push_back({"what", std::string(what)});
+  Finding& finding = reckoning.tell(FindingCode::sizeImplausible, faults.weight ? path::weight : path::height,
+                                    std::move(arguments), CheckId::size);
+  if (child.sizeConfirmed) finding.severity = Severity::ask;
+}
+
+/// One finding for one cause. A weight and a height that are both unlikely and do not go together are one question; if
+/// they do go together each is told, since only the age joins them.
+void tellUnlikelySize(Reckoning& reckoning, const SizeFaults& faults) {
+  const std::vector<Argument> arguments = sizeArguments(reckoning.given.child);
+  const auto tell = [&](FindingCode code, std::string_view field) {
+    reckoning.tell(code, field, arguments, CheckId::size);
+  };
+  const bool both = faults.weight && faults.height;
+  if (faults.weightForHeight && both == (faults.weight || faults.height))
+    return tell(FindingCode::weightUnlikelyForHeight, path::weight);
+  if (faults.weight) tell(FindingCode::weightUnlikely, path::weight);
+  if (faults.height) tell(FindingCode::heightUnlikely, path::height);
+}
+
+/// Weight and height against those of other children (R11). It wants nothing: what is not known leaves it unmade.
+void compareWithGrowth(Reckoning& reckoning) {
+  const Child& child = reckoning.given.child;
+  if (const auto why = whyNotJudged(child)) return reckoning.notChecked(CheckId::size, reasonOf(*why));
+  Check& check = reckoning.check(CheckId::size);
+  const SizeJudgement judged = judgeSize(child, bodySizeOf(child));
+  check.status = judged.unlikely.any() ? CheckStatus::outside : CheckStatus::within;
+  check.why.reset();
+  check.value = sizeText(child);
+  if (judged.implausible.any()) tellImplausibleSize(reckoning, judged.implausible);
+  else if (judged.unlikely.any()) tellUnlikelySize(reckoning, judged.unlikely);
+}
+
+void compareChildSize(Reckoning& reckoning) {
+  compareWithGrowth(reckoning);
+  if (!tellChartedSurface(reckoning)) return;
+  Check& check = reckoning.check(CheckId::size);
+  check.status = CheckStatus::outside;
+  check.why.reset();
 }
 
 /// |charted − computed| against a share of the computed, before rounding; decided on squares, without a root (R3).
@@ -62,7 +134,7 @@ void compareChartedWithComputed(Reckoning& reckoning) {
 }  // namespace
 
 void compareSize(Reckoning& reckoning) {
-  compareChartedSize(reckoning);
+  compareChildSize(reckoning);
   compareChartedWithComputed(reckoning);
 }
 
