@@ -91,11 +91,18 @@ const Need* needForAmount(const Worksheet& sheet) {
   return nullptr;
 }
 
+/// First judge, then measure: what the verdict waits for is what the amount waits for.
+std::string undecidedText(const Worksheet& sheet, const Phrasebook& book) {
+  if (!sheet.deciding && !sheet.needs.empty())
+    return say(book, PhraseId::amount_noneStock, {{"what", sentence(sheet.needs.front(), book)}});
+  return say(book, PhraseId::amount_noneUndecided);
+}
+
 std::string noneText(const Worksheet& sheet, const Phrasebook& book) {
   switch (sheet.verdict) {
     case VerdictKind::unsafe: return say(book, PhraseId::amount_noneUnsafe);
     case VerdictKind::notCovered: return say(book, PhraseId::amount_noneNotCovered);
-    case VerdictKind::undecided: return say(book, PhraseId::amount_noneUndecided);
+    case VerdictKind::undecided: return undecidedText(sheet, book);
     case VerdictKind::safe:
     case VerdictKind::ask: break;
   }

@@ -250,6 +250,8 @@ std::string verdictReason(const Worksheet& sheet, const Phrasebook& book) {
 }
 
 std::string checksNotMade(const Worksheet& sheet, const Phrasebook& book) {
+  // While a figure is being changed nothing is judged, and a list of all there is would only hide that.
+  if (sheet.finding(FindingCode::finishTyping)) return {};
   const auto missed = [&](CheckId id) { return sheet.check(id).status == CheckStatus::notChecked; };
   const bool maxima = missed(CheckId::maxSingle) && missed(CheckId::maxDaily);
   const bool bands = missed(CheckId::ageBand) && missed(CheckId::weightBand) && missed(CheckId::bsaBand);

@@ -60,7 +60,13 @@ std::string valueText(const Number& value, int fixedDecimals) {
   return shown.exact ? shown.text : "≈" + shown.text;
 }
 
-std::string valueText(const Term& term) { return valueText(term.value, term.fixedDecimals); }
+std::string valueText(const Term& term) {
+  // What was entered, and a constant, stand with all their digits: they are no results to be shortened.
+  const Origin::Kind kind = term.origin.kind;
+  const bool given = kind == Origin::Kind::field || kind == Origin::Kind::constant || kind == Origin::Kind::rule;
+  if (given && term.fixedDecimals < 0 && !term.value.endsWithin(4) && term.value.endsWithin(40)) return exactText(term.value);
+  return valueText(term.value, term.fixedDecimals);
+}
 
 std::string spoken(const std::vector<Unit>& units, bool many) {
   std::string text;

@@ -84,7 +84,7 @@ double AmountText::layOutAmount(const Metrics& metrics) {
   Box beside = linesBox({label_, device_, joined(when_, rounding_)}, metrics, 1e6);
   if (beside.width <= aside && done_.isEmpty() && run_.isEmpty())
     return putBeside(std::move(headline), std::move(beside), metrics);
-  Box below = linesBox({joined(label_, when_), joined(device_, rounding_)}, metrics, room);
+  Box below = linesBox({joined(when_, label_), joined(device_, rounding_)}, metrics, room);
   Box all = column({std::move(headline), std::move(below)}, metrics.px(4));
   const double height = all.height() + 2 * metrics.px(air);
   drawing_.add(std::move(all.drawing), {metrics.px(side), metrics.px(air) + all.above});

@@ -9,11 +9,19 @@ struct Basis {
   Number perDose;              ///< doses that the compared value is made of
   std::optional<Found> high;   ///< the reference's high end on the same basis
   std::optional<Number> most;  ///< the lowest of what the maxima allow; none when none is stated
+  std::string_view mostFrom = path::maxPerDose;  ///< which maximum that is
 };
 
 /// Keeps the lower of two, either of which may be absent.
 void lower(std::optional<Number>& most, const std::optional<Number>& other) {
   if (other && (!most || *other < *most)) most = other;
+}
+
+/// The lower of what the two maxima allow on the basis, and which of them it is.
+void lowerMaxima(Basis& basis, const std::optional<Number>& byDose, const std::optional<Number>& byDay) {
+  basis.most = byDose;
+  lower(basis.most, byDay);
+  if (byDay && (!byDose || *byDay < *byDose)) basis.mostFrom = path::maxPerDay;
 }
 
 std::optional<Number> scaled(const std::optional<Found>& found, const Number& factor) {
@@ -22,20 +30,22 @@ std::optional<Number> scaled(const std::optional<Found>& found, const Number& fa
 }
 
 Basis perDoseBasis(const Reckoning& reckoning) {
-  Basis basis{Number(1), reckoning.limitDose, scaled(reckoning.maxDose, Number(1))};
-  if (reckoning.n) lower(basis.most, scaled(reckoning.maxDay, Number(1) / reckoning.n->ceil()));
+  Basis basis{Number(1), reckoning.limitDose, {}};
+  const std::optional<Number> byDay =
+      reckoning.n ? scaled(reckoning.maxDay, Number(1) / reckoning.n->ceil()) : std::nullopt;
+  lowerMaxima(basis, scaled(reckoning.maxDose, Number(1)), byDay);
   return basis;
 }
 
 Basis perDayBasis(const Reckoning& reckoning) {
   const Number times = larger(*reckoning.n, Number(1));
-  Basis basis{times, reckoning.limitDay, scaled(reckoning.maxDay, Number(1))};
-  lower(basis.most, scaled(reckoning.maxDose, times));
+  Basis basis{times, reckoning.limitDay, {}};
+  lowerMaxima(basis, scaled(reckoning.maxDose, times), scaled(reckoning.maxDay, Number(1)));
   return basis;
 }
 
 Basis perWeekBasis(const Reckoning& reckoning) {
-  return {*reckoning.n * Number(7), reckoning.limitWeek, scaled(reckoning.maxDay, Number(7))};
+  return {*reckoning.n * Number(7), reckoning.limitWeek, scaled(reckoning.maxDay, Number(7)), path::maxPerDay};
 }
 
 /// A maximum is stated and could not be worked out, or its share of a dose hangs on a schedule that is missing.
@@ -56,7 +66,7 @@ std::optional<Bound> boundOf(const Reckoning& reckoning, const Basis& basis) {
     if (!reckoning.low) return std::nullopt;
     std::optional<Number> bound = reckoning.low->value;
     lower(bound, basis.most);
-    const Origin origin = *bound == reckoning.low->value ? reckoning.low->origin : Origin::field(path::maxPerDose);
+    const Origin origin = *bound == reckoning.low->value ? reckoning.low->origin : Origin::field(basis.mostFrom);
     return Bound{{*bound, origin}, FindingCode::belowLow, *bound};
   }
   if (!basis.high) return std::nullopt;
@@ -74,7 +84,7 @@ Side boundSide(const Reckoning& reckoning, const Bound& bound, const Basis& basi
     if (reckoning.lowWeekChain && bound.value.value == reckoning.low->value) side.chain = reckoning.lowWeekChain;
     return side;
   }
-  const Origin usual = basis.high->value == bound.expected ? basis.high->origin : Origin::field(path::maxPerDose);
+  const Origin usual = basis.high->value == bound.expected ? basis.high->origin : Origin::field(basis.mostFrom);
   const Origin rule = Origin::rule("ask_below_percent");
   side.chain = Chain{{over1({bound.expected, {unit}, usual}),
                       {{reckoning.rules.askBelowPercent, {}, rule}, {Number(100), {}, rule}}}};

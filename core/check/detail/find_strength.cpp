@@ -124,6 +124,7 @@ std::string_view missingPath(const Stock& stock) {
 void findStrength(Reckoning& reckoning) {
   const Stock& stock = reckoning.given.stock;
   if (!stock.kind) reckoning.need(path::stockKind, Need::For::amount);
+  checkFinalVolume(reckoning);
   const std::vector<Candidate> found = candidates(stock);
   if (found.empty()) {
     reckoning.need(missingPath(stock), Need::For::amount);
@@ -133,7 +134,6 @@ void findStrength(Reckoning& reckoning) {
   if (found.front().found.from != StrengthFrom::labelled)
     reckoning.strengthStep = mixingStep(stock, found.front().found);
   for (std::size_t i = 1; i < found.size(); ++i) compareStrength(reckoning, found.front().found, found[i]);
-  checkFinalVolume(reckoning);
 }
 
 }  // namespace wardchalk::detail

@@ -210,8 +210,8 @@ bool strengthFitsKind(const Reckoning& reckoning) {
 void measure(Reckoning& reckoning) {
   Worksheet& sheet = reckoning.sheet;
   const bool allowed = sheet.verdict == VerdictKind::safe || sheet.verdict == VerdictKind::ask;
-  if (!allowed || !reckoning.ordered || !sheet.strength || !reckoning.given.stock.kind) return;
-  if (reckoning.amountWithheld || !strengthFitsKind(reckoning) || !formFitsRoute(reckoning)) return;
+  if (!allowed || !reckoning.ordered || !reckoning.given.stock.kind || !formFitsRoute(reckoning)) return;
+  if (!sheet.strength || reckoning.amountWithheld || !strengthFitsKind(reckoning)) return;
   Chain chain = amountChain(reckoning);
   reckoning.strengthUsed = true;
   if (reckoning.strengthStep) reckoning.in(Section::amount).push_back(std::move(*reckoning.strengthStep));

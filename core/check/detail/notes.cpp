@@ -5,8 +5,8 @@ namespace wardchalk::detail {
 
 namespace {
 
-/// Under this weight surface-area dosing can overdose an infant. Source: cancer-care guidance and labels that change to
-/// mg/kg at 10 kg, as collected in the UK summary of product characteristics of vincristine, section 4.2.
+/// Under this weight surface-area dosing can overdose an infant. Source: cancer-care guidance, and labels that change to
+/// mg/kg at 10 kg (UK summaries of product characteristics, section 4.2).
 const Number& smallChildKg() {
   static const Number kg(10);
   return kg;

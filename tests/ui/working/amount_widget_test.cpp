@@ -79,7 +79,7 @@ void AmountWidgetTest::saysWhyThereIsNone_data() {
   QTest::newRow("not covered") << "not covered"
                                << "No amount: this reference does not cover the order.";
   QTest::newRow("undecided") << "undecided"
-                             << "No amount yet: first judge, then measure.";
+                             << "No amount yet: enter the height";
   QTest::newRow("no stock") << "rate"
                             << "No amount yet: say what is in hand";
 }

@@ -1,0 +1,192 @@
+#include <QApplication>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPaintEvent>
+#include <QTimer>
+#include <algorithm>
+#include <cstdio>
+#include <fstream>
+#include <sstream>
+#include <string>
+#include <vector>
+
+#include "tests/ui/shell/nurse.h"
+#include "ui/working/working_pane.h"
+
+// Measures the window: numbers to read, never a test. `measure` beside this file runs every mode and prints the table.
+
+namespace wardchalk::ui {
+namespace {
+
+QElapsedTimer sinceStart;
+
+long peakKb() {
+  std::ifstream status("/proc/self/status");
+  for (std::string line; std::getline(status, line);)
+    if (line.starts_with("VmHWM:")) return std::stol(line.substr(6));
+  return 0;
+}
+
+long residentKb() {
+  std::ifstream status("/proc/self/status");
+  for (std::string line; std::getline(status, line);)
+    if (line.starts_with("VmRSS:")) return std::stol(line.substr(6));
+  return 0;
+}
+
+/// Counts what reaches the widgets of a window.
+class Watch : public QObject {
+ public:
+  long paints = 0;
+  long timers = 0;
+  bool eventFilter(QObject*, QEvent* event) override {
+    if (event->type() == QEvent::Paint) ++paints;
+    if (event->type() == QEvent::Timer) ++timers;
+    return false;
+  }
+};
+
+void settle() {
+  for (int i = 0; i < 20; ++i) QCoreApplication::processEvents();
+}
+
+/// First paint of a window, then leave.
+int firstPaint(QWidget& window) {
+  class Once : public QObject {
+   public:
+    bool eventFilter(QObject*, QEvent* event) override {
+      if (event->type() != QEvent::Paint) return false;
+      QTimer::singleShot(0, [] {
+        std::printf("%.2f %ld\n", static_cast<double>(sinceStart.nsecsElapsed()) / 1e6, peakKb());
+        QCoreApplication::quit();
+      });
+      return false;
+    }
+  };
+  static Once once;
+  window.installEventFilter(&once);
+  window.show();
+  return QCoreApplication::exec();
+}
+
+int label() {
+  QLabel window(QStringLiteral("One label"));
+  window.resize(1366, 768);
+  return firstPaint(window);
+}
+
+int start(const QString& file) {
+  Nurse nurse;
+  nurse.window().resize(1366, 768);
+  if (!file.isEmpty()) nurse.window().openFile(file);
+  return firstPaint(nurse.window());
+}
+
+void press(QWidget* field, int key, const QString& text) {
+  QKeyEvent down(QEvent::KeyPress, key, Qt::NoModifier, text);
+  QCoreApplication::sendEvent(field, &down);
+  QKeyEvent up(QEvent::KeyRelease, key, Qt::NoModifier, text);
+  QCoreApplication::sendEvent(field, &up);
+  QCoreApplication::sendPostedEvents();
+  QCoreApplication::processEvents();  // lays out and paints what the key changed
+}
+
+double share(std::vector<double>& times, double part) {
+  std::sort(times.begin(), times.end());
+  return times[static_cast<std::size_t>(static_cast<double>(times.size() - 1) * part)];
+}
+
+/// From key press to painted pane, over every case of a folder: a digit typed into the dose and taken back, then
+/// Enter, which judges again.
+int keys(const QString& folder) {
+  Nurse nurse;
+  nurse.window().resize(1366, 768);
+  nurse.window().show();
+  settle();
+  std::vector<double> times;
+  for (const QString& name : QDir(folder).entryList({QStringLiteral("*.case.json")})) {
+    nurse.window().openFile(QDir(folder).filePath(name));
+    settle();
+    nurse.walkTo(QStringLiteral("order.dose"));
+    QWidget* field = QApplication::focusWidget();
+    if (field == nullptr) continue;
+    for (int i = 0; i < 20; ++i)
+      for (const auto& [key, text] : {std::pair{Qt::Key_5, QStringLiteral("5")}, std::pair{Qt::Key_Backspace, QString()}}) {
+        QElapsedTimer timer;
+        timer.start();
+        press(field, key, text);
+        times.push_back(static_cast<double>(timer.nsecsElapsed()) / 1e6);
+      }
+  }
+  std::printf("keys %zu, median %.2f ms, 99 %% %.2f ms, most %.2f ms\n", times.size(), share(times, 0.5), share(times, 0.99),
+              times.back());
+  return 0;
+}
+
+/// Timers that fire in an idle window in three seconds; the blinking cursor belongs to the desktop and is switched off.
+int idle() {
+  QApplication::setCursorFlashTime(0);
+  Nurse nurse;
+  nurse.window().resize(1366, 768);
+  nurse.window().show();
+  settle();
+  Watch watch;
+  qApp->installEventFilter(&watch);
+  QElapsedTimer timer;
+  timer.start();
+  while (timer.elapsed() < 3000) QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 100);
+  std::printf("timer events %ld, paints %ld in 3 s\n", watch.timers, watch.paints);
+  return 0;
+}
+
+/// Resident memory over ten thousand edits and a thousand new children.
+int soak() {
+  Nurse nurse;
+  nurse.dialogs().answer = Dialogs::Unsaved::discard;
+  nurse.window().resize(1366, 768);
+  nurse.window().show();
+  settle();
+  const auto children = [&](int count) {
+    for (int i = 0; i < count; ++i) {
+      nurse.type(QStringLiteral("103 cm"));
+      nurse.press(Qt::Key_N, Qt::ControlModifier);
+    }
+  };
+  const auto edits = [&](int count) {
+    QWidget* field = QApplication::focusWidget();
+    for (int i = 0; i < count / 2; ++i) {
+      press(field, Qt::Key_5, QStringLiteral("5"));
+      press(field, Qt::Key_Backspace, {});
+    }
+  };
+  children(100);
+  edits(1000);
+  const long before = residentKb();
+  edits(10000);
+  const long afterEdits = residentKb();
+  children(1000);
+  std::printf("resident %ld KB, after 10000 edits %ld KB, after 1000 new children %ld KB\n", before, afterEdits, residentKb());
+  return 0;
+}
+
+}  // namespace
+}  // namespace wardchalk::ui
+
+int main(int argc, char** argv) {
+  using namespace wardchalk::ui;
+  sinceStart.start();
+  QApplication app(argc, argv);
+  const QStringList arguments = QApplication::arguments();
+  const QString mode = arguments.value(1);
+  const QString value = arguments.value(2);
+  if (mode == QStringLiteral("label")) return label();
+  if (mode == QStringLiteral("start")) return start(value);
+  if (mode == QStringLiteral("keys")) return keys(value);
+  if (mode == QStringLiteral("idle")) return idle();
+  if (mode == QStringLiteral("soak")) return soak();
+  std::fprintf(stderr, "ui_probe label|start [CASE]|keys FOLDER|idle|soak\n");
+  return 2;
+}
