@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "core/check/detail/reckoning.h"
 #include "core/child/surface_formula.h"
 
@@ -35,12 +37,14 @@ struct Again {
 };
 
 void tellRounding(Reckoning& reckoning, CheckId id, const Again& again) {
+  const Number ordered = std::get<Quantity>(reckoning.check(id).value).value;
   const Number limit = std::get<Quantity>(reckoning.check(id).limit).value;
   const Number unrounded = again.limitSquared.rootRounded(20);
-  const int significant = digitsApart(limit, unrounded);
+  const int significant =
+      std::max({digitsApart(ordered, limit), digitsApart(ordered, unrounded), digitsApart(limit, unrounded)});
   Finding& finding = reckoning.tell(
       FindingCode::roundingDecides, path::dose,
-      {{"ordered", std::get<Quantity>(reckoning.check(id).value), significant},
+      {{"ordered", reckoning.inUnit(ordered), significant},
        {"limit", reckoning.inUnit(limit), significant},
        {"unrounded", reckoning.inUnit(unrounded), significant}},
       id);
