@@ -1,3 +1,4 @@
+#!/usr/bin/env python3
 """Writes core/child/growth_table.cpp from the tables beside this script. Run by hand after a table has changed; no
 build runs it. A test holds the written file against the tables.
 
