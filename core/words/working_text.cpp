@@ -171,12 +171,10 @@ void writeAmount(std::string& out, const Worksheet& sheet, const Phrasebook& boo
 
 void writeNotes(std::string& out, const Worksheet& sheet, const Phrasebook& book) {
   bool first = true;
-  for (std::size_t i = 0; i < sheet.findings.size(); ++i) {
-    const bool asked = sheet.verdict == VerdictKind::ask && sheet.findings[i].severity == Severity::ask;
-    if (i == sheet.deciding || asked) continue;
+  for (const Finding* finding : findingsBeside(sheet, sheet.verdict == VerdictKind::ask)) {
     if (first) out.append(say(book, PhraseId::heading_findings)).append("\n");
     first = false;
-    out.append(wrapped(sentence(sheet.findings[i], book), pageWidth, "  - ", "    ")).append("\n");
+    out.append(wrapped(sentence(*finding, book), pageWidth, "  - ", "    ")).append("\n");
   }
   if (!first) out.append("\n");
 }
