@@ -64,7 +64,8 @@ std::string valueText(const Term& term) {
   // What was entered, and a constant, stand with all their digits: they are no results to be shortened.
   const Origin::Kind kind = term.origin.kind;
   const bool given = kind == Origin::Kind::field || kind == Origin::Kind::constant || kind == Origin::Kind::rule;
-  if (given && term.fixedDecimals < 0 && !term.value.endsWithin(4) && term.value.endsWithin(40)) return exactText(term.value);
+  if (given && term.fixedDecimals < 0 && !term.value.endsWithin(4) && term.value.endsWithin(40))
+    return exactText(term.value, Grouping::commas);
   return valueText(term.value, term.fixedDecimals);
 }
 

@@ -30,21 +30,28 @@ std::string textOfFile(const fs::path& path) {
   return {std::istreambuf_iterator<char>(file), {}};
 }
 
-/// What is written unsafely in a worksheet file. Rational numbers and ids are for programs; a value is read
-/// with the unit beside it.
+/// Whether a member of a worksheet file is a sentence for readers.
+bool isForReaders(const nlohmann::json& object, const std::string& key) {
+  return key == "words" || key == "reason" || (key == "text" && object.contains("code"));
+}
+
+/// The unit of a member that is written without: that beside a value, and the surfaces of this one finding.
+std::string unitOf(const nlohmann::json& object, const std::string& key) {
+  if (key == "value") return object.value("unit", std::string());
+  return key == "arguments" && object.value("code", std::string()) == "household-constant" ? "m2" : "";
+}
+
+/// What is written unsafely in a worksheet file; `unit` is that of a number written without one.
 std::string unsafeIn(const nlohmann::json& json, const std::string& unit = {}) {
-  if (json.is_string()) {
-    const std::string text = unit.empty() ? json.get<std::string>() : json.get<std::string>() + " " + unit;
-    return unsafeWriting(text, Written::forFiles);
-  }
+  if (json.is_string())
+    return unsafeWriting(json.get<std::string>() + (unit.empty() ? "" : " " + unit), Written::forFiles);
   if (!json.is_structured()) return {};
-  const std::string beside = json.is_object() ? json.value("unit", std::string()) : std::string();
   for (const auto& [key, value] : json.items()) {
-    if (json.is_object() && (key == "exact" || key == "square" || key == "from" || key == "format")) continue;
-    const bool forReaders =
-        json.is_object() && (key == "words" || key == "reason" || (key == "text" && json.contains("code")));
-    const std::string wrong = forReaders ? unsafeWriting(value.get<std::string>(), Written::forReaders)
-                                         : unsafeIn(value, key == "value" ? beside : std::string());
+    std::string wrong;
+    if (json.is_object() && isForReaders(json, key))
+      wrong = unsafeWriting(value.get<std::string>(), Written::forReaders);
+    else
+      wrong = unsafeIn(value, unit.empty() && json.is_object() ? unitOf(json, key) : unit);
     if (!wrong.empty()) return key + ": " + wrong;
   }
   return {};
@@ -168,11 +175,14 @@ TEST(SafeWriting, everyRandomCaseIsWrittenSafely) {
   });
 }
 
-// Thousands are not looked at here: a refusal shows how to type them, without commas.
+// A refusal shows how to type thousands, without commas.
 TEST(SafeWriting, everyPhraseIsWrittenSafely) {
   for (const Phrase& phrase : phraseTable)
     for (const std::string_view text : {phrase.one, phrase.other})
-      EXPECT_EQ(unsafeWriting(text, Written::forFiles), "") << phrase.id;
+      EXPECT_EQ(
+          unsafeWriting(text, phrase.id.starts_with("refusal.") ? Written::forFiles : Written::forReaders),
+          "")
+          << phrase.id;
 }
 
 TEST(SafeWriting, everyTextOfTheWindowIsWrittenSafely) {
