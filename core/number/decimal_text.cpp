@@ -155,26 +155,27 @@ std::string withoutThousands(std::string_view text) {
 
 std::string fixedText(const Number& value, int decimals) { return fixed(value, decimals); }
 
-std::string exactText(const Number& value) {
-  if (value.isWhole()) return value.rationalText();
-  for (int decimals = 1; decimals <= 40; ++decimals)
-    if (value.endsWithin(decimals)) return fixed(value, decimals);
+std::string exactText(const Number& value, Grouping grouping) {
+  for (int decimals = 0; decimals <= 40; ++decimals)
+    if (value.endsWithin(decimals)) return grouped(fixed(value, decimals), grouping);
   return value.rationalText();
 }
 
 std::string percentText(const Number& part, const Number& whole) {
   const Number percent = part * Number(100) / whole;
   const Number rounded = percent.rounded(1);
-  if (rounded != Number(100) || part == whole) return withoutTrailingZeros(fixed(rounded, 1));
+  if (rounded != Number(100) || part == whole) return plainPercent(rounded);
   return percent < Number(100) ? "99.9" : "100.1";
 }
 
 std::string excessText(const Number& value, const Number& limit) {
   const Number percent = (value - limit) * Number(100) / limit;
   if (!percent.rounded(1).isZero()) return plainPercent(percent);
-  return withoutTrailingZeros(fixed(percent, decimalsFor(percent, 1)));
+  return withoutTrailingZeros(fixed(percent, decimalsFor(percent, 1)));  // below 0.05: no thousands
 }
 
-std::string plainPercent(const Number& percent) { return withoutTrailingZeros(fixed(percent.rounded(1), 1)); }
+std::string plainPercent(const Number& percent) {
+  return grouped(withoutTrailingZeros(fixed(percent.rounded(1), 1)), Grouping::commas);
+}
 
 }  // namespace wardchalk

@@ -49,9 +49,10 @@ struct ShownNumber {
 [[nodiscard]] std::string fixedText(const Number& value, int decimals);
 
 /// The shortest decimal if the value ends within 40 decimals ("0.70" is "0.7"), else rational text ("185/11"). For files.
-[[nodiscard]] std::string exactText(const Number& value);
+[[nodiscard]] std::string exactText(const Number& value, Grouping grouping = Grouping::none);
 
-/// A part of a whole in percent with one decimal; never "100" unless they are equal (R1).
+/// A part of a whole in percent with one decimal; never "100" unless they are equal (R1). Thousands have commas, here
+/// and in the next two: files take them out.
 [[nodiscard]] std::string percentText(const Number& part, const Number& whole);
 
 /// By how many percent `value` is over `limit`, in one decimal or, where that would read 0, in its first digit.

@@ -89,7 +89,7 @@ void writeCheck(JsonWriter& writer, const Check& check) {
     const int significant = value && limit ? digitsApart(value->value, limit->value) : 4;
     writer.member("value", comparedText(check.value, significant));
     writer.member("limit", comparedText(check.limit, significant));
-    if (check.ratio) writer.key("percent").text(percentText(*check.ratio, Number(1)));
+    if (check.ratio) writer.key("percent").text(withoutThousands(percentText(*check.ratio, Number(1))));
   }
   writer.closeObject();
 }
@@ -141,7 +141,7 @@ void writeGive(JsonWriter& writer, const Worksheet& sheet) {
   writer.key("give").openObject().key("exact").text(give.exact.value.rationalText()).key("unit").text(idOf(give.exact.unit));
   if (give.measured) writer.key("measured").text(exactText(*give.measured));
   writeQuantity(writer, "dose_given", give.doseGiven);
-  if (give.measured) writer.key("percent_change").text(give.percentChange);
+  if (give.measured) writer.key("percent_change").text(withoutThousands(give.percentChange));
   if (!give.neighbours.empty()) {
     writer.key("neighbours").openList();
     for (const Number& neighbour : give.neighbours) writer.text(exactText(neighbour));
@@ -157,7 +157,7 @@ void writeFlow(JsonWriter& writer, std::string_view key, const std::optional<Flo
   if (!flow) return;
   writer.key(key).openObject().key("exact").text(flow->exact.value.rationalText());
   if (flow->measured) writer.key("measured").text(exactText(*flow->measured));
-  writer.member("percent_change", flow->percentChange).closeObject();
+  writer.member("percent_change", withoutThousands(flow->percentChange)).closeObject();
 }
 
 void writeDelivered(JsonWriter& writer, const std::optional<Delivered>& delivered) {

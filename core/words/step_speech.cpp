@@ -62,7 +62,8 @@ std::string spokenAmount(const Number& value, int fixedDecimals, const Units& un
 std::string spokenSolved(const Step& step, const Solved& solved, const Phrasebook& book) {
   std::string result = spokenAmount(solved.result, solved.fixedDecimals, step.lookingFor, book);
   if (step.rounding && equalsSign(step) != "=") {
-    const std::string unrounded = solved.chain.rooted ? unroundedText(step) : show(solved.product.exact).text;
+    const std::string unrounded =
+        solved.chain.rooted ? unroundedText(step) : show(solved.product.exact, Grouping::commas).text;
     result =
         say(book, PhraseId::say_rounded,
             {{"unrounded", say(book, PhraseId::say_about, {{"amount", unrounded}})}, {"result", result}});

@@ -66,7 +66,7 @@ std::string valueText(const Term& term) {
   const bool given =
       kind == Origin::Kind::field || kind == Origin::Kind::constant || kind == Origin::Kind::rule;
   if (given && term.fixedDecimals < 0 && !term.value.endsWithin(4) && term.value.endsWithin(40))
-    return exactText(term.value);
+    return exactText(term.value, Grouping::commas);
   return valueText(term.value, term.fixedDecimals);
 }
 

@@ -91,7 +91,7 @@ std::string resultText(const Step& step, const Solved& solved, const Phrasebook&
   const std::string result = conclusion(step, book);
   const std::string sign = equalsSign(step);
   if (solved.chain.rooted) {
-    const ShownNumber square = show(solved.product.exact);
+    const ShownNumber square = show(solved.product.exact, Grouping::commas);
     const std::string root = (square.exact ? " = √" : " ≈ √") + square.text + " m⁴";
     if (sign == "=") return root + " = " + result;
     return root + " ≈ " + unroundedText(step) + " m², rounded to " + result;
@@ -99,7 +99,7 @@ std::string resultText(const Step& step, const Solved& solved, const Phrasebook&
   constexpr std::string_view about = "≈";
   if (sign == "=" && result.starts_with(about)) return " ≈ " + result.substr(about.size());
   if (sign == "=") return " = " + result;
-  const ShownNumber exact = show(solved.product.exact);
+  const ShownNumber exact = show(solved.product.exact, Grouping::commas);
   return (exact.exact ? " = " : " ≈ ") + exact.text + ", rounded to " + result;
 }
 

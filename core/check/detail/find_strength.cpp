@@ -80,7 +80,7 @@ void compareStrength(Reckoning& reckoning, const StrengthFound& used, const Cand
   const bool labelled = used.from == StrengthFrom::labelled && used.in == Unit::mL;
   const bool same = labelled && printsAs(*reckoning.given.stock.strength, *perOne);
   if (difference.isZero() || (!far && same)) return;
-  const auto apart = showApart(used.perOne, *perOne);
+  const auto apart = showApart(used.perOne, *perOne, Grouping::commas);
   const auto text = [&](const ShownNumber& shown) {
     return shown.marked().append(" ").append(idOf(used.drugUnit)).append("/mL");
   };

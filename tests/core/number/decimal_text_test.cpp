@@ -212,6 +212,7 @@ INSTANTIATE_TEST_SUITE_P(
     ::testing::Values(
         Percent{"equal", n(1, 3), n(2, 6), "100"}, Percent{"60 of 84", Number(60), Number(84), "71.4"},
         Percent{"80 of 84", Number(80), Number(84), "95.2"},
+        Percent{"thousands", Number(14), Number(1), "1,400"},
         Percent{"half, no trailing zero", Number(1), Number(2), "50"},
         Percent{"99 97 is no hundred", Number(9997), Number(10000), "99.9"},
         Percent{"99 95 is no hundred", Number(9995), Number(10000), "99.9"},

@@ -77,7 +77,7 @@ QString numberText(const Term& term) {
   // A constant of a formula or a conversion is known exactly and stands in full, however many decimals it
   // has.
   const bool known = term.origin.kind == Origin::Kind::constant || term.origin.kind == Origin::Kind::rule;
-  if (known && !show(term.value).exact) return fromCore(exactText(term.value));
+  if (known && !show(term.value).exact) return fromCore(exactText(term.value, Grouping::commas));
   QString text = fromCore(valueText(term));
   if (text.startsWith(u'≈')) text = QStringLiteral("≈\u00A0") + text.mid(1).trimmed();
   return text;

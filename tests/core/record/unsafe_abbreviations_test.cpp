@@ -1,0 +1,117 @@
+#include "core/words/sentences.h"
+#include "tests/core/record/refused_entry.h"
+
+// Each abbreviation on the lists of those that have been misread, typed where people type it, is refused and
+// answered with the safe form (T02, T07, H30). Where no other name means the same amount (a spoon, a grain)
+// nothing is offered, so that no number is left standing beside a unit that it does not belong to.
+// Lists: Joint Commission "Do Not Use" list; ISMP List of Error-Prone Abbreviations; both read in copies.
+
+namespace wardchalk::test {
+namespace {
+
+using enum RefusalCode;
+using Row = RefusedEntry;
+
+class AnswersAbbreviation : public RefusesEntry {};
+
+TEST_P(AnswersAbbreviation, withTheSafeForm) {
+  expectRefused(GetParam());
+  Case inputs;
+  const auto refusal = setEntry(inputs, GetParam().path, GetParam().text);
+  ASSERT_TRUE(refusal);
+  const std::string said = sentence(*refusal, englishPhrases());
+  EXPECT_NE(said.find(GetParam().suggestion), std::string::npos) << said;
+}
+
+// What is offered is itself read, in the place of what was typed.
+TEST_P(AnswersAbbreviation, thatIsReadInItsPlace) {
+  const Row& row = GetParam();
+  if (row.suggestion.empty()) return;
+  Case inputs;
+  const auto refusal = setEntry(inputs, row.path, row.text);
+  ASSERT_TRUE(refusal);
+  std::string mended = row.text;
+  mended.replace(mended.find(refusal->typed), refusal->typed.size(), refusal->suggestion);
+  const auto again = setEntry(inputs, row.path, mended);
+  EXPECT_TRUE(!again || again->code == spaceMissing) << mended;  // "10U" wants a space besides
+}
+
+constexpr const char* dose = "order.dose";
+constexpr const char* high = "reference.high";
+constexpr const char* strength = "stock.strength";
+constexpr const char* schedule = "order.schedule";
+constexpr const char* route = "order.route";
+
+INSTANTIATE_TEST_SUITE_P(
+    Units, AnswersAbbreviation,
+    ::testing::Values(
+        Row{"U", dose, "10 U", unitUnsafe, "units"}, Row{"U joined", dose, "10U", unitUnsafe, "units"},
+        Row{"small u", dose, "10 u", unitUnsafe, "units"},
+        Row{"U per kg", high, "100 U/kg/dose", unitUnsafe, "units"},
+        Row{"U in a strength", strength, "1000 U/mL", unitUnsafe, "units"},
+        Row{"IU", dose, "400 IU", unitUnsafe, "units"}, Row{"iu", dose, "400 iu", unitUnsafe, "units"},
+        Row{"dotted IU", dose, "400 I.U.", unitUnsafe, "units"},
+        Row{"micro sign", dose, "50 \u00B5g", unitUnsafe, "mcg"},
+        Row{"Greek mu", dose, "50 \u03BCg", unitUnsafe, "mcg"},
+        Row{"micro sign in a rate", high, "5 \u00B5g/kg/min", unitUnsafe, "mcg"},
+        Row{"ug", dose, "50 ug", unitUnsafe, "mcg"}, Row{"mcgm", dose, "50 mcgm", unitUnsafe, "mcg"},
+        Row{"cc", dose, "5 cc", unitUnsafe, "mL"}, Row{"CC", dose, "5 CC", unitUnsafe, "mL"},
+        Row{"cc in a strength", strength, "120 mg/5 cc", unitUnsafe, "mL"},
+        Row{"cc of diluent", "stock.diluent", "5 cc", unitUnsafe, "mL"},
+        Row{"cc to run", "infusion.volume", "50 cc", unitUnsafe, "mL"},
+        Row{"gtt", "infusion.drop_factor", "20 gtt/mL", unitUnsafe, "drop"},
+        Row{"gtts", "infusion.drop_factor", "20 gtts/mL", unitUnsafe, "drop"},
+        Row{"ng", dose, "100 ng", unitUnsafe, "0.1 mcg"},
+        Row{"MU", dose, "1.2 MU", unitUnsafe, "1200000 units"},
+        Row{"mU", dose, "500 mU", unitUnsafe, "0.5 units"}, Row{"tsp", dose, "1 tsp", unitUnsafe},
+        Row{"tbsp", dose, "1 tbsp", unitUnsafe}, Row{"gr", dose, "5 gr", unitUnsafe},
+        Row{"full stop", dose, "80 mg.", unitUnknown, "mg"}, Row{"slash d", high, "30 mg/kg/d", perUnclear}),
+    NameOfRow());
+
+INSTANTIATE_TEST_SUITE_P(
+    Schedules, AnswersAbbreviation,
+    ::testing::Values(Row{"QD", schedule, "QD", scheduleUnsafe, "daily"},
+                      Row{"qd", schedule, "qd", scheduleUnsafe, "daily"},
+                      Row{"dotted QD", schedule, "Q.D.", scheduleUnsafe, "daily"},
+                      Row{"QOD", schedule, "QOD", scheduleUnsafe, "every 2 day"},
+                      Row{"dotted qod", schedule, "q.o.d.", scheduleUnsafe, "every 2 day"},
+                      Row{"OD", schedule, "OD", scheduleUnsafe, "daily"},
+                      Row{"dotted od", schedule, "o.d.", scheduleUnsafe, "daily"},
+                      Row{"HS", schedule, "HS", scheduleUnsafe, "daily"},
+                      Row{"qhs", schedule, "qhs", scheduleUnsafe, "daily"},
+                      Row{"qn", schedule, "qn", scheduleUnsafe, "daily"},
+                      Row{"q1d", schedule, "q1d", scheduleUnsafe, "daily"},
+                      Row{"EOD", schedule, "EOD", scheduleUnsafe, "every 2 day"},
+                      Row{"TIW", schedule, "TIW", scheduleUnsafe, "3 times a week"},
+                      Row{"BIW", schedule, "BIW", scheduleUnsafe, "2 times a week"},
+                      Row{"slash d", schedule, "/d", scheduleUnsafe, "daily"},
+                      Row{"QD of a reference", "reference.schedule", "QD", scheduleUnsafe, "daily"},
+                      Row{"three times, slash d", schedule, "3/d", scheduleUnknown},
+                      Row{"x3d", schedule, "x3d", scheduleUnknown}),
+    NameOfRow());
+
+INSTANTIATE_TEST_SUITE_P(Routes, AnswersAbbreviation,
+                         ::testing::Values(Row{"SC", route, "SC", wordUnknown, "subcutaneous"},
+                                           Row{"SQ", route, "SQ", wordUnknown, "subcutaneous"},
+                                           Row{"sc", route, "sc", wordUnknown, "subcutaneous"},
+                                           Row{"sub q", route, "sub q", wordUnknown, "subcutaneous"},
+                                           Row{"subq", route, "subq", wordUnknown, "subcutaneous"},
+                                           Row{"SubQ", route, "SubQ", wordUnknown, "subcutaneous"},
+                                           Row{"SC of a reference", "reference.route", "SC", wordUnknown,
+                                               "subcutaneous"},
+                                           Row{"per os", route, "per os", wordUnknown, "oral"},
+                                           Row{"PO", route, "PO", wordUnknown, "oral"},
+                                           Row{"IV", route, "IV", wordUnknown, "intravenous"},
+                                           Row{"IM", route, "IM", wordUnknown, "intramuscular"}),
+                         NameOfRow());
+
+INSTANTIATE_TEST_SUITE_P(Figures, AnswersAbbreviation,
+                         ::testing::Values(Row{"naked point", dose, ".5 mg", barePoint, "0.5"},
+                                           Row{"point last", dose, "5. mg", trailingPoint, "5"},
+                                           Row{"half a tablet as a fraction", "stock.strength",
+                                               "1/2 mg/tablet", fraction},
+                                           Row{"one half sign", dose, "\u00BD mg", fraction}),
+                         NameOfRow());
+
+}  // namespace
+}  // namespace wardchalk::test

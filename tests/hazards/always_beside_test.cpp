@@ -1,0 +1,136 @@
+// What always stands beside something else, whatever the case; and what is the same in every locale.
+#include <array>
+#include <locale>
+
+#include "core/check/work_out.h"
+#include "core/record/case_entry.h"
+#include "core/record/worksheet_file.h"
+#include "core/words/amount_words.h"
+#include "core/words/sentences.h"
+#include "core/words/working_text.h"
+#include "tests/property/for_all.h"
+
+namespace wardchalk::test {
+
+namespace {
+
+Worksheet worked(const RandomCase& random) { return workOut(caseOf(random.entries), rulesFor(random.rules)); }
+
+std::string textOf(const Worksheet& sheet) { return workingText(sheet, englishPhrases()); }
+
+/// A locale that writes a comma for the point and sets off thousands with points.
+class CommaForPoint : public std::numpunct<char> {
+ protected:
+  char do_decimal_point() const override { return ','; }
+  char do_thousands_sep() const override { return '.'; }
+  std::string do_grouping() const override { return "\3"; }
+};
+
+/// Another that groups with spaces, in twos after the first three.
+class Spaces : public std::numpunct<char> {
+ protected:
+  char do_decimal_point() const override { return ','; }
+  char do_thousands_sep() const override { return ' '; }
+  std::string do_grouping() const override { return "\3\2"; }
+};
+
+/// The locale of the program while it lives.
+class InLocale {
+ public:
+  explicit InLocale(const std::locale& locale) : before_(std::locale::global(locale)) {}
+  ~InLocale() { std::locale::global(before_); }
+  InLocale(const InLocale&) = delete;
+  InLocale& operator=(const InLocale&) = delete;
+
+ private:
+  std::locale before_;
+};
+
+std::vector<std::locale> locales() {
+  std::vector<std::locale> all = {std::locale::classic(),
+                                  std::locale(std::locale::classic(), new CommaForPoint),
+                                  std::locale(std::locale::classic(), new Spaces)};
+  for (const char* name : {"de_DE.UTF-8", "fr_FR.UTF-8", "ar_EG.UTF-8", "C.UTF-8"}) try {
+      all.emplace_back(name);
+    } catch (const std::runtime_error&) {  // not installed here; those above always are
+    }
+  return all;
+}
+
+}  // namespace
+
+// A volume never stands alone (H14), nor an amount without the label it was reckoned with (H15).
+TEST(AlwaysBeside, H14_H15_everyAmountHasItsDoseAndItsLabel) {
+  int measured = 0;
+  forAll(8000, [&](Choices& choices) -> std::string {
+    const RandomCase random = choices.onceIn(6) ? randomRateCase(choices) : randomCase(choices);
+    const AmountWords words = amountWords(worked(random), englishPhrases());
+    if (words.measure.empty()) return words.none.empty() ? "no amount and no reason" + shown(random) : "";
+    ++measured;
+    if (words.dose.empty()) return "an amount without its dose" + shown(random);
+    return words.label.empty() ? "an amount without its label" + shown(random) : "";
+  });
+  EXPECT_GT(measured, 500);
+}
+
+// Whatever was not checked is listed wherever the verdict says safe (H20, H37), and "safe" never stands
+// alone.
+TEST(AlwaysBeside, H37_safeStandsWithItsReferenceAndWithWhatWasNotChecked) {
+  int safe = 0;
+  forAll(8000, [&](Choices& choices) -> std::string {
+    const RandomCase random = randomCase(choices);
+    const Worksheet sheet = worked(random);
+    const std::string text = textOf(sheet);
+    if (text.find("Identity, allergy, interactions") == std::string::npos)
+      return "no caution" + shown(random);
+    if (sheet.verdict != VerdictKind::safe) return {};
+    ++safe;
+    if (text.find("SAFE by this reference") == std::string::npos) return "safe by what?" + shown(random);
+    bool wanting = false;
+    for (const Check& check : sheet.checks) wanting |= check.status == CheckStatus::notChecked;
+    const bool listed = text.find("NOT checked:") != std::string::npos;
+    return wanting && !listed ? "unmade checks are not listed" + shown(random) : "";
+  });
+  EXPECT_GT(safe, 200);
+}
+
+TEST(AlwaysBeside, H31_entriesAreRefusedAlikeInEveryLocale) {
+  const std::pair<const char*, RefusalCode> entries[] = {
+      {"1,5 mg", RefusalCode::comma},           {"1,234 mg", RefusalCode::comma},
+      {"1.234,5 mg", RefusalCode::comma},       {"1 000 mg", RefusalCode::spaceInNumber},
+      {"1.234.5 mg", RefusalCode::secondPoint}, {"١٢ mg", RefusalCode::otherDigits},
+      {"1'000 mg", RefusalCode::notANumber}};
+  int seen = 0;
+  for (const std::locale& locale : locales()) {
+    const InLocale in(locale);
+    ++seen;
+    for (const auto& [text, code] : entries) {
+      Case inputs;
+      const auto refusal = setEntry(inputs, "order.dose", text);
+      ASSERT_TRUE(refusal) << text << " in " << locale.name();
+      EXPECT_EQ(idOf(refusal->code), idOf(code)) << text << " in " << locale.name();
+    }
+    Case inputs;
+    EXPECT_FALSE(setEntry(inputs, "order.dose", "1234.5 mg")) << locale.name();
+  }
+  EXPECT_GE(seen, 4);
+}
+
+TEST(AlwaysBeside, H31_theWorksheetIsTheSameInEveryLocale) {
+  const Case inputs = caseOf(
+      "child.weight=17.2 kg; child.height=103 cm; order.dose=1234.5 mg; order.schedule=every 12 h; "
+      "reference.high=2500 mg/m2/dose; stock.kind=liquid; stock.strength=120 mg/5 mL; order.route=oral");
+  const auto all = [&] {
+    const Worksheet sheet = workOut(inputs, exactRules());
+    std::string json;
+    writeWorksheet(json, sheet, WorksheetExtent::whole);
+    return json + workingText(sheet, englishPhrases());
+  };
+  const std::string expected = all();
+  for (const std::locale& locale : locales()) {
+    const InLocale in(locale);
+    EXPECT_EQ(all(), expected) << locale.name();
+  }
+}
+
+}  // namespace wardchalk::test
