@@ -66,8 +66,7 @@ double BoardSurface::layOutAt(int) { return height(); }
 // --- what the keys do
 
 void BoardSurface::act(BoardAct what) {
-  const bool changesNothingElse = what == BoardAct::blank || what == BoardAct::leave;
-  if (std::exchange(blank_, false) && !changesNothingElse) return refresh();
+  if (std::exchange(blank_, false) && what != BoardAct::leave) return refresh();
   if (std::exchange(showsKeys_, false) && what != BoardAct::leave) return refresh();
   const int typed = std::exchange(typed_, what == BoardAct::enter ? typed_ : 0);
   switch (what) {
@@ -82,7 +81,7 @@ void BoardSurface::act(BoardAct what) {
     case BoardAct::last:
       return goTo(story_.last());
     case BoardAct::blank:
-      blank_ = !blank_;
+      blank_ = true;
       return refresh();
     case BoardAct::leave:
       Q_EMIT leaveWanted();
@@ -237,12 +236,24 @@ QString BoardSurface::caption() const {
   return stageWords(story_, place_, book_).caption;
 }
 
+/// Every line that can stand below this page, so that uncovering it moves nothing; a verdict takes all the
+/// room.
+QStringList BoardSurface::captions() const {
+  const BoardPage& page = story_.page(place_);
+  QStringList all{caption()};
+  if (page.isVerdict) return all;
+  for (int stage = 0; stage < static_cast<int>(page.stages.size()); ++stage)
+    all << stageWords(story_, {place_.page, stage, false}, book_).caption;
+  return all << stageWords(story_, {place_.page, 0, true}, book_).caption;
+}
+
 BoardFrameText BoardSurface::frameText() const {
   const BoardPage& page = story_.page(place_);
   BoardFrameText text;
   text.facts = story_.facts();
   text.foundLabel = fromCore(say(book_, PhraseId::board_found));
-  text.found = story_.found(place_);
+  // a turned factor leaves no result, here neither
+  text.found = story_.found(turned_.empty() ? place_ : BoardPlace{place_.page, 0, false});
   text.foundAll = story_.found(story_.last());
   text.heading =
       fromCore(say(book_, PhraseId::board_step,
@@ -252,10 +263,7 @@ BoardFrameText BoardSurface::frameText() const {
   text.question = page.isVerdict ? fromCore(say(book_, PhraseId::board_verdict)) : page.view.question;
   text.lookingFor = page.view.lookingFor;
   text.caption = caption();
-  text.captions << text.caption;
-  for (int stage = 0; stage < static_cast<int>(page.stages.size()); ++stage)
-    text.captions << stageWords(story_, {place_.page, stage, false}, book_).caption;
-  text.captions << stageWords(story_, {place_.page, 0, true}, book_).caption;
+  text.captions = captions();
   text.caution = fromCore(say(book_, PhraseId::caution_short));
   text.status = fromCore(typed_ > 0 ? say(book_, PhraseId::board_goTo, {{"n", std::to_string(typed_)}})
                          : predict_ ? say(book_, PhraseId::board_predictOn)
@@ -390,8 +398,9 @@ void BoardSurface::keyPressEvent(QKeyEvent* event) {
 }
 
 int BoardSurface::factorAt(const QPointF& at) const {
-  for (const HitArea& hit : body_.drawing.hits)
-    if (hit.factor >= 0 && hit.rect.adjusted(-6, -4, 6, 4).contains(at)) return hit.factor;
+  for (int factor = 0; factor < factorsOf(story_.page(place_).view); ++factor)
+    for (const QRectF& frame : framesOf(body_, factor))
+      if (frame.adjusted(-6, -4, 6, 4).contains(at)) return factor;
   return -1;
 }
 

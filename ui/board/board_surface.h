@@ -80,6 +80,7 @@ class BoardSurface : public SpokenWidget {
   void showVerdict();
   [[nodiscard]] BoardFrameText frameText() const;
   [[nodiscard]] QString caption() const;
+  [[nodiscard]] QStringList captions() const;
   void speak();
 
   void paintBoard(QPainter& painter) const;

@@ -1,5 +1,6 @@
 #include "ui/board/turned_view.h"
 
+#include <algorithm>
 #include <functional>
 
 #include "core/words/spoken.h"
@@ -19,9 +20,19 @@ struct LeftOver {
   bool wanted = false;
 };
 
+/// Equal units side by side, so that they are written as a power.
+std::vector<Unit> grouped(const std::vector<Unit>& units) {
+  std::vector<Unit> all;
+  for (const Unit unit : units) {
+    const auto last = std::find(all.rbegin(), all.rend(), unit);
+    all.insert(last == all.rend() ? all.end() : last.base(), unit);
+  }
+  return all;
+}
+
 LeftOver leftOf(const StepView& view) {
   const auto& solved = std::get<Solved>(view.step.body);
-  const Units& left = solved.product.left;
+  const Units left{grouped(solved.product.left.over), grouped(solved.product.left.under)};
   const auto root = solved.chain.rooted ? rootOf(left) : std::optional<Units>(left);
   if (!root) return {left, true, false};
   return {*root, false, sameUnits(*root, view.step.lookingFor)};

@@ -52,11 +52,13 @@ int VerdictSheet::heightAt(int width, double scale) {
   return height;
 }
 
-void VerdictSheet::fit(const QRectF& room, const BoardSizes& sizes) {
+void VerdictSheet::fit(const QRectF& within, const BoardSizes& sizes) {
+  // its texts have margins of their own
+  const QRectF room = within.adjusted(-sizes.margin() * 0.6, 0, sizes.margin() * 0.6, 0);
   const int width = qRound(room.width());
   constexpr double smallest = 0.5;
   scale_ = sizes.px(2.3);
-  while (heightAt(width, scale_) > room.height() && scale_ > smallest) scale_ *= 0.95;
+  while (heightAt(width, scale_) > room.height() && scale_ > smallest) scale_ *= 0.98;
   setGeometry(room.toRect());
   int y = 0;
   const auto put = [&](auto* widget) {

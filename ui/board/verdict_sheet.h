@@ -22,7 +22,7 @@ class VerdictSheet : public QWidget {
   VerdictSheet(QWidget* parent, const BoardStory& story, const Phrasebook& book, Scheme scheme);
 
   /// Sets everything as large as the room allows.
-  void fit(const QRectF& room, const BoardSizes& sizes);
+  void fit(const QRectF& within, const BoardSizes& sizes);
   [[nodiscard]] double scale() const { return scale_; }
   void setScheme(Scheme scheme);
 

@@ -1,4 +1,5 @@
 #include <QTest>
+#include <algorithm>
 
 #include "core/check/work_out.h"
 #include "tests/ui/board/golden_cases.h"
@@ -16,6 +17,14 @@ namespace {
 /// The ink that letters really cover, as against the height of their line.
 QRectF inkOf(const Run& run) {
   return QFontMetricsF(fontOf(run.type, {})).tightBoundingRect(run.text).translated(run.at);
+}
+
+QString described(const QRectF& rect) {
+  return QStringLiteral("(%1, %2) to (%3, %4)")
+      .arg(rect.left())
+      .arg(rect.top())
+      .arg(rect.right())
+      .arg(rect.bottom());
 }
 
 std::vector<Run> shownRuns(const BoardSurface& surface) {
@@ -40,7 +49,9 @@ QString faultIn(const BoardSurface& surface) {
   for (const Bar& bar : body.bars)
     if (!room.contains(bar.from) || !room.contains(bar.to)) return QStringLiteral("a line outside its room");
   for (const Area& area : body.areas)
-    if (!room.contains(area.outline.boundingRect())) return QStringLiteral("an area outside its room");
+    if (!std::all_of(area.outline.begin(), area.outline.end(), [&](QPointF at) { return room.contains(at); }))
+      return QStringLiteral("an area outside its room: ") + described(area.outline.boundingRect()) +
+             QStringLiteral(" in ") + described(room);
   for (const Stroke& stroke : body.strokes)
     if (!room.contains(stroke.from) || !room.contains(stroke.to))
       return QStringLiteral("a stroke outside its room");
@@ -60,7 +71,9 @@ QString tooSmallIn(const BoardSurface& surface) {
 
 QString faultInVerdict(const BoardSurface& surface) {
   const VerdictSheet& sheet = *surface.verdict();
-  const QRect room = surface.frame().room.toRect().adjusted(-1, -1, 1, 1);
+  const BoardSizes sizes(QSizeF(surface.size()));
+  const int beside = qRound(sizes.margin());
+  const QRect room = surface.frame().room.toRect().adjusted(-beside, -1, beside, 1);
   int bottom = 0;
   std::vector<const QWidget*> parts{sheet.flag()};
   parts.insert(parts.end(), sheet.lines().begin(), sheet.lines().end());
@@ -70,7 +83,6 @@ QString faultInVerdict(const BoardSurface& surface) {
   }
   if (!room.contains(sheet.geometry()) || bottom > sheet.height())
     return QStringLiteral("the verdict is clipped");
-  const BoardSizes sizes(QSizeF(surface.size()));
   const double least = sizes.leastAside() / Metrics{0, 1, {}, 1}.type(FontRole::tag).pixels;
   return sheet.scale() < least ? QStringLiteral("the verdict is too small: %1").arg(sheet.scale())
                                : QString();

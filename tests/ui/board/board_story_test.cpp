@@ -102,6 +102,8 @@ void BoardStoryTest::hasAsManyStagesAsTheLayout() {
                              [&](const auto& thing) { return thing.stage == stage; });
         };
         const Drawing& drawing = layout.drawing;
+        if (page.stages[static_cast<std::size_t>(stage)].kind == StageKind::claim)
+          continue;  // a band has no sign
         QVERIFY2(at(drawing.runs) || at(drawing.strokes) || at(drawing.bars),
                  qPrintable(QString::fromStdString(each.name) + u' ' + page.view.question));
       }
@@ -197,7 +199,7 @@ void BoardStoryTest::leavesOverWhatATurnedFactorLeaves() {
   QCOMPARE(left(StepId::give, {1}), QStringLiteral("Left over: mg²/(dose·mL) — not mL/dose."));
   QCOMPARE(left(StepId::give, {0}), QStringLiteral("Left over: dose·mL/mg² — not mL/dose."));
   QCOMPARE(left(StepId::limitDose, {1}), QStringLiteral("Left over: mg/(m⁴·dose) — not mg/dose."));
-  QCOMPARE(left(StepId::bsa, {0}), QStringLiteral("Left over: √(m⁴/cm²) — not m²."));
+  QCOMPARE(left(StepId::bsa, {0}), QStringLiteral("Left over: m²/cm — not m²."));
   const StepView turned = turnedView(pageOf(story, StepId::give).view, {1}, book());
   for (const QString& answer :
        {turned.product, turned.conclusion, turned.rounding, turned.sentence, turned.underRoot})
