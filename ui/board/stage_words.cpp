@@ -3,7 +3,6 @@
 #include <QStringList>
 
 #include "core/number/decimal_text.h"
-#include "core/unit/print.h"
 #include "core/words/spoken.h"
 #include "core/words/step_words.h"
 #include "core/words/unit_words.h"
@@ -160,7 +159,7 @@ class StageSpeaker {
   }
   QString truth() const { return claim(comparison().holds ? PhraseId::truth_true : PhraseId::truth_false); }
 
-  std::string exact() const { return printed(std::get<Measuring>(view_.step.body).exact); }
+  std::string exact() const { return givenText(std::get<Measuring>(view_.step.body).exact); }
 
   const StepView& view_;
   const std::vector<Stage>& stages_;

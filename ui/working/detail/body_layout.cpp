@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <utility>
 
-#include "core/unit/print.h"
+#include "core/words/step_words.h"
 #include "ui/working/detail/chain_layout.h"
 #include "ui/working/detail/pieces.h"
 #include "ui/working/detail/syringe.h"
@@ -114,7 +114,7 @@ Body solvedBody(const StepView& view, const Solved& solved, const Metrics& metri
 namespace {
 
 Box deviceBox(const Measuring& measuring, const Metrics& metrics, double width) {
-  if (measuring.exact.unit != Unit::mL) return tabletsBox(measuring, metrics);
+  if (measuring.exact.unit != Unit::mL) return tabletsBox(measuring, metrics, width);
   return isOneSyringe(measuring) ? syringeBox(measuring, metrics, width) : Box();
 }
 
@@ -145,7 +145,7 @@ Body measuringBody(const StepView& view, const Measuring& measuring, const Metri
   drawn.drawing.delayBy(2);
   Box measured = measuredBox(std::move(drawn), view, metrics, width, reading);
   if (!metrics.forBoard) return {std::move(measured), reading};
-  Box exact = textBox(held(printed(measuring.exact)), FontRole::result, Ink::text, metrics);
+  Box exact = textBox(held(givenText(measuring.exact)), FontRole::result, Ink::text, metrics);
   exact.drawing.setStage(1);
   return {column({std::move(exact), std::move(measured)}, metrics.px(10)), reading};
 }
