@@ -1,3 +1,5 @@
+#include "core/words/spoken.h"
+
 #include <algorithm>
 
 #include "core/unit/print.h"
@@ -11,6 +13,8 @@ namespace {
 
 bool isOne(const Number& value) { return value == Number(1); }
 
+}  // namespace
+
 std::string spokenTerm(const Term& term) {
   std::string text = valueText(term.value, term.fixedDecimals);
   if (text.starts_with("≈")) text = "about " + text.substr(std::string("≈").size());
@@ -18,16 +22,26 @@ std::string spokenTerm(const Term& term) {
   return text;
 }
 
-/// "120 milligrams per square metre per dose", "5 millilitres over 120 milligrams".
+namespace {
+
+/// " per square metre per dose".
+std::string spokenPer(const std::vector<Unit>& units, const Phrasebook& book) {
+  std::string text;
+  for (const Unit unit : units) text.append(say(book, PhraseId::say_per)).append(infoOf(unit).word);
+  return text;
+}
+
+}  // namespace
+
 std::string spokenFactor(const Factor& factor, const Phrasebook& book) {
   std::string over = spokenTerm(factor.over);
   if (factor.under.isPlainOne()) return over;
   if (!isOne(factor.under.value))
     return say(book, PhraseId::say_over, {{"over", over}, {"under", spokenTerm(factor.under)}});
-  for (const Unit unit : factor.under.units)
-    over.append(say(book, PhraseId::say_per)).append(infoOf(unit).word);
-  return over;
+  return over + spokenPer(factor.under.units, book);
 }
+
+namespace {
 
 std::string spokenChain(const Chain& chain, const Phrasebook& book) {
   std::string text;
@@ -50,14 +64,20 @@ std::string cancelledUnits(const std::vector<Cancellation>& pairs) {
   return text;
 }
 
+}  // namespace
+
 std::string spokenAmount(const Number& value, int fixedDecimals, const Units& units, const Phrasebook& book) {
   const std::string amount = spokenTerm({value, units.over, {}, fixedDecimals});
   if (units.under == std::vector{Unit::dose}) return say(book, PhraseId::in_oneDose, {{"amount", amount}});
   if (units.under == std::vector{Unit::day}) return say(book, PhraseId::in_24h, {{"amount", amount}});
-  std::string text = amount;
-  for (const Unit unit : units.under) text.append(say(book, PhraseId::say_per)).append(infoOf(unit).word);
-  return text;
+  return amount + spokenPer(units.under, book);
 }
+
+std::string spokenUnits(const Units& units, const Phrasebook& book) {
+  return spoken(units.over, true) + spokenPer(units.under, book);
+}
+
+namespace {
 
 std::string spokenSolved(const Step& step, const Solved& solved, const Phrasebook& book) {
   std::string result = spokenAmount(solved.result, solved.fixedDecimals, step.lookingFor, book);
@@ -89,6 +109,8 @@ std::string spokenFormula(const Step& step, const SurfaceByFormula& formula, con
               {"result", spokenAmount(formula.result, formula.fixedDecimals, step.lookingFor, book)}});
 }
 
+}  // namespace
+
 std::string spokenSide(const Side& side, int significant, const Phrasebook& book) {
   const std::string band = bandInWords(side.text, book);
   if (!band.empty()) return band;
@@ -97,7 +119,7 @@ std::string spokenSide(const Side& side, int significant, const Phrasebook& book
   return (shown.exact ? "" : "about ") + shown.text + " " + spoken(side.term.units, !isOne(side.term.value));
 }
 
-std::string spokenComparison(const Comparison& comparison, const Phrasebook& book) {
+std::string spokenClaim(const Comparison& comparison, const std::string& truth, const Phrasebook& book) {
   const PhraseId phrase = comparison.relation == Relation::atMost    ? PhraseId::say_atMost
                           : comparison.relation == Relation::atLeast ? PhraseId::say_atLeast
                           : comparison.relation == Relation::inside  ? PhraseId::say_inside
@@ -106,7 +128,13 @@ std::string spokenComparison(const Comparison& comparison, const Phrasebook& boo
   return say(book, phrase,
              {{"left", spokenSide(comparison.left, significant, book)},
               {"right", spokenSide(comparison.right, significant, book)},
-              {"truth", say(book, comparison.holds ? PhraseId::truth_true : PhraseId::truth_false)}});
+              {"truth", truth}});
+}
+
+namespace {
+
+std::string spokenComparison(const Comparison& comparison, const Phrasebook& book) {
+  return spokenClaim(comparison, say(book, comparison.holds ? PhraseId::truth_true : PhraseId::truth_false), book);
 }
 
 std::string body(const Step& step, const Phrasebook& book) {

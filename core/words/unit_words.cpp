@@ -51,7 +51,8 @@ std::string unitsText(const Units& units, Spelling spelling) {
   if (units.under.empty()) return over;
   const std::string under = unitsText(units.under, spelling);
   if (over.empty()) over = "1";
-  return units.under.size() == 1 ? over + "/" + under : over + "/(" + under + ")";
+  const bool several = under.find("·") != std::string::npos;
+  return several ? over + "/(" + under + ")" : over + "/" + under;
 }
 
 std::string valueText(const Number& value, int fixedDecimals) {

@@ -22,4 +22,10 @@ inline constexpr std::array stepIds = {
 /// The stable id that stands in files: "limit-dose".
 [[nodiscard]] constexpr std::string_view idOf(StepId id) { return stepIds[static_cast<std::size_t>(id)]; }
 
+/// Whether the step shows what is to be given or how it runs: it is for the eye only when the amount is.
+[[nodiscard]] constexpr bool tellsAmount(StepId id) {
+  return id == StepId::give || id == StepId::device || id == StepId::rate || id == StepId::drops ||
+         id == StepId::backCheck;
+}
+
 }  // namespace wardchalk

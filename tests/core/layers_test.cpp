@@ -4,12 +4,14 @@
 #include <filesystem>
 #include <fstream>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
 
-// The rooms of core/ use one another in one direction only, and know no Qt and no locale. The rules are
-// functions of a file's path and one line, so that each is itself tested on lines that break it.
+// The rooms of core/ use one another in one direction only, and know no Qt and no locale; so do the rooms of
+// ui/ among themselves. The rules are functions of a file's path and one line, so that each is itself tested
+// on lines that break it.
 
 namespace {
 
@@ -19,14 +21,22 @@ namespace fs = std::filesystem;
 constexpr std::array<std::string_view, 10> rooms = {"number",  "unit",  "rules", "child",  "medicine",
                                                     "working", "check", "words", "record", "practice"};
 
-std::optional<std::size_t> roomOf(std::string_view path) {
-  if (!path.starts_with("core/")) return std::nullopt;
-  path.remove_prefix(5);
+constexpr std::array<std::string_view, 7> uiRooms = {"theme",    "form",   "working", "board",
+                                                     "practice", "record", "shell"};
+
+/// The place of a file's room among the rooms of `folder` ("core/").
+std::optional<std::size_t> placeIn(std::string_view folder, std::span<const std::string_view> known,
+                                   std::string_view path) {
+  if (!path.starts_with(folder)) return std::nullopt;
+  path.remove_prefix(folder.size());
   const std::string_view name = path.substr(0, path.find('/'));
-  for (std::size_t i = 0; i < rooms.size(); ++i)
-    if (rooms[i] == name) return i;
+  for (std::size_t i = 0; i < known.size(); ++i)
+    if (known[i] == name) return i;
   return std::nullopt;
 }
+
+std::optional<std::size_t> roomOf(std::string_view path) { return placeIn("core/", rooms, path); }
+std::optional<std::size_t> uiRoomOf(std::string_view path) { return placeIn("ui/", uiRooms, path); }
 
 /// What an include line names, without its quotes or brackets; empty for other lines.
 std::string_view included(std::string_view line) {
@@ -51,6 +61,18 @@ std::string includeFault(std::string_view file, std::string_view line) {
   if (!header.starts_with("core/")) return {};
   const auto from = roomOf(file);
   const auto to = roomOf(header);
+  if (!from || !to) return "a room that is not in the list";
+  if (*to > *from) return "a back edge";
+  const bool inDetail = header.find("/detail/") != std::string_view::npos;
+  return inDetail && *from != *to ? "a detail of another room" : "";
+}
+
+std::string uiFault(std::string_view file, std::string_view line) {
+  const std::string_view header = included(line);
+  if (header.starts_with("app/")) return "the window knows no program";
+  if (!header.starts_with("ui/")) return {};
+  const auto from = uiRoomOf(file);
+  const auto to = uiRoomOf(header);
   if (!from || !to) return "a room that is not in the list";
   if (*to > *from) return "a back edge";
   const bool inDetail = header.find("/detail/") != std::string_view::npos;
@@ -116,6 +138,19 @@ TEST(Layers, noFileOfTheCoreLooksBack) {
   EXPECT_GT(files, 50U);  // it has looked
 }
 
+TEST(Layers, noFileOfTheWindowLooksBack) {
+  const fs::path root = WARDCHALK_SOURCE_DIR;
+  std::size_t files = 0;
+  for (const auto& entry : fs::recursive_directory_iterator(root / "ui")) {
+    if (!isSource(entry.path())) continue;
+    ++files;
+    const std::string file = fs::relative(entry.path(), root).generic_string();
+    for (const std::string& line : linesOf(entry.path()))
+      EXPECT_EQ(uiFault(file, line), "") << file << ": " << line;
+  }
+  EXPECT_GT(files, 50U);  // it has looked
+}
+
 TEST(Layers, everyFolderOfTheCoreIsARoom) {
   for (const auto& entry : fs::directory_iterator(fs::path(WARDCHALK_SOURCE_DIR) / "core"))
     EXPECT_TRUE(!entry.is_directory() || roomOf("core/" + entry.path().filename().string())) << entry.path();
@@ -158,6 +193,21 @@ TEST(LayerRules, findWhatTheyAreThereFor) {
            Line{"core/words/sentences.cpp", "#include \"ui/form/field.h\"", "the core knows no window"},
        })
     EXPECT_EQ(includeFault(row.file, row.line), row.fault) << row.line;
+}
+
+TEST(LayerRules, findWhatTheyAreThereForInTheWindow) {
+  for (const Line& row : {
+           Line{"ui/board/board.cpp", "#include \"ui/working/step_layout.h\"", ""},
+           Line{"ui/board/board.cpp", "#include \"core/words/spoken.h\"", ""},
+           Line{"ui/board/board.cpp", "#include <QWidget>", ""},
+           Line{"ui/board/board.cpp", "#include \"ui/shell/actions.h\"", "a back edge"},
+           Line{"ui/working/step_card.cpp", "#include \"ui/board/board.h\"", "a back edge"},
+           Line{"ui/board/board.cpp", "#include \"ui/working/detail/syringe.h\"", "a detail of another room"},
+           Line{"ui/working/stages.cpp", "#include \"ui/working/detail/syringe.h\"", ""},
+           Line{"ui/board/board.cpp", "#include \"ui/other/thing.h\"", "a room that is not in the list"},
+           Line{"ui/shell/actions.cpp", "#include \"app/desktop/main.h\"", "the window knows no program"},
+       })
+    EXPECT_EQ(uiFault(row.file, row.line), row.fault) << row.line;
 }
 
 TEST(LayerRules, findCallsThatDependOnTheLocale) {

@@ -22,6 +22,7 @@ enum class ActionId : std::uint8_t {
   goToFlag,
   goToForm,
   moreFields,
+  board,
   unitsMetric,
   unitsHousehold,
   unitsNone,

@@ -80,7 +80,7 @@ bool isSmall(const QSize& screen) {
   return screen.width() <= pictureSize.width() || screen.height() <= pictureSize.height() + 40;
 }
 
-int showWindow(const QStringList& files) {
+int showWindow(const QStringList& files, bool onBoard) {
   Settings settings;
   DesktopDialogs dialogs;
   MainWindow window(exactRules(), englishPhrases(), settings, dialogs);
@@ -88,7 +88,8 @@ int showWindow(const QStringList& files) {
     window.showMaximized();
   else
     window.show();
-  if (!files.isEmpty()) window.openFile(files.first());
+  const bool opened = !files.isEmpty() && window.openFile(files.first());
+  if (onBoard && opened) window.showBoard();
   return QApplication::exec();
 }
 
@@ -112,6 +113,10 @@ int runDesktop(int argc, char** argv) {
   const QCommandLineOption picture(QStringLiteral("picture"),
                                    tr("Write a picture of the window: --picture CASE.json OUT.png"));
   line.addOption(picture);
+  const QCommandLineOption board(
+      QStringLiteral("board"),
+      tr("Show the working of a case on a board that fills a screen: --board CASE.json"));
+  line.addOption(board);
   line.addPositionalArgument(QStringLiteral("CASE.json"), tr("Case file to open"),
                              QStringLiteral("[CASE.json]"));
   if (!line.parse(QCoreApplication::arguments())) return complain(line.errorText());
@@ -121,8 +126,9 @@ int runDesktop(int argc, char** argv) {
   if (files.size() != 2 && line.isSet(picture))
     return complain(tr("--picture wants a case file and the name of the picture."));
   if (line.isSet(picture)) return takePicture(files[0], files[1]);
+  if (files.size() != 1 && line.isSet(board)) return complain(tr("--board wants a case file."));
   if (files.size() > 1) return complain(tr("One case at a time."));
-  return showWindow(files);
+  return showWindow(files, line.isSet(board));
 }
 
 }  // namespace wardchalk::ui

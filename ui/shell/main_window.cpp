@@ -15,11 +15,13 @@
 #include "core/medicine/paths.h"
 #include "core/words/sentences.h"
 #include "core/words/working_text.h"
+#include "ui/board/board.h"
 #include "ui/form/field_table.h"
 #include "ui/form/form.h"
 #include "ui/shell/actions.h"
 #include "ui/shell/caution_bar.h"
 #include "ui/shell/help_texts.h"
+#include "ui/working/amount_widget.h"
 #include "ui/working/flag_widget.h"
 #include "ui/working/text.h"
 #include "ui/working/working_pane.h"
@@ -90,7 +92,7 @@ void MainWindow::buildCentre() {
   sides->setStretchFactor(1, 1);
   sides->setSizes({formWidth, usualSize.width() - formWidth});
   column->addWidget(sides, 1);
-  column->addWidget(new CautionBar(QString::fromStdString(rules_.name), centre));
+  column->addWidget(new CautionBar(QString::fromStdString(rules_.name), book_, centre));
   setCentralWidget(centre);
 }
 
@@ -116,6 +118,8 @@ void MainWindow::bindEditActions() {
 }
 
 void MainWindow::bindViewActions() {
+  actions_->bind(ActionId::board, [this] { showBoard(); });
+  (*actions_)[ActionId::board]->setEnabled(false);  // until there is something to show
   actions_->bind(ActionId::zoomIn, [this] { setZoom(settings_.zoom() + zoomStep); });
   actions_->bind(ActionId::zoomOut, [this] { setZoom(settings_.zoom() - zoomStep); });
   actions_->bind(ActionId::zoomReset, [this] { setZoom(100); });
@@ -149,6 +153,7 @@ void MainWindow::connectSides() {
 void MainWindow::workAgain() {
   const CaseDraft& draft = editor_.draft();
   sheet_ = workOut(draft.toCase(), rules_, draft.pendingPath());
+  (*actions_)[ActionId::board]->setEnabled(!draft.isEmpty());
   form_->setWanted(draft.isEmpty() ? QStringList() : wantedFields(sheet_));
   if (draft.isEmpty())
     pane_->showEmpty();
@@ -230,6 +235,14 @@ void MainWindow::showExample() {
 
 void MainWindow::copyWorking() {
   QApplication::clipboard()->setText(QString::fromStdString(workingText(sheet_, book_)));
+}
+
+void MainWindow::showBoard() {
+  editor_.finishAll();
+  delete board_;
+  board_ = new Board(sheet_, pane_->amount()->showsAmount(), book_, desktopStrokeMs(), this);
+  board_->setAttribute(Qt::WA_DeleteOnClose);
+  board_->present(this);
 }
 
 void MainWindow::setZoom(int percent) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QMainWindow>
+#include <QPointer>
 
 #include "core/check/worksheet.h"
 #include "core/words/phrasebook.h"
@@ -12,6 +13,7 @@
 namespace wardchalk::ui {
 
 class Actions;
+class Board;
 class Form;
 class WorkingPane;
 
@@ -27,6 +29,9 @@ class MainWindow : public QMainWindow {
 
   /// Opens a case file, or says why not and leaves the open case as it is.
   bool openFile(const QString& file);
+
+  /// Shows the working on a board that fills a screen; one that is open already gives way to it.
+  void showBoard();
 
   [[nodiscard]] CaseEditor& editor() { return editor_; }
   /// What the pane shows.
@@ -72,6 +77,7 @@ class MainWindow : public QMainWindow {
   Actions* actions_;
   Form* form_ = nullptr;
   WorkingPane* pane_ = nullptr;
+  QPointer<Board> board_;
 };
 
 }  // namespace wardchalk::ui

@@ -13,6 +13,15 @@ void append(std::vector<T>& to, std::vector<T>& from) {
   to.insert(to.end(), std::make_move_iterator(from.begin()), std::make_move_iterator(from.end()));
 }
 
+template <typename Change>
+void changeStages(Drawing& drawing, Change change) {
+  for (Run& run : drawing.runs) run.stage = change(run.stage);
+  for (Bar& bar : drawing.bars) bar.stage = change(bar.stage);
+  for (Area& area : drawing.areas) area.stage = change(area.stage);
+  for (Stroke& stroke : drawing.strokes) stroke.stage = change(stroke.stage);
+  for (HitArea& hit : drawing.hits) hit.stage = change(hit.stage);
+}
+
 }  // namespace
 
 void Drawing::moveBy(QPointF by) {
@@ -42,19 +51,15 @@ void Drawing::add(Drawing other, QPointF by) {
 }
 
 void Drawing::setStage(int stage) {
-  for (Run& run : runs) run.stage = stage;
-  for (Bar& bar : bars) bar.stage = stage;
-  for (Area& area : areas) area.stage = stage;
-  for (Stroke& stroke : strokes) stroke.stage = stage;
-  for (HitArea& hit : hits) hit.stage = stage;
+  changeStages(*this, [stage](int) { return stage; });
+}
+
+void Drawing::delayBy(int stages) {
+  changeStages(*this, [stages](int stage) { return stage + stages; });
 }
 
 void Drawing::notBefore(int stage) {
-  for (Run& run : runs) run.stage = std::max(run.stage, stage);
-  for (Bar& bar : bars) bar.stage = std::max(bar.stage, stage);
-  for (Area& area : areas) area.stage = std::max(area.stage, stage);
-  for (Stroke& stroke : strokes) stroke.stage = std::max(stroke.stage, stage);
-  for (HitArea& hit : hits) hit.stage = std::max(hit.stage, stage);
+  changeStages(*this, [stage](int before) { return std::max(before, stage); });
 }
 
 QPolygonF corners(const QRectF& rect) {

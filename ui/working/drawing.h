@@ -71,6 +71,7 @@ struct HitArea {
   QString text;    ///< the number with its units, as printed
   int stage = 0;
   bool isNumber = false;  ///< false for the word under a number, which the keyboard passes over
+  int factor = -1;        ///< which factor of its chain the number belongs to, from 0; -1: none
 };
 
 /// Everything that is painted of a step, in 1/96 inch.
@@ -85,6 +86,8 @@ struct Drawing {
   /// Takes over everything of `other`, moved.
   void add(Drawing other, QPointF by = {});
   void setStage(int stage);
+  /// Everything appears so many stages later.
+  void delayBy(int stages);
   /// Nothing appears before `stage`.
   void notBefore(int stage);
 };

@@ -36,6 +36,7 @@ struct Metrics {
   double scale = 1;       ///< 1 is 100 %
   QString family;         ///< empty: the program's own font
   double chainScale = 1;  ///< below 1 when a chain would not fit otherwise
+  bool forBoard = false;  ///< a measuring shows what it begins with, since no card stands above it
 
   [[nodiscard]] Type type(FontRole role) const;
   /// A length of the 4 px grid, scaled.

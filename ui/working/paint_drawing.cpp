@@ -87,30 +87,35 @@ class DrawingPainter {
     painter_.drawText(run.at, run.text);
   }
 
-  /// A little bowed, as a hand draws it.
-  static QPainterPath curve(QPointF from, QPointF to, double bow) {
+  /// A little bowed, as a hand draws it; the first `share` of it.
+  static QPainterPath curve(QPointF from, QPointF to, double share) {
+    constexpr double bow = 0.07;
     const QPointF along = to - from;
     const QPointF across(-along.y(), along.x());
+    const QPointF bend = (from + to) / 2 + across * bow;
+    const QPointF first = from + (bend - from) * share;
+    const QPointF second = bend + (to - bend) * share;
     QPainterPath path(from);
-    path.quadTo((from + to) / 2 + across * bow, to);
+    path.quadTo(first, first + (second - first) * share);
     return path;
   }
 
   void paint(const Stroke& stroke) {
     if (!shows(stroke.stage)) return;
+    const double share = stroke.stage == wish_.upToStage ? wish_.strokeShare : 1;
     QPen pen(palette_[Ink::accent], stroke.width, Qt::SolidLine, Qt::RoundCap);
     if (stroke.pattern == 1) pen.setDashPattern({3.2, 2.6});
     if (stroke.pattern == 2) pen.setDashPattern({0.2, 2.4});
     painter_.setBrush(Qt::NoBrush);
     painter_.setPen(pen);
-    if (stroke.pattern != 3) return painter_.drawPath(curve(stroke.from, stroke.to, 0.07));
+    if (stroke.pattern != 3) return painter_.drawPath(curve(stroke.from, stroke.to, share));
     const QPointF along = stroke.to - stroke.from;
     const double length = qSqrt(QPointF::dotProduct(along, along));
     const QPointF apart = QPointF(-along.y(), along.x()) / length * stroke.width * 1.3;
     pen.setWidthF(stroke.width * 0.8);
     painter_.setPen(pen);
-    painter_.drawPath(curve(stroke.from + apart, stroke.to + apart, 0.07));
-    painter_.drawPath(curve(stroke.from - apart, stroke.to - apart, 0.07));
+    painter_.drawPath(curve(stroke.from + apart, stroke.to + apart, share));
+    painter_.drawPath(curve(stroke.from - apart, stroke.to - apart, share));
   }
 
   QPainter& painter_;

@@ -14,8 +14,9 @@ namespace wardchalk::ui {
 struct PaintWish {
   QString family;  ///< of the letters, as it was laid out
   int upToStage = INT_MAX;
-  QString litOrigin;   ///< every number that comes from here has lit ground; empty: none
-  int markedHit = -1;  ///< the number that the keyboard stands on, by its place in `hits`; -1: none
+  double strokeShare = 1;  ///< how far the strokes of that stage are drawn in, 0 to 1
+  QString litOrigin;       ///< every number that comes from here has lit ground; empty: none
+  int markedHit = -1;      ///< the number that the keyboard stands on, by its place in `hits`; -1: none
 };
 
 /// Paints a drawing in its own units; the painter is scaled for paper.

@@ -103,4 +103,13 @@ StepLayout layOut(const StepView& view, const Metrics& metrics) {
   return layout;
 }
 
+StepLayout layOutBody(const StepView& view, const Metrics& metrics) {
+  detail::Body body = bodyOf(view, metrics, metrics.width);
+  StepLayout layout;
+  layout.size = {body.box.width, body.box.height()};
+  layout.stages = body.lastStage + 1;
+  layout.drawing.add(std::move(body.box.drawing), {0, body.box.above});
+  return layout;
+}
+
 }  // namespace wardchalk::ui

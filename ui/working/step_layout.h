@@ -12,13 +12,15 @@ namespace wardchalk::ui {
 struct StepLayout {
   Drawing drawing;
   QSizeF size;
-  /// How often a board can uncover something: stage 0 is the question, 1 the factors, then one struck pair
-  /// each, the product, the rounding. Everything of stage n or less is shown.
+  /// How many stages there are, as stagesOf() names them; everything of stage n or less is shown.
   int stages = 1;
 };
 
 /// Lays a step out no wider than `metrics.width`. What does not fit beside goes below; a chain breaks between
 /// factors; a single factor that would not fit is set smaller. Nothing is cut off.
 [[nodiscard]] StepLayout layOut(const StepView& view, const Metrics& metrics);
+
+/// The same without number, question and reason: what stands below the question. Its size is what it covers.
+[[nodiscard]] StepLayout layOutBody(const StepView& view, const Metrics& metrics);
 
 }  // namespace wardchalk::ui

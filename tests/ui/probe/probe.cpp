@@ -16,6 +16,8 @@
 #include <vector>
 
 #include "tests/ui/shell/nurse.h"
+#include "ui/board/board.h"
+#include "ui/board/board_surface.h"
 #include "ui/working/working_pane.h"
 
 // Measures the window: numbers to read, never a test. `measure` beside this file runs every mode and prints
@@ -139,6 +141,28 @@ int keys(const QString& folder) {
   return 0;
 }
 
+/// From key press to painted board, over every stage of every case of a folder at 1920 x 1080; without motion.
+int board(const QString& folder) {
+  Nurse nurse;
+  std::vector<double> times;
+  for (const QString& name : QDir(folder).entryList({QStringLiteral("*.case.json")})) {
+    nurse.window().openFile(QDir(folder).filePath(name));
+    Board board(nurse.sheet(), true, englishPhrases(), 0);
+    board.resize(1920, 1080);
+    board.show();
+    settle();
+    while (board.surface()->place() != board.story().last()) {
+      QElapsedTimer timer;
+      timer.start();
+      press(board.surface(), Qt::Key_Space, QStringLiteral(" "));
+      times.push_back(static_cast<double>(timer.nsecsElapsed()) / 1e6);
+    }
+  }
+  std::printf("board stages %zu, median %.2f ms, 99 %% %.2f ms, most %.2f ms\n", times.size(), share(times, 0.5),
+              share(times, 0.99), share(times, 1));
+  return 0;
+}
+
 /// Timers that fire in an idle window in three seconds; the blinking cursor belongs to the desktop and is
 /// switched off.
 int idle() {
@@ -200,8 +224,9 @@ int main(int argc, char** argv) {
   if (mode == QStringLiteral("label")) return label();
   if (mode == QStringLiteral("start")) return start(value);
   if (mode == QStringLiteral("keys")) return keys(value);
+  if (mode == QStringLiteral("board")) return board(value);
   if (mode == QStringLiteral("idle")) return idle();
   if (mode == QStringLiteral("soak")) return soak();
-  std::fprintf(stderr, "ui_probe label|start [CASE]|keys FOLDER|idle|soak\n");
+  std::fprintf(stderr, "ui_probe label|start [CASE]|keys FOLDER|board FOLDER|idle|soak\n");
   return 2;
 }

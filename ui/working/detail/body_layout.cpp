@@ -1,12 +1,15 @@
+#include "ui/working/detail/body_layout.h"
+
 #include <algorithm>
 #include <utility>
 
-#include "ui/working/detail/body_layout.h"
+#include "core/words/step_words.h"
 #include "ui/working/detail/chain_layout.h"
 #include "ui/working/detail/pieces.h"
 #include "ui/working/detail/syringe.h"
 #include "ui/working/detail/tablets.h"
 #include "ui/working/detail/term_box.h"
+#include "ui/working/text.h"
 
 namespace wardchalk::ui::detail {
 
@@ -22,6 +25,7 @@ ChainResult resultOf(const StepView& view) {
   result.origin = QStringLiteral("step:") + QString::fromUtf8(idOf(view.step.id).data());
   result.under = view.underRoot;
   result.underExact = view.underRootExact;
+  result.leftOver = view.leftOver;
   return result;
 }
 
@@ -95,35 +99,55 @@ Body formulaBody(const StepView& view, const SurfaceByFormula& formula, const Me
 
 Body solvedBody(const StepView& view, const Solved& solved, const Metrics& metrics, double width) {
   const ChainResult result = resultOf(view);
-  ChainBox chain = chainBox({solved.chain, solved.product.pairs, result, view.tags}, metrics, width, 1);
+  const int first = 1 + static_cast<int>(view.sums.size());
+  ChainBox chain = chainBox({solved.chain, solved.product.pairs, result, view.tags}, metrics, width, first);
   if (view.sums.isEmpty()) return {std::move(chain.box), chain.lastStage};
   std::vector<Box> rows;
   for (const QString& sum : view.sums) {
     rows.push_back(paragraph(sum, FontRole::body, Ink::text, metrics, width));
-    rows.back().drawing.setStage(1);
+    rows.back().drawing.setStage(static_cast<int>(rows.size()));
   }
   rows.push_back(std::move(chain.box));
   return {column(std::move(rows), metrics.px(4)), chain.lastStage};
 }
 
-Body measuringBody(const StepView& view, const Measuring& measuring, const Metrics& metrics, double width) {
-  const bool solid = measuring.exact.unit != Unit::mL;
-  const bool one = measuring.measured && measuring.syringe && measuring.syringes == 1;
-  Box drawn = solid ? tabletsBox(measuring, metrics, width) : one ? syringeBox(measuring, metrics, width) : Box();
+namespace {
+
+Box deviceBox(const Measuring& measuring, const Metrics& metrics, double width) {
+  if (measuring.exact.unit != Unit::mL) return tabletsBox(measuring, metrics, width);
+  return isOneSyringe(measuring) ? syringeBox(measuring, metrics, width) : Box();
+}
+
+/// Drawing and sentence side by side where there is room for both, else one below the other.
+Box measuredBox(Box drawn, const StepView& view, const Metrics& metrics, double width, int stage) {
   const double air = metrics.px(20);
   const bool beside = drawn.width > 0 && width - drawn.width - air >= metrics.px(180);
   const double room = beside ? width - drawn.width - air : width;
   Box said = paragraph(view.conclusion, FontRole::body, Ink::text, metrics, room);
-  said.drawing.setStage(1);
-  drawn.drawing.setStage(2);
-  if (drawn.width <= 0) return {std::move(said), 1};
-  if (!beside) return {column({std::move(said), std::move(drawn)}, metrics.px(6)), 2};
+  said.drawing.setStage(stage);
+  if (drawn.width <= 0) return said;
+  if (!beside) return column({std::move(said), std::move(drawn)}, metrics.px(6));
   const double y = (said.below - said.above) / 2 - (drawn.below - drawn.above) / 2;
   Box all{width, std::max(said.above, drawn.above - y), std::max(said.below, drawn.below + y), {}};
   all.drawing = std::move(drawn.drawing);
   all.drawing.moveBy({0, y});
   all.drawing.add(std::move(said.drawing), {width - room, 0});
-  return {std::move(all), 2};
+  return all;
+}
+
+}  // namespace
+
+/// Stage 1 is the exact amount, which a card does not repeat; then the empty scale, if a syringe is drawn;
+/// then what is read there.
+Body measuringBody(const StepView& view, const Measuring& measuring, const Metrics& metrics, double width) {
+  const int reading = isOneSyringe(measuring) ? 3 : 2;
+  Box drawn = deviceBox(measuring, metrics, width);
+  drawn.drawing.delayBy(2);
+  Box measured = measuredBox(std::move(drawn), view, metrics, width, reading);
+  if (!metrics.forBoard) return {std::move(measured), reading};
+  Box exact = textBox(held(givenText(measuring.exact)), FontRole::result, Ink::text, metrics);
+  exact.drawing.setStage(1);
+  return {column({std::move(exact), std::move(measured)}, metrics.px(10)), reading};
 }
 
 }  // namespace wardchalk::ui::detail

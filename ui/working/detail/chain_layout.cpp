@@ -21,15 +21,19 @@ class ChainSetter {
 
   std::vector<Piece> pieces() const {
     std::vector<Piece> all = chainPieces();
-    for (Piece& piece : all) {
-      piece.body.drawing.notBefore(stage_);
-      piece.tag.drawing.notBefore(stage_);
+    for (std::size_t i = 0; i < all.size(); ++i) {
+      all[i].body.drawing.notBefore(factorStage(static_cast<int>(i)));
+      all[i].tag.drawing.notBefore(factorStage(static_cast<int>(i)));
     }
     for (Piece& piece : resultPieces()) all.push_back(std::move(piece));
     return all;
   }
 
-  int productStage() const { return stage_ + 1 + static_cast<int>(parts_.pairs.size()); }
+  /// What stands under one root is one formula and appears whole.
+  int factorStage(int factor) const { return parts_.chain.rooted ? stage_ : stage_ + factor; }
+  int strikeStage() const { return factorStage(count() - 1) + 1; }
+  int underStage() const { return strikeStage() + static_cast<int>(parts_.pairs.size()); }
+  int productStage() const { return underStage() + (parts_.result.under.isEmpty() ? 0 : 1); }
   int lastStage() const { return productStage() + (parts_.result.rounded.isEmpty() ? 0 : 1); }
 
  private:
@@ -47,7 +51,9 @@ class ChainSetter {
   int count() const { return static_cast<int>(parts_.chain.factors.size()); }
 
   Box term(int factor, bool over) const {
-    Box box = termBox(over ? at(factor).over : at(factor).under, pairsOf(factor, over), metrics_, stage_ + 1);
+    Box box =
+        termBox(over ? at(factor).over : at(factor).under, pairsOf(factor, over), metrics_, strikeStage());
+    for (HitArea& hit : box.drawing.hits) hit.factor = factor;
     return box;
   }
 
@@ -138,12 +144,19 @@ class ChainSetter {
     return box;
   }
 
+  Piece leftOver() const {
+    const double room = width_ - sign(QStringLiteral("→")).width - gap();
+    Box units = paragraph(parts_.result.leftOver, FontRole::result, Ink::accent, metrics_, room);
+    return statement(QStringLiteral("→"), std::move(units), productStage());
+  }
+
   std::vector<Piece> resultPieces() const {
     const ChainResult& result = parts_.result;
     std::vector<Piece> pieces;
+    if (!result.leftOver.isEmpty()) return {leftOver()};
     if (!result.under.isEmpty())
       pieces.push_back(
-          statement(equals(result.underExact), rooted(sign(result.under), metrics_), productStage()));
+          statement(equals(result.underExact), rooted(sign(result.under), metrics_), underStage()));
     const bool last = result.rounded.isEmpty();
     pieces.push_back(statement(equals(result.exact), resultText(result.product, last), productStage()));
     if (last) return pieces;

@@ -18,6 +18,7 @@ struct ChainResult {
   QString origin;     ///< "step:bsa", so that the result lights up with the places that use it
   QString under;      ///< for a root: the number under it as printed; empty when there is none
   bool underExact = true;
+  QString leftOver;  ///< units that stand in place of all of it, when the chain does not come out as wanted
 };
 
 /// A chain, which of its units are struck, what it comes to, and the words under its numbers.
@@ -34,7 +35,8 @@ struct ChainBox {
   int lastStage = 0;  ///< the stage at which its last part appears
 };
 
-/// Factors appear at stage `stage`, each struck pair one later, then the product, then what it is rounded to.
+/// The first factor appears at stage `stage` (all of them under a root), each further one a stage later, then
+/// each struck pair, what stands under a root, the product, and what it is rounded to.
 [[nodiscard]] ChainBox chainBox(const ChainParts& parts, const Metrics& metrics, double width, int stage);
 
 }  // namespace wardchalk::ui::detail

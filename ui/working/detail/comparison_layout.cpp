@@ -52,9 +52,9 @@ std::vector<Piece> inequality(const StepView& view, const Comparison& comparison
   pieces.push_back(sidePiece(view.left, comparison.left, view, metrics, width));
   const FontRole role = view.relation.size() == 1 ? FontRole::big : FontRole::body;  // a sign, or words
   if (!view.relation.isEmpty())
-    pieces.push_back(plain(paragraph(view.relation, role, Ink::text, metrics, width), 1));
+    pieces.push_back(plain(paragraph(view.relation, role, Ink::text, metrics, width), 2));
   pieces.push_back(sidePiece(view.right, comparison.right, view, metrics, width));
-  pieces.push_back(plain(badge(comparison.holds, view.judges, view.conclusion, metrics), 2));
+  pieces.push_back(plain(badge(comparison.holds, view.judges, view.conclusion, metrics), 3));
   return pieces;
 }
 
@@ -88,7 +88,7 @@ Box withLine(Box said, const StepView& view, const Metrics& metrics, double widt
   const bool beside = room >= metrics.px(narrowestLine);
   const double wide = std::min(beside ? room : width, metrics.px(widestLine));
   Box line = numberLine(view.landmarks, view.unit, metrics, wide, view.judges ? Ink::holds : Ink::quiet);
-  line.drawing.setStage(2);
+  line.drawing.setStage(3);
   if (!beside) return column({std::move(said), std::move(line)}, metrics.px(6));
   // the line's axis stands a little below the middle of the inequality, so that labels and figures share the
   // height
@@ -124,7 +124,7 @@ Body comparisonBody(const StepView& view, const Comparison& comparison, const Me
   const double chainRoom = besideFits ? std::max(said, width - metrics.px(28 + narrowestLine)) : width;
   addSideChain(rows, comparison.left, view.leftChain, view, metrics, chainRoom);
   addSideChain(rows, comparison.right, view.rightChain, view, metrics, chainRoom);
-  return {withLine(column(std::move(rows), metrics.px(4)), view, metrics, width), 2};
+  return {withLine(column(std::move(rows), metrics.px(4)), view, metrics, width), 3};
 }
 
 }  // namespace wardchalk::ui::detail

@@ -17,6 +17,9 @@ constexpr double longestEnlarged = 190;
 /// A syringe narrower than this, at 100 %, is drawn smaller instead.
 constexpr double narrowest = 260;
 
+/// The scale is drawn at stage 0, and what is read on it a stage later.
+constexpr int reading = 1;
+
 /// The part of a syringe's scale from `from` to `to` mL, drawn `length` long.
 struct Window {
   double from = 0;
@@ -49,13 +52,13 @@ class ScaleSetter {
     const double half = metrics_.px(enlarged ? 17 : 13);
     const double end = window.xOf(std::min(filled_, window.to));
     addArea(box, {0, -half, end, 2 * half}, Ink::liquid, Ink::liquid, 0);
+    box.drawing.setStage(reading);
     drawMarks(box, window, numberedStep, half, enlarged);
     addFrame(box, {0, -half, window.length, 2 * half});
-    drawPlunger(box, window, half, enlarged);
     box.width = window.length;
-    box.above = std::max(box.above, half);
+    box.above = half;
     box.below = std::max(box.below, half);
-    drawArrow(box, window, half);
+    addReading(box, window, half, enlarged);
     return box;
   }
 
@@ -74,6 +77,15 @@ class ScaleSetter {
   void addFrame(Box& box, const QRectF& rect) const {
     box.drawing.areas.push_back({corners(rect), metrics_.px(2), Area::Fill::none, Ink::card,
                                  std::max(1.0, metrics_.px(1.4)), Ink::line, 0});
+  }
+
+  void addReading(Box& box, const Window& window, double half, bool enlarged) const {
+    Box read;
+    drawPlunger(read, window, half, enlarged);
+    drawArrow(read, window, half);
+    read.drawing.setStage(reading);
+    box.above = std::max(box.above, read.above);
+    box.drawing.add(std::move(read.drawing));
   }
 
   void drawMarks(Box& box, const Window& window, double numberedStep, double half, bool enlarged) const {
@@ -150,6 +162,8 @@ Box barrelBox(ScaleSetter& setter, SyringeKind kind, const Metrics& metrics, dou
   const double end = tip + window.length + rod;
   setter.addRule(box, {plunger, 0}, {end, 0}, metrics.px(4));
   setter.addRule(box, {end, -half}, {end, half}, metrics.px(4));
+  for (std::size_t i = box.drawing.bars.size() - 2; i < box.drawing.bars.size(); ++i)
+    box.drawing.bars[i].stage = reading;
   setter.addRule(box, {tip + window.length, -half - metrics.px(3)},
                  {tip + window.length, half + metrics.px(3)}, metrics.px(3));
   box.drawing.add(std::move(barrel.drawing), {tip, 0});
@@ -174,10 +188,16 @@ Box enlargedBox(ScaleSetter& setter, const Metrics& metrics, double barrelLength
   Box box{length + 2 * side, inside.above, inside.below, {}};
   box.drawing = std::move(inside.drawing);
   box.drawing.moveBy({side, 0});
+  box.drawing.setStage(reading);  // where it is enlarged tells the reading
   return box;
 }
 
 }  // namespace
+
+bool isOneSyringe(const Measuring& measuring) {
+  return measuring.exact.unit == Unit::mL && measuring.measured && measuring.syringe &&
+         measuring.syringes == 1;
+}
 
 Box syringeBox(const Measuring& measuring, const Metrics& wanted, double width) {
   Metrics metrics = wanted;

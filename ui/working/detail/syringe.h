@@ -5,6 +5,9 @@
 
 namespace wardchalk::ui::detail {
 
+/// Whether one syringe is drawn for it.
+[[nodiscard]] bool isOneSyringe(const Measuring& measuring);
+
 /// A syringe drawn to scale, its scale from 0 at the tip, filled to the measured amount with an arrow at the
 /// plunger's edge; beside or below it the stretch round that mark enlarged, from one numbered mark to the
 /// next.

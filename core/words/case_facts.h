@@ -1,0 +1,24 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/medicine/case.h"
+#include "core/rules/house_rules.h"
+#include "core/words/phrasebook.h"
+
+namespace wardchalk {
+
+/// One paper of a case in a line: "order", "Plover 80 mg in each dose, oral, every 12 h".
+struct Fact {
+  std::string label;
+  std::string text;
+  friend bool operator==(const Fact&, const Fact&) = default;
+};
+
+/// What was entered of child, order, reference and stock, paper by paper as it was entered; nothing is worked
+/// out. A paper that states nothing is left out.
+[[nodiscard]] std::vector<Fact> caseFacts(const Case& inputs, const HouseRules& rules,
+                                          const Phrasebook& book);
+
+}  // namespace wardchalk

@@ -1,0 +1,61 @@
+#include "ui/board/board.h"
+
+#include <QApplication>
+#include <QScreen>
+#include <QStyle>
+#include <utility>
+
+#include "ui/board/board_surface.h"
+#include "ui/board/step_list.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+Board::Board(Worksheet sheet, bool asked, const Phrasebook& book, int strokeMs, QWidget* parent)
+    : QWidget(parent, Qt::Window),
+      story_(std::move(sheet), asked, book),
+      surface_(new BoardSurface(this, story_, book, strokeMs)),
+      steps_(new StepList(this, story_, book)) {
+  setObjectName(QStringLiteral("board"));
+  setWindowTitle(fromCore(say(book, PhraseId::board_title)));
+  setFocusProxy(surface_);
+  connect(surface_, &BoardSurface::leaveWanted, this, &QWidget::close);
+  connect(surface_, &BoardSurface::otherScreenWanted, this, &Board::toOtherScreen);
+  connect(surface_, &BoardSurface::listWanted, this,
+          [this] { steps_->open(surface_->place().page, surface_->look()); });
+  connect(steps_, &StepList::chosen, this, [this](int page) { surface_->goTo({page, 0, false}); });
+  connect(steps_, &StepList::closed, surface_, [this] { surface_->setFocus(Qt::PopupFocusReason); });
+}
+
+void Board::present(const QWidget* beside) {
+  fill(otherScreen(QGuiApplication::screens(), beside->screen()));
+  surface_->setFocus(Qt::OtherFocusReason);
+}
+
+void Board::fill(QScreen* target) {
+  setScreen(target);
+  setGeometry(target->geometry());
+  showFullScreen();
+  raise();
+  activateWindow();
+}
+
+void Board::toOtherScreen() {
+  QScreen* other = otherScreen(QGuiApplication::screens(), screen());
+  if (other == screen()) return;
+  showNormal();
+  fill(other);
+}
+
+void Board::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  surface_->setGeometry(rect());
+}
+
+/// Qt 6.4 tells a wish for no motion by the style's animation duration, which is then 0.
+int desktopStrokeMs() {
+  constexpr int usual = 250;
+  return QApplication::style()->styleHint(QStyle::SH_Widget_Animation_Duration) == 0 ? 0 : usual;
+}
+
+}  // namespace wardchalk::ui

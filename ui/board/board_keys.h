@@ -1,0 +1,36 @@
+#pragma once
+
+#include <QStringList>
+#include <cstdint>
+#include <optional>
+
+#include "core/words/phrasebook.h"
+
+namespace wardchalk::ui {
+
+/// What a key does on the board.
+enum class BoardAct : std::uint8_t {
+  next,
+  enter,  ///< the typed step, else the chosen factor, else the next stage
+  back,
+  first,
+  last,
+  blank,
+  leave,
+  predict,
+  turn,
+  chooseNext,
+  chooseBefore,
+  list,
+  keys,
+  otherLook,
+  otherScreen,
+};
+
+/// What this key of Qt does; nothing for other keys. Digits are not here.
+[[nodiscard]] std::optional<BoardAct> boardActFor(int key);
+
+/// The keys in words, line by line, with a title before them.
+[[nodiscard]] QStringList boardKeysText(const Phrasebook& book);
+
+}  // namespace wardchalk::ui

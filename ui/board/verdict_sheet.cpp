@@ -1,0 +1,91 @@
+#include "ui/board/verdict_sheet.h"
+
+#include <algorithm>
+
+#include "core/words/sentences.h"
+#include "ui/working/amount_text.h"
+#include "ui/working/flag_widget.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+QString askLine(const std::string& question, const Phrasebook& book) {
+  return held(say(book, PhraseId::board_ask, {{"question", question}}));
+}
+
+}  // namespace
+
+VerdictSheet::VerdictSheet(QWidget* parent, const BoardStory& story, const Phrasebook& book, Scheme scheme)
+    : QWidget(parent), flag_(new FlagWidget(this, book)) {
+  setAttribute(Qt::WA_TransparentForMouseEvents);
+  flag_->setFocusPolicy(Qt::NoFocus);
+  flag_->show(story.sheet());
+  const AmountWords words = amountWords(story.sheet(), book);
+  if (!story.mayTellAmount())
+    for (const std::string& ask : words.asks) addLine({}, askLine(ask, book), {});
+  else
+    addLine(words, {}, words.asks.empty() ? QString() : fromCore(say(book, PhraseId::ask_done)));
+  setScheme(scheme);
+}
+
+void VerdictSheet::addLine(const AmountWords& words, const QString& before, const QString& done) {
+  auto* line = new AmountText(this);
+  line->setFocusPolicy(Qt::NoFocus);
+  line->show({words, before, done});
+  lines_.push_back(line);
+}
+
+void VerdictSheet::setScheme(Scheme scheme) {
+  flag_->setScheme(scheme);
+  for (AmountText* line : lines_) line->setScheme(scheme);
+}
+
+int VerdictSheet::heightAt(int width, double scale) {
+  flag_->setScale(scale);
+  int height = flag_->heightAt(width);
+  for (AmountText* line : lines_) {
+    line->setScale(scale);
+    height += line->heightAt(width);
+  }
+  return height;
+}
+
+void VerdictSheet::fit(const QRectF& within, const BoardSizes& sizes) {
+  // its texts have margins of their own
+  const QRectF room = within.adjusted(-sizes.margin() * 0.6, 0, sizes.margin() * 0.6, 0);
+  const int width = qRound(room.width());
+  constexpr double smallest = 0.5;
+  scale_ = sizes.px(2.3);
+  while (heightAt(width, scale_) > room.height() && scale_ > smallest) scale_ *= 0.98;
+  setGeometry(room.toRect());
+  int y = 0;
+  const auto put = [&](auto* widget) {
+    const int height = widget->heightAt(width);
+    widget->setGeometry(0, y, width, height);
+    widget->setVisible(true);
+    y += height;
+  };
+  put(flag_);
+  for (AmountText* line : lines_) put(line);
+}
+
+QString verdictSpoken(const BoardStory& story, const Phrasebook& book) {
+  const Worksheet& sheet = story.sheet();
+  const AmountWords words = amountWords(sheet, book);
+  QStringList said;
+  for (const std::string& line :
+       {verdictTitle(sheet, book), verdictReason(sheet, book), checksNotMade(sheet, book)})
+    said << fromCore(line);
+  if (!story.mayTellAmount()) {
+    for (const std::string& ask : words.asks) said << askLine(ask, book);
+  } else {
+    said << fromCore(words.measure + ' ' + words.dose);
+    for (const std::string& line : {words.none, words.when, words.run, words.label}) said << fromCore(line);
+  }
+  said.removeIf([](const QString& line) { return line.trimmed().isEmpty(); });
+  return said.join(QStringLiteral(". ")).replace(QStringLiteral(".. "), QStringLiteral(". "));
+}
+
+}  // namespace wardchalk::ui
