@@ -18,6 +18,9 @@ constexpr std::array actions = {
     ActionSpec{A::open, M::file, "open", TEXT("&Open a case …"), "Ctrl+O", true},
     ActionSpec{A::save, M::file, "save", TEXT("&Save the case"), "Ctrl+S"},
     ActionSpec{A::saveAs, M::file, "save-as", TEXT("Save the case &as …"), "Ctrl+Shift+S"},
+    ActionSpec{A::sheetPrint, M::file, "sheet-print", TEXT("&Print the sheet …"), "Ctrl+P", true},
+    ActionSpec{A::sheetPreview, M::file, "sheet-preview", TEXT("Look at the shee&t first"), "Ctrl+Shift+P"},
+    ActionSpec{A::sheetPdf, M::file, "sheet-pdf", TEXT("Sheet as P&DF …"), "Ctrl+Alt+P"},
     ActionSpec{A::quit, M::file, "quit", TEXT("&Quit"), "Ctrl+Q", true},
 
     ActionSpec{A::undo, M::edit, "undo", TEXT("&Undo"), "Ctrl+Z"},

@@ -5,17 +5,15 @@
 #include <QPainter>
 
 #include "ui/theme/board_palette.h"
+#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 
-CautionBar::CautionBar(const QString& rulesName, QWidget* parent) : QWidget(parent) {
+CautionBar::CautionBar(const QString& rulesName, const Phrasebook& book, QWidget* parent) : QWidget(parent) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(16, 6, 16, 6);
   row->setSpacing(16);
-  auto* caution =
-      new QLabel(tr("Checks only what was typed in. Follow local policy, the current reference, pharmacist "
-                    "and prescriber; a second person checks independently."),
-                 this);
+  auto* caution = new QLabel(fromCore(say(book, PhraseId::caution)), this);
   caution->setObjectName(QStringLiteral("caution"));
   caution->setWordWrap(true);
   auto* rules = new QLabel(tr("House rules: %1").arg(rulesName), this);

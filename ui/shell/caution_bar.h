@@ -2,6 +2,8 @@
 
 #include <QWidget>
 
+#include "core/words/phrasebook.h"
+
 namespace wardchalk::ui {
 
 /// The standing caution at the bottom of the window, with the name of the house rules at its right.
@@ -9,7 +11,7 @@ class CautionBar : public QWidget {
   Q_OBJECT
 
  public:
-  explicit CautionBar(const QString& rulesName, QWidget* parent = nullptr);
+  CautionBar(const QString& rulesName, const Phrasebook& book, QWidget* parent = nullptr);
 
  protected:
   void paintEvent(QPaintEvent* event) override;

@@ -19,6 +19,8 @@
 #include "ui/shell/actions.h"
 #include "ui/shell/caution_bar.h"
 #include "ui/shell/help_texts.h"
+#include "ui/shell/sheet_desk.h"
+#include "ui/working/amount_widget.h"
 #include "ui/working/flag_widget.h"
 #include "ui/working/working_pane.h"
 
@@ -46,10 +48,12 @@ MainWindow::MainWindow(HouseRules rules, const Phrasebook& book, Settings& setti
       settings_(settings),
       dialogs_(dialogs),
       document_(editor_),
-      actions_(new Actions(menuBar(), this)) {
+      actions_(new Actions(menuBar(), this)),
+      desk_(new SheetDesk(this, settings_, dialogs_, book_)) {
   setAcceptDrops(true);
   buildCentre();
   bindFileActions();
+  bindSheetActions();
   bindEditActions();
   bindViewActions();
   bindHelpActions();
@@ -80,7 +84,7 @@ void MainWindow::buildCentre() {
   sides->setStretchFactor(1, 1);
   sides->setSizes({formWidth, usualSize.width() - formWidth});
   column->addWidget(sides, 1);
-  column->addWidget(new CautionBar(QString::fromStdString(rules_.name), centre));
+  column->addWidget(new CautionBar(QString::fromStdString(rules_.name), book_, centre));
   setCentralWidget(centre);
 }
 
@@ -90,6 +94,12 @@ void MainWindow::bindFileActions() {
   actions_->bind(ActionId::save, [this] { save(); });
   actions_->bind(ActionId::saveAs, [this] { saveAs(); });
   actions_->bind(ActionId::quit, [this] { close(); });
+}
+
+void MainWindow::bindSheetActions() {
+  actions_->bind(ActionId::sheetPrint, [this] { makeSheet(&SheetDesk::print); });
+  actions_->bind(ActionId::sheetPreview, [this] { makeSheet(&SheetDesk::preview); });
+  actions_->bind(ActionId::sheetPdf, [this] { makeSheet(&SheetDesk::savePdf); });
 }
 
 void MainWindow::bindEditActions() {
@@ -219,6 +229,15 @@ void MainWindow::showExample() {
 
 void MainWindow::copyWorking() {
   QApplication::clipboard()->setText(QString::fromStdString(workingText(sheet_, book_)));
+}
+
+/// A number that is still being typed counts as typed to its end, as when a case is saved.
+void MainWindow::makeSheet(void (SheetDesk::*make)(const Worksheet&, const std::optional<QStringList>&)) {
+  editor_.finishAll();
+  if (editor_.draft().isEmpty())
+    return dialogs_.tell(this, tr("There is no sheet yet"),
+                         tr("Enter the child, the order and the reference first."));
+  (desk_->*make)(sheet_, pane_->amount()->asked());
 }
 
 void MainWindow::setZoom(int percent) {

@@ -13,6 +13,7 @@ namespace wardchalk::ui {
 
 class Actions;
 class Form;
+class SheetDesk;
 class WorkingPane;
 
 /// The window: the form at the left, flag, amount and working at the right, the caution below. It hands what
@@ -40,6 +41,7 @@ class MainWindow : public QMainWindow {
  private:
   void buildCentre();
   void bindFileActions();
+  void bindSheetActions();
   void bindEditActions();
   void bindViewActions();
   void bindHelpActions();
@@ -55,6 +57,7 @@ class MainWindow : public QMainWindow {
   bool saveTo(const QString& file);
   void showExample();
   void copyWorking();
+  void makeSheet(void (SheetDesk::*make)(const Worksheet&, const std::optional<QStringList>&));
   void setZoom(int percent);
   void setUnitSystem(UnitSystem system);
   void goToWorking();
@@ -72,6 +75,7 @@ class MainWindow : public QMainWindow {
   Actions* actions_;
   Form* form_ = nullptr;
   WorkingPane* pane_ = nullptr;
+  SheetDesk* desk_;
 };
 
 }  // namespace wardchalk::ui

@@ -75,6 +75,12 @@ bool QuestionList::allTicked() const {
   return std::all_of(rows_.begin(), rows_.end(), [](const Row& row) { return row.tick->isChecked(); });
 }
 
+QStringList QuestionList::whomAsked() const {
+  QStringList whom;
+  for (const Row& row : rows_) whom << row.whom->currentText();
+  return whom;
+}
+
 void QuestionList::style(const Row& row) const {
   const Metrics metrics{0, scale_, {}, 1};
   const QFont font = fontOf(metrics.type(FontRole::finding), {});

@@ -17,7 +17,7 @@ using Kind = Landmark::Kind;
 constexpr double least = 1.1;
 
 /// A label longer than this share of the line gets no room of its own beside its mark.
-constexpr double mostLabel = 0.4;
+constexpr double mostLabel = 0.55;
 
 /// Rows of labels that are looked through before one is put over all others.
 constexpr int mostRows = 4;
