@@ -110,9 +110,7 @@ class ContentBuilder {
 
   std::optional<QString> askedOf(qsizetype question) const {
     if (!made_.asked) return std::nullopt;
-    const QString whom = made_.asked->value(question);
-    if (whom.isEmpty()) return words(PhraseId::sheet_askedOnly);
-    return words(PhraseId::sheet_askedOf, "whom", whom.toStdString());
+    return words(PhraseId::sheet_askedOf, "whom", made_.asked->value(question).toStdString());
   }
 
   void putNoAmount() {

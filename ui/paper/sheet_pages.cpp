@@ -36,7 +36,7 @@ void SheetPages::setZoom(double zoom) {
 void SheetPages::fit() {
   forget();
   const double width = sheet_.format.size.width() * zoom_ + 2 * air;
-  resize(qRound(width), qRound(layOutAt(qRound(width))));
+  QWidget::resize(qRound(width), qRound(layOutAt(qRound(width))));
   update();
 }
 

@@ -38,7 +38,7 @@ class AmountWidget : public QWidget {
   /// Whether there are questions to tick before an amount is shown.
   [[nodiscard]] bool asks() const { return !words_.asks.empty(); }
 
-  /// With whom each question was asked, once every one is ticked.
+  /// With whom each question was asked, once every one is answered.
   [[nodiscard]] std::optional<QStringList> asked() const;
 
   /// What takes the keyboard, in reading order.

@@ -27,8 +27,8 @@ class QuestionList : public QWidget {
   void voidTicks();
 
   [[nodiscard]] bool isEmpty() const { return rows_.empty(); }
-  [[nodiscard]] bool allTicked() const;
-  /// With whom each was asked, in their order; empty where nobody is named.
+  [[nodiscard]] bool allAnswered() const;
+  /// With whom each was asked, in their order.
   [[nodiscard]] QStringList whomAsked() const;
 
   /// What takes the keyboard, in reading order.
@@ -38,7 +38,7 @@ class QuestionList : public QWidget {
   void setScheme(Scheme scheme);
 
  Q_SIGNALS:
-  void ticked();
+  void answered();
 
  private:
   struct Row {
