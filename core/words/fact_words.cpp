@@ -146,7 +146,7 @@ constexpr std::array facts = {
 std::string understood(std::string_view path, const Case& inputs, const HouseRules& rules,
                        const Phrasebook& book) {
   std::string back = readBack(path, inputs, rules, book);
-  const bool converted = back.starts_with("=") || back.starts_with("≈");
+  const bool converted = back.ends_with(" kg") || back.ends_with(" cm");
   const bool schedule = path == path::schedule || path == path::referenceSchedule;
   const auto& strength = inputs.stock.strength;
   const bool shared = path == path::strength && strength && strength->in.value != Number(1);
@@ -167,21 +167,26 @@ std::string weightRule(const HouseRules& rules, const Phrasebook& book) {
   return pounds + " " + say(book, PhraseId::rule_kgRounded, {{"n", std::to_string(n)}}, n);
 }
 
-std::string amountRule(const HouseRules& rules, const Phrasebook& book) {
+std::string amountRule(const Worksheet& sheet, const Phrasebook& book) {
+  const HouseRules& rules = sheet.rules;
   const bool marks = rules.roundTo == RoundTo::marks;
+  const bool runs =
+      sheet.given.infusion.isStated() || (sheet.given.order.dose && sheet.given.order.dose->isRate());
   return say(book, marks ? PhraseId::rule_marks : PhraseId::rule_decimals,
              {{"below", std::to_string(rules.volumeDecimalsBelow1Ml)},
               {"from", std::to_string(rules.volumeDecimalsFrom1Ml)},
-              {"rate", std::to_string(rules.rateDecimals)}});
+              {"rate", runs ? std::to_string(rules.rateDecimals) : std::string()}});
 }
 
-std::string thresholdRule(const HouseRules& rules, const Phrasebook& book) {
+std::string thresholdRule(const Worksheet& sheet, const Phrasebook& book) {
+  const HouseRules& rules = sheet.rules;
+  const bool charted = sheet.check(CheckId::bsaCharted).isMade();
   return say(book, PhraseId::rule_asked,
              {{"low", show(rules.askBelowPercent).text},
               {"rounding", show(rules.askRoundingPercent).text},
               {"smallest", printed(rules.smallestVolume)},
               {"many", std::to_string(rules.manyUnits)},
-              {"surface", show(rules.bsaDiffersPercent).text}});
+              {"surface", charted ? show(rules.bsaDiffersPercent).text : std::string()}});
 }
 
 }  // namespace
@@ -197,9 +202,13 @@ std::string factWords(std::string_view path, const Case& inputs, const HouseRule
   return back.empty() ? text : say(book, PhraseId::fact_understood, {{"entry", text}, {"back", back}});
 }
 
-std::vector<std::string> rulesWords(const HouseRules& rules, const Phrasebook& book) {
-  std::vector<std::string> lines = {formulaRule(rules, book), weightRule(rules, book),
-                                    amountRule(rules, book), thresholdRule(rules, book)};
+std::vector<std::string> rulesWords(const Worksheet& sheet, const Phrasebook& book) {
+  const HouseRules& rules = sheet.rules;
+  std::vector<std::string> lines;
+  if (sheet.step(StepId::bsa)) lines.push_back(formulaRule(rules, book));
+  if (sheet.step(StepId::weight)) lines.push_back(weightRule(rules, book));
+  if (sheet.given.stock.kind) lines.push_back(amountRule(sheet, book));
+  lines.push_back(thresholdRule(sheet, book));
   if (!rules.agreedBy.empty() || !rules.agreedOn.empty())
     lines.push_back(say(book, PhraseId::rule_agreed, {{"who", rules.agreedBy}, {"when", rules.agreedOn}}));
   return lines;

@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <array>
 #include <filesystem>
 #include <fstream>
@@ -19,14 +20,22 @@ namespace fs = std::filesystem;
 constexpr std::array<std::string_view, 10> rooms = {"number",  "unit",  "rules", "child",  "medicine",
                                                     "working", "check", "words", "record", "practice"};
 
-std::optional<std::size_t> roomOf(std::string_view path) {
-  if (!path.starts_with("core/")) return std::nullopt;
-  path.remove_prefix(5);
-  const std::string_view name = path.substr(0, path.find('/'));
-  for (std::size_t i = 0; i < rooms.size(); ++i)
-    if (rooms[i] == name) return i;
-  return std::nullopt;
+/// The rooms of the window, in the same way.
+constexpr std::array<std::string_view, 8> windowRooms = {"theme", "working",  "form",   "paper",
+                                                         "board", "practice", "record", "shell"};
+
+template <std::size_t count>
+std::optional<std::size_t> roomIn(const std::array<std::string_view, count>& list, std::string_view folder,
+                                  std::string_view path) {
+  if (!path.starts_with(folder)) return std::nullopt;
+  path.remove_prefix(folder.size());
+  const auto found = std::find(list.begin(), list.end(), path.substr(0, path.find('/')));
+  if (found == list.end()) return std::nullopt;
+  return static_cast<std::size_t>(found - list.begin());
 }
+
+std::optional<std::size_t> roomOf(std::string_view path) { return roomIn(rooms, "core/", path); }
+std::optional<std::size_t> windowRoomOf(std::string_view path) { return roomIn(windowRooms, "ui/", path); }
 
 /// What an include line names, without its quotes or brackets; empty for other lines.
 std::string_view included(std::string_view line) {
@@ -51,6 +60,17 @@ std::string includeFault(std::string_view file, std::string_view line) {
   if (!header.starts_with("core/")) return {};
   const auto from = roomOf(file);
   const auto to = roomOf(header);
+  if (!from || !to) return "a room that is not in the list";
+  if (*to > *from) return "a back edge";
+  const bool inDetail = header.find("/detail/") != std::string_view::npos;
+  return inDetail && *from != *to ? "a detail of another room" : "";
+}
+
+std::string windowFault(std::string_view file, std::string_view line) {
+  const std::string_view header = included(line);
+  if (!header.starts_with("ui/")) return {};
+  const auto from = windowRoomOf(file);
+  const auto to = windowRoomOf(header);
   if (!from || !to) return "a room that is not in the list";
   if (*to > *from) return "a back edge";
   const bool inDetail = header.find("/detail/") != std::string_view::npos;
@@ -116,6 +136,16 @@ TEST(Layers, noFileOfTheCoreLooksBack) {
   EXPECT_GT(files, 50U);  // it has looked
 }
 
+TEST(Layers, noFileOfTheWindowLooksBack) {
+  const fs::path root = WARDCHALK_SOURCE_DIR;
+  for (const auto& entry : fs::recursive_directory_iterator(root / "ui")) {
+    if (!isSource(entry.path())) continue;
+    const std::string file = fs::relative(entry.path(), root).generic_string();
+    for (const std::string& line : linesOf(entry.path()))
+      EXPECT_EQ(windowFault(file, line), "") << file << ": " << line;
+  }
+}
+
 TEST(Layers, everyFolderOfTheCoreIsARoom) {
   for (const auto& entry : fs::directory_iterator(fs::path(WARDCHALK_SOURCE_DIR) / "core"))
     EXPECT_TRUE(!entry.is_directory() || roomOf("core/" + entry.path().filename().string())) << entry.path();
@@ -158,6 +188,18 @@ TEST(LayerRules, findWhatTheyAreThereFor) {
            Line{"core/words/sentences.cpp", "#include \"ui/form/field.h\"", "the core knows no window"},
        })
     EXPECT_EQ(includeFault(row.file, row.line), row.fault) << row.line;
+}
+
+TEST(LayerRules, findWhatTheyAreThereForInTheWindow) {
+  for (const Line& row : {
+           Line{"ui/paper/sheet.cpp", "#include \"ui/working/step_view.h\"", ""},
+           Line{"ui/paper/sheet.cpp", "#include \"core/check/work_out.h\"", ""},
+           Line{"ui/working/text.cpp", "#include \"ui/paper/sheet.h\"", "a back edge"},
+           Line{"ui/paper/sheet.cpp", "#include \"ui/shell/dialogs.h\"", "a back edge"},
+           Line{"ui/paper/sheet.cpp", "#include \"ui/working/detail/box.h\"", "a detail of another room"},
+           Line{"ui/other/sheet.cpp", "#include \"ui/working/text.h\"", "a room that is not in the list"},
+       })
+    EXPECT_EQ(windowFault(row.file, row.line), row.fault) << row.line;
 }
 
 TEST(LayerRules, findCallsThatDependOnTheLocale) {

@@ -170,7 +170,7 @@ class ContentBuilder {
   void putRules() {
     content_.rulesHeading = words(PhraseId::rules_used, "name", sheet_.rules.name);
     QStringList lines;
-    for (const std::string& line : rulesWords(sheet_.rules, book_)) lines << held(line);
+    for (const std::string& line : rulesWords(sheet_, book_)) lines << held(line);
     content_.rules = lines.join(u' ');
   }
 
@@ -193,6 +193,27 @@ class ContentBuilder {
 };
 
 }  // namespace
+
+QString spokenSheet(const SheetContent& content) {
+  QStringList lines{content.title, content.order, content.caseTitle, content.workedOut};
+  for (const SheetFacts& paper : content.papers) {
+    lines << paper.heading;
+    for (const SheetFact& fact : paper.facts) lines << fact.label + QStringLiteral(": ") + fact.text;
+  }
+  lines << content.flag << content.reason << content.notMade;
+  for (const SheetQuestion& question : content.questions)
+    lines << question.text << question.asked.value_or(content.askedBy);
+  lines << content.measure + u' ' + content.dose << content.amountLines << content.doNotPrepare
+        << content.none;
+  for (const SheetFinding& finding : content.findings) lines << finding.text;
+  for (const StepView& step : content.steps) lines << step.sentence;
+  lines << content.leftOut << content.checksMadeHeading + QStringLiteral(": ") + content.checksMade
+        << content.checksNotMadeHeading + QStringLiteral(": ") + content.checksNotMade
+        << content.rulesHeading + QStringLiteral(": ") + content.rules << content.workedBy << content.secondBy
+        << content.secondNotDone << content.caution;
+  lines.removeIf([](const QString& line) { return line.trimmed().isEmpty(); });
+  return lines.join(u'\n').replace(QChar::Nbsp, u' ');
+}
 
 SheetContent sheetContent(const Worksheet& sheet, const SheetMade& made, const Phrasebook& book) {
   return ContentBuilder(sheet, made, book).build();

@@ -15,8 +15,7 @@ namespace wardchalk::ui {
 struct SheetMade {
   QString time;     ///< as printed: "2026-11-25 13:40"
   QString version;  ///< of the program
-  /// Of whom each question was asked, in their order, once every one is ticked; a name may be empty. None:
-  /// not every question has been asked.
+  /// Of whom each question was asked, in their order. None: not every one has been asked.
   std::optional<QStringList> asked;
 };
 
@@ -83,6 +82,9 @@ struct SheetContent {
   /// Whether an amount stands on the sheet.
   [[nodiscard]] bool printsAmount() const { return !measure.isEmpty(); }
 };
+
+/// The whole sheet read aloud: the working as sentences and not as stacked fractions.
+[[nodiscard]] QString spokenSheet(const SheetContent& content);
 
 [[nodiscard]] SheetContent sheetContent(const Worksheet& sheet, const SheetMade& made,
                                         const Phrasebook& book);

@@ -26,14 +26,12 @@ void append(std::vector<Block>& to, std::vector<Block> from) {
 std::vector<Block> blocksOf(const SheetContent& content, const Metrics& metrics) {
   std::vector<Block> blocks;
   blocks.push_back(detail::headBlock(content, metrics));
-  blocks.push_back(detail::factsBlock(content, metrics));
   blocks.push_back(detail::flagBlock(content, metrics));
   append(blocks, detail::questionBlocks(content, metrics));
   blocks.push_back(detail::amountBlock(content, metrics));
   append(blocks, detail::findingBlocks(content, metrics));
   append(blocks, detail::workingBlocks(content, metrics));
-  append(blocks, detail::smallPrintBlocks(content, metrics));
-  blocks.push_back(detail::signatureBlock(content, metrics));
+  blocks.push_back(detail::endBlock(content, metrics));
   return blocks;
 }
 

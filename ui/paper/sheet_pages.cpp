@@ -2,7 +2,6 @@
 
 #include <QPainter>
 #include <QPalette>
-#include <QStringList>
 #include <utility>
 
 #include "ui/paper/paint_sheet.h"
@@ -13,18 +12,11 @@ namespace {
 
 constexpr double air = 12;
 
-QString wordsOf(const SheetLayout& sheet) {
-  QStringList words;
-  for (const SheetPage& page : sheet.pages)
-    for (const Run& run : page.drawing.runs) words << run.text.trimmed();
-  return words.join(u' ').replace(QChar::Nbsp, u' ');
-}
-
 }  // namespace
 
-void SheetPages::show(SheetLayout sheet) {
+void SheetPages::show(SheetLayout sheet, const QString& spoken) {
   sheet_ = std::move(sheet);
-  setSpoken(wordsOf(sheet_));
+  setSpoken(spoken);
   fit();
 }
 

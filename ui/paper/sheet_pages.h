@@ -12,7 +12,8 @@ class SheetPages : public SpokenWidget {
  public:
   explicit SheetPages(QWidget* parent) : SpokenWidget(parent) {}
 
-  void show(SheetLayout sheet);
+  /// Shows these pages; `spoken` is what they say.
+  void show(SheetLayout sheet, const QString& spoken);
   using QWidget::show;
   [[nodiscard]] const SheetLayout& sheet() const { return sheet_; }
 

@@ -79,7 +79,9 @@ QWidget* SheetPreview::buildRow(PaperSize paper) {
   return row;
 }
 
-void SheetPreview::setPaper(PaperSize size) { pages_->show(layOutSheet(content_, paperFormat(size))); }
+void SheetPreview::setPaper(PaperSize size) {
+  pages_->show(layOutSheet(content_, paperFormat(size)), spokenSheet(content_));
+}
 
 void SheetPreview::setZoom(double zoom) { pages_->setZoom(std::clamp(zoom, leastZoom, mostZoom)); }
 

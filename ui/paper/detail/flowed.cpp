@@ -7,10 +7,15 @@ namespace wardchalk::ui::detail {
 
 namespace {
 
-/// One word with the room that its type wants before it.
 struct Word {
   QString text;
   Type type;
+};
+
+/// Words of one type on a line, and how far from its beginning.
+struct Part {
+  Word word;
+  double at;
 };
 
 /// Sets words into lines. Words of one type that follow one another on a line are set in one go, so that a
@@ -52,21 +57,25 @@ class LineSetter {
   }
 
   void append(const QString& text, const Type& type) {
-    const QString spaced = used_ > 0 ? u' ' + text : text;
-    used_ += advance(spaced, type);
-    if (!line_.empty() && line_.back().type == type)
-      line_.back().text += spaced;
+    const double space = used_ > 0 ? advance(QStringLiteral(" "), type) : 0;
+    if (!line_.empty() && line_.back().word.type == type)
+      line_.back().word.text += u' ' + text;
     else
-      line_.push_back({spaced, type});
+      line_.push_back({{text, type}, used_ + space});
+    used_ += space + advance(text, type);
   }
 
   void finish() {
     if (line_.empty()) return;
-    std::vector<Box> boxes;
-    for (const Word& part : line_) boxes.push_back(textBox(part.text, part.type, ink_, metrics_));
-    Box line = row(std::move(boxes), 0);
-    line.drawing.moveBy({left(), 0});
-    line.width += left();
+    Box line;
+    for (const Part& part : line_) {
+      Box box = textBox(part.word.text, part.word.type, ink_, metrics_);
+      const double x = left() + part.at;
+      line.width = x + box.width;
+      line.above = std::max(line.above, box.above);
+      line.below = std::max(line.below, box.below);
+      line.drawing.add(std::move(box.drawing), {x, 0});
+    }
     lines_.push_back(std::move(line));
     line_.clear();
     used_ = 0;
@@ -77,7 +86,7 @@ class LineSetter {
   double hang_;
   Ink ink_;
   std::vector<Box> lines_;
-  std::vector<Word> line_;
+  std::vector<Part> line_;
   double used_ = 0;
 };
 

@@ -17,8 +17,9 @@ constexpr double signSide = 44;
 constexpr double pad = 8;
 constexpr double columnGap = 16;
 
-/// The ward's own label: 70 by 20 mm, whatever the size of the letters.
-constexpr QSizeF ownLabel(70 / 25.4 * 96, 20 / 25.4 * 96);
+/// Room for the ward's own label, 22 mm high whatever the size of the letters, and for a signature.
+constexpr double ownLabelHeight = 22 / 25.4 * 96;
+constexpr double signHeight = 9 / 25.4 * 96;
 
 void addRule(Drawing& drawing, QPointF from, QPointF to, double width, Ink ink = Ink::line) {
   drawing.bars.push_back({Bar::Kind::rule, from, to, width, ink, 0});
@@ -65,53 +66,54 @@ void putTickBox(Block& block, QPointF topLeft, double side, bool ticked) {
 }
 
 /// A heading run in with the text that follows it.
-Block runIn(const QString& heading, const QString& text, const Metrics& metrics) {
-  Block block;
-  Box said = flowed(
+Box runIn(const QString& heading, const QString& text, const Metrics& metrics, double width) {
+  return flowed(
       {{heading + u':', typeOf(FontRole::tag, true, metrics)}, {text, typeOf(FontRole::tag, false, metrics)}},
-      metrics, metrics.width);
-  block.height = said.height();
-  block.gapBefore = metrics.px(3);
-  put(block, std::move(said), {0, 0});
-  return block;
+      metrics, width);
+}
+
+}  // namespace
+
+namespace {
+
+/// Title, order and time.
+Box titleBox(const SheetContent& content, const Metrics& metrics, double width) {
+  std::vector<Box> lines;
+  lines.push_back(flowed(content.title, FontRole::flag, metrics, width));
+  lines.push_back(flowed(content.order, FontRole::question, metrics, width));
+  if (!content.caseTitle.isEmpty())
+    lines.push_back(flowed(content.caseTitle, FontRole::aside, metrics, width));
+  lines.push_back(flowed(content.workedOut, FontRole::aside, metrics, width));
+  return column(std::move(lines), metrics.px(3));
+}
+
+void putOwnLabel(Block& block, const SheetContent& content, const QRectF& label, const Metrics& metrics) {
+  addFrame(block.drawing, label, 0.9);
+  put(block, flowed(content.ownLabel, FontRole::tag, metrics, label.width() - metrics.px(12)),
+      label.topLeft() + QPointF(metrics.px(6), metrics.px(3)));
 }
 
 }  // namespace
 
 Block headBlock(const SheetContent& content, const Metrics& metrics) {
-  Block block;
-  const double room = metrics.width - ownLabel.width() - metrics.px(columnGap);
-  std::vector<Box> lines;
-  lines.push_back(flowed(content.title, FontRole::flag, metrics, room));
-  lines.push_back(flowed(content.order, FontRole::question, metrics, room));
-  if (!content.caseTitle.isEmpty())
-    lines.push_back(flowed(content.caseTitle, FontRole::aside, metrics, room));
-  lines.push_back(flowed(content.workedOut, FontRole::aside, metrics, room));
-  Box said = column(std::move(lines), metrics.px(3));
-  block.height = std::max(said.height(), ownLabel.height());
-  put(block, std::move(said), {0, 0});
-  const QRectF label(QPointF(metrics.width - ownLabel.width(), 0), ownLabel);
-  addFrame(block.drawing, label, 0.9);
-  put(block, flowed(content.ownLabel, FontRole::tag, metrics, label.width() - metrics.px(12)),
-      label.topLeft() + QPointF(metrics.px(6), metrics.px(3)));
-  return block;
-}
-
-Block factsBlock(const SheetContent& content, const Metrics& metrics) {
   constexpr std::size_t columns = 3;  // child and stock, order and infusion, reference
   Block block;
-  block.gapBefore = metrics.px(8);
   const double gap = metrics.px(columnGap);
   const double width = (metrics.width + gap) / columns - gap;
-  const double top = metrics.px(5);
-  addRule(block.drawing, {0, 0}, {metrics.width, 0}, 0.9);
+  const double last = 2 * (width + gap);
+  Box title = titleBox(content, metrics, last - gap);
+  const double top = title.height() + metrics.px(7);
+  put(block, std::move(title), {0, 0});
+  putOwnLabel(block, content, {last, 0, width, ownLabelHeight}, metrics);
+  addRule(block.drawing, {0, top}, {last - gap, top}, 0.9);
   for (std::size_t at = 0; at < columns; ++at) {
     std::vector<Box> boxes;
     for (std::size_t paper = at; paper < content.papers.size(); paper += columns)
       boxes.push_back(paperBox(content.papers[paper], metrics, width));
     Box box = column(std::move(boxes), metrics.px(5));
-    block.height = std::max(block.height, top + box.height());
-    put(block, std::move(box), {static_cast<double>(at) * (width + gap), top});
+    const double y = at + 1 < columns ? top + metrics.px(5) : ownLabelHeight + metrics.px(6);
+    block.height = std::max(block.height, y + box.height());
+    put(block, std::move(box), {static_cast<double>(at) * (width + gap), y});
   }
   return block;
 }
@@ -237,36 +239,47 @@ std::vector<Block> findingBlocks(const SheetContent& content, const Metrics& met
   return blocks;
 }
 
-std::vector<Block> smallPrintBlocks(const SheetContent& content, const Metrics& metrics) {
-  std::vector<Block> blocks;
-  blocks.push_back(runIn(content.checksMadeHeading, content.checksMade, metrics));
-  blocks.push_back(runIn(content.checksNotMadeHeading, content.checksNotMade, metrics));
-  blocks.push_back(runIn(content.rulesHeading, content.rules, metrics));
-  blocks.front().gapBefore = metrics.px(8);
-  addRule(blocks.front().drawing, {0, -metrics.px(4)}, {metrics.width, -metrics.px(4)}, 0.9);
-  return blocks;
+namespace {
+
+/// Who signs, for what, and the line to sign on.
+double putPlaceToSign(Block& block, const QString& who, const QString& what, bool strong,
+                      const QString& signHere, const QRectF& top, const Metrics& metrics) {
+  const double inside = metrics.px(8);
+  const double width = top.width() - 2 * inside;
+  Box words = flowed({{who + u'.', typeOf(FontRole::aside, true, metrics)},
+                      {what, typeOf(FontRole::aside, strong, metrics)}},
+                     metrics, width);
+  const double line = top.top() + metrics.px(5) + words.height() + signHeight;
+  put(block, std::move(words), {top.left() + inside, top.top() + metrics.px(5)});
+  putLineToSign(block, top.left() + inside, top.right() - inside, line, signHere, metrics);
+  const double bottom = line + metrics.px(19);
+  addFrame(block.drawing, {top.left(), top.top(), top.width(), bottom - top.top()}, 0.9);
+  return bottom;
 }
 
-Block signatureBlock(const SheetContent& content, const Metrics& metrics) {
+}  // namespace
+
+Block endBlock(const SheetContent& content, const Metrics& metrics) {
   Block block;
-  block.gapBefore = metrics.px(8);
+  block.gapBefore = metrics.px(6);
   const double gap = metrics.px(columnGap);
-  const double width = (metrics.width - gap) / 2;
-  const double inside = metrics.px(8);
-  const auto words = [&](const QString& who, const QString& what, bool strong) {
-    return column({flowed(who, FontRole::question, metrics, width - 2 * inside),
-                   flowed({{what, typeOf(FontRole::aside, strong, metrics)}}, metrics, width - 2 * inside)},
-                  metrics.px(2));
-  };
-  Box first = words(content.workedBy, content.workedWhat, false);
-  Box second = words(content.secondBy, content.secondNotDone, true);
-  const double line = inside + std::max(first.height(), second.height()) + metrics.px(30);
-  block.height = line + metrics.px(22);
-  for (const double left : {0.0, width + gap}) {
-    addFrame(block.drawing, {left, 0, width, block.height}, 0.9);
-    put(block, left > 0 ? std::move(second) : std::move(first), {left + inside, inside});
-    putLineToSign(block, left + inside, left + width - inside, line, content.signHere, metrics);
-  }
+  const double left = (metrics.width - gap) * 0.54;
+  const double right = metrics.width - gap - left;
+  std::vector<Box> boxes;
+  boxes.push_back(runIn(content.checksMadeHeading, content.checksMade, metrics, left));
+  boxes.push_back(runIn(content.checksNotMadeHeading, content.checksNotMade, metrics, left));
+  boxes.push_back(runIn(content.rulesHeading, content.rules, metrics, left));
+  Box small = column(std::move(boxes), metrics.px(4));
+  const double top = metrics.px(6);
+  addRule(block.drawing, {0, 0}, {metrics.width, 0}, 0.9);
+  block.height = top + small.height();
+  put(block, std::move(small), {0, top});
+  const double x = left + gap;
+  const double first = putPlaceToSign(block, content.workedBy, content.workedWhat, false, content.signHere,
+                                      {x, top, right, 0}, metrics);
+  const double second = putPlaceToSign(block, content.secondBy, content.secondNotDone, true, content.signHere,
+                                       {x, first + metrics.px(6), right, 0}, metrics);
+  block.height = std::max(block.height, second);
   return block;
 }
 

@@ -17,10 +17,9 @@ struct Block {
   bool staysWithNext = false;  ///< a heading is never the last on its page
 };
 
-/// Title, order and time at the left, room for the ward's own label at the right.
+/// Title, order and time, room for the ward's own label, and the facts in columns with the papers they come
+/// from.
 [[nodiscard]] Block headBlock(const SheetContent& content, const Metrics& metrics);
-/// The facts with the papers they come from, in columns.
-[[nodiscard]] Block factsBlock(const SheetContent& content, const Metrics& metrics);
 /// The verdict in a frame: white on black where nothing may be prepared.
 [[nodiscard]] Block flagBlock(const SheetContent& content, const Metrics& metrics);
 /// Each question with a box to tick, a line for the answer or of whom it was asked.
@@ -28,10 +27,8 @@ struct Block {
 /// What to measure, or that nothing may be prepared and why.
 [[nodiscard]] Block amountBlock(const SheetContent& content, const Metrics& metrics);
 [[nodiscard]] std::vector<Block> findingBlocks(const SheetContent& content, const Metrics& metrics);
-/// Checks made and not made, and the house rules.
-[[nodiscard]] std::vector<Block> smallPrintBlocks(const SheetContent& content, const Metrics& metrics);
-/// Two places to sign.
-[[nodiscard]] Block signatureBlock(const SheetContent& content, const Metrics& metrics);
+/// Checks made and not made and the house rules; beside them two places to sign.
+[[nodiscard]] Block endBlock(const SheetContent& content, const Metrics& metrics);
 
 /// Stands on every page but the first: whose sheet this is, and its verdict.
 [[nodiscard]] Block runningHead(const SheetContent& content, const Metrics& metrics);
