@@ -18,6 +18,15 @@ enum class ActionId : std::uint8_t {
   undo,
   redo,
   copyWorking,
+  copyWorkingMathMl,
+  copyWorkingLatex,
+  copyWorkingPicture,
+  copyWorkingSvg,
+  copyStep,
+  copyStepMathMl,
+  copyStepLatex,
+  copyStepPicture,
+  copyStepSvg,
   zoomIn,
   zoomOut,
   zoomReset,
@@ -33,7 +42,7 @@ enum class ActionId : std::uint8_t {
   about,
 };
 
-enum class MenuId : std::uint8_t { file, edit, view, units, help };
+enum class MenuId : std::uint8_t { file, edit, copyWorking, copyStep, view, units, help };
 
 /// One action: declared here once, with its place, its words and its shortcut.
 struct ActionSpec {
@@ -50,6 +59,7 @@ struct ActionSpec {
 
 struct MenuSpec {
   MenuId id;
+  MenuId inside;  ///< the menu that opens it; itself when it stands in the bar
   const char* name;
   const char* text;
 };

@@ -2,7 +2,6 @@
 
 #include <QAction>
 #include <QApplication>
-#include <QClipboard>
 #include <QCloseEvent>
 #include <QDragEnterEvent>
 #include <QMenuBar>
@@ -14,11 +13,11 @@
 #include "core/check/work_out.h"
 #include "core/medicine/paths.h"
 #include "core/words/sentences.h"
-#include "core/words/working_text.h"
 #include "ui/form/field_table.h"
 #include "ui/form/form.h"
 #include "ui/shell/actions.h"
 #include "ui/shell/caution_bar.h"
+#include "ui/shell/copy_desk.h"
 #include "ui/shell/help_texts.h"
 #include "ui/shell/sheet_desk.h"
 #include "ui/working/amount_widget.h"
@@ -122,7 +121,7 @@ void MainWindow::bindEditActions() {
   connect(&stack, &QUndoStack::canRedoChanged, redo, &QAction::setEnabled);
   actions_->bind(ActionId::undo, [this] { editor_.undoStack().undo(); });
   actions_->bind(ActionId::redo, [this] { editor_.undoStack().redo(); });
-  actions_->bind(ActionId::copyWorking, [this] { copyWorking(); });
+  copies_ = new CopyDesk(*pane_, *actions_, sheet_, book_, this);
 }
 
 void MainWindow::bindViewActions() {
@@ -236,10 +235,6 @@ void MainWindow::showExample() {
   if (!mayLeave(tr("The entries are not saved. Show the worked example in their place?"))) return;
   document_.openExample();
   nameWindow();
-}
-
-void MainWindow::copyWorking() {
-  QApplication::clipboard()->setText(QString::fromStdString(workingText(sheet_, book_)));
 }
 
 /// A number that is still being typed counts as typed to its end, as when a case is saved.

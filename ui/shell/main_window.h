@@ -12,6 +12,7 @@
 namespace wardchalk::ui {
 
 class Actions;
+class CopyDesk;
 class Form;
 class SheetDesk;
 class WorkingPane;
@@ -56,7 +57,6 @@ class MainWindow : public QMainWindow {
   bool saveAs();
   bool saveTo(const QString& file);
   void showExample();
-  void copyWorking();
   void makeSheet(void (SheetDesk::*make)(const Worksheet&, const std::optional<QStringList>&));
   void setZoom(int percent);
   void setUnitSystem(UnitSystem system);
@@ -76,6 +76,7 @@ class MainWindow : public QMainWindow {
   Form* form_ = nullptr;
   WorkingPane* pane_ = nullptr;
   SheetDesk* desk_;
+  CopyDesk* copies_ = nullptr;
 };
 
 }  // namespace wardchalk::ui
