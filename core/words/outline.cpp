@@ -51,12 +51,10 @@ class Outline {
 
   void notes() {
     bool first = true;
-    for (std::size_t i = 0; i < sheet_.findings.size(); ++i) {
-      const bool asked = sheet_.verdict == VerdictKind::ask && sheet_.findings[i].severity == Severity::ask;
-      if (i == sheet_.deciding || asked) continue;
+    for (const Finding* finding : findingsBeside(sheet_, sheet_.verdict == VerdictKind::ask)) {
       if (first) add(Kind::heading, say(book_, PhraseId::heading_findings));
       first = false;
-      add(Kind::note, sentence(sheet_.findings[i], book_));
+      add(Kind::note, sentence(*finding, book_));
     }
     if (!first) gap();
   }

@@ -35,6 +35,11 @@ PhraseId questionFor(const Step& step, const Worksheet& sheet) {
   if (step.id == StepId::limitDay)
     return limitQuestion(sheet.limitDay, sheet, PhraseId::question_limitDay, PhraseId::question_limitDayPlain,
                          PhraseId::question_limitDayBeforeMaximum);
+  if (!callsAnythingSafe(sheet)) {
+    if (step.id == StepId::compareSingle) return PhraseId::question_compareSinglePlain;
+    if (step.id == StepId::compareDaily) return PhraseId::question_compareDailyPlain;
+    if (step.id == StepId::comparePeriod) return PhraseId::question_comparePeriodPlain;
+  }
   if (step.id == StepId::orderedDay && isRare(sheet)) return PhraseId::question_orderedAnyDay;
   if (step.id == StepId::backCheck && step.lookingFor.over == std::vector{Unit::min})
     return PhraseId::question_backCheckTime;

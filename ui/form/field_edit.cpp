@@ -8,6 +8,7 @@
 #include <QLineEdit>
 #include <QPainter>
 #include <QSignalBlocker>
+#include <QStyleOptionButton>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -335,8 +336,15 @@ void FieldEdit::paintEvent(QPaintEvent*) {
   }
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setPen(inks[Ink::quiet]);
+  const auto edge = [&](const QRect& box) {
+    painter.drawRoundedRect(QRectF(box).adjusted(-0.5, -0.5, 0.5, 0.5), 3, 3);
+  };
   for (const QWidget* stop : stops())
-    if (stop != flag_) painter.drawRoundedRect(QRectF(stop->geometry()).adjusted(-0.5, -0.5, 0.5, 0.5), 3, 3);
+    if (stop != flag_) edge(stop->geometry());
+  if (!flag_) return;
+  QStyleOptionButton option;
+  option.initFrom(flag_);
+  edge(flag_->style()->subElementRect(QStyle::SE_CheckBoxIndicator, &option, flag_).translated(flag_->pos()));
 }
 
 }  // namespace wardchalk::ui

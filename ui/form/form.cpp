@@ -43,7 +43,7 @@ Form::Form(CaseEditor& editor, const HouseRules& rules, const Phrasebook& book, 
 
 void Form::build(const Phrasebook& book) {
   auto* column = new QVBoxLayout(page_);
-  column->setContentsMargins(16, 0, 16, 8);
+  column->setContentsMargins(16, 4, 16, 4);
   column->setSpacing(4);
   for (const FieldGroup id : {FieldGroup::child, FieldGroup::order, FieldGroup::reference, FieldGroup::stock,
                               FieldGroup::infusion}) {

@@ -87,7 +87,7 @@ Box withLine(Box said, const StepView& view, const Metrics& metrics, double widt
   const double room = width - said.width - air;
   const bool beside = room >= metrics.px(narrowestLine);
   const double wide = std::min(beside ? room : width, metrics.px(widestLine));
-  Box line = numberLine(view.landmarks, view.unit, metrics, wide);
+  Box line = numberLine(view.landmarks, view.unit, metrics, wide, view.judges ? Ink::holds : Ink::quiet);
   line.drawing.setStage(2);
   if (!beside) return column({std::move(said), std::move(line)}, metrics.px(6));
   // the line's axis stands a little below the middle of the inequality, so that labels and figures share the
