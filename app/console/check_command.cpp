@@ -5,9 +5,23 @@
 #include "core/record/case_file.h"
 #include "core/record/text_file.h"
 #include "core/record/worksheet_file.h"
+#include "core/words/working_markup.h"
 #include "core/words/working_text.h"
 
 namespace wardchalk::console {
+
+namespace {
+
+std::string formatted(const Worksheet& sheet, const CheckOptions& options) {
+  if (options.format == "mathml") return workingMarkup(sheet, englishPhrases(), Markup::mathml);
+  if (options.format == "latex") return workingMarkup(sheet, englishPhrases(), Markup::latex);
+  if (!options.json && options.format != "json") return workingText(sheet, englishPhrases());
+  std::string out;
+  writeWorksheet(out, sheet, WorksheetExtent::whole);
+  return out + '\n';
+}
+
+}  // namespace
 
 int check(const CheckOptions& options) {
   const std::optional<HouseRules> rules = rulesFrom(options.rulesFile);
@@ -23,14 +37,7 @@ int check(const CheckOptions& options) {
     return unusable;
   }
   const Worksheet sheet = workOut(*inputs, *rules);
-  std::string out;
-  if (options.json) {
-    writeWorksheet(out, sheet, WorksheetExtent::whole);
-    out.push_back('\n');
-  } else {
-    out = workingText(sheet, englishPhrases());
-  }
-  std::cout << out << std::flush;
+  std::cout << formatted(sheet, options) << std::flush;
   return std::cout ? done : unusable;
 }
 

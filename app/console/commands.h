@@ -15,6 +15,7 @@ struct CheckOptions {
   std::string caseFile;
   std::string rulesFile;  ///< empty: the *exact* set
   bool json = false;
+  std::string format;     ///< "text" (or empty), "mathml", "latex" or "json"
 };
 
 struct BatchOptions {

@@ -19,7 +19,12 @@ int run(int argc, char** argv) {
   CLI::App* checkCommand = app.add_subcommand("check", "Print the working of one case, or its worksheet");
   checkCommand->add_option("case", checkOptions.caseFile, "Case file (JSON)")->required();
   checkCommand->add_option("--rules", checkOptions.rulesFile, "House rules: exact (the default), classroom, or a file");
-  checkCommand->add_flag("--json", checkOptions.json, "Print the worksheet as JSON");
+  CLI::Option* json = checkCommand->add_flag("--json", checkOptions.json, "Print the worksheet as JSON");
+  checkCommand
+      ->add_option("--format", checkOptions.format,
+                   "text (the default), mathml (a page of XHTML), latex (a document), json")
+      ->check(CLI::IsMember({"text", "mathml", "latex", "json"}))
+      ->excludes(json);
 
   BatchOptions batchOptions;
   CLI::App* batchCommand = app.add_subcommand("batch", "Work one case a line into one worksheet a line");

@@ -65,7 +65,7 @@ std::string sizeBack(const MixedQuantity& mixed, Unit metric, const HouseRules& 
 }
 
 std::string doseBack(const DoseAmount& dose, const Phrasebook& book) {
-  return printed(dose.amount).append(" ").append(basisWords(basisOf(dose), book));
+  return printed(dose.amount).append(" ").append(basisWords(dose, book));
 }
 
 std::string strengthBack(const Strength& strength, const Phrasebook& book) {
@@ -159,6 +159,8 @@ std::string basisWords(std::string_view basis, const Phrasebook& book) {
     if (one.basis == basis) return say(book, one.phrase);
   return {};
 }
+
+std::string basisWords(const DoseAmount& dose, const Phrasebook& book) { return basisWords(basisOf(dose), book); }
 
 std::string readBack(std::string_view path, const Case& inputs, const HouseRules& rules,
                      const Phrasebook& book) {

@@ -12,6 +12,8 @@ namespace wardchalk {
 /// What a dose is stated for, by its part of an entry: "/m2/dose" is "for each m², each dose". Empty for
 /// another text.
 [[nodiscard]] std::string basisWords(std::string_view basis, const Phrasebook& book);
+/// The same for an amount as an order or a reference states it.
+[[nodiscard]] std::string basisWords(const DoseAmount& dose, const Phrasebook& book);
 
 /// The entry at `path` as it was understood, for the line under its field: "≈ 16.9 kg", "2 doses in 24 h, one
 /// every 12 h", "160 mg for each kg, each dose" (T49). Empty where the entry is absent or says all by itself.

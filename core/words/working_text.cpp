@@ -3,8 +3,8 @@
 #include <array>
 
 #include "core/unit/print.h"
-#include "core/words/amount_words.h"
-#include "core/words/sentences.h"
+#include "core/words/outline.h"
+#include "core/words/step_parts.h"
 #include "core/words/step_words.h"
 #include "core/words/text_block.h"
 #include "core/words/unit_words.h"
@@ -16,39 +16,14 @@ namespace {
 constexpr std::size_t pageWidth = 96;
 constexpr std::string_view indent = "    ";
 
-std::string letterOf(std::size_t pair) {
-  return pair < 26 ? std::string(1, static_cast<char>('a' + pair)) : std::to_string(pair);
-}
-
-/// The pair that strikes this use of a unit, if one does.
-std::optional<std::size_t> pairAt(const Product& product, const Place& place) {
-  for (std::size_t i = 0; i < product.pairs.size(); ++i)
-    if (product.pairs[i].above == place || product.pairs[i].below == place) return i;
-  return std::nullopt;
-}
-
 /// "0.70 ~m²~a": the number, and each unit plain or struck.
 std::string termText(const Term& term, const Product& product, int factor, bool over) {
-  std::string text = valueText(term);
-  std::vector<Unit> plain;
   std::string units;
-  const auto add = [&](const std::string& unit) { units.append(units.empty() ? "" : "·").append(unit); };
-  const auto flush = [&] {
-    if (!plain.empty()) add(unitsBeside(term.value, plain));
-    plain.clear();
-  };
-  for (std::size_t use = 0; use < term.units.size(); ++use) {
-    const auto pair = pairAt(product, {factor, over, static_cast<int>(use)});
-    if (!pair) {
-      plain.push_back(term.units[use]);
-      continue;
-    }
-    flush();
-    add("~" + std::string(unitBeside(term, use)) + "~" + letterOf(*pair));
+  for (const UnitMark& mark : unitMarks(term, product, factor, over)) {
+    units.append(units.empty() ? "" : "·");
+    units.append(mark.pair ? "~" + mark.text + "~" + letterOf(*mark.pair) : mark.text);
   }
-  flush();
-  if (!units.empty()) text.append(" ").append(units);
-  return text;
+  return units.empty() ? valueText(term) : valueText(term) + " " + units;
 }
 
 TextBlock factorBlock(const Factor& factor, const Product& product, int index) {
@@ -87,20 +62,14 @@ void writeChain(std::string& out, const Chain& chain, const Product& product, co
 }
 
 /// " = 84 mg in one dose"; a root shows what it is taken of and what it came to before it was rounded.
-std::string resultText(const Step& step, const Solved& solved, const Phrasebook& book) {
-  const std::string result = conclusion(step, book);
-  const std::string sign = equalsSign(step);
-  if (solved.chain.rooted) {
-    const ShownNumber square = show(solved.product.exact, Grouping::commas);
-    const std::string root = (square.exact ? " = √" : " ≈ √") + square.text + " m⁴";
-    if (sign == "=") return root + " = " + result;
-    return root + " ≈ " + unroundedText(step) + " m², rounded to " + result;
-  }
-  constexpr std::string_view about = "≈";
-  if (sign == "=" && result.starts_with(about)) return " ≈ " + result.substr(about.size());
-  if (sign == "=") return " = " + result;
-  const ShownNumber exact = show(solved.product.exact, Grouping::commas);
-  return (exact.exact ? " = " : " ≈ ") + exact.text + ", rounded to " + result;
+std::string resultText(const Step& step, const Phrasebook& book) {
+  constexpr std::array<std::string_view, 3> signs = {" = ", " ≈ ", ", rounded to "};
+  std::string text;
+  for (const Outcome& outcome : outcomesOf(step, book))
+    text.append(signs[static_cast<std::size_t>(outcome.sign)])
+        .append(outcome.rooted ? "√" : "")
+        .append(outcome.text);
+  return text;
 }
 
 std::string formulaLine(const SurfaceByFormula& formula) {
@@ -133,14 +102,9 @@ void writeComparison(std::string& out, const Comparison& comparison, const Phras
 void writeBody(std::string& out, const Step& step, const Phrasebook& book) {
   for (const Sum& sum : step.sums) out.append(indent).append(sumLine(sum)).append("\n");
   if (const auto* solved = std::get_if<Solved>(&step.body)) {
-    writeChain(out, solved->chain, solved->product, resultText(step, *solved, book));
+    writeChain(out, solved->chain, solved->product, resultText(step, book));
   } else if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body)) {
-    out.append(indent)
-        .append(formulaLine(*formula))
-        .append(" ≈ ")
-        .append(unroundedText(step))
-        .append(" m², rounded to ");
-    out.append(conclusion(step, book)).append("\n");
+    out.append(indent).append(formulaLine(*formula)).append(resultText(step, book)).append("\n");
   } else if (const auto* comparison = std::get_if<Comparison>(&step.body)) {
     writeComparison(out, *comparison, book);
   } else {
@@ -148,35 +112,26 @@ void writeBody(std::string& out, const Step& step, const Phrasebook& book) {
   }
 }
 
-void writeLine(std::string& out, const std::string& line) {
-  if (!line.empty()) out.append(wrapped(line, pageWidth, "")).append("\n");
-}
-
-void writeAmount(std::string& out, const Worksheet& sheet, const Phrasebook& book) {
-  const AmountWords words = amountWords(sheet, book);
-  if (!words.asks.empty()) {
-    out.append(say(book, PhraseId::heading_questions)).append("\n");
-    for (const std::string& ask : words.asks)
-      out.append(wrapped(ask, pageWidth, "  [ ] ", "      ")).append("\n");
-    if (!words.measure.empty()) writeLine(out, say(book, PhraseId::amount_afterAsking));
+/// A line of the outline as a terminal shows it.
+void writeLine(std::string& out, const OutlineLine& line) {
+  using Kind = OutlineLine::Kind;
+  switch (line.kind) {
+    case Kind::line:
+      out.append(wrapped(line.text, pageWidth, ""));
+      break;
+    case Kind::heading:
+      out.append(line.text);
+      break;
+    case Kind::question:
+      out.append(wrapped(line.text, pageWidth, "  [ ] ", "      "));
+      break;
+    case Kind::note:
+      out.append(wrapped(line.text, pageWidth, "  - ", "    "));
+      break;
+    case Kind::gap:
+      break;
   }
-  writeLine(out, words.none);
-  if (words.measure.empty()) return;
-  writeLine(out, words.measure + " " + words.dose);
-  writeLine(out, words.when);
-  writeLine(out, words.device.empty() ? words.rounding : words.device + "; " + words.rounding);
-  writeLine(out, words.run);
-  writeLine(out, words.label);
-}
-
-void writeNotes(std::string& out, const Worksheet& sheet, const Phrasebook& book) {
-  bool first = true;
-  for (const Finding* finding : findingsBeside(sheet, sheet.verdict == VerdictKind::ask)) {
-    if (first) out.append(say(book, PhraseId::heading_findings)).append("\n");
-    first = false;
-    out.append(wrapped(sentence(*finding, book), pageWidth, "  - ", "    ")).append("\n");
-  }
-  if (!first) out.append("\n");
+  out.append("\n");
 }
 
 bool hasCancellation(const Worksheet& sheet) {
@@ -203,21 +158,14 @@ std::string stepText(const Step& step, int number, const Worksheet& sheet, const
 
 std::string workingText(const Worksheet& sheet, const Phrasebook& book) {
   std::string out;
-  if (!sheet.given.title.empty()) writeLine(out, sheet.given.title + "\n");
-  writeLine(out, verdictTitle(sheet, book));
-  writeLine(out, verdictReason(sheet, book));
-  writeLine(out, checksNotMade(sheet, book));
-  out.append("\n");
-  writeAmount(out, sheet, book);
-  out.append("\n");
-  writeNotes(out, sheet, book);
+  for (const OutlineLine& line : outlineBefore(sheet, book)) writeLine(out, line);
   if (!sheet.steps.empty()) out.append(say(book, PhraseId::heading_working)).append("\n");
-  if (hasCancellation(sheet)) writeLine(out, say(book, PhraseId::legend_struck));
+  if (hasCancellation(sheet))
+    out.append(wrapped(say(book, PhraseId::legend_struck), pageWidth, "")).append("\n");
   int number = 1;
   for (const Step& step : sheet.steps) out.append("\n").append(stepText(step, number++, sheet, book));
   out.append("\n");
-  writeLine(out, say(book, PhraseId::rules_used, {{"name", sheet.rules.name}}));
-  writeLine(out, say(book, PhraseId::caution));
+  for (const OutlineLine& line : outlineAfter(sheet, book)) writeLine(out, line);
   return out;
 }
 

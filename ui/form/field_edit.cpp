@@ -125,7 +125,7 @@ void FieldEdit::buildSecondUnit(const Phrasebook& book, QBoxLayout* row) {
 void FieldEdit::buildChoice(QBoxLayout* row) {
   choice_ = makeChoice("choice");
   for (const ChoiceWord& word : spec_.choices)
-    choice_->addChoice(word.id, QCoreApplication::translate("Choice", word.words));
+    choice_->addChoice(word.id, wordsOf(word));
   label_->setBuddy(choice_);
   row->addWidget(choice_, 1);
 }

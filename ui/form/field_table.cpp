@@ -134,6 +134,8 @@ QString labelOf(const FieldSpec& spec) { return translated("Field", spec.label);
 
 QString nameOf(const FieldSpec& spec) { return labelOf(spec).remove(QLatin1Char('&')); }
 
+QString wordsOf(const ChoiceWord& choice) { return translated("Choice", choice.words); }
+
 QString headingOf(FieldGroup group) {
   switch (group) {
     case FieldGroup::child:

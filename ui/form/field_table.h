@@ -42,6 +42,8 @@ struct FieldSpec {
 /// The label with its mnemonic, and without.
 [[nodiscard]] QString labelOf(const FieldSpec& spec);
 [[nodiscard]] QString nameOf(const FieldSpec& spec);
+/// One of its fixed words as the nurse reads it.
+[[nodiscard]] QString wordsOf(const ChoiceWord& choice);
 
 /// The heading of a group, and what its button promises to unfold.
 [[nodiscard]] QString headingOf(FieldGroup group);

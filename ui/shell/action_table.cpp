@@ -18,11 +18,25 @@ constexpr std::array actions = {
     ActionSpec{A::open, M::file, "open", TEXT("&Open a case …"), "Ctrl+O", true},
     ActionSpec{A::save, M::file, "save", TEXT("&Save the case"), "Ctrl+S"},
     ActionSpec{A::saveAs, M::file, "save-as", TEXT("Save the case &as …"), "Ctrl+Shift+S"},
+    ActionSpec{A::sheetPrint, M::file, "sheet-print", TEXT("&Print the sheet …"), "Ctrl+P", true},
+    ActionSpec{A::sheetPreview, M::file, "sheet-preview", TEXT("Look at the shee&t first"), "Ctrl+Shift+P"},
+    ActionSpec{A::sheetPdf, M::file, "sheet-pdf", TEXT("Sheet as P&DF …"), "Ctrl+Alt+P"},
     ActionSpec{A::quit, M::file, "quit", TEXT("&Quit"), "Ctrl+Q", true},
 
     ActionSpec{A::undo, M::edit, "undo", TEXT("&Undo"), "Ctrl+Z"},
     ActionSpec{A::redo, M::edit, "redo", TEXT("&Redo"), "Ctrl+Shift+Z;Ctrl+Y"},
-    ActionSpec{A::copyWorking, M::edit, "copy-working", TEXT("Copy the &working as text"), "Ctrl+Shift+C", true},
+
+    ActionSpec{A::copyWorking, M::copyWorking, "copy-working", TEXT("&Text"), "Ctrl+Shift+C"},
+    ActionSpec{A::copyWorkingMathMl, M::copyWorking, "copy-working-mathml", TEXT("&MathML"), "Ctrl+Shift+K, M"},
+    ActionSpec{A::copyWorkingLatex, M::copyWorking, "copy-working-latex", TEXT("&LaTeX"), "Ctrl+Shift+K, L"},
+    ActionSpec{A::copyWorkingPicture, M::copyWorking, "copy-working-picture", TEXT("&Picture (PNG)"), "Ctrl+Shift+K, P"},
+    ActionSpec{A::copyWorkingSvg, M::copyWorking, "copy-working-svg", TEXT("&Drawing (SVG)"), "Ctrl+Shift+K, D"},
+
+    ActionSpec{A::copyStep, M::copyStep, "copy-step", TEXT("&Text"), "Ctrl+K, T"},
+    ActionSpec{A::copyStepMathMl, M::copyStep, "copy-step-mathml", TEXT("&MathML"), "Ctrl+K, M"},
+    ActionSpec{A::copyStepLatex, M::copyStep, "copy-step-latex", TEXT("&LaTeX"), "Ctrl+K, L"},
+    ActionSpec{A::copyStepPicture, M::copyStep, "copy-step-picture", TEXT("&Picture (PNG)"), "Ctrl+K, P"},
+    ActionSpec{A::copyStepSvg, M::copyStep, "copy-step-svg", TEXT("&Drawing (SVG)"), "Ctrl+K, D"},
 
     ActionSpec{A::zoomIn, M::view, "zoom-in", TEXT("&Larger working"), "Ctrl++;Ctrl+="},
     ActionSpec{A::zoomOut, M::view, "zoom-out", TEXT("&Smaller working"), "Ctrl+-"},
@@ -46,11 +60,13 @@ constexpr std::array actions = {
 #undef TEXT
 
 constexpr std::array menus = {
-    MenuSpec{M::file, "file", QT_TRANSLATE_NOOP("Action", "&File")},
-    MenuSpec{M::edit, "edit", QT_TRANSLATE_NOOP("Action", "&Edit")},
-    MenuSpec{M::view, "view", QT_TRANSLATE_NOOP("Action", "&View")},
-    MenuSpec{M::units, "units", QT_TRANSLATE_NOOP("Action", "Units &offered")},
-    MenuSpec{M::help, "help", QT_TRANSLATE_NOOP("Action", "&Help")},
+    MenuSpec{M::file, M::file, "file", QT_TRANSLATE_NOOP("Action", "&File")},
+    MenuSpec{M::edit, M::edit, "edit", QT_TRANSLATE_NOOP("Action", "&Edit")},
+    MenuSpec{M::copyWorking, M::edit, "copy-working-as", QT_TRANSLATE_NOOP("Action", "Copy the &working as")},
+    MenuSpec{M::copyStep, M::edit, "copy-step-as", QT_TRANSLATE_NOOP("Action", "Copy this &step as")},
+    MenuSpec{M::view, M::view, "view", QT_TRANSLATE_NOOP("Action", "&View")},
+    MenuSpec{M::units, M::view, "units", QT_TRANSLATE_NOOP("Action", "Units &offered")},
+    MenuSpec{M::help, M::help, "help", QT_TRANSLATE_NOOP("Action", "&Help")},
 };
 
 }  // namespace

@@ -11,10 +11,22 @@ enum class ActionId : std::uint8_t {
   open,
   save,
   saveAs,
+  sheetPrint,
+  sheetPreview,
+  sheetPdf,
   quit,
   undo,
   redo,
   copyWorking,
+  copyWorkingMathMl,
+  copyWorkingLatex,
+  copyWorkingPicture,
+  copyWorkingSvg,
+  copyStep,
+  copyStepMathMl,
+  copyStepLatex,
+  copyStepPicture,
+  copyStepSvg,
   zoomIn,
   zoomOut,
   zoomReset,
@@ -31,7 +43,7 @@ enum class ActionId : std::uint8_t {
   about,
 };
 
-enum class MenuId : std::uint8_t { file, edit, view, units, help };
+enum class MenuId : std::uint8_t { file, edit, copyWorking, copyStep, view, units, help };
 
 /// One action: declared here once, with its place, its words and its shortcut.
 struct ActionSpec {
@@ -48,6 +60,7 @@ struct ActionSpec {
 
 struct MenuSpec {
   MenuId id;
+  MenuId inside;  ///< the menu that opens it; itself when it stands in the bar
   const char* name;
   const char* text;
 };

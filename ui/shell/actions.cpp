@@ -24,19 +24,19 @@ QList<QKeySequence> shortcutsOf(const ActionSpec& spec) {
 Actions::Actions(QMenuBar* bar, QWidget* window) : QObject(window) { fill(bar, window); }
 
 void Actions::fill(QMenuBar* bar, QWidget* window) {
-  QHash<MenuId, QMenu*> menus;
+  QHash<MenuId, QAction*> firstInside;
   for (const MenuSpec& spec : menuTable()) {
-    const bool inside = spec.id == MenuId::units;
-    QMenu* menu =
-        inside ? menus[MenuId::view]->addMenu(translated(spec.text)) : bar->addMenu(translated(spec.text));
+    QMenu* home = menus_.value(spec.inside);
+    QMenu* menu = home ? home->addMenu(translated(spec.text)) : bar->addMenu(translated(spec.text));
     menu->setObjectName(QLatin1String(spec.name));
-    menus.insert(spec.id, menu);
+    menus_.insert(spec.id, menu);
+    if (home && !firstInside.contains(spec.inside)) firstInside.insert(spec.inside, menu->menuAction());
   }
   auto* units = new QActionGroup(this);
   for (const ActionSpec& spec : actionTable()) {
-    QMenu* menu = menus[spec.menu];
-    // The list of unit systems was added to the view menu first; what follows stands above it.
-    QAction* before = spec.menu == MenuId::view ? menus[MenuId::units]->menuAction() : nullptr;
+    QMenu* menu = menus_[spec.menu];
+    // Menus inside a menu were added to it first; what follows stands above them.
+    QAction* before = firstInside.value(spec.menu);
     if (spec.opensGroup) menu->insertSeparator(before);
     auto* action = new QAction(translated(spec.text), window);
     action->setObjectName(QLatin1String(spec.name));

@@ -7,6 +7,7 @@
 #include "ui/shell/action_table.h"
 
 class QAction;
+class QMenu;
 class QMenuBar;
 
 namespace wardchalk::ui {
@@ -19,6 +20,7 @@ class Actions : public QObject {
   Actions(QMenuBar* bar, QWidget* window);
 
   [[nodiscard]] QAction* operator[](ActionId id) const { return actions_.value(id); }
+  [[nodiscard]] QMenu* menu(MenuId id) const { return menus_.value(id); }
   /// What an action does.
   void bind(ActionId id, std::function<void()> what);
 
@@ -26,6 +28,7 @@ class Actions : public QObject {
   void fill(QMenuBar* bar, QWidget* window);
 
   QHash<ActionId, QAction*> actions_;
+  QHash<MenuId, QMenu*> menus_;
 };
 
 }  // namespace wardchalk::ui

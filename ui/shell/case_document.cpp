@@ -2,20 +2,15 @@
 
 #include <QFile>
 #include <QFileInfo>
-#include <filesystem>
 
 #include "core/record/case_file.h"
 #include "core/record/text_file.h"
 
 namespace wardchalk::ui {
 
-namespace {
-
 std::filesystem::path nativePath(const QString& file) {
   return QFileInfo(file).absoluteFilePath().toStdU16String();
 }
-
-}  // namespace
 
 QString CaseDocument::name() const { return QFileInfo(file_).fileName(); }
 

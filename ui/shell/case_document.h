@@ -1,12 +1,16 @@
 #pragma once
 
 #include <QString>
+#include <filesystem>
 #include <optional>
 
 #include "core/number/refusal.h"
 #include "ui/form/case_editor.h"
 
 namespace wardchalk::ui {
+
+/// A file name of the desktop for the readers of the core.
+[[nodiscard]] std::filesystem::path nativePath(const QString& file);
 
 /// The file that the open case was read from or saved to, if any.
 class CaseDocument {

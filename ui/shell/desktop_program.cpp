@@ -7,8 +7,13 @@
 #include <cstring>
 #include <iostream>
 
+#include "core/check/work_out.h"
+#include "core/record/case_file.h"
+#include "core/record/text_file.h"
 #include "core/words/sentences.h"
+#include "ui/paper/paint_sheet.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/sheet_desk.h"
 
 namespace wardchalk::ui {
 
@@ -30,12 +35,12 @@ bool isAskedFor(int argc, char** argv, const char* option) {
                      [&](const char* argument) { return std::strcmp(argument, option) == 0; });
 }
 
-/// A picture, the version and the help need no display. They are drawn without one, so that they come out
-/// alike on every machine.
+/// A picture, a sheet, the version and the help need no display. They are drawn without one, so that they
+/// come out alike on every machine.
 void chooseDisplay(int argc, char** argv) {
-  const bool noWindow = isAskedFor(argc, argv, "--picture") || isAskedFor(argc, argv, "--version") ||
-                        isAskedFor(argc, argv, "--help") || isAskedFor(argc, argv, "-h") ||
-                        isAskedFor(argc, argv, "-v");
+  const bool noWindow = isAskedFor(argc, argv, "--picture") || isAskedFor(argc, argv, "--sheet") ||
+                        isAskedFor(argc, argv, "--version") || isAskedFor(argc, argv, "--help") ||
+                        isAskedFor(argc, argv, "-h") || isAskedFor(argc, argv, "-v");
   if (noWindow && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
 }
 
@@ -54,6 +59,8 @@ class TerminalDialogs : public Dialogs {
  public:
   [[nodiscard]] QString fileToOpen(QWidget*) override { return {}; }
   [[nodiscard]] QString fileToSave(QWidget*, const QString&) override { return {}; }
+  [[nodiscard]] QString pdfToSave(QWidget*, const QString&) override { return {}; }
+  [[nodiscard]] bool choosePrinter(QWidget*, QPrinter&) override { return false; }
   [[nodiscard]] Unsaved unsaved(QWidget*, const QString&) override { return Unsaved::keep; }
   void tell(QWidget*, const QString&, const QString& text) override { complain(text); }
 };
@@ -71,6 +78,23 @@ int takePicture(const QString& caseFile, const QString& picture) {
   if (QWidget* focused = QApplication::focusWidget()) focused->clearFocus();
   if (!window.grab().save(picture, "PNG"))
     return complain(tr("%1: the picture cannot be written.").arg(picture));
+  return done;
+}
+
+/// The sheet of a case as a PDF, by the exact rules. Nobody was there to tick a question as asked.
+int writeSheet(const QString& caseFile, const QString& pdf, PaperSize paper) {
+  const auto refused = [&](const Refusal& refusal) {
+    return complain(caseFile + QStringLiteral(": ") +
+                    QString::fromStdString(refusal.path + (refusal.path.empty() ? "" : ": ") +
+                                           sentence(refusal, englishPhrases())));
+  };
+  const Result<std::string> text = readTextFile(nativePath(caseFile));
+  if (!text) return refused(text.refusal());
+  const Result<Case> inputs = readCase(*text);
+  if (!inputs) return refused(inputs.refusal());
+  const Worksheet sheet = workOut(*inputs, exactRules());
+  const SheetContent content = sheetContent(sheet, madeNow(), englishPhrases());
+  if (!writePdf(pdf, content, paper)) return complain(tr("%1: the sheet cannot be written.").arg(pdf));
   return done;
 }
 
@@ -117,6 +141,14 @@ int runDesktop(int argc, char** argv) {
       QStringLiteral("board"),
       tr("Show the working of a case on a board that fills a screen: --board CASE.json"));
   line.addOption(board);
+  const QCommandLineOption sheet(QStringLiteral("sheet"),
+                                 tr("Write the printed sheet of a case: --sheet CASE.json OUT.pdf"));
+  const QCommandLineOption paper(
+      QStringLiteral("paper"),
+      tr("Paper of the sheet: a4 (the same on every machine unless asked for) or letter"),
+      QStringLiteral("a4|letter"), QStringLiteral("a4"));
+  line.addOption(sheet);
+  line.addOption(paper);
   line.addPositionalArgument(QStringLiteral("CASE.json"), tr("Case file to open"),
                              QStringLiteral("[CASE.json]"));
   if (!line.parse(QCoreApplication::arguments())) return complain(line.errorText());
@@ -127,6 +159,11 @@ int runDesktop(int argc, char** argv) {
     return complain(tr("--picture wants a case file and the name of the picture."));
   if (line.isSet(picture)) return takePicture(files[0], files[1]);
   if (files.size() != 1 && line.isSet(board)) return complain(tr("--board wants a case file."));
+  const auto size = paperSizeNamed(line.value(paper));
+  if (!size) return complain(tr("--paper is a4 or letter."));
+  if (files.size() != 2 && line.isSet(sheet))
+    return complain(tr("--sheet wants a case file and the name of the PDF."));
+  if (line.isSet(sheet)) return writeSheet(files[0], files[1], *size);
   if (files.size() > 1) return complain(tr("One case at a time."));
   return showWindow(files, line.isSet(board));
 }

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QFileDialog>
 #include <QMessageBox>
+#include <QPrintDialog>
 #include <QPushButton>
 
 namespace wardchalk::ui {
@@ -21,6 +22,14 @@ QString DesktopDialogs::fileToOpen(QWidget* parent) {
 
 QString DesktopDialogs::fileToSave(QWidget* parent, const QString& suggested) {
   return QFileDialog::getSaveFileName(parent, tr("Save the case"), suggested, caseFilter());
+}
+
+QString DesktopDialogs::pdfToSave(QWidget* parent, const QString& suggested) {
+  return QFileDialog::getSaveFileName(parent, tr("Save the sheet as PDF"), suggested, tr("PDF (*.pdf)"));
+}
+
+bool DesktopDialogs::choosePrinter(QWidget* parent, QPrinter& printer) {
+  return QPrintDialog(&printer, parent).exec() == QDialog::Accepted;
 }
 
 Unsaved DesktopDialogs::unsaved(QWidget* parent, const QString& question) {

@@ -3,6 +3,7 @@
 #include <QString>
 #include <cstdint>
 
+class QPrinter;
 class QWidget;
 
 namespace wardchalk::ui {
@@ -19,6 +20,10 @@ class Dialogs {
   [[nodiscard]] virtual QString fileToOpen(QWidget* parent) = 0;
   /// The file to save to; empty when none was chosen.
   [[nodiscard]] virtual QString fileToSave(QWidget* parent, const QString& suggested) = 0;
+  /// The PDF to write a sheet to; empty when none was chosen.
+  [[nodiscard]] virtual QString pdfToSave(QWidget* parent, const QString& suggested) = 0;
+  /// Whether a printer was chosen; it is set up then.
+  [[nodiscard]] virtual bool choosePrinter(QWidget* parent, QPrinter& printer) = 0;
   [[nodiscard]] virtual Unsaved unsaved(QWidget* parent, const QString& question) = 0;
   virtual void tell(QWidget* parent, const QString& title, const QString& text) = 0;
 };
@@ -28,6 +33,8 @@ class DesktopDialogs : public Dialogs {
  public:
   [[nodiscard]] QString fileToOpen(QWidget* parent) override;
   [[nodiscard]] QString fileToSave(QWidget* parent, const QString& suggested) override;
+  [[nodiscard]] QString pdfToSave(QWidget* parent, const QString& suggested) override;
+  [[nodiscard]] bool choosePrinter(QWidget* parent, QPrinter& printer) override;
   [[nodiscard]] Unsaved unsaved(QWidget* parent, const QString& question) override;
   void tell(QWidget* parent, const QString& title, const QString& text) override;
 };

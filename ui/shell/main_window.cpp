@@ -2,7 +2,6 @@
 
 #include <QAction>
 #include <QApplication>
-#include <QClipboard>
 #include <QCloseEvent>
 #include <QDragEnterEvent>
 #include <QMenuBar>
@@ -14,13 +13,14 @@
 #include "core/check/work_out.h"
 #include "core/medicine/paths.h"
 #include "core/words/sentences.h"
-#include "core/words/working_text.h"
 #include "ui/board/board.h"
 #include "ui/form/field_table.h"
 #include "ui/form/form.h"
 #include "ui/shell/actions.h"
 #include "ui/shell/caution_bar.h"
+#include "ui/shell/copy_desk.h"
 #include "ui/shell/help_texts.h"
+#include "ui/shell/sheet_desk.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/flag_widget.h"
 #include "ui/working/text.h"
@@ -58,10 +58,12 @@ MainWindow::MainWindow(HouseRules rules, const Phrasebook& book, Settings& setti
       settings_(settings),
       dialogs_(dialogs),
       document_(editor_),
-      actions_(new Actions(menuBar(), this)) {
+      actions_(new Actions(menuBar(), this)),
+      desk_(new SheetDesk(this, settings_, dialogs_, book_)) {
   setAcceptDrops(true);
   buildCentre();
   bindFileActions();
+  bindSheetActions();
   bindEditActions();
   bindViewActions();
   bindHelpActions();
@@ -104,6 +106,12 @@ void MainWindow::bindFileActions() {
   actions_->bind(ActionId::quit, [this] { close(); });
 }
 
+void MainWindow::bindSheetActions() {
+  actions_->bind(ActionId::sheetPrint, [this] { makeSheet(&SheetDesk::print); });
+  actions_->bind(ActionId::sheetPreview, [this] { makeSheet(&SheetDesk::preview); });
+  actions_->bind(ActionId::sheetPdf, [this] { makeSheet(&SheetDesk::savePdf); });
+}
+
 void MainWindow::bindEditActions() {
   QUndoStack& stack = editor_.undoStack();
   QAction* undo = (*actions_)[ActionId::undo];
@@ -114,7 +122,7 @@ void MainWindow::bindEditActions() {
   connect(&stack, &QUndoStack::canRedoChanged, redo, &QAction::setEnabled);
   actions_->bind(ActionId::undo, [this] { editor_.undoStack().undo(); });
   actions_->bind(ActionId::redo, [this] { editor_.undoStack().redo(); });
-  actions_->bind(ActionId::copyWorking, [this] { copyWorking(); });
+  copies_ = new CopyDesk(*pane_, *actions_, sheet_, book_, this);
 }
 
 void MainWindow::bindViewActions() {
@@ -233,8 +241,13 @@ void MainWindow::showExample() {
   nameWindow();
 }
 
-void MainWindow::copyWorking() {
-  QApplication::clipboard()->setText(QString::fromStdString(workingText(sheet_, book_)));
+/// A number that is still being typed counts as typed to its end, as when a case is saved.
+void MainWindow::makeSheet(void (SheetDesk::*make)(const Worksheet&, const std::optional<QStringList>&)) {
+  editor_.finishAll();
+  if (editor_.draft().isEmpty())
+    return dialogs_.tell(this, tr("There is no sheet yet"),
+                         tr("Enter the child, the order and the reference first."));
+  (desk_->*make)(sheet_, pane_->amount()->asked());
 }
 
 void MainWindow::showBoard() {

@@ -14,7 +14,9 @@ namespace wardchalk::ui {
 
 class Actions;
 class Board;
+class CopyDesk;
 class Form;
+class SheetDesk;
 class WorkingPane;
 
 /// The window: the form at the left, flag, amount and working at the right, the caution below. It hands what
@@ -45,6 +47,7 @@ class MainWindow : public QMainWindow {
  private:
   void buildCentre();
   void bindFileActions();
+  void bindSheetActions();
   void bindEditActions();
   void bindViewActions();
   void bindHelpActions();
@@ -59,7 +62,7 @@ class MainWindow : public QMainWindow {
   bool saveAs();
   bool saveTo(const QString& file);
   void showExample();
-  void copyWorking();
+  void makeSheet(void (SheetDesk::*make)(const Worksheet&, const std::optional<QStringList>&));
   void setZoom(int percent);
   void setUnitSystem(UnitSystem system);
   void goToWorking();
@@ -78,6 +81,8 @@ class MainWindow : public QMainWindow {
   Form* form_ = nullptr;
   WorkingPane* pane_ = nullptr;
   QPointer<Board> board_;
+  SheetDesk* desk_;
+  CopyDesk* copies_ = nullptr;
 };
 
 }  // namespace wardchalk::ui

@@ -44,4 +44,10 @@ int Settings::zoom() const {
 
 void Settings::setZoom(int percent) { store_.setValue(QStringLiteral("zoom"), percent); }
 
+PaperSize Settings::paper() const {
+  return paperSizeNamed(store_.value(QStringLiteral("paper")).toString()).value_or(PaperSize::a4);
+}
+
+void Settings::setPaper(PaperSize size) { store_.setValue(QStringLiteral("paper"), nameOf(size)); }
+
 }  // namespace wardchalk::ui

@@ -4,11 +4,12 @@
 #include <QSettings>
 
 #include "core/record/case_draft.h"
+#include "ui/paper/paper_format.h"
 
 namespace wardchalk::ui {
 
-/// What is kept between two runs: the window's place, the unit system, the zoom. Nothing of a case, not even
-/// the name of a file.
+/// What is kept between two runs: the window's place, the unit system, the zoom, the paper. Nothing of a
+/// case, not even the name of a file.
 class Settings {
  public:
   /// Kept in this file; with no name, in the user's settings folder.
@@ -21,6 +22,9 @@ class Settings {
   /// Percent, 80 to 300.
   [[nodiscard]] int zoom() const;
   void setZoom(int percent);
+  /// Of sheets that are looked at or saved as PDF.
+  [[nodiscard]] PaperSize paper() const;
+  void setPaper(PaperSize size);
 
  private:
   QSettings store_;

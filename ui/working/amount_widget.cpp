@@ -37,6 +37,11 @@ void AmountWidget::voidTicks() { questions_->voidTicks(); }
 
 bool AmountWidget::showsAmount() const { return text_->showsAmount(); }
 
+std::optional<QStringList> AmountWidget::asked() const {
+  if (!asks() || !questions_->allAnswered()) return std::nullopt;
+  return questions_->whomAsked();
+}
+
 QList<QWidget*> AmountWidget::focusOrder() const { return questions_->focusOrder() << text_; }
 
 void AmountWidget::refresh() {

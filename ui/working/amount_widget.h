@@ -1,6 +1,8 @@
 #pragma once
 
+#include <QStringList>
 #include <QWidget>
+#include <optional>
 
 #include "core/check/worksheet.h"
 #include "core/words/amount_words.h"
@@ -35,6 +37,9 @@ class AmountWidget : public QWidget {
 
   /// Whether there are questions to tick before an amount is shown.
   [[nodiscard]] bool asks() const { return !words_.asks.empty(); }
+
+  /// With whom each question was asked, once every one is answered.
+  [[nodiscard]] std::optional<QStringList> asked() const;
 
   /// What takes the keyboard, in reading order.
   [[nodiscard]] QList<QWidget*> focusOrder() const;

@@ -6,32 +6,11 @@
 
 #include "core/words/sentences.h"
 #include "ui/working/box.h"
-#include "ui/working/detail/verdict_sign.h"
 #include "ui/working/paint_drawing.h"
 #include "ui/working/text.h"
+#include "ui/working/verdict_sign.h"
 
 namespace wardchalk::ui {
-
-namespace {
-
-/// The verdict that a finding of this severity forces, whose sign it carries; a note carries none.
-std::optional<VerdictKind> verdictOf(Severity severity) {
-  switch (severity) {
-    case Severity::undecided:
-      return VerdictKind::undecided;
-    case Severity::unsafe:
-      return VerdictKind::unsafe;
-    case Severity::notCovered:
-      return VerdictKind::notCovered;
-    case Severity::ask:
-      return VerdictKind::ask;
-    case Severity::note:
-      break;
-  }
-  return std::nullopt;
-}
-
-}  // namespace
 
 FindingRow::FindingRow(QWidget* parent) : SpokenWidget(parent) {}
 
@@ -65,8 +44,8 @@ void FindingRow::paintEvent(QPaintEvent*) {
   painter.setRenderHint(QPainter::Antialiasing);
   if (const auto verdict = verdictOf(severity_)) {
     const bool grave = severity_ == Severity::unsafe || severity_ == Severity::notCovered;
-    detail::paintVerdictSign(painter, *verdict, sign_,
-                             {palette()[Ink::board], palette()[grave ? Ink::fails : Ink::text]});
+    paintVerdictSign(painter, *verdict, sign_,
+                     {palette()[Ink::board], palette()[grave ? Ink::fails : Ink::text]});
   } else {
     painter.setPen(Qt::NoPen);
     painter.setBrush(palette()[Ink::quiet]);

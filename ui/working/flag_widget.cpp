@@ -8,9 +8,9 @@
 
 #include "core/words/sentences.h"
 #include "ui/working/box.h"
-#include "ui/working/detail/verdict_sign.h"
 #include "ui/working/paint_drawing.h"
 #include "ui/working/text.h"
+#include "ui/working/verdict_sign.h"
 
 namespace wardchalk::ui {
 
@@ -88,8 +88,8 @@ void FlagWidget::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   const FlagColours colours = flagColours(verdict_, scheme());
   painter.fillRect(rect(), colours.fill);
-  if (verdict_ == VerdictKind::undecided) detail::paintDashedOutline(painter, rect(), colours.ink);
-  detail::paintVerdictSign(painter, verdict_, sign_, colours);
+  if (verdict_ == VerdictKind::undecided) paintDashedOutline(painter, rect(), colours.ink);
+  paintVerdictSign(painter, verdict_, sign_, colours);
   paintDrawing(painter, drawing_, paletteOf(colours), {});
   if (verdict_ == VerdictKind::undecided) return paintFocusRing(painter, palette()[Ink::focus]);
   paintFocusRing(painter, colours.ink);

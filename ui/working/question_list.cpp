@@ -78,6 +78,12 @@ bool QuestionList::allAnswered() const {
                      [](const Row& row) { return row.tick->isChecked() && row.whom->currentIndex() >= 0; });
 }
 
+QStringList QuestionList::whomAsked() const {
+  QStringList whom;
+  for (const Row& row : rows_) whom << row.whom->currentText();
+  return whom;
+}
+
 void QuestionList::style(const Row& row) const {
   const Metrics metrics{0, scale_, {}, 1};
   const QFont font = fontOf(metrics.type(FontRole::finding), {});

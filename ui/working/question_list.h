@@ -28,6 +28,8 @@ class QuestionList : public QWidget {
 
   [[nodiscard]] bool isEmpty() const { return rows_.empty(); }
   [[nodiscard]] bool allAnswered() const;
+  /// With whom each was asked, in their order.
+  [[nodiscard]] QStringList whomAsked() const;
 
   /// What takes the keyboard, in reading order.
   [[nodiscard]] QList<QWidget*> focusOrder() const;

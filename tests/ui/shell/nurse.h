@@ -3,6 +3,7 @@
 #include <QString>
 #include <QStringList>
 #include <QTemporaryDir>
+#include <functional>
 #include <memory>
 
 #include "ui/shell/main_window.h"
@@ -14,12 +15,19 @@ class ScriptedDialogs : public Dialogs {
  public:
   QString open;
   QString save;
+  QString pdf;
+  std::function<void(QPrinter&)> setUpPrinter;  ///< none: no printer is chosen
   Unsaved answer = Unsaved::keep;
   int asked = 0;
   QStringList told;
 
   [[nodiscard]] QString fileToOpen(QWidget*) override { return open; }
   [[nodiscard]] QString fileToSave(QWidget*, const QString&) override { return save; }
+  [[nodiscard]] QString pdfToSave(QWidget*, const QString&) override { return pdf; }
+  [[nodiscard]] bool choosePrinter(QWidget*, QPrinter& printer) override {
+    if (setUpPrinter) setUpPrinter(printer);
+    return static_cast<bool>(setUpPrinter);
+  }
   [[nodiscard]] Unsaved unsaved(QWidget*, const QString&) override {
     ++asked;
     return answer;

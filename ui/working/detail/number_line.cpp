@@ -1,6 +1,5 @@
 #include "ui/working/detail/number_line.h"
 
-#include <QLocale>
 #include <algorithm>
 #include <cmath>
 #include <optional>
@@ -17,7 +16,7 @@ using Kind = Landmark::Kind;
 constexpr double least = 1.1;
 
 /// A label longer than this share of the line gets no room of its own beside its mark.
-constexpr double mostLabel = 0.4;
+constexpr double mostLabel = 0.55;
 
 /// Rows of labels that are looked through before one is put over all others.
 constexpr int mostRows = 4;
@@ -35,6 +34,9 @@ class LineSetter {
     length_ = width - start_ - metrics.px(8) - end_.width - metrics.px(4);
     const int fit = std::max(1, static_cast<int>(length_ / metrics.px(64)));
     figures_ = figuresTo(mostToShow(), std::min(6, fit));
+    // half of the last figure, where the unit follows it, stands beyond the end of the scale
+    const double last = textBox(figureText(figures_.end), FontRole::figure, Ink::quiet, metrics).width / 2;
+    length_ -= std::max(0.0, last - metrics.px(8));
     box_.width = width;
   }
 
@@ -90,7 +92,7 @@ class LineSetter {
     for (int i = 0; i <= count; ++i) {
       const double value = i * figures_.step;
       rule({xOf(value), -metrics_.px(4)}, {xOf(value), metrics_.px(4)}, thick, Ink::line);
-      Box figure = textBox(QLocale::c().toString(value, 'g', 6), FontRole::figure, Ink::quiet, metrics_);
+      Box figure = textBox(figureText(value), FontRole::figure, Ink::quiet, metrics_);
       const double base = metrics_.px(5) + figure.above;
       deepest = base + figure.below;
       const double left = std::max(0.0, xOf(value) - figure.width / 2);

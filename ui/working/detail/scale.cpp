@@ -1,9 +1,14 @@
 #include "ui/working/detail/scale.h"
 
+#include <QLocale>
 #include <algorithm>
 #include <cmath>
 
 namespace wardchalk::ui::detail {
+
+QString figureText(double value) {
+  return QLocale(QLocale::English, QLocale::UnitedStates).toString(value, 'g', 6);
+}
 
 Figures figuresTo(double most, int count) {
   const double rough = most / std::max(1, count);

@@ -1,6 +1,5 @@
 #include "ui/working/detail/syringe.h"
 
-#include <QLocale>
 #include <algorithm>
 #include <cmath>
 #include <utility>
@@ -104,8 +103,7 @@ class ScaleSetter {
   }
 
   void addFigure(Box& box, double x, double value, double half) const {
-    const QString text = QLocale::c().toString(value, 'g', 6);
-    Box figure = textBox(text, FontRole::aside, Ink::text, metrics_);
+    Box figure = textBox(figureText(value), FontRole::aside, Ink::text, metrics_);
     const double base = half + metrics_.px(2) + figure.above;
     box.below = std::max(box.below, base + figure.below);
     box.drawing.add(std::move(figure.drawing), {x - figure.width / 2, base});

@@ -1,9 +1,9 @@
-#include "ui/working/detail/verdict_sign.h"
+#include "ui/working/verdict_sign.h"
 
 #include <QPainter>
 #include <QPainterPath>
 
-namespace wardchalk::ui::detail {
+namespace wardchalk::ui {
 
 namespace {
 
@@ -86,6 +86,22 @@ void paintVerdictSign(QPainter& painter, VerdictKind verdict, const QRectF& rect
   painter.restore();
 }
 
+std::optional<VerdictKind> verdictOf(Severity severity) {
+  switch (severity) {
+    case Severity::undecided:
+      return VerdictKind::undecided;
+    case Severity::unsafe:
+      return VerdictKind::unsafe;
+    case Severity::notCovered:
+      return VerdictKind::notCovered;
+    case Severity::ask:
+      return VerdictKind::ask;
+    case Severity::note:
+      break;
+  }
+  return std::nullopt;
+}
+
 void paintDashedOutline(QPainter& painter, const QRectF& rect, const QColor& ink) {
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
@@ -97,4 +113,4 @@ void paintDashedOutline(QPainter& painter, const QRectF& rect, const QColor& ink
   painter.restore();
 }
 
-}  // namespace wardchalk::ui::detail
+}  // namespace wardchalk::ui

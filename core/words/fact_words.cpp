@@ -1,0 +1,217 @@
+#include "core/words/fact_words.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/child/surface_formula.h"
+#include "core/medicine/paths.h"
+#include "core/number/decimal_text.h"
+#include "core/unit/print.h"
+#include "core/words/read_back.h"
+
+namespace wardchalk {
+
+namespace {
+
+/// An entered figure stands with all its digits: it is no result to be shortened.
+std::string entered(const Quantity& quantity) {
+  const bool shows = quantity.value.endsWithin(4);
+  const std::string number = shows ? show(quantity.value, Grouping::commas).text : exactText(quantity.value);
+  return number + " " + std::string(signFor(quantity.unit, quantity.value));
+}
+
+std::string entered(const MixedQuantity& mixed) {
+  std::string text;
+  for (const Quantity& part : mixed.parts) text.append(text.empty() ? "" : " ").append(entered(part));
+  return text;
+}
+
+std::string entered(const Age& age) { return entered(age.written); }
+std::string entered(const Schedule& schedule) { return schedule.text; }
+std::string entered(Route route) { return std::string(idOf(route)); }
+std::string entered(int count) { return std::to_string(count); }
+std::string entered(const Strength& strength) {
+  return entered(strength.amount) + " in " + entered(strength.in);
+}
+std::string entered(Sex sex) { return sex == Sex::female ? "female" : "male"; }
+std::string entered(WeightMethod method) {
+  constexpr std::array<std::string_view, 3> ids = {"measured", "estimated", "charted"};
+  return std::string(ids[static_cast<std::size_t>(method)]);
+}
+std::string entered(StockKind kind) {
+  constexpr std::array<std::string_view, 3> ids = {"liquid", "powder", "solid"};
+  return std::string(ids[static_cast<std::size_t>(kind)]);
+}
+
+template <typename T>
+std::string entered(const std::optional<T>& value) {
+  return value ? entered(*value) : std::string();
+}
+
+std::string dose(const std::optional<DoseAmount>& dose, const Phrasebook& book) {
+  return dose ? entered(dose->amount) + " " + basisWords(*dose, book) : std::string();
+}
+
+std::string flag(bool set, const Phrasebook& book) {
+  return set ? say(book, PhraseId::fact_yes) : std::string();
+}
+
+struct Fact {
+  std::string_view path;
+  std::string (*say)(const Case&, const Phrasebook&);
+};
+
+#define FACT(path, member)                                                   \
+  Fact {                                                                     \
+    path, [](const Case& c, const Phrasebook&) { return entered(c.member); } \
+  }
+#define TEXT(path, member)                                          \
+  Fact {                                                            \
+    path, [](const Case& c, const Phrasebook&) { return c.member; } \
+  }
+#define DOSE(path, member)                                                           \
+  Fact {                                                                             \
+    path, [](const Case& c, const Phrasebook& book) { return dose(c.member, book); } \
+  }
+#define FLAG(path, member)                                                           \
+  Fact {                                                                             \
+    path, [](const Case& c, const Phrasebook& book) { return flag(c.member, book); } \
+  }
+
+constexpr std::array facts = {
+    TEXT(path::title, title),
+    FACT(path::age, child.age),
+    FACT(path::sex, child.sex),
+    FACT(path::height, child.height),
+    FACT(path::weight, child.weight),
+    FACT(path::bsa, child.bsa),
+    FACT(path::weightMethod, child.weightMethod),
+    FLAG(path::bornEarly, child.bornEarly),
+    FLAG(path::sizeConfirmed, child.sizeConfirmed),
+    TEXT(path::medicine, order.medicine),
+    DOSE(path::dose, order.dose),
+    FACT(path::route, order.route),
+    FACT(path::schedule, order.schedule),
+    FLAG(path::asNeeded, order.asNeeded),
+    FACT(path::maxDosesPerDay, order.maxDosesPerDay),
+    DOSE(path::low, reference.low),
+    DOSE(path::high, reference.high),
+    FLAG(path::limitOnly, reference.limitOnly),
+    FACT(path::referenceSchedule, reference.schedule),
+    FACT(path::referenceRoute, reference.route),
+    DOSE(path::maxPerDose, reference.maxPerDose),
+    DOSE(path::maxPerDay, reference.maxPerDay),
+    FACT(path::ageFrom, reference.age.from),
+    FACT(path::ageOver, reference.age.over),
+    FACT(path::ageBelow, reference.age.below),
+    FACT(path::ageUpTo, reference.age.upTo),
+    FACT(path::weightFrom, reference.weight.from),
+    FACT(path::weightOver, reference.weight.over),
+    FACT(path::weightBelow, reference.weight.below),
+    FACT(path::weightUpTo, reference.weight.upTo),
+    FACT(path::bsaFrom, reference.bsa.from),
+    FACT(path::bsaOver, reference.bsa.over),
+    FACT(path::bsaBelow, reference.bsa.below),
+    FACT(path::bsaUpTo, reference.bsa.upTo),
+    FACT(path::maxConcentration, reference.maxConcentration),
+    FACT(path::minConcentration, reference.minConcentration),
+    FACT(path::minInfusionTime, reference.minInfusionTime),
+    DOSE(path::maxInfusionRate, reference.maxInfusionRate),
+    TEXT(path::source, reference.source),
+    FACT(path::stockKind, stock.kind),
+    FACT(path::strength, stock.strength),
+    FACT(path::content, stock.content),
+    FACT(path::diluent, stock.diluent),
+    FACT(path::finalVolume, stock.finalVolume),
+    FACT(path::displacement, stock.displacement),
+    Fact{path::dividesInto,
+         [](const Case& c, const Phrasebook&) {
+           const bool tablet = c.stock.kind == StockKind::solid;
+           return tablet ? std::to_string(c.stock.dividesInto) : std::string();
+         }},
+    FACT(path::infusionVolume, infusion.volume),
+    FACT(path::infusionOver, infusion.over),
+    Fact{path::dropFactor,
+         [](const Case& c, const Phrasebook&) {
+           return c.infusion.dropFactor ? entered(*c.infusion.dropFactor) + "/mL" : std::string();
+         }},
+};
+
+#undef FACT
+#undef TEXT
+#undef DOSE
+#undef FLAG
+
+/// What an entry was understood as, where that says more than the entry does.
+std::string understood(std::string_view path, const Case& inputs, const HouseRules& rules,
+                       const Phrasebook& book) {
+  std::string back = readBack(path, inputs, rules, book);
+  const bool converted = back.ends_with(" kg") || back.ends_with(" cm");
+  const bool schedule = path == path::schedule || path == path::referenceSchedule;
+  const auto& strength = inputs.stock.strength;
+  const bool shared = path == path::strength && strength && strength->in.value != Number(1);
+  return converted || schedule || shared ? back : std::string();
+}
+
+std::string formulaRule(const HouseRules& rules, const Phrasebook& book) {
+  const std::string name(surfaceFormula(rules.bsaFormula).name);
+  if (!rules.bsaDecimals) return say(book, PhraseId::rule_bsaAllDigits, {{"formula", name}});
+  return say(book, PhraseId::rule_bsa, {{"formula", name}, {"n", std::to_string(*rules.bsaDecimals)}});
+}
+
+std::string weightRule(const HouseRules& rules, const Phrasebook& book) {
+  const bool exact = rules.pounds == Pounds::exact;
+  const std::string pounds = say(book, exact ? PhraseId::rule_poundsExact : PhraseId::rule_poundsTrade);
+  if (!rules.kilogramDecimals) return pounds + " " + say(book, PhraseId::rule_kgAsItIs);
+  const int n = *rules.kilogramDecimals;
+  return pounds + " " + say(book, PhraseId::rule_kgRounded, {{"n", std::to_string(n)}}, n);
+}
+
+std::string amountRule(const Worksheet& sheet, const Phrasebook& book) {
+  const HouseRules& rules = sheet.rules;
+  const bool marks = rules.roundTo == RoundTo::marks;
+  const bool runs =
+      sheet.given.infusion.isStated() || (sheet.given.order.dose && sheet.given.order.dose->isRate());
+  return say(book, marks ? PhraseId::rule_marks : PhraseId::rule_decimals,
+             {{"below", std::to_string(rules.volumeDecimalsBelow1Ml)},
+              {"from", std::to_string(rules.volumeDecimalsFrom1Ml)},
+              {"rate", runs ? std::to_string(rules.rateDecimals) : std::string()}});
+}
+
+std::string thresholdRule(const Worksheet& sheet, const Phrasebook& book) {
+  const HouseRules& rules = sheet.rules;
+  const bool charted = sheet.check(CheckId::bsaCharted).isMade();
+  return say(book, PhraseId::rule_asked,
+             {{"low", show(rules.askBelowPercent).text},
+              {"rounding", show(rules.askRoundingPercent).text},
+              {"smallest", printed(rules.smallestVolume)},
+              {"many", std::to_string(rules.manyUnits)},
+              {"surface", charted ? show(rules.bsaDiffersPercent).text : std::string()}});
+}
+
+}  // namespace
+
+std::string factWords(std::string_view path, const Case& inputs, const HouseRules& rules,
+                      const Phrasebook& book) {
+  const auto fact =
+      std::find_if(facts.begin(), facts.end(), [&](const Fact& one) { return one.path == path; });
+  if (fact == facts.end()) return {};
+  std::string text = fact->say(inputs, book);
+  if (text.empty()) return {};
+  const std::string back = understood(path, inputs, rules, book);
+  return back.empty() ? text : say(book, PhraseId::fact_understood, {{"entry", text}, {"back", back}});
+}
+
+std::vector<std::string> rulesWords(const Worksheet& sheet, const Phrasebook& book) {
+  const HouseRules& rules = sheet.rules;
+  std::vector<std::string> lines;
+  if (sheet.step(StepId::bsa)) lines.push_back(formulaRule(rules, book));
+  if (sheet.step(StepId::weight)) lines.push_back(weightRule(rules, book));
+  if (sheet.given.stock.kind) lines.push_back(amountRule(sheet, book));
+  lines.push_back(thresholdRule(sheet, book));
+  if (!rules.agreedBy.empty() || !rules.agreedOn.empty())
+    lines.push_back(say(book, PhraseId::rule_agreed, {{"who", rules.agreedBy}, {"when", rules.agreedOn}}));
+  return lines;
+}
+
+}  // namespace wardchalk

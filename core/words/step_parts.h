@@ -1,0 +1,38 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/words/phrasebook.h"
+#include "core/working/step.h"
+
+namespace wardchalk {
+
+/// Units of a term beside its number: one that is struck out, or those between struck ones together.
+struct UnitMark {
+  std::string text;                 ///< "m²", "mg·dose"
+  std::optional<std::size_t> pair;  ///< which cancelling pair it belongs to, from 0; none: it is not struck
+  friend bool operator==(const UnitMark&, const UnitMark&) = default;
+};
+
+/// The units of a term of this product in the order they are written.
+[[nodiscard]] std::vector<UnitMark> unitMarks(const Term& term, const Product& product, int factor,
+                                              bool over);
+
+/// The letter that the two of a pair carry: "a" for the first.
+[[nodiscard]] std::string letterOf(std::size_t pair);
+
+/// One thing that is said after a chain: "= √0.4921 m⁴", "≈ 0.7015 m²", "→ 0.70 m²".
+struct Outcome {
+  enum class Sign : std::uint8_t { equals, about, rounded };
+  Sign sign;
+  std::string text;
+  bool rooted = false;
+  friend bool operator==(const Outcome&, const Outcome&) = default;
+};
+
+/// What a chain or a formula comes to, up to what later steps use; empty for a comparison and a measurement.
+[[nodiscard]] std::vector<Outcome> outcomesOf(const Step& step, const Phrasebook& book);
+
+}  // namespace wardchalk

@@ -1,0 +1,43 @@
+#include "core/words/working_markup.h"
+
+#include "core/words/notation.h"
+#include "core/words/outline.h"
+#include "core/words/step_words.h"
+
+namespace wardchalk {
+
+namespace {
+
+std::string written(const OutlineLine& line, const Notation& notation) {
+  using Kind = OutlineLine::Kind;
+  switch (line.kind) {
+    case Kind::line:
+      return notation.paragraph(line.text);
+    case Kind::heading:
+      return notation.heading(line.text);
+    case Kind::question:
+      return notation.question(line.text);
+    case Kind::note:
+      return notation.note(line.text);
+    case Kind::gap:
+      break;
+  }
+  return {};
+}
+
+}  // namespace
+
+std::string workingMarkup(const Worksheet& sheet, const Phrasebook& book, Markup markup) {
+  const Notation& notation = notationOf(markup);
+  std::string out = notation.documentHead(say(book, PhraseId::sheet_title));
+  for (const OutlineLine& line : outlineBefore(sheet, book)) out += written(line, notation);
+  if (!sheet.steps.empty()) out += notation.heading(say(book, PhraseId::heading_working));
+  int number = 1;
+  for (const Step& step : sheet.steps)
+    out += notation.step(number++, question(step, sheet, book), lookingFor(step, book),
+                         stepMarkup(step, sheet, book, markup), reason(step, sheet, book));
+  for (const OutlineLine& line : outlineAfter(sheet, book)) out += written(line, notation);
+  return out + notation.documentFoot();
+}
+
+}  // namespace wardchalk

@@ -1,0 +1,114 @@
+#include "core/words/fact_words.h"
+
+#include <gtest/gtest.h>
+
+#include "core/check/work_out.h"
+#include "core/medicine/paths.h"
+#include "core/record/case_entry.h"
+
+namespace wardchalk {
+namespace {
+
+struct Row {
+  const char* name;
+  std::string_view path;
+  std::string_view entry;
+  std::string words;
+};
+
+void PrintTo(const Row& row, std::ostream* out) { *out << row.name; }
+
+class FactWords : public testing::TestWithParam<Row> {};
+
+TEST_P(FactWords, sayTheEntryAsItWasUnderstood) {
+  Case inputs;
+  ASSERT_FALSE(setEntry(inputs, GetParam().path, GetParam().entry));
+  EXPECT_EQ(factWords(GetParam().path, inputs, exactRules(), englishPhrases()), GetParam().words);
+}
+
+// Conversions: 37 lb 4 oz = 37.25 × 0.45359237 kg = 16.8963157825 kg; 41 in = 104.14 cm (GNU units 2.22).
+INSTANTIATE_TEST_SUITE_P(
+    Entries, FactWords,
+    testing::Values(Row{"kilograms", path::weight, "17.2 kg", "17.2 kg"},
+                    Row{"allDigits", path::weight, "17.234567 kg", "17.234567 kg"},
+                    Row{"poundsAndOunces", path::weight, "37 lb 4 oz", "37 lb 4 oz (≈ 16.9 kg)"},
+                    Row{"feetAndInches", path::height, "3 ft 5 in", "3 ft 5 in (= 104.14 cm)"},
+                    Row{"age", path::age, "4 year 2 month", "4 years 2 months"},
+                    Row{"choice", path::route, "oral", "oral"}, Row{"sex", path::sex, "female", "female"},
+                    Row{"method", path::weightMethod, "estimated", "estimated"},
+                    Row{"kind", path::stockKind, "powder", "powder"},
+                    Row{"flag", path::asNeeded, "true", "yes"}, Row{"count", path::maxDosesPerDay, "4", "4"},
+                    Row{"orderUnsaid", path::dose, "80 mg", "80 mg in each dose"},
+                    Row{"doseKeepsItsDigits", path::dose, "0.123456 mg", "0.123456 mg in each dose"},
+                    Row{"thousands", path::high, "1200 mg/m2/day", "1,200 mg for each m², in 24 h"},
+                    Row{"rate", path::high, "0.1 mcg/kg/min", "0.1 mcg for each kg, each minute"},
+                    Row{"schedule", path::schedule, "q12h", "every 12 h (2 doses in 24 h, one every 12 h)"},
+                    Row{"perMillilitre", path::strength, "25 mg/1 mL", "25 mg in 1 mL"},
+                    Row{"perFive", path::strength, "120 mg/5 mL", "120 mg in 5 mL (24 mg in each mL)"},
+                    Row{"drops", path::dropFactor, "20 drop/mL", "20 drops/mL"},
+                    Row{"band", path::ageBelow, "12 month", "12 months"},
+                    Row{"concentration", path::maxConcentration, "5 mg/mL", "5 mg in 1 mL"},
+                    Row{"freeText", path::source, "Bench list, p. 4", "Bench list, p. 4"}),
+    [](const auto& one) { return std::string(one.param.name); });
+
+TEST(FactWords, anAbsentEntryHasNone) {
+  for (const CaseEntry& entry : caseEntries())
+    EXPECT_EQ(factWords(entry.path, Case{}, exactRules(), englishPhrases()), "") << entry.path;
+}
+
+/// No entry is forgotten on paper.
+TEST(FactWords, everyEntryOfACaseHasThem) {
+  Case kinds;
+  ASSERT_FALSE(setEntry(kinds, path::stockKind, "solid"));
+  for (const CaseEntry& entry : caseEntries()) {
+    bool said = false;
+    for (const std::string_view text :
+         {"2", "true", "oral", "female", "measured", "liquid", "3 mg/kg/dose", "every 6 h", "5 mg/mL", "4 mL",
+          "30 min", "20 drop/mL", "90 cm", "12 kg", "5 year", "0.6 m2", "100 mg", "3 mg/min"}) {
+      Case inputs = kinds;
+      if (setEntry(inputs, entry.path, text)) continue;
+      said = said || !factWords(entry.path, inputs, exactRules(), englishPhrases()).empty();
+    }
+    EXPECT_TRUE(said) << entry.path;
+  }
+}
+
+Worksheet worked(std::initializer_list<std::pair<std::string_view, std::string_view>> entries,
+                 HouseRules rules) {
+  Case inputs;
+  for (const auto& [path, entry] : entries) EXPECT_FALSE(setEntry(inputs, path, entry)) << path;
+  return workOut(inputs, rules);
+}
+
+std::string rulesOf(const Worksheet& sheet) {
+  std::string text;
+  for (const std::string& line : rulesWords(sheet, englishPhrases())) text += line + "\n";
+  return text;
+}
+
+TEST(RulesWords, nameWhatTheWorkingUses) {
+  HouseRules rules = classroomRules();
+  rules.agreedBy = "the school";
+  rules.agreedOn = "2026-09-01";
+  const std::string text = rulesOf(worked({{path::height, "103 cm"},
+                                           {path::weight, "37 lb"},
+                                           {path::high, "120 mg/m2/dose"},
+                                           {path::infusionOver, "30 min"},
+                                           {path::stockKind, "liquid"}},
+                                          rules));
+  for (const char* part :
+       {"Mosteller, rounded to 2 decimals", "1 kg is 2.2 lb", "Kilograms are rounded once, to ",
+        "Amounts go to 2 decimals below 1 mL and 1 from 1 mL; mL/h to ", "under 90 %", "over 5 %",
+        "under 0.1 mL", "over 3 tablets", "Agreed by the school on 2026-09-01."})
+    EXPECT_NE(text.find(part), std::string::npos) << part << " is not in\n" << text;
+}
+
+TEST(RulesWords, leaveOutWhatTheWorkingDoesNotUse) {
+  const std::string text =
+      rulesOf(worked({{path::weight, "17.2 kg"}, {path::stockKind, "liquid"}}, exactRules()));
+  for (const char* part : {"Agreed", "lb", "Mosteller", "mL/h", "charted", "Kilograms"})
+    EXPECT_EQ(text.find(part), std::string::npos) << part << " is in\n" << text;
+}
+
+}  // namespace
+}  // namespace wardchalk

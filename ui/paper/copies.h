@@ -1,0 +1,23 @@
+#pragma once
+
+#include <QMimeData>
+#include <cstdint>
+#include <memory>
+#include <vector>
+
+#include "core/check/worksheet.h"
+#include "core/words/phrasebook.h"
+
+namespace wardchalk::ui {
+
+/// What a working is taken along as.
+enum class CopyAs : std::uint8_t { text, mathMl, latex, picture, svg };
+
+/// The whole working for the clipboard. Where its source is text, programs that know no better find that.
+[[nodiscard]] std::unique_ptr<QMimeData> workingAs(CopyAs as, const Worksheet& sheet, const Phrasebook& book);
+
+/// One step of it, by its place from 0.
+[[nodiscard]] std::unique_ptr<QMimeData> stepAs(CopyAs as, std::size_t step, const Worksheet& sheet,
+                                                const Phrasebook& book);
+
+}  // namespace wardchalk::ui

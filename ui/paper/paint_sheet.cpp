@@ -1,0 +1,54 @@
+#include "ui/paper/paint_sheet.h"
+
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSaveFile>
+
+#include "ui/paper/paper_palette.h"
+#include "ui/working/paint_drawing.h"
+#include "ui/working/verdict_sign.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+/// Fine enough that letters and strokes are set as they were laid out.
+constexpr int pdfResolution = 1200;
+constexpr double unitsPerInch = 96;
+
+}  // namespace
+
+void paintPage(QPainter& painter, const SheetPage& page) {
+  const BoardPalette& palette = paperPalette();
+  paintDrawing(painter, page.drawing, palette, {});
+  for (const PlacedSign& sign : page.signs)
+    paintVerdictSign(
+        painter, sign.verdict, sign.rect,
+        {palette[sign.onBlack ? Ink::disc : Ink::card], palette[sign.onBlack ? Ink::onDisc : Ink::text]});
+}
+
+bool paintSheet(QPagedPaintDevice& device, const SheetLayout& sheet) {
+  QPainter painter;
+  if (!painter.begin(&device)) return false;
+  painter.scale(device.logicalDpiX() / unitsPerInch, device.logicalDpiY() / unitsPerInch);
+  bool first = true;
+  for (const SheetPage& page : sheet.pages) {
+    if (!first && !device.newPage()) return false;
+    first = false;
+    paintPage(painter, page);
+  }
+  return painter.end();
+}
+
+bool writePdf(const QString& file, const SheetContent& content, PaperSize size) {
+  QSaveFile out(file);
+  if (!out.open(QIODevice::WriteOnly)) return false;
+  QPdfWriter writer(&out);
+  writer.setResolution(pdfResolution);
+  writer.setPageLayout({pageSizeOf(size), QPageLayout::Portrait, QMarginsF()});
+  writer.setTitle(content.title);
+  writer.setCreator(content.program);
+  return paintSheet(writer, layOutSheet(content, paperFormat(size))) && out.commit();
+}
+
+}  // namespace wardchalk::ui

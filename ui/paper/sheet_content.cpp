@@ -1,0 +1,218 @@
+#include "ui/paper/sheet_content.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/medicine/paths.h"
+#include "core/words/amount_words.h"
+#include "core/words/fact_words.h"
+#include "core/words/sentences.h"
+#include "ui/form/field_table.h"
+#include "ui/working/step_views.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+/// The steps that come to an amount which must not be prepared before the questions are asked.
+constexpr std::array amountSteps = {StepId::give, StepId::device, StepId::rate, StepId::drops,
+                                    StepId::backCheck};
+
+bool isAmountStep(const StepView& view) {
+  return std::find(amountSteps.begin(), amountSteps.end(), view.step.id) != amountSteps.end();
+}
+
+bool usesLetters(const StepView& view) {
+  const auto* solved = std::get_if<Solved>(&view.step.body);
+  return solved && !solved->product.pairs.empty();
+}
+
+class ContentBuilder {
+ public:
+  ContentBuilder(const Worksheet& sheet, const SheetMade& made, const Phrasebook& book)
+      : sheet_(sheet), made_(made), book_(book), amount_(amountWords(sheet, book)) {}
+
+  SheetContent build() {
+    putHead();
+    putPapers();
+    putAmount();
+    putFindings();
+    putSteps();
+    putChecks();
+    putRules();
+    putFoot();
+    return std::move(content_);
+  }
+
+ private:
+  QString words(PhraseId id) const { return held(say(book_, id)); }
+  QString words(PhraseId id, std::string_view name, const std::string& value) const {
+    return held(say(book_, id, {{name, value}}));
+  }
+  QString fact(std::string_view path) const {
+    return held(factWords(path, sheet_.given, sheet_.rules, book_));
+  }
+
+  void putHead() {
+    content_.verdict = sheet_.verdict;
+    content_.title = words(PhraseId::sheet_title);
+    const Order& order = sheet_.given.order;
+    QStringList rest{fact(path::dose)};
+    if (order.route) rest << held(routeText(*order.route, book_));
+    if (order.schedule) rest << held(order.schedule->text);
+    rest.removeAll(QString());
+    content_.order = (fact(path::medicine) + u' ' + rest.join(QStringLiteral(", "))).trimmed();
+    content_.caseTitle = fact(path::title);
+    content_.workedOut = words(PhraseId::sheet_workedOut, "time", made_.time.toStdString());
+    content_.ownLabel = words(PhraseId::sheet_ownLabel);
+    content_.flag = held(verdictTitle(sheet_, book_));
+    content_.reason = held(verdictReason(sheet_, book_));
+    content_.notMade = held(checksNotMade(sheet_, book_));
+  }
+
+  /// The word of a choice as the form shows it.
+  static QString shown(const FieldSpec& spec, const QString& text) {
+    for (const ChoiceWord& choice : spec.choices)
+      if (fromCore(choice.id) == text) return wordsOf(choice);
+    return text;
+  }
+
+  void putPapers() {
+    for (const FieldSpec& spec : fieldTable()) {
+      const QString text = spec.path == path::title ? QString() : fact(spec.path);
+      if (text.isEmpty()) continue;
+      const QString heading = headingOf(spec.group);
+      if (content_.papers.empty() || content_.papers.back().heading != heading)
+        content_.papers.push_back({heading, {}});
+      content_.papers.back().facts.push_back({nameOf(spec), shown(spec, text)});
+    }
+  }
+
+  bool waitsForAnswers() const { return !amount_.asks.empty() && !made_.asked; }
+
+  void putAmount() {
+    for (std::size_t i = 0; i < amount_.asks.size(); ++i)
+      content_.questions.push_back({held(amount_.asks[i]), askedOf(static_cast<qsizetype>(i))});
+    if (!content_.questions.empty()) content_.askedBy = words(PhraseId::sheet_askedBy);
+    if (amount_.measure.empty() || waitsForAnswers()) return putNoAmount();
+    content_.measure = held(amount_.measure);
+    content_.dose = held(amount_.dose);
+    const auto line = [&](const std::string& first, const std::string& second) {
+      const bool both = !first.empty() && !second.empty();
+      const QString text = held(first) + (both ? QStringLiteral(" · ") : QString()) + held(second);
+      if (!text.isEmpty()) content_.amountLines << text;
+    };
+    line(amount_.when, amount_.label);
+    line(amount_.device, amount_.rounding);
+    line(amount_.run, {});
+  }
+
+  std::optional<QString> askedOf(qsizetype question) const {
+    if (!made_.asked) return std::nullopt;
+    return words(PhraseId::sheet_askedOf, "whom", made_.asked->value(question).toStdString());
+  }
+
+  void putNoAmount() {
+    content_.doNotPrepare = words(PhraseId::sheet_doNotPrepare);
+    content_.none = held(amount_.none);
+    if (amount_.measure.empty()) return;
+    const auto count = static_cast<long>(amount_.asks.size());
+    content_.none = held(say(book_, PhraseId::sheet_askFirst, {{"n", std::to_string(count)}}, count));
+  }
+
+  void putFindings() {
+    content_.findingsHeading = words(PhraseId::sheet_findings);
+    for (const Finding* finding : findingsBeside(sheet_, sheet_.verdict == VerdictKind::ask))
+      content_.findings.push_back({finding->severity, held(sentence(*finding, book_))});
+  }
+
+  void putSteps() {
+    content_.workingHeading = words(PhraseId::sheet_working);
+    content_.steps = stepViews(sheet_, book_);
+    if (!amount_.measure.empty() && waitsForAnswers()) {
+      const auto count = static_cast<long>(amount_.asks.size());
+      std::erase_if(content_.steps, isAmountStep);
+      content_.leftOut =
+          held(say(book_, PhraseId::sheet_amountLeftOut, {{"n", std::to_string(count)}}, count));
+    }
+    if (std::any_of(content_.steps.begin(), content_.steps.end(), usesLetters))
+      content_.legend = words(PhraseId::sheet_legend);
+  }
+
+  void putChecks() {
+    QStringList within, outside, notMade;
+    for (const Check& check : sheet_.checks) {
+      const std::string name = checkName(check.id, book_);
+      if (check.status == CheckStatus::within) within << words(PhraseId::sheet_within, "check", name);
+      if (check.status == CheckStatus::outside) outside << words(PhraseId::sheet_outside, "check", name);
+      if (check.status == CheckStatus::notChecked) notMade << notMadeText(check, name);
+    }
+    const auto listed = [&](const QStringList& list) {
+      return list.isEmpty() ? words(PhraseId::sheet_none) : list.join(QStringLiteral("; "));
+    };
+    content_.checksMadeHeading = words(PhraseId::sheet_checksMade);
+    content_.checksMade = listed(outside + within);
+    content_.checksNotMadeHeading = words(PhraseId::sheet_checksNotMade);
+    content_.checksNotMade = listed(notMade);
+  }
+
+  QString notMadeText(const Check& check, const std::string& name) const {
+    if (!check.why) return held(name);
+    return held(
+        say(book_, PhraseId::sheet_notMade, {{"check", name}, {"why", whyNotText(*check.why, book_)}}));
+  }
+
+  void putRules() {
+    content_.rulesHeading = words(PhraseId::rules_used, "name", sheet_.rules.name);
+    QStringList lines;
+    for (const std::string& line : rulesWords(sheet_, book_)) lines << held(line);
+    content_.rules = lines.join(u' ');
+  }
+
+  void putFoot() {
+    content_.workedBy = words(PhraseId::sheet_workedBy);
+    content_.workedWhat = words(PhraseId::sheet_workedWhat);
+    content_.secondBy = words(PhraseId::sheet_secondBy);
+    content_.secondNotDone = words(PhraseId::sheet_secondNotDone);
+    content_.signHere = words(PhraseId::sheet_signHere);
+    content_.caution = words(PhraseId::caution);
+    content_.program = QStringLiteral("Wardchalk ") + made_.version;
+    content_.pageOfAll = fromCore(say(book_, PhraseId::sheet_page, {{"n", "%1"}, {"m", "%2"}}));
+  }
+
+  const Worksheet& sheet_;
+  const SheetMade& made_;
+  const Phrasebook& book_;
+  AmountWords amount_;
+  SheetContent content_;
+};
+
+}  // namespace
+
+QString spokenSheet(const SheetContent& content) {
+  QStringList lines{content.title, content.order, content.caseTitle, content.workedOut};
+  for (const SheetFacts& paper : content.papers) {
+    lines << paper.heading;
+    for (const SheetFact& fact : paper.facts) lines << fact.label + QStringLiteral(": ") + fact.text;
+  }
+  lines << content.flag << content.reason << content.notMade;
+  for (const SheetQuestion& question : content.questions)
+    lines << question.text << question.asked.value_or(content.askedBy);
+  lines << content.measure + u' ' + content.dose << content.amountLines << content.doNotPrepare
+        << content.none;
+  for (const SheetFinding& finding : content.findings) lines << finding.text;
+  for (const StepView& step : content.steps) lines << step.sentence;
+  lines << content.leftOut << content.checksMadeHeading + QStringLiteral(": ") + content.checksMade
+        << content.checksNotMadeHeading + QStringLiteral(": ") + content.checksNotMade
+        << content.rulesHeading + QStringLiteral(": ") + content.rules << content.workedBy << content.secondBy
+        << content.secondNotDone << content.caution;
+  lines.removeIf([](const QString& line) { return line.trimmed().isEmpty(); });
+  return lines.join(u'\n').replace(QChar::Nbsp, u' ');
+}
+
+SheetContent sheetContent(const Worksheet& sheet, const SheetMade& made, const Phrasebook& book) {
+  return ContentBuilder(sheet, made, book).build();
+}
+
+}  // namespace wardchalk::ui

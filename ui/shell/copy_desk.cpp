@@ -1,0 +1,76 @@
+#include "ui/shell/copy_desk.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QMenu>
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "ui/shell/actions.h"
+#include "ui/working/step_card.h"
+#include "ui/working/working_pane.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr std::array workingActions = {std::pair(ActionId::copyWorking, CopyAs::text),
+                                       std::pair(ActionId::copyWorkingMathMl, CopyAs::mathMl),
+                                       std::pair(ActionId::copyWorkingLatex, CopyAs::latex),
+                                       std::pair(ActionId::copyWorkingPicture, CopyAs::picture),
+                                       std::pair(ActionId::copyWorkingSvg, CopyAs::svg)};
+constexpr std::array stepActions = {
+    std::pair(ActionId::copyStep, CopyAs::text), std::pair(ActionId::copyStepMathMl, CopyAs::mathMl),
+    std::pair(ActionId::copyStepLatex, CopyAs::latex), std::pair(ActionId::copyStepPicture, CopyAs::picture),
+    std::pair(ActionId::copyStepSvg, CopyAs::svg)};
+
+void put(std::unique_ptr<QMimeData> data) { QApplication::clipboard()->setMimeData(data.release()); }
+
+}  // namespace
+
+CopyDesk::CopyDesk(WorkingPane& pane, Actions& actions, const Worksheet& sheet, const Phrasebook& book,
+                   QObject* parent)
+    : QObject(parent), pane_(pane), actions_(actions), sheet_(sheet), book_(book) {
+  for (const auto& [id, as] : workingActions) actions_.bind(id, [this, as = as] { copyWorking(as); });
+  for (const auto& [id, as] : stepActions) actions_.bind(id, [this, as = as] { copyStep(as); });
+  // A right click or the Menu key on a card comes up to the pane.
+  pane_.setContextMenuPolicy(Qt::CustomContextMenu);
+  connect(&pane_, &QWidget::customContextMenuRequested, this, &CopyDesk::showMenu);
+  connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { follow(now); });
+  enable();
+}
+
+void CopyDesk::follow(QWidget* focused) {
+  auto* card = qobject_cast<StepCard*>(focused);
+  if (!card || !pane_.isAncestorOf(card)) return;
+  card_ = card;
+  connect(card, &QObject::destroyed, this, &CopyDesk::enable, Qt::UniqueConnection);
+  enable();
+}
+
+/// A step can be copied once one has been gone to.
+void CopyDesk::enable() {
+  for (const auto& [id, as] : stepActions) actions_[id]->setEnabled(!card_.isNull());
+}
+
+void CopyDesk::copyWorking(CopyAs as) { put(workingAs(as, sheet_, book_)); }
+
+void CopyDesk::copyStep(CopyAs as) {
+  const auto& cards = pane_.cards();
+  const auto at = std::find(cards.begin(), cards.end(), card_.data());
+  const auto step = static_cast<std::size_t>(at - cards.begin());
+  if (at != cards.end() && step < sheet_.steps.size()) put(stepAs(as, step, sheet_, book_));
+}
+
+void CopyDesk::showMenu(const QPoint& at) {
+  QWidget* widget = pane_.childAt(at);
+  while (widget && !qobject_cast<StepCard*>(widget))
+    widget = widget == &pane_ ? nullptr : widget->parentWidget();
+  if (!widget) return;
+  follow(widget);
+  actions_.menu(MenuId::copyStep)->popup(pane_.mapToGlobal(at));
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,42 @@
+#pragma once
+
+#include <QObject>
+#include <QPointer>
+
+#include "core/check/worksheet.h"
+#include "core/words/phrasebook.h"
+#include "ui/paper/copies.h"
+
+class QPoint;
+class QWidget;
+
+namespace wardchalk::ui {
+
+class Actions;
+class StepCard;
+class WorkingPane;
+
+/// Puts the working, or the step that last had the keyboard or the menu, on the clipboard. Worksheet, book
+/// and actions must outlive it.
+class CopyDesk : public QObject {
+  Q_OBJECT
+
+ public:
+  CopyDesk(WorkingPane& pane, Actions& actions, const Worksheet& sheet, const Phrasebook& book,
+           QObject* parent);
+
+ private:
+  void copyWorking(CopyAs as);
+  void copyStep(CopyAs as);
+  void showMenu(const QPoint& at);
+  void follow(QWidget* focused);
+  void enable();
+
+  WorkingPane& pane_;
+  Actions& actions_;
+  const Worksheet& sheet_;
+  const Phrasebook& book_;
+  QPointer<StepCard> card_;
+};
+
+}  // namespace wardchalk::ui

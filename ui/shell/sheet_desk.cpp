@@ -1,0 +1,65 @@
+#include "ui/shell/sheet_desk.h"
+
+#include <QCoreApplication>
+#include <QDateTime>
+#include <QPrinter>
+
+#include "ui/paper/paint_sheet.h"
+#include "ui/paper/sheet_preview.h"
+
+namespace wardchalk::ui {
+
+SheetMade madeNow() {
+  // year first: the one order of figures that no country reads otherwise
+  return {QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd HH:mm")),
+          QCoreApplication::applicationVersion(),
+          {}};
+}
+
+SheetDesk::SheetDesk(QWidget* window, Settings& settings, Dialogs& dialogs, const Phrasebook& book)
+    : QObject(window), window_(window), settings_(settings), dialogs_(dialogs), book_(book) {}
+
+SheetContent SheetDesk::contentOf(const Worksheet& sheet, const std::optional<QStringList>& asked) const {
+  SheetMade made = madeNow();
+  made.asked = asked;
+  return sheetContent(sheet, made, book_);
+}
+
+void SheetDesk::print(const Worksheet& sheet, const std::optional<QStringList>& asked) {
+  print(contentOf(sheet, asked));
+}
+
+void SheetDesk::savePdf(const Worksheet& sheet, const std::optional<QStringList>& asked) {
+  savePdf(contentOf(sheet, asked));
+}
+
+void SheetDesk::preview(const Worksheet& sheet, const std::optional<QStringList>& asked) {
+  auto* preview = new SheetPreview(contentOf(sheet, asked), settings_.paper(), window_);
+  connect(preview, &SheetPreview::paperChosen, this, [this](PaperSize size) { settings_.setPaper(size); });
+  connect(preview, &SheetPreview::printWanted, this, [this, preview] { print(preview->content()); });
+  connect(preview, &SheetPreview::pdfWanted, this, [this, preview] { savePdf(preview->content()); });
+  preview->open();
+}
+
+void SheetDesk::print(const SheetContent& content) {
+  QPrinter printer(QPrinter::HighResolution);
+  printer.setPageSize(pageSizeOf(settings_.paper()));
+  printer.setDocName(content.title);  // no name of a medicine in the printer's list of jobs
+  if (!dialogs_.choosePrinter(window_, printer)) return;
+  printer.setFullPage(true);
+  const QPageLayout page = printer.pageLayout();
+  QPageSize size = page.pageSize();
+  if (page.orientation() == QPageLayout::Landscape)
+    size = QPageSize(size.size(QPageSize::Point).transposed(), QPageSize::Point);
+  const PaperFormat format = paperFormat(size, page.minimumMargins());
+  if (paintSheet(printer, layOutSheet(content, format))) return;
+  dialogs_.tell(window_, tr("The sheet was not printed"), tr("The printer did not take it."));
+}
+
+void SheetDesk::savePdf(const SheetContent& content) {
+  const QString file = dialogs_.pdfToSave(window_, tr("worksheet.pdf"));
+  if (file.isEmpty() || writePdf(file, content, settings_.paper())) return;
+  dialogs_.tell(window_, tr("The sheet was not saved"), tr("%1 cannot be written.").arg(file));
+}
+
+}  // namespace wardchalk::ui

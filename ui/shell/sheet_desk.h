@@ -1,0 +1,45 @@
+#pragma once
+
+#include <QObject>
+#include <QStringList>
+#include <optional>
+
+#include "core/check/worksheet.h"
+#include "core/words/phrasebook.h"
+#include "ui/paper/sheet_content.h"
+#include "ui/shell/dialogs.h"
+#include "ui/shell/settings.h"
+
+namespace wardchalk::ui {
+
+class SheetPreview;
+
+/// Now, by this program: what a sheet says of its making besides the questions asked.
+[[nodiscard]] SheetMade madeNow();
+
+/// Where a worksheet becomes a sheet of paper. `asked` says with whom each question was asked, once all are
+/// ticked.
+class SheetDesk : public QObject {
+  Q_OBJECT
+
+ public:
+  SheetDesk(QWidget* window, Settings& settings, Dialogs& dialogs, const Phrasebook& book);
+
+  /// Prints on a printer that is chosen first.
+  void print(const Worksheet& sheet, const std::optional<QStringList>& asked);
+  /// Shows the pages in a window of their own, from which they can be printed or saved.
+  void preview(const Worksheet& sheet, const std::optional<QStringList>& asked);
+  void savePdf(const Worksheet& sheet, const std::optional<QStringList>& asked);
+
+ private:
+  [[nodiscard]] SheetContent contentOf(const Worksheet& sheet, const std::optional<QStringList>& asked) const;
+  void print(const SheetContent& content);
+  void savePdf(const SheetContent& content);
+
+  QWidget* window_;
+  Settings& settings_;
+  Dialogs& dialogs_;
+  const Phrasebook& book_;
+};
+
+}  // namespace wardchalk::ui
