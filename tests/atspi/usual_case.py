@@ -33,6 +33,17 @@ STEPS = [
 ]
 
 
+# What the board says from its first question on.
+BOARD = [
+    "Step 1 of 11. How big is the child? looking for square metres",
+    "the square root of 103 centimetres times 17.2 kilograms",
+    "centimetres above cancel centimetres below",
+    "kilograms above cancel kilograms below",
+    "the square root of 0.4921",
+    "0.7015 m²",
+]
+
+
 def wait_for(what, condition):
     end = time.monotonic() + PATIENCE
     while time.monotonic() < end:
@@ -112,6 +123,16 @@ class Client:
         return next((text for text in self.sentences() if text.startswith(start)), None)
 
 
+def board(client):
+    """The board says at each press what it uncovers, and leads back to the window."""
+    client.press(0xFFC8)  # F11
+    for start in BOARD:
+        print(wait_for(f"the board saying {start!r}", lambda start=start: client.reads(start)))
+        client.press(0x20)  # space
+    client.press(0xFF1B)  # Escape
+    wait_for("the board to be gone", lambda: client.reads("rounded to 0.70") is None)
+
+
 def main():
     program = subprocess.Popen([sys.argv[1]])
     try:
@@ -133,6 +154,7 @@ def main():
         assert "(80 mg) for one dose" in amount and "25 mg in 1 mL" in amount, amount
         for step in STEPS:
             print(wait_for(f"the step {step!r}", lambda start=step: client.reads(start)))
+        board(client)
         print(flag)
         print(amount)
         print("1 passed, 0 failed")

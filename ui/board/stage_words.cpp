@@ -68,7 +68,8 @@ class StageSpeaker {
   }
 
   QString withReason(const QString& said) const {
-    return view_.reason.isEmpty() ? said : said + QStringLiteral("; ") + view_.reason;
+    if (view_.reason.isEmpty()) return said;
+    return (said.endsWith(u'.') ? said.chopped(1) : said) + QStringLiteral("; ") + view_.reason;
   }
 
   QString question() const {
@@ -126,7 +127,7 @@ class StageSpeaker {
   StageWords strike(int index) const {
     const UnitInfo& unit = infoOf(solved()->product.pairs[static_cast<std::size_t>(index)].unit);
     return {phrase(PhraseId::board_strike, {{"unit", std::string(unit.one)}}),
-            phrase(PhraseId::board_strike, {{"unit", std::string(unit.words)}})};
+            phrase(PhraseId::board_strikeSaid, {{"units", std::string(unit.words)}})};
   }
 
   StageWords product() const {

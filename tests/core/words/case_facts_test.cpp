@@ -16,8 +16,6 @@ std::vector<Fact> factsOf(std::initializer_list<std::pair<const char*, const cha
   return caseFacts(inputs, exactRules(), englishPhrases());
 }
 
-void PrintTo(const Fact& fact, std::ostream* out) { *out << fact.label << ": " << fact.text; }
-
 TEST(CaseFacts, areEmptyForAnEmptyCase) { EXPECT_TRUE(factsOf({}).empty()); }
 
 TEST(CaseFacts, sayEveryPaperAsItWasEntered) {

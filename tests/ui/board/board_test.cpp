@@ -128,8 +128,60 @@ class BoardTest : public QObject {
 void BoardTest::uncoversTheUsualCaseStageByStage() {
   Shown shown("usual");
   const QStringList expected{
-#include "tests/ui/board/usual_case_said.inc"
-  };
+      QStringLiteral("Step 1 of 11. How big is the child? looking for square metres"),
+      QStringLiteral("the square root of 103 centimetres times 17.2 kilograms times 1 square metre squared "
+                     "over 3,600 centimetre kilograms"),
+      QStringLiteral("centimetres above cancel centimetres below"),
+      QStringLiteral("kilograms above cancel kilograms below"),
+      QStringLiteral("the square root of 0.4921 m⁴"),
+      QStringLiteral("0.7015 m²"),
+      QStringLiteral("rounded to 0.70 square metres"),
+      QStringLiteral("Step 2 of 11. What is safe in one dose? looking for milligrams per dose"),
+      QStringLiteral("120 milligrams per square metre per dose, from: reference"),
+      QStringLiteral("0.70 square metres, from: step 1"),
+      QStringLiteral("square metres above cancel square metres below"),
+      QStringLiteral("84 milligrams in one dose"),
+      QStringLiteral("Step 3 of 11. What is safe in 24 h? looking for milligrams per day"),
+      QStringLiteral("84 milligrams per dose, from: step 2"),
+      QStringLiteral("2 doses per day, from: reference: how often"),
+      QStringLiteral("doses above cancel doses below"),
+      QStringLiteral("168 milligrams in 24 h"),
+      QStringLiteral("Step 4 of 11. How much is ordered in 24 h? looking for milligrams per day"),
+      QStringLiteral("80 milligrams per dose, from: order"),
+      QStringLiteral("2 doses per day, from: order: how often"),
+      QStringLiteral("doses above cancel doses below"),
+      QStringLiteral("160 milligrams in 24 h"),
+      QStringLiteral("Step 5 of 11. Is one dose within what is safe?"),
+      QStringLiteral("80 milligrams and 84 milligrams"),
+      QStringLiteral("80 milligrams is not more than 84 milligrams: true or false?"),
+      QStringLiteral("80 milligrams is not more than 84 milligrams: true; 95.2 % of the limit"),
+      QStringLiteral("Step 6 of 11. Is the total in 24 h within what is safe?"),
+      QStringLiteral("160 milligrams and 168 milligrams"),
+      QStringLiteral("160 milligrams is not more than 168 milligrams: true or false?"),
+      QStringLiteral("160 milligrams is not more than 168 milligrams: true; 95.2 % of the limit"),
+      QStringLiteral("Step 7 of 11. Is it enough to work?"),
+      QStringLiteral("80 milligrams and 75.6 milligrams"),
+      QStringLiteral("80 milligrams is not less than 75.6 milligrams: true or false?"),
+      QStringLiteral(
+          "80 milligrams is not less than 75.6 milligrams: true; asked about below 90 % of the usual dose"),
+      QStringLiteral("Step 8 of 11. Is it given as often as the reference says?"),
+      QStringLiteral("every 12 h and every 12 h"),
+      QStringLiteral("every 12 h agrees with every 12 h: true or false?"),
+      QStringLiteral("every 12 h agrees with every 12 h: true"),
+      QStringLiteral("Step 9 of 11. How much is that from this bottle? looking for millilitres per dose"),
+      QStringLiteral("80 milligrams per dose, from: order"),
+      QStringLiteral("1 millilitre over 25 milligrams, from: label"),
+      QStringLiteral("milligrams above cancel milligrams below"),
+      QStringLiteral("3.2 millilitres in one dose"),
+      QStringLiteral("Step 10 of 11. What can the syringe show?"),
+      QStringLiteral("The exact amount: 3.2 mL."),
+      QStringLiteral("Where is 3.2 mL on this scale?"),
+      QStringLiteral(
+          "3.2 mL lies on a mark of the 5 mL syringe (0.2 mL apart); smallest syringe that holds it"),
+      QStringLiteral("Step 11 of 11. What is the verdict?"),
+      QStringLiteral("SAFE by this reference. Ordered 80 mg is not more than the safe 84 mg in one dose. NOT "
+                     "checked: maximum, age and size bands, route. Measure 3.2 mL (80 mg) for one dose. "
+                     "oral, every 12 h. Label must read: Plover 25 mg in 1 mL")};
   const QStringList said = saidToTheEnd(shown);
   for (qsizetype i = 0; i < qMin(said.size(), expected.size()); ++i) QCOMPARE(said[i], expected[i]);
   QCOMPARE(said.size(), expected.size());
@@ -456,16 +508,17 @@ void hear(QAccessibleEvent* event) { heard << event->type(); }
 
 void BoardTest::tellsEachStageToAssistiveTechnology() {
   Shown shown("usual");
+  QTRY_VERIFY(shown.surface().hasFocus());
   const auto before = QAccessible::installUpdateHandler(hear);
   shown.press(Qt::Key_Space);
-  if (QAccessible::isActive())
-    QVERIFY(heard.contains(QAccessible::NameChanged));  // only where a client listens
-  QVERIFY(heard.contains(QAccessible::DescriptionChanged));
   QAccessible::installUpdateHandler(before);
   const QAccessibleInterface* seen = QAccessible::queryAccessibleInterface(&shown.surface());
   QCOMPARE(seen->text(QAccessible::Name), shown.surface().spoken());
   QVERIFY(seen->text(QAccessible::Description).contains(QStringLiteral("How big is the child?")));
-  QVERIFY(shown.surface().hasFocus());
+  if (!QAccessible::isActive())
+    QSKIP("nothing listens here: run on xcb with an AT-SPI client for the events");
+  QVERIFY(heard.contains(QAccessible::NameChanged));
+  QVERIFY(heard.contains(QAccessible::DescriptionChanged));
 }
 
 void BoardTest::keepsTheCautionAndTheFacts() {

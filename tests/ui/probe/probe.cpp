@@ -141,7 +141,8 @@ int keys(const QString& folder) {
   return 0;
 }
 
-/// From key press to painted board, over every stage of every case of a folder at 1920 x 1080; without motion.
+/// From key press to painted board, over every stage of every case of a folder at 1920 x 1080; without
+/// motion.
 int board(const QString& folder) {
   Nurse nurse;
   std::vector<double> times;
@@ -158,8 +159,8 @@ int board(const QString& folder) {
       times.push_back(static_cast<double>(timer.nsecsElapsed()) / 1e6);
     }
   }
-  std::printf("board stages %zu, median %.2f ms, 99 %% %.2f ms, most %.2f ms\n", times.size(), share(times, 0.5),
-              share(times, 0.99), share(times, 1));
+  std::printf("board stages %zu, median %.2f ms, 99 %% %.2f ms, most %.2f ms\n", times.size(),
+              share(times, 0.5), share(times, 0.99), share(times, 1));
   return 0;
 }
 

@@ -210,7 +210,7 @@ void StepLayoutTest::uncoversFactorsThenPairsThenProductThenRounding() {
   };
   const QString space(QChar::Nbsp);
   QCOMPARE(stageOf(QStringLiteral("103")), 1);
-  QCOMPARE(stageOf(QStringLiteral("0.4921")), 4);  // after both pairs
+  QCOMPARE(stageOf(QStringLiteral("0.4921") + space + QStringLiteral("m⁴")), 4);  // after both pairs
   QCOMPARE(stageOf(QStringLiteral("0.7015") + space + QStringLiteral("m²")), 5);
   QCOMPARE(stageOf(QStringLiteral("0.70") + space + QStringLiteral("m²")), 6);
   QCOMPARE(stageOf(QStringLiteral("How big is the child?")), 0);
