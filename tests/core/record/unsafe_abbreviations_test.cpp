@@ -63,7 +63,7 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"gtts", "infusion.drop_factor", "20 gtts/mL", unitUnsafe, "drop"},
         Row{"ng", dose, "100 ng", unitUnsafe, "0.1 mcg"},
         Row{"MU", dose, "1.2 MU", unitUnsafe, "1200000 units"},
-        Row{"mU", dose, "500 mU", unitUnsafe, "0.5 units"}, Row{"tsp", dose, "1 tsp", unitUnsafe},
+        Row{"milliunits", dose, "500 mU", unitUnsafe, "0.5 units"}, Row{"tsp", dose, "1 tsp", unitUnsafe},
         Row{"tbsp", dose, "1 tbsp", unitUnsafe}, Row{"gr", dose, "5 gr", unitUnsafe},
         Row{"full stop", dose, "80 mg.", unitUnknown, "mg"}, Row{"slash d", high, "30 mg/kg/d", perUnclear}),
     NameOfRow());
