@@ -66,11 +66,13 @@ bool isAboutChild(CheckId id) {
   }
 }
 
-/// A size that was ordinary as entered and would not be as meant is no explanation.
+/// A size that would be unlikely or outside a band as it was meant is no explanation; one that the slip leaves as it was
+/// entered tells nothing of the slip.
 bool childStillFits(const Worksheet& entered, const Worksheet& meant) {
   return std::all_of(meant.checks.begin(), meant.checks.end(), [&](const Check& check) {
-    return !isAboutChild(check.id) || check.status != CheckStatus::outside ||
-           entered.check(check.id).status == CheckStatus::outside;
+    const Check& before = entered.check(check.id);
+    const bool unchanged = before.status == check.status && before.value == check.value;
+    return !isAboutChild(check.id) || check.status != CheckStatus::outside || unchanged;
   });
 }
 

@@ -49,9 +49,9 @@ std::optional<Number> sizeOf(const SlipGround& ground, PerSize size) {
   return size == PerSize::kg ? ground.kg : ground.m2;
 }
 
-/// `meant` over `taken`, where an order or a reference takes the one for the other.
+/// `meant` over `taken`, where an order or a reference takes the one for the other; two papers that agree on it do not.
 Undoing sizeInstead(const SlipGround& ground, PerSize meant, PerSize taken) {
-  const bool ordered = orderSize(ground) == taken;
+  const bool ordered = orderSize(ground) == taken && referenceSize(ground) != taken;
   const bool stated = orderSize(ground) == PerSize::none && referenceSize(ground) == meant;
   if ((!ordered && !stated) || !ground.kg || !ground.m2) return impossible;
   return times(*sizeOf(ground, meant) / *sizeOf(ground, taken));

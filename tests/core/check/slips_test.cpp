@@ -44,7 +44,7 @@ TEST_P(Slips, areThoseThatExplainTheOrder) {
   const Worksheet sheet = sheetOf(row.inputs);
   EXPECT_EQ(slipsIn(sheet), row.slips);
   for (const Finding& finding : sheet.findings)
-    if (finding.code == FindingCode::possibleSlip) EXPECT_EQ(finding.severity, Severity::note);
+    EXPECT_TRUE(finding.code != FindingCode::possibleSlip || finding.severity == Severity::note);
 }
 
 const std::string perM2 = aged + "reference.high=120 mg/m2/dose; reference.schedule=every 12 h; ";  // 84 mg
@@ -71,7 +71,7 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"a day's amount as each dose", perM2 + twice + "order.dose=168 mg", "day-as-dose"},
         Row{"a day's amount of three doses",
             perKgDay + "reference.schedule=every 8 h; order.schedule=every 8 h; order.dose=500 mg",
-            "day-as-dose order-from-pounds"},
+            "day-as-dose"},
         Row{"once a day there is nothing to divide",
             aged + "reference.high=84 mg/dose; reference.schedule=daily; order.schedule=daily; "
                    "order.dose=168 mg",
@@ -80,15 +80,16 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"divided once too often", perM2 + twice + "order.dose=40 mg", "divided-twice"},
         Row{"kg in place of m2", perM2 + twice + "order.dose=2060 mg", "kg-for-m2"},
         Row{"kg in place of m2 written in the order", perM2 + twice + "order.dose=120 mg/kg", "kg-for-m2"},
-        Row{"m2 in place of kg", perKgDay + twice + "order.dose=20 mg/day", "m2-for-kg"},
+        Row{"m2 in place of kg", perKgDay + twice + "order.dose=15 mg/day", "m2-for-kg"},
         Row{"m2 in place of kg written in the order", perKgDay + twice + "order.dose=30 mg/m2/day",
             "m2-for-kg"},
         Row{"each kg in an order that is the whole dose", perKgDay + twice + "order.dose=500 mg/kg/day",
             "size-counted-twice"},
-        Row{"multiplied by the weight again", perKgDay + twice + "order.dose=4300 mg",
-            "order-ten-times-too-much size-counted-twice"},
+        Row{"a figure for each kg, on which both papers agree, was not meant for each m2",
+            perKgDay + twice + "order.dose=550 mg/kg/day", ""},
+        Row{"multiplied by the weight again", perKgDay + twice + "order.dose=4300 mg", "size-counted-twice"},
         Row{"the figure for each kg as the whole dose", perKgDay + twice + "order.dose=25 mg/day",
-            "m2-for-kg per-size-as-total"},
+            "per-size-as-total"},
         Row{"worked out with pounds",
             aged + "reference.high=10 mg/kg/dose; reference.schedule=every 24 h; "
                    "order.schedule=every 24 h; order.dose=379 mg",
@@ -119,7 +120,7 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"pounds as kg, no age known",
             "child.weight=37.9 kg; reference.high=10 mg/kg/dose; reference.schedule=every 12 h; " + twice +
                 "order.dose=170 mg",
-            "divided-twice pounds-as-kg"},
+            "pounds-as-kg"},
         Row{"pounds as kg that the size check asks about itself",
             "child.age=4 year; child.sex=male; child.weight=37.9 kg; child.height=103 cm; "
             "reference.high=10 mg/kg/dose; reference.schedule=every 12 h; " +
@@ -213,7 +214,7 @@ TEST(Slips, areNeverMoreThanTwoAndAskOfTwoPapersWhereTheyCan) {
   EXPECT_EQ(slipsIn(sheetOf(inputs)), "order-ten-times-too-much weight-ten-times-too-little");
   const std::string noOther =
       "reference.low=1 mg/dose; reference.high=1000 mg/dose; reference.schedule=every 24 h; "
-      "order.schedule=every 12 h; order.dose=6000 mg";
+      "order.schedule=every 12 h; order.dose=4000 mg";
   EXPECT_EQ(slipsIn(sheetOf(noOther)), "order-ten-times-too-much order-thousand-times-too-much");
 }
 
