@@ -37,6 +37,19 @@ inline constexpr std::size_t checkCount = checkIds.size();
 /// The step in which the check's comparison is written.
 [[nodiscard]] constexpr StepId stepOf(CheckId id) { return checkSteps[static_cast<std::size_t>(id)]; }
 
+/// Whether the check holds the dose, or a rate, against an upper limit.
+[[nodiscard]] constexpr bool isUpperLimit(CheckId id) {
+  switch (id) {
+    case CheckId::single:
+    case CheckId::daily:
+    case CheckId::period:
+    case CheckId::maxSingle:
+    case CheckId::maxDaily:
+    case CheckId::rate: return true;
+    default: return false;  // the others are no upper limit on the dose
+  }
+}
+
 /// A check that was not made is never counted as passed.
 enum class CheckStatus : std::uint8_t { within, outside, notChecked, doesNotApply };
 

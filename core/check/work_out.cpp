@@ -4,23 +4,25 @@
 
 namespace wardchalk {
 
+namespace detail {
+
 namespace {
 
-using detail::Reckoning;
+/// An order in mL needs the strength before it can be compared: then the mixing is shown where it is used.
+void showEarlyStrength(Reckoning& reckoning) {
+  if (!reckoning.strengthUsed || !reckoning.strengthStep) return;
+  std::vector<Step>& steps = reckoning.in(Section::ordered);
+  steps.insert(steps.begin(), std::move(*reckoning.strengthStep));
+  reckoning.strengthStep.reset();
+}
+
+}  // namespace
 
 void prepareChecks(Reckoning& reckoning) {
   for (std::size_t i = 0; i < checkCount; ++i) {
     reckoning.sheet.checks[i].id = static_cast<CheckId>(i);
     reckoning.sheet.checks[i].why = WhyNot::missing;
   }
-}
-
-/// An order in mL needs the strength before it can be compared: then the mixing is shown where it is used.
-void showEarlyStrength(Reckoning& reckoning) {
-  if (!reckoning.strengthUsed || !reckoning.strengthStep) return;
-  std::vector<Step>& steps = reckoning.in(detail::Section::ordered);
-  steps.insert(steps.begin(), std::move(*reckoning.strengthStep));
-  reckoning.strengthStep.reset();
 }
 
 void findFacts(Reckoning& reckoning) {
@@ -33,14 +35,25 @@ void findFacts(Reckoning& reckoning) {
   findLimits(reckoning);
 }
 
-void judge(Reckoning& reckoning) {
+void compareAmount(Reckoning& reckoning) {
   compareDose(reckoning);
   compareLow(reckoning);
   compareRate(reckoning);
+}
+
+}  // namespace detail
+
+namespace {
+
+using detail::Reckoning;
+
+void judge(Reckoning& reckoning) {
+  compareAmount(reckoning);
   compareInfusion(reckoning);
   compareSchedule(reckoning);
   compareBands(reckoning);
   compareSize(reckoning);
+  findSlips(reckoning);
   noteRounding(reckoning);
   noteTheRest(reckoning);
   decide(reckoning);

@@ -20,6 +20,13 @@ std::string printed(const MixedQuantity& mixed) {
   return text;
 }
 
+std::string printed(const DoseAmount& dose) {
+  std::string text = printed(dose.amount);
+  if (dose.perSize != PerSize::none) text.append("/").append(infoOf(unitOf(dose.perSize)).one);
+  if (dose.perTime != PerTime::none) text.append("/").append(infoOf(unitOf(dose.perTime)).one);
+  return text;
+}
+
 std::string printed(const Strength& strength) {
   return printed(strength.amount).append(" in ").append(printed(strength.in));
 }

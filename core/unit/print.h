@@ -11,6 +11,8 @@ namespace wardchalk {
 [[nodiscard]] std::string printed(const Quantity& quantity, Grouping grouping = Grouping::commas, int significant = 4);
 /// "8 lb 3 oz", "4 years 2 months".
 [[nodiscard]] std::string printed(const MixedQuantity& mixed);
+/// "80 mg", "4 mg/kg", "240 mg/m²/day": a dose as an order or a reference states it.
+[[nodiscard]] std::string printed(const DoseAmount& dose);
 /// "120 mg in 5 mL".
 [[nodiscard]] std::string printed(const Strength& strength);
 

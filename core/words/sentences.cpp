@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/check/slips/slip.h"
 #include "core/child/size_slip.h"
 #include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
@@ -40,6 +41,12 @@ constexpr std::array sizeSlipPhrases = {
 #define WARDCHALK_SIZE_SLIP(name, id) PhraseId::slip_##name,
 #include "core/child/size_slips.def"
 #undef WARDCHALK_SIZE_SLIP
+};
+
+constexpr std::array possibleSlipPhrases = {
+#define WARDCHALK_SLIP(name, id, field, errors, undoing) PhraseId::possible_##name,
+#include "core/check/slips/slips.def"
+#undef WARDCHALK_SLIP
 };
 
 constexpr std::array routePhrases = {PhraseId::route_oral,         PhraseId::route_enteral,
@@ -174,7 +181,14 @@ std::vector<Filling> wordFillings(const Finding& finding, const Phrasebook& book
   return {};
 }
 
+PhraseId possibleSlipPhrase(std::string_view id) {
+  const auto known = std::find_if(slipTable.begin(), slipTable.end(), [id](const SlipInfo& info) { return info.id == id; });
+  if (known == slipTable.end()) return PhraseId::need_other;
+  return possibleSlipPhrases[static_cast<std::size_t>(known - slipTable.begin())];
+}
+
 PhraseId phraseFor(const Finding& finding) {
+  if (finding.code == FindingCode::possibleSlip) return possibleSlipPhrase(textArgument(finding, "slip"));
   if (finding.code == FindingCode::strengthDiffers && finding.severity == Severity::note)
     return PhraseId::strength_differsNote;
   if (finding.code == FindingCode::tooFast && finding.check == CheckId::infusionTime)
@@ -312,9 +326,10 @@ std::vector<const Finding*> findingsBeside(const Worksheet& sheet, bool question
   std::vector<const Finding*> beside;
   for (std::size_t i = 0; i < sheet.findings.size(); ++i) {
     const Finding& finding = sheet.findings[i];
-    const bool tooLittle = finding.code == FindingCode::belowLow || finding.code == FindingCode::belowUsual;
+    const bool ofTheSize = finding.code == FindingCode::belowLow || finding.code == FindingCode::belowUsual ||
+                           finding.code == FindingCode::possibleSlip;
     if (i == sheet.deciding || (questionsStand && finding.severity == Severity::ask) ||
-        (sizeUnusable && tooLittle))
+        (sizeUnusable && ofTheSize))
       continue;
     beside.push_back(&finding);
   }

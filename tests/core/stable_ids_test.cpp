@@ -8,6 +8,7 @@
 
 #include "core/check/check.h"
 #include "core/check/finding.h"
+#include "core/check/slips/slip.h"
 #include "core/check/worksheet.h"
 #include "core/child/size_slip.h"
 #include "core/medicine/medicine.h"
@@ -45,6 +46,12 @@ static_assert(allDiffer(checkIds) && allPlain(checkIds));
 static_assert(allDiffer(findingIds) && allPlain(findingIds));
 static_assert(allDiffer(whyNotIds) && allPlain(whyNotIds));
 static_assert(allDiffer(sizeSlipIds) && allPlain(sizeSlipIds));
+constexpr std::array slipIds = {
+#define WARDCHALK_SLIP(name, id, field, errors, undoing) std::string_view(id),
+#include "core/check/slips/slips.def"
+#undef WARDCHALK_SLIP
+};
+static_assert(allDiffer(slipIds) && allPlain(slipIds));
 static_assert(allDiffer(routeIds) && allPlain(routeIds));
 
 constexpr std::array<std::string_view, 4> twice = {"a", "b", "c", "b"};
@@ -113,6 +120,18 @@ TEST(StableIds, sizeSlips) {
                             "kg-and-cm", "weight-and-height-swapped", "weight-ten-times-too-much",
                             "weight-ten-times-too-little", "height-ten-times-too-much",
                             "height-ten-times-too-little"));
+}
+
+TEST(StableIds, slips) {
+  expectSame(
+      slipIds,
+      WARDCHALK_LIST(
+          "order-ten-times-too-much", "order-ten-times-too-little", "order-thousand-times-too-much",
+          "order-thousand-times-too-little", "order-hundred-times-too-much", "order-hundred-times-too-little",
+          "day-as-dose", "dose-as-day", "divided-twice", "kg-for-m2", "m2-for-kg", "size-counted-twice",
+          "per-size-as-total", "order-from-pounds", "schedule-not-of-reference", "pounds-as-kg",
+          "weight-ten-times-too-much", "weight-ten-times-too-little", "bsa-ten-times-too-much",
+          "bsa-ten-times-too-little", "label-per-5-as-per-1", "label-per-1-as-per-more"));
 }
 
 struct Group {

@@ -2,11 +2,9 @@
 // own tables.
 //
 // The reference figures are those of a simulation of 200,000 children written in another language beside the
-// choice of the limits: age uniform from 1 month to the end of 17 years, half of them girls, weight and
-// stature drawn jointly normal in z with the correlations measured in NHANES 2009-2016 (CDC/NCHS, public
-// files), weight z above 2.9 set to 2.9, where the curves run away. It used the WHO growth standards below 24
-// months, which are not ours, hence wider margins than chance alone asks for. They are no measure of real
-// children, who are heavier than the tables: of 11,152 in NHANES rule C asked about 1.8 in a hundred.
+// choice of the limits, drawn as drawChild draws them. It used the WHO growth standards below 24 months, which
+// are not ours, hence wider margins than chance alone asks for. They are no measure of real children, who are
+// heavier than the tables: of 11,152 in NHANES rule C asked about 1.8 in a hundred.
 #include <gtest/gtest.h>
 
 #include <array>
@@ -14,11 +12,10 @@
 #include <functional>
 #include <iomanip>
 #include <iostream>
-#include <numbers>
-#include <random>
 
 #include "core/child/growth.h"
 #include "core/child/likely_size.h"
+#include "tests/support/drawn_child.h"
 
 namespace wardchalk::test {
 
@@ -27,42 +24,7 @@ namespace {
 constexpr int drawn = 40000;
 constexpr double poundsInKg = 1 / 0.45359237;
 
-/// mt19937 is specified to the bit; the distributions of the standard library are not, so they are our own.
-class Draw {
- public:
-  double uniform() { return (static_cast<double>(engine_()) + 0.5) / 4294967296.0; }
-  /// Box and Muller's transform.
-  double normal() {
-    const double radius = std::sqrt(-2 * std::log(uniform()));
-    return radius * std::cos(2 * std::numbers::pi * uniform());
-  }
-
- private:
-  std::mt19937 engine_{20261125};
-};
-
-struct Simulated {
-  Sex sex;
-  double months, kg, cm;
-};
-
-double correlationAt(double months) {
-  if (months < 12) return 0.69;
-  if (months < 24) return 0.70;
-  if (months < 60) return 0.73;
-  return months < 144 ? 0.71 : 0.50;
-}
-
-Simulated drawChild(Draw& draw) {
-  const Sex sex = draw.uniform() < 0.5 ? Sex::female : Sex::male;
-  const double months = 1 + draw.uniform() * (18 * 12 - 1);
-  const double common = correlationAt(months);
-  const double weight = draw.normal();
-  const double stature = common * weight + std::sqrt(1 - common * common) * draw.normal();
-  const GrowthAge age{months, months < infantMonths};
-  return {sex, months, valueAt(weightCurve(sex, age), std::min(weight, 2.9)),
-          valueAt(statureCurve(sex, age), stature)};
-}
+using Simulated = DrawnChild;
 
 Number thousandths(double value) { return Number::ratio(std::llround(value * 1000), 1000); }
 
@@ -98,7 +60,7 @@ const Rule ruleE = [](const Simulated& child) { return judged(child, Known::all)
 
 const std::vector<Simulated>& children() {
   static const std::vector<Simulated> all = [] {
-    Draw draw;
+    Draw draw(20261125);
     std::vector<Simulated> made;
     for (int i = 0; i < drawn; ++i) made.push_back(drawChild(draw));
     return made;

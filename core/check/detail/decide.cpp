@@ -50,23 +50,11 @@ bool needsForVerdict(const Worksheet& sheet) {
                      [](const Need& need) { return need.forWhat == Need::For::verdict; });
 }
 
-bool isUpper(CheckId id) {
-  switch (id) {
-    case CheckId::single:
-    case CheckId::daily:
-    case CheckId::period:
-    case CheckId::maxSingle:
-    case CheckId::maxDaily:
-    case CheckId::rate: return true;
-    default: return false;  // the others are no upper limit on the dose
-  }
-}
-
 /// The made upper limit that the order fills most.
 std::optional<CheckId> fullest(const Worksheet& sheet) {
   const Check* worst = nullptr;
   for (const Check& check : sheet.checks)
-    if (isUpper(check.id) && check.isMade() && check.ratio && (!worst || *check.ratio > *worst->ratio)) worst = &check;
+    if (isUpperLimit(check.id) && check.isMade() && check.ratio && (!worst || *check.ratio > *worst->ratio)) worst = &check;
   if (!worst) return std::nullopt;
   return worst->id;
 }

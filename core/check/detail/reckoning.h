@@ -126,6 +126,13 @@ void convertBelow(Chain& chain, Unit from, Unit to);
 /// ⌈x⌉, at least 1.
 [[nodiscard]] Number ceilAtLeastOne(const Number& x);
 
+/// Every check as not made yet.
+void prepareChecks(Reckoning& reckoning);     // work_out.cpp
+/// Sizes, the ordered dose and its limits: the stages up to the first comparison.
+void findFacts(Reckoning& reckoning);         // work_out.cpp
+/// The comparisons of the dose or rate with its limits and its low end.
+void compareAmount(Reckoning& reckoning);     // work_out.cpp
+
 // The stages, in their order. Each reads what the earlier ones found.
 void findSize(Reckoning& reckoning);         // find_size.cpp
 void findSchedule(Reckoning& reckoning);     // find_order.cpp
@@ -140,6 +147,7 @@ void compareInfusion(Reckoning& reckoning);  // compare_infusion.cpp
 void compareSchedule(Reckoning& reckoning);  // compare_schedule.cpp
 void compareBands(Reckoning& reckoning);     // compare_bands.cpp
 void compareSize(Reckoning& reckoning);      // compare_size.cpp
+void findSlips(Reckoning& reckoning);        // find_slips.cpp
 void noteRounding(Reckoning& reckoning);     // note_rounding.cpp
 void noteTheRest(Reckoning& reckoning);      // notes.cpp
 void decide(Reckoning& reckoning);           // decide.cpp
