@@ -79,19 +79,21 @@ struct Give {
   std::string percentChange;
   std::optional<Syringe> syringe;
   int syringes = 0;
-  std::optional<int> containers;      ///< vials needed
-  std::vector<Number> neighbours;     ///< measurable amounts around the exact one, when none can be used
+  std::optional<int> containers;     ///< vials needed
+  std::optional<Number> passedOver;  ///< the nearer neighbour, when it would not keep every check
+  std::vector<Number> neighbours;    ///< measurable amounts around the exact one, when none can be used
   bool afterAsking = false;
 };
 
 /// A flow that can be set: what it comes to, and the nearest that the pump or the drip can show.
 struct Flow {
-  Quantity exact;                   ///< mL (in an hour) or drops (in a minute)
-  std::optional<Number> measured;   ///< none: no setting keeps every check
+  Quantity exact;                  ///< mL (in an hour) or drops (in a minute)
+  std::optional<Number> measured;  ///< none: no setting keeps every check
   std::string percentChange;
 };
 
-/// What a rounded rate gives: a dose in a time ("80 mg in 30 min"), or an amount per something ("4.978 mcg/kg/min").
+/// What a rounded rate gives: a dose in a time ("80 mg in 30 min"), or an amount per something ("4.978
+/// mcg/kg/min").
 struct Delivered {
   Quantity amount;
   std::optional<Quantity> over;  ///< of a single dose
@@ -103,6 +105,7 @@ struct RunRate {
   std::optional<Flow> mlPerHour;
   std::optional<Flow> dropsPerMinute;
   std::optional<Delivered> delivered;
+  std::optional<Quantity> toAdd;  ///< to the measured volume of a dose, to make up the infusion
   bool afterAsking = false;
 };
 
@@ -111,8 +114,8 @@ struct Worksheet {
   Case given;
   HouseRules rules;
   VerdictKind verdict = VerdictKind::undecided;
-  std::optional<std::size_t> deciding;       ///< index of the deciding finding
-  std::optional<CheckId> worst;              ///< the check that is fullest: named by the reason
+  std::optional<std::size_t> deciding;  ///< index of the deciding finding
+  std::optional<CheckId> worst;         ///< the check that is fullest: named by the reason
   std::optional<WeightFound> weight;
   std::optional<SurfaceFound> bsa;
   std::optional<Quantity> orderedDose;
@@ -122,12 +125,12 @@ struct Worksheet {
   std::optional<Quantity> lowDose;
   std::optional<Quantity> lowDay;
   std::array<Check, checkCount> checks;
-  std::vector<Finding> findings;             ///< the deciding one first, then by weight
+  std::vector<Finding> findings;  ///< the deciding one first, then by weight
   std::vector<Need> needs;
   std::optional<StrengthFound> strength;
   std::optional<Give> give;
   std::optional<RunRate> rate;
-  std::optional<Quantity> minimumVolume;     ///< that the greatest concentration allows
+  std::optional<Quantity> minimumVolume;  ///< that the greatest concentration allows
   std::vector<Step> steps;
 
   [[nodiscard]] const Check& check(CheckId id) const { return checks[static_cast<std::size_t>(id)]; }

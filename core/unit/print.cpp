@@ -3,11 +3,15 @@
 namespace wardchalk {
 
 std::string_view signFor(Unit unit, const Number& value) {
-  return value == Number(1) ? infoOf(unit).one : infoOf(unit).many;
+  // a value that is printed as 1 is one, however near it lies
+  return value == Number(1) || show(value).text == "1" ? infoOf(unit).one : infoOf(unit).many;
 }
 
 std::string printed(const Quantity& quantity, Grouping grouping, int significant) {
-  return show(quantity.value, grouping, significant).marked().append(" ").append(signFor(quantity.unit, quantity.value));
+  return show(quantity.value, grouping, significant)
+      .marked()
+      .append(" ")
+      .append(signFor(quantity.unit, quantity.value));
 }
 
 std::string printed(const MixedQuantity& mixed) {

@@ -2,6 +2,7 @@
 
 #include "core/unit/print.h"
 #include "core/words/sentences.h"
+#include "core/words/step_words.h"
 
 namespace wardchalk {
 
@@ -29,16 +30,33 @@ std::string deviceText(const Give& give, const Phrasebook& book) {
                 {"n", std::to_string(give.syringes)}},
                give.syringes);
   }
+  if (give.measured && !give.measured->isWhole() && dimensionOf(give.exact.unit) == Dimension::tablets)
+    return say(book, PhraseId::amount_scored);
   if (!give.containers) return text;
-  return joined(text, say(book, PhraseId::amount_vials, {{"n", std::to_string(*give.containers)}}, *give.containers), "; ");
+  return joined(
+      text, say(book, PhraseId::amount_vials, {{"n", std::to_string(*give.containers)}}, *give.containers),
+      "; ");
 }
 
 std::string roundingText(const Give& give, const Phrasebook& book) {
   if (*give.measured == give.exact.value) return say(book, PhraseId::amount_noRounding);
-  return say(book, PhraseId::amount_rounded,
-             {{"exact", printed(give.exact)},
-              {"measured", printed(Quantity{*give.measured, give.exact.unit})},
+  const auto amount = [&](const Number& value) { return givenText({value, give.exact.unit}); };
+  return say(book, give.passedOver ? PhraseId::amount_roundedAway : PhraseId::amount_rounded,
+             {{"exact", amount(give.exact.value)},
+              {"measured", amount(*give.measured)},
+              {"nearer", give.passedOver ? amount(*give.passedOver) : std::string()},
               {"percent", give.percentChange}});
+}
+
+/// The dose that is really measured, beside the ordered one where they differ.
+std::string doseText(const Worksheet& sheet, const Phrasebook& book) {
+  const Quantity& dose = *sheet.give->doseGiven;
+  const Quantity& ordered = *sheet.orderedDose;
+  if (dose.value == ordered.value) return say(book, PhraseId::amount_dose, {{"dose", printed(dose)}});
+  const int significant = digitsApart(dose.value, ordered.value);
+  return say(book, PhraseId::amount_doseInstead,
+             {{"dose", printed(dose, Grouping::commas, significant)},
+              {"ordered", printed(ordered, Grouping::commas, significant)}});
 }
 
 std::string flowText(const Flow& flow, std::string_view per) {
@@ -57,7 +75,8 @@ std::string rateText(const RunRate& rate, const Phrasebook& book) {
 /// "80 mg in 30 min", "4.978 mcg/kg/min".
 std::string deliveredText(const Delivered& delivered, const Phrasebook& book) {
   const std::string amount = printed(delivered.amount);
-  if (!delivered.over) return amount + "/" + (delivered.per.starts_with("m2/") ? "m²" + delivered.per.substr(2) : delivered.per);
+  if (!delivered.over)
+    return amount + "/" + (delivered.per.starts_with("m2/") ? "m²" + delivered.per.substr(2) : delivered.per);
   return say(book, PhraseId::amount_inTime, {{"amount", amount}, {"time", printed(*delivered.over)}});
 }
 
@@ -67,10 +86,15 @@ std::string runText(const Worksheet& sheet, const Phrasebook& book) {
   const std::string rate = rateText(*sheet.rate, book);
   if (rate.empty()) return {};
   const Infusion& infusion = sheet.given.infusion;
-  const std::string run = say(book, PhraseId::amount_runs,
-                              {{"volume", printed(*infusion.volume)}, {"time", printed(*infusion.over)}, {"rate", rate}});
+  const std::optional<Quantity>& rest = sheet.rate->toAdd;
+  const std::string run = say(book, rest ? PhraseId::amount_madeUp : PhraseId::amount_runs,
+                              {{"volume", printed(*infusion.volume)},
+                               {"rest", rest ? printed(*rest) : std::string()},
+                               {"time", printed(*infusion.over)},
+                               {"rate", rate}});
   if (!sheet.rate->delivered) return run;
-  return say(book, PhraseId::amount_delivers, {{"run", run}, {"delivers", deliveredText(*sheet.rate->delivered, book)}});
+  return say(book, PhraseId::amount_delivers,
+             {{"run", run}, {"delivers", deliveredText(*sheet.rate->delivered, book)}});
 }
 
 /// The line to hold against the bottle. A strength worked out after mixing says so.
@@ -100,14 +124,19 @@ std::string undecidedText(const Worksheet& sheet, const Phrasebook& book) {
 
 std::string noneText(const Worksheet& sheet, const Phrasebook& book) {
   switch (sheet.verdict) {
-    case VerdictKind::unsafe: return say(book, PhraseId::amount_noneUnsafe);
-    case VerdictKind::notCovered: return say(book, PhraseId::amount_noneNotCovered);
-    case VerdictKind::undecided: return undecidedText(sheet, book);
+    case VerdictKind::unsafe:
+      return say(book, PhraseId::amount_noneUnsafe);
+    case VerdictKind::notCovered:
+      return say(book, PhraseId::amount_noneNotCovered);
+    case VerdictKind::undecided:
+      return undecidedText(sheet, book);
     case VerdictKind::safe:
-    case VerdictKind::ask: break;
+    case VerdictKind::ask:
+      break;
   }
   if (sheet.give) return say(book, PhraseId::amount_exactOnly, {{"exact", printed(sheet.give->exact)}});
-  if (const Need* need = needForAmount(sheet)) return say(book, PhraseId::amount_noneStock, {{"what", sentence(*need, book)}});
+  if (const Need* need = needForAmount(sheet))
+    return say(book, PhraseId::amount_noneStock, {{"what", sentence(*need, book)}});
   return say(book, PhraseId::amount_noneWithheld);
 }
 
@@ -120,13 +149,15 @@ void putRate(AmountWords& words, const Worksheet& sheet, const Phrasebook& book)
   }
   words.measure = say(book, PhraseId::amount_runAt, {{"rate", rate}});
   if (sheet.rate->delivered)
-    words.dose = say(book, PhraseId::amount_runDose, {{"delivers", deliveredText(*sheet.rate->delivered, book)}});
+    words.dose =
+        say(book, PhraseId::amount_runDose, {{"delivers", deliveredText(*sheet.rate->delivered, book)}});
   words.when = whenText(sheet.given.order, book);
   const Flow& flow = *sheet.rate->mlPerHour;
-  words.rounding = flow.measured == flow.exact.value
-                       ? say(book, PhraseId::amount_noRounding)
-                       : say(book, PhraseId::amount_rounded,
-                             {{"exact", printed(flow.exact).append("/h")}, {"measured", rate}, {"percent", flow.percentChange}});
+  words.rounding = flow.measured == flow.exact.value ? say(book, PhraseId::amount_noRounding)
+                                                     : say(book, PhraseId::amount_rateRounded,
+                                                           {{"exact", printed(flow.exact).append("/h")},
+                                                            {"measured", rate},
+                                                            {"percent", flow.percentChange}});
   words.label = labelText(sheet, book);
 }
 
@@ -148,8 +179,8 @@ AmountWords amountWords(const Worksheet& sheet, const Phrasebook& book) {
   const Give& give = *sheet.give;
   const bool liquid = give.exact.unit == Unit::mL;
   words.measure = say(book, liquid ? PhraseId::amount_measure : PhraseId::amount_giveSolid,
-                      {{"amount", printed(Quantity{*give.measured, give.exact.unit})}});
-  words.dose = say(book, PhraseId::amount_dose, {{"dose", printed(*give.doseGiven)}});
+                      {{"amount", givenText({*give.measured, give.exact.unit})}});
+  words.dose = doseText(sheet, book);
   words.when = whenText(sheet.given.order, book);
   words.device = deviceText(give, book);
   words.rounding = roundingText(give, book);

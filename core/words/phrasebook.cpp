@@ -58,7 +58,8 @@ std::string fill(std::string_view text, const Filling* first, std::size_t count)
   return result;
 }
 
-std::string say(const Phrasebook& book, PhraseId id, std::initializer_list<Filling> fillings, std::optional<long> count) {
+std::string say(const Phrasebook& book, PhraseId id, std::initializer_list<Filling> fillings,
+                std::optional<long> count) {
   return fill(book.find(id, count), fillings.begin(), fillings.size());
 }
 

@@ -49,15 +49,16 @@ constexpr std::array possibleSlipPhrases = {
 #undef WARDCHALK_SLIP
 };
 
-constexpr std::array routePhrases = {PhraseId::route_oral,          PhraseId::route_enteral,
-                                     PhraseId::route_intravenous,   PhraseId::route_intramuscular,
-                                     PhraseId::route_subcutaneous,  PhraseId::route_rectal,
-                                     PhraseId::route_inhaled,       PhraseId::route_topical};
+constexpr std::array routePhrases = {PhraseId::route_oral,         PhraseId::route_enteral,
+                                     PhraseId::route_intravenous,  PhraseId::route_intramuscular,
+                                     PhraseId::route_subcutaneous, PhraseId::route_rectal,
+                                     PhraseId::route_inhaled,      PhraseId::route_topical};
 
 std::string printedArgument(const Argument& argument) {
   if (const auto* quantity = std::get_if<Quantity>(&argument.value))
     return printed(*quantity, Grouping::commas, argument.significant);
-  if (const auto* number = std::get_if<Number>(&argument.value)) return show(*number, Grouping::commas).marked();
+  if (const auto* number = std::get_if<Number>(&argument.value))
+    return show(*number, Grouping::commas).marked();
   return std::get<std::string>(argument.value);
 }
 
@@ -70,7 +71,8 @@ std::string textArgument(const Finding& finding, std::string_view name) {
 
 std::string routeWord(std::string_view id, const Phrasebook& book) {
   const auto found = std::find(routeIds.begin(), routeIds.end(), id);
-  return found == routeIds.end() ? std::string(id) : routeText(static_cast<Route>(found - routeIds.begin()), book);
+  return found == routeIds.end() ? std::string(id)
+                                 : routeText(static_cast<Route>(found - routeIds.begin()), book);
 }
 
 struct Reason {
@@ -101,7 +103,8 @@ Filling slipFilling(const Finding& finding, const Phrasebook& book) {
   std::string first = slipQuestion(textArgument(finding, "slip"), book);
   std::string second = slipQuestion(textArgument(finding, "other_slip"), book);
   if (second.empty()) return {"slip", std::move(first)};
-  return {"slip", say(book, PhraseId::slip_two, {{"first", std::move(first)}, {"second", std::move(second)}})};
+  return {"slip",
+          say(book, PhraseId::slip_two, {{"first", std::move(first)}, {"second", std::move(second)}})};
 }
 
 PhraseId implausiblePhrase(std::string_view what) {
@@ -112,7 +115,8 @@ PhraseId implausiblePhrase(std::string_view what) {
 
 std::vector<Filling> implausibleFillings(const Finding& finding, const Phrasebook& book) {
   std::vector<Filling> values;
-  for (const Argument& argument : finding.arguments) values.push_back({argument.name, printedArgument(argument)});
+  for (const Argument& argument : finding.arguments)
+    values.push_back({argument.name, printedArgument(argument)});
   const std::string what = book.find(implausiblePhrase(textArgument(finding, "what")), std::nullopt);
   const bool confirmed = finding.severity == Severity::ask;
   return {{"what", fill(what, values.data(), values.size())},
@@ -126,16 +130,48 @@ bool isUnlikelySize(FindingCode code) {
 }
 
 bool isBandFinding(FindingCode code) {
-  return code == FindingCode::notCoveredAge || code == FindingCode::notCoveredWeight || code == FindingCode::notCoveredBsa;
+  return code == FindingCode::notCoveredAge || code == FindingCode::notCoveredWeight ||
+         code == FindingCode::notCoveredBsa;
+}
+
+struct ManyPhrase {
+  std::string_view what;
+  PhraseId phrase;
+};
+constexpr std::array manyPhrases = {
+    ManyPhrase{"tablets", PhraseId::many_tablets}, ManyPhrase{"capsules", PhraseId::many_capsules},
+    ManyPhrase{"vials", PhraseId::many_vials}, ManyPhrase{"syringes", PhraseId::many_syringes}};
+
+/// "5 vials"
+std::string countedText(const Finding& finding, const Phrasebook& book) {
+  const std::string what = textArgument(finding, "what");
+  const auto known = std::find_if(manyPhrases.begin(), manyPhrases.end(),
+                                  [&](const ManyPhrase& many) { return many.what == what; });
+  std::string count;
+  for (const Argument& argument : finding.arguments)
+    if (argument.name == "count") count = printedArgument(argument);
+  if (known == manyPhrases.end()) return count;
+  return say(book, known->phrase, {{"count", count}}, count == "1" ? 1 : 2);
+}
+
+/// What hangs on the two surfaces; empty when the order passes or fails by both.
+std::string decidesText(const Finding& finding, const Phrasebook& book) {
+  const std::string order = textArgument(finding, "order");
+  if (order.empty()) return {};
+  return say(book, order == "within" ? PhraseId::differs_within : PhraseId::differs_over);
 }
 
 /// Fillings that are words of ours and not figures.
 std::vector<Filling> wordFillings(const Finding& finding, const Phrasebook& book) {
   if (finding.code == FindingCode::scheduleDiffers)
-    return {{"how", say(book, textArgument(finding, "more") == "more" ? PhraseId::schedule_more : PhraseId::schedule_less)}};
+    return {{"how", say(book, textArgument(finding, "more") == "more" ? PhraseId::schedule_more
+                                                                      : PhraseId::schedule_less)}};
   if (finding.code == FindingCode::formDiffersFromRoute)
-    return {{"what", say(book, textArgument(finding, "form") == "solid" ? PhraseId::form_solid : PhraseId::form_infusion)},
+    return {{"what", say(book, textArgument(finding, "form") == "solid" ? PhraseId::form_solid
+                                                                        : PhraseId::form_infusion)},
             {"route", routeWord(textArgument(finding, "route"), book)}};
+  if (finding.code == FindingCode::manyUnits) return {{"what", countedText(finding, book)}};
+  if (finding.code == FindingCode::bsaDiffers) return {{"decides", decidesText(finding, book)}};
   if (finding.code == FindingCode::sizeImplausible) return implausibleFillings(finding, book);
   if (isUnlikelySize(finding.code)) return {slipFilling(finding, book)};
   if (isBandFinding(finding.code)) return {{"band", bandInWords(textArgument(finding, "band"), book)}};
@@ -146,7 +182,8 @@ std::vector<Filling> wordFillings(const Finding& finding, const Phrasebook& book
 }
 
 PhraseId possibleSlipPhrase(std::string_view id) {
-  const auto known = std::find_if(slipTable.begin(), slipTable.end(), [id](const SlipInfo& info) { return info.id == id; });
+  const auto known =
+      std::find_if(slipTable.begin(), slipTable.end(), [id](const SlipInfo& info) { return info.id == id; });
   if (known == slipTable.end()) return PhraseId::need_other;
   return possibleSlipPhrases[static_cast<std::size_t>(known - slipTable.begin())];
 }
@@ -155,9 +192,12 @@ PhraseId phraseFor(const Finding& finding) {
   if (finding.code == FindingCode::possibleSlip) return possibleSlipPhrase(textArgument(finding, "slip"));
   if (finding.code == FindingCode::strengthDiffers && finding.severity == Severity::note)
     return PhraseId::strength_differsNote;
-  if (finding.code == FindingCode::tooFast && finding.check == CheckId::infusionTime) return PhraseId::tooFast_time;
-  if (finding.code == FindingCode::weightUnlikely && textArgument(finding, "age").empty()) return PhraseId::unlikely_weight;
-  if (finding.code == FindingCode::heightUnlikely && textArgument(finding, "age").empty()) return PhraseId::unlikely_height;
+  if (finding.code == FindingCode::tooFast && finding.check == CheckId::infusionTime)
+    return PhraseId::tooFast_time;
+  if (finding.code == FindingCode::weightUnlikely && textArgument(finding, "age").empty())
+    return PhraseId::unlikely_weight;
+  if (finding.code == FindingCode::heightUnlikely && textArgument(finding, "age").empty())
+    return PhraseId::unlikely_height;
   return findingPhrases[static_cast<std::size_t>(finding.code)];
 }
 
@@ -181,7 +221,8 @@ constexpr std::array needPhrases = {
 };
 
 std::string comparedText(const Compared& compared, int significant) {
-  if (const auto* quantity = std::get_if<Quantity>(&compared)) return printed(*quantity, Grouping::commas, significant);
+  if (const auto* quantity = std::get_if<Quantity>(&compared))
+    return printed(*quantity, Grouping::commas, significant);
   if (const auto* text = std::get_if<std::string>(&compared)) return *text;
   return {};
 }
@@ -193,24 +234,33 @@ std::string safeReason(const Worksheet& sheet, const Phrasebook& book) {
   if (std::holds_alternative<Quantity>(check.value) && std::holds_alternative<Quantity>(check.limit))
     significant = digitsApart(std::get<Quantity>(check.value).value, std::get<Quantity>(check.limit).value);
   const auto with = [&](PhraseId id) {
-    return say(book, id, {{"ordered", comparedText(check.value, significant)}, {"limit", comparedText(check.limit, significant)}});
+    return say(book, id,
+               {{"ordered", comparedText(check.value, significant)},
+                {"limit", comparedText(check.limit, significant)}});
   };
   switch (check.id) {
-    case CheckId::daily: return with(PhraseId::safe_daily);
-    case CheckId::period: return with(PhraseId::safe_period);
-    case CheckId::maxSingle: return with(PhraseId::safe_maxSingle);
-    case CheckId::maxDaily: return with(PhraseId::safe_maxDaily);
-    case CheckId::rate: return with(PhraseId::safe_rate);
-    default: return with(PhraseId::safe_single);  // no other check is an upper limit on the dose
+    case CheckId::daily:
+      return with(PhraseId::safe_daily);
+    case CheckId::period:
+      return with(PhraseId::safe_period);
+    case CheckId::maxSingle:
+      return with(PhraseId::safe_maxSingle);
+    case CheckId::maxDaily:
+      return with(PhraseId::safe_maxDaily);
+    case CheckId::rate:
+      return with(PhraseId::safe_rate);
+    default:
+      return with(PhraseId::safe_single);  // no other check is an upper limit on the dose
   }
 }
 
 /// Most important first: what could harm most if it went unseen.
 constexpr std::array notMadeOrder = {
-    CheckId::single,        CheckId::rate,          CheckId::daily,        CheckId::maxSingle,  CheckId::maxDaily,
-    CheckId::period,        CheckId::schedule,      CheckId::ageBand,      CheckId::weightBand, CheckId::bsaBand,
-    CheckId::route,         CheckId::concentration, CheckId::infusionTime, CheckId::infusionRate, CheckId::low,
-    CheckId::concentrationLow, CheckId::size,       CheckId::bsaCharted,
+    CheckId::single,       CheckId::rate,         CheckId::daily,    CheckId::maxSingle,
+    CheckId::maxDaily,     CheckId::period,       CheckId::schedule, CheckId::ageBand,
+    CheckId::weightBand,   CheckId::bsaBand,      CheckId::route,    CheckId::concentration,
+    CheckId::infusionTime, CheckId::infusionRate, CheckId::low,      CheckId::concentrationLow,
+    CheckId::size,         CheckId::bsaCharted,
 };
 
 const Need* firstNeed(const Worksheet& sheet) {
@@ -229,7 +279,8 @@ std::string sentence(const Refusal& refusal, const Phrasebook& book) {
 std::string sentence(const Finding& finding, const Phrasebook& book) {
   if (finding.code == FindingCode::basisDoesNotFit) return basisSentence(finding, book);
   std::vector<Filling> fillings;
-  for (const Argument& argument : finding.arguments) fillings.push_back({argument.name, printedArgument(argument)});
+  for (const Argument& argument : finding.arguments)
+    fillings.push_back({argument.name, printedArgument(argument)});
   for (Filling& filling : wordFillings(finding, book)) fillings.push_back(std::move(filling));
   return fill(book.find(phraseFor(finding), std::nullopt), fillings.data(), fillings.size());
 }
@@ -243,15 +294,21 @@ std::string sentence(const Need& need, const Phrasebook& book) {
 
 std::string verdictTitle(const Worksheet& sheet, const Phrasebook& book) {
   switch (sheet.verdict) {
-    case VerdictKind::safe: return say(book, PhraseId::title_safe);
-    case VerdictKind::ask: return say(book, PhraseId::title_ask);
-    case VerdictKind::unsafe: return say(book, PhraseId::title_unsafe);
-    case VerdictKind::notCovered: return say(book, PhraseId::title_notCovered);
-    case VerdictKind::undecided: break;
+    case VerdictKind::safe:
+      return say(book, PhraseId::title_safe);
+    case VerdictKind::ask:
+      return say(book, PhraseId::title_ask);
+    case VerdictKind::unsafe:
+      return say(book, PhraseId::title_unsafe);
+    case VerdictKind::notCovered:
+      return say(book, PhraseId::title_notCovered);
+    case VerdictKind::undecided:
+      break;
   }
   if (sheet.deciding)
-    return say(book, sheet.findings[*sheet.deciding].code == FindingCode::finishTyping ? PhraseId::title_finishTyping
-                                                                                       : PhraseId::title_undecided);
+    return say(book, sheet.findings[*sheet.deciding].code == FindingCode::finishTyping
+                         ? PhraseId::title_finishTyping
+                         : PhraseId::title_undecided);
   const Need* need = firstNeed(sheet);
   if (!need) return say(book, PhraseId::title_undecided);
   return say(book, PhraseId::title_undecidedNeed, {{"what", sentence(*need, book)}});
@@ -261,6 +318,22 @@ std::string verdictReason(const Worksheet& sheet, const Phrasebook& book) {
   if (sheet.deciding) return sentence(sheet.findings[*sheet.deciding], book);
   if (sheet.verdict == VerdictKind::safe) return safeReason(sheet, book);
   return {};
+}
+
+std::vector<const Finding*> findingsBeside(const Worksheet& sheet, bool questionsStand) {
+  const bool sizeUnusable = sheet.deciding &&
+                            sheet.findings[*sheet.deciding].code == FindingCode::sizeImplausible &&
+                            sheet.verdict == VerdictKind::undecided;
+  std::vector<const Finding*> beside;
+  for (std::size_t i = 0; i < sheet.findings.size(); ++i) {
+    const Finding& finding = sheet.findings[i];
+    const bool tooLittle = finding.code == FindingCode::belowLow || finding.code == FindingCode::belowUsual;
+    if (i == sheet.deciding || (questionsStand && finding.severity == Severity::ask) ||
+        (sizeUnusable && tooLittle))
+      continue;
+    beside.push_back(&finding);
+  }
+  return beside;
 }
 
 std::string checksNotMade(const Worksheet& sheet, const Phrasebook& book) {
@@ -286,7 +359,9 @@ std::string checkName(CheckId id, const Phrasebook& book) {
   return say(book, checkPhrases[static_cast<std::size_t>(id)]);
 }
 
-std::string whyNotText(WhyNot why, const Phrasebook& book) { return say(book, whyPhrases[static_cast<std::size_t>(why)]); }
+std::string whyNotText(WhyNot why, const Phrasebook& book) {
+  return say(book, whyPhrases[static_cast<std::size_t>(why)]);
+}
 
 std::string bandInWords(std::string_view band, const Phrasebook& book) {
   struct Sign {
@@ -313,7 +388,8 @@ std::string routeText(Route route, const Phrasebook& book) {
 }
 
 std::string filedArgument(const Argument& argument) {
-  if (const auto* quantity = std::get_if<Quantity>(&argument.value)) return filed(*quantity, argument.significant);
+  if (const auto* quantity = std::get_if<Quantity>(&argument.value))
+    return filed(*quantity, argument.significant);
   if (const auto* number = std::get_if<Number>(&argument.value)) return exactText(*number);
   return withoutThousands(std::get<std::string>(argument.value));
 }

@@ -24,14 +24,16 @@ std::string spokenFactor(const Factor& factor, const Phrasebook& book) {
   if (factor.under.isPlainOne()) return over;
   if (!isOne(factor.under.value))
     return say(book, PhraseId::say_over, {{"over", over}, {"under", spokenTerm(factor.under)}});
-  for (const Unit unit : factor.under.units) over.append(say(book, PhraseId::say_per)).append(infoOf(unit).word);
+  for (const Unit unit : factor.under.units)
+    over.append(say(book, PhraseId::say_per)).append(infoOf(unit).word);
   return over;
 }
 
 std::string spokenChain(const Chain& chain, const Phrasebook& book) {
   std::string text;
   for (const Factor& factor : chain.factors)
-    text.append(text.empty() ? std::string() : say(book, PhraseId::say_times)).append(spokenFactor(factor, book));
+    text.append(text.empty() ? std::string() : say(book, PhraseId::say_times))
+        .append(spokenFactor(factor, book));
   return chain.rooted ? say(book, PhraseId::say_root, {{"chain", text}}) : text;
 }
 
@@ -61,12 +63,15 @@ std::string spokenSolved(const Step& step, const Solved& solved, const Phraseboo
   std::string result = spokenAmount(solved.result, solved.fixedDecimals, step.lookingFor, book);
   if (step.rounding && equalsSign(step) != "=") {
     const std::string unrounded = solved.chain.rooted ? unroundedText(step) : show(solved.product.exact).text;
-    result = say(book, PhraseId::say_rounded,
-                 {{"unrounded", say(book, PhraseId::say_about, {{"amount", unrounded}})}, {"result", result}});
+    result =
+        say(book, PhraseId::say_rounded,
+            {{"unrounded", say(book, PhraseId::say_about, {{"amount", unrounded}})}, {"result", result}});
   }
   const std::string chain = spokenChain(solved.chain, book);
-  if (solved.product.pairs.empty()) return say(book, PhraseId::say_result, {{"chain", chain}, {"result", result}});
-  const std::string cancel = say(book, PhraseId::say_cancel, {{"units", cancelledUnits(solved.product.pairs)}});
+  if (solved.product.pairs.empty())
+    return say(book, PhraseId::say_result, {{"chain", chain}, {"result", result}});
+  const std::string cancel =
+      say(book, PhraseId::say_cancel, {{"units", cancelledUnits(solved.product.pairs)}});
   return say(book, PhraseId::say_resultCancel, {{"chain", chain}, {"cancel", cancel}, {"result", result}});
 }
 
@@ -75,10 +80,12 @@ std::string spokenFormula(const Step& step, const SurfaceByFormula& formula, con
     return say(book, PhraseId::say_power, {{"base", spokenTerm(base)}, {"power", exactText(exponent)}});
   };
   const std::string times = say(book, PhraseId::say_times);
-  const std::string chain = exactText(formula.factor.value) + times + power(formula.height, formula.heightPower) + times +
+  const std::string chain = exactText(formula.factor.value) + times +
+                            power(formula.height, formula.heightPower) + times +
                             power(formula.weight, formula.weightPower);
   return say(book, PhraseId::say_result,
-             {{"chain", chain}, {"result", spokenAmount(formula.result, formula.fixedDecimals, step.lookingFor, book)}});
+             {{"chain", chain},
+              {"result", spokenAmount(formula.result, formula.fixedDecimals, step.lookingFor, book)}});
 }
 
 std::string spokenSide(const Side& side, int significant, const Phrasebook& book) {
@@ -103,8 +110,10 @@ std::string spokenComparison(const Comparison& comparison, const Phrasebook& boo
 
 std::string body(const Step& step, const Phrasebook& book) {
   if (const auto* solved = std::get_if<Solved>(&step.body)) return spokenSolved(step, *solved, book);
-  if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body)) return spokenFormula(step, *formula, book);
-  if (const auto* comparison = std::get_if<Comparison>(&step.body)) return spokenComparison(*comparison, book);
+  if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body))
+    return spokenFormula(step, *formula, book);
+  if (const auto* comparison = std::get_if<Comparison>(&step.body))
+    return spokenComparison(*comparison, book);
   std::string line = measuringLine(std::get<Measuring>(step.body), book);
   if (line.ends_with('.')) line.pop_back();
   return line;

@@ -16,7 +16,33 @@ constexpr std::array questionPhrases = {
 #undef WARDCHALK_STEP
 };
 
+PhraseId limitQuestion(const std::optional<Limit>& limit, const Worksheet& sheet, PhraseId safe,
+                       PhraseId plain, PhraseId beforeMaximum) {
+  if (!callsAnythingSafe(sheet)) return plain;
+  return limit && limit->setBy != SetBy::reference ? beforeMaximum : safe;
+}
+
+/// Whether the order is given less than once a day.
+bool isRare(const Worksheet& sheet) {
+  const auto& schedule = sheet.given.order.schedule;
+  return schedule && schedule->isRepeated() && schedule->most < Number(1);
+}
+
 PhraseId questionFor(const Step& step, const Worksheet& sheet) {
+  if (step.id == StepId::limitDose)
+    return limitQuestion(sheet.limitDose, sheet, PhraseId::question_limitDose,
+                         PhraseId::question_limitDosePlain, PhraseId::question_limitDoseBeforeMaximum);
+  if (step.id == StepId::limitDay)
+    return limitQuestion(sheet.limitDay, sheet, PhraseId::question_limitDay, PhraseId::question_limitDayPlain,
+                         PhraseId::question_limitDayBeforeMaximum);
+  if (!callsAnythingSafe(sheet)) {
+    if (step.id == StepId::compareSingle) return PhraseId::question_compareSinglePlain;
+    if (step.id == StepId::compareDaily) return PhraseId::question_compareDailyPlain;
+    if (step.id == StepId::comparePeriod) return PhraseId::question_comparePeriodPlain;
+  }
+  if (step.id == StepId::orderedDay && isRare(sheet)) return PhraseId::question_orderedAnyDay;
+  if (step.id == StepId::backCheck && step.lookingFor.over == std::vector{Unit::min})
+    return PhraseId::question_backCheckTime;
   const bool solid = sheet.strength && sheet.strength->in != Unit::mL;
   if (step.id == StepId::give) {
     if (solid) return PhraseId::question_giveSolid;
@@ -37,7 +63,7 @@ bool usesConstant(const Chain& chain, std::string_view name) {
   return false;
 }
 
-std::string surfaceReason(const Step& step, const Phrasebook& book) {
+std::string surfaceReason(const Step& step, const Worksheet& sheet, const Phrasebook& book) {
   std::string what;
   if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body)) {
     what = say(book, PhraseId::reason_formula, {{"name", std::string(formula->name)}});
@@ -45,6 +71,7 @@ std::string surfaceReason(const Step& step, const Phrasebook& book) {
     const bool household = usesConstant(std::get<Solved>(step.body).chain, "mosteller-household");
     what = say(book, household ? PhraseId::reason_mostellerHousehold : PhraseId::reason_mostellerMetric);
   }
+  if (sheet.bsa && sheet.bsa->charted) return say(book, PhraseId::reason_onlyCompared, {{"what", what}});
   const int decimals = step.rounding ? step.rounding->decimals : 20;
   if (decimals == 20) return say(book, PhraseId::reason_allDigits, {{"what", what}});
   return say(book, PhraseId::reason_roundedThenUsed, {{"what", what}, {"n", std::to_string(decimals)}});
@@ -91,7 +118,8 @@ std::string comparisonReason(const Step& step, const Worksheet& sheet, const Phr
     if (stepOf(check.id) != step.id || !check.ratio) continue;
     if (check.id == CheckId::low) {
       if (sheet.given.reference.low) return say(book, PhraseId::reason_statedLow);
-      return say(book, PhraseId::reason_percentExpected, {{"percent", show(sheet.rules.askBelowPercent).text}});
+      return say(book, PhraseId::reason_percentExpected,
+                 {{"percent", show(sheet.rules.askBelowPercent).text}});
     }
     if (check.id == CheckId::bsaCharted) return {};
     return say(book, PhraseId::reason_percentOfLimit, {{"percent", percentText(*check.ratio, Number(1))}});
@@ -157,12 +185,18 @@ std::string stepTag(std::string_view id, const Worksheet& sheet, const Phraseboo
 
 }  // namespace
 
+bool callsAnythingSafe(const Worksheet& sheet) {
+  return sheet.verdict != VerdictKind::notCovered &&
+         (sheet.verdict != VerdictKind::undecided || !sheet.deciding);
+}
+
 std::string question(const Step& step, const Worksheet& sheet, const Phrasebook& book) {
   return say(book, questionFor(step, sheet));
 }
 
 std::string lookingFor(const Step& step, const Phrasebook& book) {
-  if (std::holds_alternative<Comparison>(step.body) || std::holds_alternative<Measuring>(step.body)) return {};
+  if (std::holds_alternative<Comparison>(step.body) || std::holds_alternative<Measuring>(step.body))
+    return {};
   return say(book, PhraseId::looking_for, {{"units", unitsText(step.lookingFor, Spelling::printed)}});
 }
 
@@ -170,11 +204,18 @@ std::string reason(const Step& step, const Worksheet& sheet, const Phrasebook& b
   if (std::holds_alternative<Comparison>(step.body)) return comparisonReason(step, sheet, book);
   if (const auto* measuring = std::get_if<Measuring>(&step.body)) return measuringReason(*measuring, book);
   switch (step.id) {
-    case StepId::bsa: return surfaceReason(step, book);
-    case StepId::weight: return weightReason(step, book);
-    case StepId::strength: return say(book, PhraseId::reason_contentOverVolume);
-    case StepId::give: return giveReason(step, book);
-    default: return doseReason(step, book);  // limits and ordered doses
+    case StepId::bsa:
+      return surfaceReason(step, sheet, book);
+    case StepId::weight:
+      return weightReason(step, book);
+    case StepId::strength:
+      return say(book, PhraseId::reason_contentOverVolume);
+    case StepId::give:
+      return giveReason(step, book);
+    case StepId::orderedDay:
+      return isRare(sheet) ? say(book, PhraseId::reason_oneInAnyDay) : doseReason(step, book);
+    default:
+      return doseReason(step, book);  // limits and ordered doses
   }
 }
 
@@ -212,10 +253,16 @@ std::string unroundedText(const Step& step) {
 std::string equalsSign(const Step& step) {
   if (const auto* solved = std::get_if<Solved>(&step.body)) {
     const Number& exact = solved->product.exact;
-    const bool same = solved->chain.rooted ? solved->result * solved->result == exact : solved->result == exact;
+    const bool same =
+        solved->chain.rooted ? solved->result * solved->result == exact : solved->result == exact;
     return same ? "=" : "≈";
   }
   return "≈";
+}
+
+std::string sideChainText(const Side& side, const Phrasebook& book) {
+  if (!side.text.empty() || !side.chain) return sideText(side);
+  return amountText(side.term.value, -1, cancel(*side.chain).left, book);
 }
 
 std::string sideText(const Side& side, int significant) {
@@ -237,33 +284,78 @@ bool isBand(const Side& side) {
 std::string relationSign(const Comparison& comparison, const Phrasebook& book) {
   if (isBand(comparison.right)) return {};
   switch (comparison.relation) {
-    case Relation::atMost: return "≤";
-    case Relation::atLeast: return "≥";
-    case Relation::inside: return say(book, PhraseId::relation_inside);
-    case Relation::same: return say(book, PhraseId::relation_same);
+    case Relation::atMost:
+      return "≤";
+    case Relation::atLeast:
+      return "≥";
+    case Relation::inside:
+      return say(book, PhraseId::relation_inside);
+    case Relation::same:
+      return say(book, PhraseId::relation_same);
   }
   return {};
 }
 
+namespace {
+
+/// By decimals, with no mark of a syringe meant.
+std::string decimalsLine(const Measuring& measuring, const Phrasebook& book) {
+  const auto amount = [&](const Number& value) { return givenText({value, measuring.exact.unit}); };
+  const std::string exact = amount(measuring.exact.value);
+  if (*measuring.measured == measuring.exact.value)
+    return say(book, PhraseId::measure_exactly, {{"exact", exact}});
+  const std::string nearer = measuring.passedOver ? amount(*measuring.passedOver) : std::string();
+  return say(book, measuring.passedOver ? PhraseId::measure_decimalsAway : PhraseId::measure_decimals,
+             {{"exact", exact},
+              {"step", amount(measuring.step)},
+              {"measured", amount(*measuring.measured)},
+              {"nearer", nearer}});
+}
+
+}  // namespace
+
+std::string givenText(const Quantity& amount) {
+  struct Part {
+    int fourths;
+    std::string_view sign;
+  };
+  const Number whole = amount.value.floor();
+  if (dimensionOf(amount.unit) == Dimension::tablets)
+    for (const Part& part : {Part{1, "¼"}, Part{2, "½"}, Part{3, "¾"}})
+      if (amount.value - whole == Number::ratio(part.fourths, 4))
+        return (whole.isZero() ? std::string() : show(whole, Grouping::commas).text)
+            .append(part.sign)
+            .append(" ")
+            .append(whole.isZero() ? infoOf(amount.unit).one : infoOf(amount.unit).many);
+  return printed(amount);
+}
+
 std::string measuringLine(const Measuring& measuring, const Phrasebook& book) {
   const Unit unit = measuring.exact.unit;
-  const auto amount = [unit](const Number& value) { return printed(Quantity{value, unit}); };
-  const std::string exact = printed(measuring.exact);
+  const auto amount = [unit](const Number& value) { return givenText({value, unit}); };
+  const std::string exact = amount(measuring.exact.value);
   if (!measuring.measured)
     return say(book, PhraseId::measure_none,
                {{"exact", exact}, {"below", amount(measuring.below)}, {"above", amount(measuring.above)}});
   const std::string measured = amount(*measuring.measured);
-  if (unit != Unit::mL || !measuring.syringe || measuring.byDecimals) {
-    if (*measuring.measured == measuring.exact.value) return say(book, PhraseId::measure_exactly, {{"exact", exact}});
-    return say(book, PhraseId::measure_decimals, {{"exact", exact}, {"step", amount(measuring.step)}, {"measured", measured}});
-  }
+  if (unit != Unit::mL || !measuring.syringe) return decimalsLine(measuring, book);
   const std::string holds = amount(measuring.syringe->holdsMl);
   const std::string marks = amount(measuring.syringe->marksMl);
+  if (measuring.byDecimals && !measuring.onMark)
+    return say(book, PhraseId::measure_betweenMarks,
+               {{"line", decimalsLine(measuring, book)}, {"holds", holds}, {"marks", marks}});
+  if (measuring.byDecimals) return decimalsLine(measuring, book);
   if (*measuring.measured == measuring.exact.value)
     return say(book, PhraseId::measure_onMark, {{"exact", exact}, {"holds", holds}, {"marks", marks}});
-  return say(book, PhraseId::measure_toMark,
-             {{"exact", exact}, {"below", amount(measuring.below)}, {"above", amount(measuring.above)},
-              {"holds", holds}, {"marks", marks}, {"measured", measured}});
+  const std::string nearer = measuring.passedOver ? amount(*measuring.passedOver) : std::string();
+  return say(book, measuring.passedOver ? PhraseId::measure_toMarkAway : PhraseId::measure_toMark,
+             {{"exact", exact},
+              {"below", amount(measuring.below)},
+              {"above", amount(measuring.above)},
+              {"holds", holds},
+              {"marks", marks},
+              {"measured", measured},
+              {"nearer", nearer}});
 }
 
 std::string factorLine(const Factor& factor) {
@@ -271,7 +363,8 @@ std::string factorLine(const Factor& factor) {
   if (!factor.over.units.empty()) over.append(" ").append(unitsBeside(factor.over.value, factor.over.units));
   if (factor.under.isPlainOne()) return over;
   const std::string units = unitsText(factor.under.units, Spelling::printed);
-  if (factor.under.value == Number(1)) return over + "/" + (factor.under.units.size() > 1 ? "(" + units + ")" : units);
+  if (factor.under.value == Number(1))
+    return over + "/" + (factor.under.units.size() > 1 ? "(" + units + ")" : units);
   std::string under = valueText(factor.under);
   if (!units.empty()) under.append(" ").append(unitsBeside(factor.under.value, factor.under.units));
   return over + "/" + (factor.under.units.size() > 1 ? "(" + under + ")" : under);
@@ -279,25 +372,33 @@ std::string factorLine(const Factor& factor) {
 
 std::string chainLine(const Chain& chain) {
   std::string line;
-  for (const Factor& factor : chain.factors) line.append(line.empty() ? "" : " × ").append(factorLine(factor));
+  for (const Factor& factor : chain.factors)
+    line.append(line.empty() ? "" : " × ").append(factorLine(factor));
   return chain.rooted ? "√(" + line + ")" : line;
 }
 
 std::string sumLine(const Sum& sum, Grouping grouping) {
-  const bool sameUnit = sum.parts.front().unit == sum.parts.back().unit;
   std::string line;
-  for (const Quantity& part : sum.parts) line.append(line.empty() ? "" : sameUnit ? " + " : " ").append(printed(part, grouping));
+  for (const Quantity& part : sum.parts) {
+    line.append(line.empty() ? "" : " + ").append(printed(part, grouping));
+    for (const Factor& factor : conversionFactors(part.unit, sum.total.unit, Pounds::exact))
+      line.append(" × ").append(factorLine(factor));
+  }
   return line + " = " + printed(sum.total, grouping);
 }
 
 std::string tag(const Origin& origin, const Worksheet& sheet, const Phrasebook& book) {
   switch (origin.kind) {
-    case Origin::Kind::none: return {};
-    case Origin::Kind::field: return fieldTag(origin.name, book);
-    case Origin::Kind::step: return stepTag(origin.name, sheet, book);
+    case Origin::Kind::none:
+      return {};
+    case Origin::Kind::field:
+      return fieldTag(origin.name, book);
+    case Origin::Kind::step:
+      return stepTag(origin.name, sheet, book);
     case Origin::Kind::constant:
       return say(book, origin.name.starts_with("mosteller") ? PhraseId::tag_formula : PhraseId::tag_constant);
-    case Origin::Kind::rule: return say(book, PhraseId::tag_rule);
+    case Origin::Kind::rule:
+      return say(book, PhraseId::tag_rule);
   }
   return {};
 }

@@ -11,6 +11,10 @@ namespace wardchalk {
 /// The question a step answers: "How much is that from this bottle?"
 [[nodiscard]] std::string question(const Step& step, const Worksheet& sheet, const Phrasebook& book);
 
+/// Whether the working may call anything safe: not where the reference does not serve this child, nor where a
+/// size cannot be used.
+[[nodiscard]] bool callsAnythingSafe(const Worksheet& sheet);
+
 /// "looking for mg/dose"; empty for a comparison or a measurement.
 [[nodiscard]] std::string lookingFor(const Step& step, const Phrasebook& book);
 
@@ -27,18 +31,24 @@ namespace wardchalk {
 [[nodiscard]] std::string equalsSign(const Step& step);
 
 /// An amount with what it is per: "84 mg in one dose", "160 mg in 24 h", "40 mg/mL".
-[[nodiscard]] std::string amountText(const Number& value, int fixedDecimals, const Units& units, const Phrasebook& book);
+[[nodiscard]] std::string amountText(const Number& value, int fixedDecimals, const Units& units,
+                                     const Phrasebook& book);
 
 /// A factor in one line: "120 mg/(m²·dose)", "5 mL/120 mg".
 [[nodiscard]] std::string factorLine(const Factor& factor);
 /// A chain in one line: "120 mg/(m²·dose) × 0.70 m²".
 [[nodiscard]] std::string chainLine(const Chain& chain);
-/// Parts put together: "3 ft 5 in = 41 in", "4.8 mL + 0.2 mL = 5 mL".
+/// Parts put together: "3 ft × 12 in/ft + 5 in = 41 in", "4.8 mL + 0.2 mL = 5 mL".
 [[nodiscard]] std::string sumLine(const Sum& sum, Grouping grouping = Grouping::commas);
 /// One side of a comparison in one line, without its chain: "80 mg", "every 12 h".
 [[nodiscard]] std::string sideText(const Side& side, int significant = 4);
-/// "≤", "≥", "lies within", "is the same as" for the eye; empty before a band, which brings its own signs.
+/// What the chain beside a side comes to, with what it is per: "87.5 mg in a week".
+[[nodiscard]] std::string sideChainText(const Side& side, const Phrasebook& book);
+/// "≤", "≥", "agrees with", "is the same as" for the eye; empty before a band, which brings its own signs.
 [[nodiscard]] std::string relationSign(const Comparison& comparison, const Phrasebook& book);
+/// An amount as it is given: "3.2 mL", "2½ tablets" (a fraction of a tablet as a fraction, so that no point
+/// is lost).
+[[nodiscard]] std::string givenText(const Quantity& amount);
 /// What can be measured, in a sentence.
 [[nodiscard]] std::string measuringLine(const Measuring& measuring, const Phrasebook& book);
 

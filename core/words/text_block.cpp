@@ -20,8 +20,8 @@ std::string centred(const std::string& text, std::size_t width) {
 }  // namespace
 
 std::size_t columns(std::string_view text) {
-  return static_cast<std::size_t>(
-      std::count_if(text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
+  return static_cast<std::size_t>(std::count_if(
+      text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
 }
 
 TextBlock TextBlock::fraction(const std::string& over, const std::string& under) {

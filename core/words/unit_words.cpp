@@ -63,8 +63,10 @@ std::string valueText(const Number& value, int fixedDecimals) {
 std::string valueText(const Term& term) {
   // What was entered, and a constant, stand with all their digits: they are no results to be shortened.
   const Origin::Kind kind = term.origin.kind;
-  const bool given = kind == Origin::Kind::field || kind == Origin::Kind::constant || kind == Origin::Kind::rule;
-  if (given && term.fixedDecimals < 0 && !term.value.endsWithin(4) && term.value.endsWithin(40)) return exactText(term.value);
+  const bool given =
+      kind == Origin::Kind::field || kind == Origin::Kind::constant || kind == Origin::Kind::rule;
+  if (given && term.fixedDecimals < 0 && !term.value.endsWithin(4) && term.value.endsWithin(40))
+    return exactText(term.value);
   return valueText(term.value, term.fixedDecimals);
 }
 
@@ -74,7 +76,8 @@ std::string spoken(const std::vector<Unit>& units, bool many) {
     std::size_t end = i;
     while (end < units.size() && units[end] == units[i]) ++end;
     const bool last = end == units.size();
-    text.append(text.empty() ? "" : " ").append(many && last ? infoOf(units[i]).words : infoOf(units[i]).word);
+    text.append(text.empty() ? "" : " ")
+        .append(many && last ? infoOf(units[i]).words : infoOf(units[i]).word);
     if (end - i == 2) text.append(" squared");
     if (end - i > 2) text.append(" to the power ").append(std::to_string(end - i));
     i = end;

@@ -105,22 +105,23 @@ std::string resultText(const Step& step, const Solved& solved, const Phrasebook&
 
 std::string formulaLine(const SurfaceByFormula& formula) {
   const auto power = [](const Term& term, const Number& exponent) {
-    return "(" + valueText(term) + " " + unitsText(term.units, Spelling::printed) + ")^" + exactText(exponent);
+    return "(" + valueText(term) + " " + unitsText(term.units, Spelling::printed) + ")^" +
+           exactText(exponent);
   };
   return exactText(formula.factor.value) + " × " + power(formula.height, formula.heightPower) + " × " +
          power(formula.weight, formula.weightPower);
 }
 
-void writeSideChain(std::string& out, const Side& side) {
+void writeSideChain(std::string& out, const Side& side, const Phrasebook& book) {
   if (!side.chain) return;
-  const std::string result = sideText(side);
+  const std::string result = sideChainText(side, book);
   const bool exact = !result.starts_with("≈");  // "=" stands only where it is exact
   out.append(indent).append(chainLine(*side.chain)).append(exact ? " = " : " ").append(result).append("\n");
 }
 
 void writeComparison(std::string& out, const Comparison& comparison, const Phrasebook& book) {
-  writeSideChain(out, comparison.left);
-  writeSideChain(out, comparison.right);
+  writeSideChain(out, comparison.left, book);
+  writeSideChain(out, comparison.right, book);
   const int significant = digitsApart(comparison.left.term.value, comparison.right.term.value);
   const std::string truth = say(book, comparison.holds ? PhraseId::truth_true : PhraseId::truth_false);
   const std::string sign = relationSign(comparison, book);
@@ -134,7 +135,11 @@ void writeBody(std::string& out, const Step& step, const Phrasebook& book) {
   if (const auto* solved = std::get_if<Solved>(&step.body)) {
     writeChain(out, solved->chain, solved->product, resultText(step, *solved, book));
   } else if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body)) {
-    out.append(indent).append(formulaLine(*formula)).append(" ≈ ").append(unroundedText(step)).append(" m², rounded to ");
+    out.append(indent)
+        .append(formulaLine(*formula))
+        .append(" ≈ ")
+        .append(unroundedText(step))
+        .append(" m², rounded to ");
     out.append(conclusion(step, book)).append("\n");
   } else if (const auto* comparison = std::get_if<Comparison>(&step.body)) {
     writeComparison(out, *comparison, book);
@@ -151,7 +156,8 @@ void writeAmount(std::string& out, const Worksheet& sheet, const Phrasebook& boo
   const AmountWords words = amountWords(sheet, book);
   if (!words.asks.empty()) {
     out.append(say(book, PhraseId::heading_questions)).append("\n");
-    for (const std::string& ask : words.asks) out.append(wrapped(ask, pageWidth, "  [ ] ", "      ")).append("\n");
+    for (const std::string& ask : words.asks)
+      out.append(wrapped(ask, pageWidth, "  [ ] ", "      ")).append("\n");
     if (!words.measure.empty()) writeLine(out, say(book, PhraseId::amount_afterAsking));
   }
   writeLine(out, words.none);
@@ -165,19 +171,18 @@ void writeAmount(std::string& out, const Worksheet& sheet, const Phrasebook& boo
 
 void writeNotes(std::string& out, const Worksheet& sheet, const Phrasebook& book) {
   bool first = true;
-  for (std::size_t i = 0; i < sheet.findings.size(); ++i) {
-    const bool asked = sheet.verdict == VerdictKind::ask && sheet.findings[i].severity == Severity::ask;
-    if (i == sheet.deciding || asked) continue;
+  for (const Finding* finding : findingsBeside(sheet, sheet.verdict == VerdictKind::ask)) {
     if (first) out.append(say(book, PhraseId::heading_findings)).append("\n");
     first = false;
-    out.append(wrapped(sentence(sheet.findings[i], book), pageWidth, "  - ", "    ")).append("\n");
+    out.append(wrapped(sentence(*finding, book), pageWidth, "  - ", "    ")).append("\n");
   }
   if (!first) out.append("\n");
 }
 
 bool hasCancellation(const Worksheet& sheet) {
   for (const Step& step : sheet.steps)
-    if (const auto* solved = std::get_if<Solved>(&step.body); solved && !solved->product.pairs.empty()) return true;
+    if (const auto* solved = std::get_if<Solved>(&step.body); solved && !solved->product.pairs.empty())
+      return true;
   return false;
 }
 

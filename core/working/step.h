@@ -14,7 +14,8 @@
 
 namespace wardchalk {
 
-/// A chain worked out. `result` is what later steps use: the product (or its root), rounded where a rule says so.
+/// A chain worked out. `result` is what later steps use: the product (or its root), rounded where a rule says
+/// so.
 struct Solved {
   Chain chain;
   Product product;
@@ -59,12 +60,14 @@ struct Comparison {
 /// What can really be measured of an exact amount.
 struct Measuring {
   Quantity exact;
-  std::optional<Number> measured;     ///< none: no mark keeps every check
-  std::optional<Syringe> syringe;     ///< none: tablets, or no device follows from the route
-  int syringes = 0;                   ///< how many of them
-  Number step;                        ///< distance between neighbouring measurable amounts
-  Number below, above;                ///< the two neighbours; equal to `exact` when it lies on a mark
-  bool byDecimals = false;            ///< the step comes from the house decimals and not from the device
+  std::optional<Number> measured;    ///< none: no mark keeps every check
+  std::optional<Syringe> syringe;    ///< none: tablets, or no device follows from the route
+  int syringes = 0;                  ///< how many of them
+  Number step;                       ///< distance between neighbouring measurable amounts
+  Number below, above;               ///< the two neighbours; equal to `exact` when it lies on a mark
+  bool byDecimals = false;           ///< the step comes from the house decimals and not from the device
+  bool onMark = true;                ///< the syringe has a mark there
+  std::optional<Number> passedOver;  ///< the nearer neighbour, when it would not keep every check
   friend bool operator==(const Measuring&, const Measuring&) = default;
 };
 

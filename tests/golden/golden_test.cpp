@@ -10,56 +10,29 @@
 #include <vector>
 
 #include "core/check/work_out.h"
-#include "core/record/case_file.h"
-#include "core/record/rules_file.h"
 #include "core/record/text_file.h"
 #include "core/record/worksheet_file.h"
 #include "core/words/working_text.h"
+#include "tests/support/golden_cases.h"
 
-// Each case in tests/golden/cases has its expected working as text and its expected worksheet as JSON beside it. They
-// are reviewed like code. To write them anew on purpose: WARDCHALK_UPDATE_GOLDEN=1 core_golden_test; the run then fails,
-// so that no build passes by rewriting what it was to be held against.
+// Each case in tests/golden/cases has its expected working as text and its expected worksheet as JSON beside
+// it. They are reviewed like code. To write them anew on purpose: WARDCHALK_UPDATE_GOLDEN=1 core_golden_test;
+// the run then fails, so that no build passes by rewriting what it was to be held against.
 
 namespace wardchalk {
 namespace {
 
 namespace fs = std::filesystem;
-const fs::path folder = fs::path(WARDCHALK_SOURCE_DIR) / "tests/golden/cases";
-
-struct Golden {
-  std::string name;
-};
-void PrintTo(const Golden& golden, std::ostream* out) { *out << golden.name; }
-
-std::vector<Golden> goldens() {
-  std::vector<Golden> found;
-  for (const auto& file : fs::directory_iterator(folder)) {
-    const std::string name = file.path().filename().string();
-    const std::size_t end = name.find(".case.json");
-    if (end != std::string::npos) found.push_back({name.substr(0, end)});
-  }
-  std::sort(found.begin(), found.end(), [](const Golden& a, const Golden& b) { return a.name < b.name; });
-  return found;
-}
+using test::GoldenCase;
+using test::goldenCases;
+using test::goldenFolder;
 
 std::string slurp(const fs::path& path) {
   const Result<std::string> text = readTextFile(path);
   return text ? *text : std::string();
 }
 
-HouseRules rulesFor(const std::string& name) {
-  const fs::path file = folder / (name + ".rules.json");
-  if (!fs::exists(file)) return exactRules();
-  const Result<HouseRules> rules = readRules(slurp(file));
-  EXPECT_TRUE(rules) << name;
-  return rules ? *rules : exactRules();
-}
-
-Worksheet worksheetOf(const std::string& name) {
-  const Result<Case> inputs = readCase(slurp(folder / (name + ".case.json")));
-  EXPECT_TRUE(inputs) << name;
-  return workOut(inputs ? *inputs : Case{}, rulesFor(name));
-}
+Worksheet worksheetOf(const GoldenCase& golden) { return workOut(golden.given, golden.rules); }
 
 /// The first line in which two texts differ, for a message that can be read.
 std::string firstDifference(const std::string& expected, const std::string& actual) {
@@ -91,27 +64,30 @@ std::string broken(const std::string& json) {
     const char c = json[i];
     if (c == '"' && json[i - 1] != '\\') inText = !inText;
     out.push_back(c);
-    if (!inText && (c == ',' || c == '[') && json[i + 1] == '{') out.push_back('\n');
-    else if (!inText && c == ',' && json[i + 1] == '"' && json.compare(i + 1, 6, "\"check") == 0) out.push_back('\n');
+    if (!inText && (c == ',' || c == '[') && json[i + 1] == '{')
+      out.push_back('\n');
+    else if (!inText && c == ',' && json[i + 1] == '"' && json.compare(i + 1, 6, "\"check") == 0)
+      out.push_back('\n');
   }
   return out + "\n";
 }
 
-class GoldenTest : public ::testing::TestWithParam<Golden> {};
+class GoldenTest : public ::testing::TestWithParam<GoldenCase> {};
 
 TEST_P(GoldenTest, WritesTheExpectedWorking) {
-  const std::string& name = GetParam().name;
-  compareWithFile(folder / (name + ".txt"), workingText(worksheetOf(name), englishPhrases()));
+  const GoldenCase& golden = GetParam();
+  compareWithFile(goldenFolder() / (golden.name + ".txt"),
+                  workingText(worksheetOf(golden), englishPhrases()));
 }
 
 TEST_P(GoldenTest, WritesTheExpectedWorksheet) {
-  const std::string& name = GetParam().name;
+  const GoldenCase& golden = GetParam();
   std::string json;
-  writeWorksheet(json, worksheetOf(name), WorksheetExtent::whole);
-  compareWithFile(folder / (name + ".json"), broken(json));
+  writeWorksheet(json, worksheetOf(golden), WorksheetExtent::whole);
+  compareWithFile(goldenFolder() / (golden.name + ".json"), broken(json));
 }
 
-INSTANTIATE_TEST_SUITE_P(All, GoldenTest, ::testing::ValuesIn(goldens()), [](const auto& instance) {
+INSTANTIATE_TEST_SUITE_P(All, GoldenTest, ::testing::ValuesIn(goldenCases()), [](const auto& instance) {
   std::string name = instance.param.name;
   std::replace(name.begin(), name.end(), '-', '_');
   return name;
@@ -121,10 +97,11 @@ TEST(GoldenCases, ReachEveryVerdictBasisAndStock) {
   std::set<VerdictKind> verdicts;
   std::set<std::pair<PerSize, PerTime>> bases;
   std::set<StockKind> stocks;
-  for (const Golden& golden : goldens()) {
-    const Worksheet sheet = worksheetOf(golden.name);
+  for (const GoldenCase& golden : goldenCases()) {
+    const Worksheet sheet = worksheetOf(golden);
     verdicts.insert(sheet.verdict);
-    if (sheet.given.reference.high) bases.insert({sheet.given.reference.high->perSize, sheet.given.reference.high->perTime});
+    if (sheet.given.reference.high)
+      bases.insert({sheet.given.reference.high->perSize, sheet.given.reference.high->perTime});
     if (sheet.given.stock.kind) stocks.insert(*sheet.given.stock.kind);
   }
   EXPECT_EQ(verdicts.size(), 5U);
@@ -137,12 +114,12 @@ TEST(GoldenCases, ReachEveryVerdictBasisAndStock) {
 
 TEST(GoldenCases, ReachAtLeastHalfOfTheFindingCodes) {
   std::set<FindingCode> codes;
-  for (const Golden& golden : goldens())
-    for (const Finding& finding : worksheetOf(golden.name).findings) codes.insert(finding.code);
+  for (const GoldenCase& golden : goldenCases())
+    for (const Finding& finding : worksheetOf(golden).findings) codes.insert(finding.code);
   EXPECT_GE(codes.size() * 2, findingIds.size()) << codes.size() << " of " << findingIds.size();
 }
 
-TEST(GoldenCases, AreAtLeastTwenty) { EXPECT_GE(goldens().size(), 20U); }
+TEST(GoldenCases, AreAtLeastTwenty) { EXPECT_GE(goldenCases().size(), 20U); }
 
 }  // namespace
 }  // namespace wardchalk

@@ -8,6 +8,7 @@
 #include <QLineEdit>
 #include <QPainter>
 #include <QSignalBlocker>
+#include <QStyleOptionButton>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -21,6 +22,7 @@ namespace {
 
 constexpr int boxHeight = 32;
 constexpr int gap = 4;
+constexpr int unitArrow = 36;  // of a choice box beside its words, with its edges
 
 QString fromView(std::string_view text) {
   return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
@@ -189,6 +191,9 @@ void FieldEdit::showSecond() {
   const std::string in = secondUnit_ ? secondUnit_->chosen() : std::string();
   const bool wanted = between_ ? in != "tablet" && in != "capsule" : !smallerUnit(unit_->chosen()).empty();
   second_->setVisible(wanted || !second_->text().isEmpty());
+  // two units in one box need their whole words: "year + month"
+  if (!between_)
+    unit_->setMinimumWidth(wanted ? fontMetrics().horizontalAdvance(unit_->currentText()) + unitArrow : 0);
 }
 
 /// Whether the quiet line has its place also while it is empty, so that nothing moves while one types.
@@ -335,8 +340,15 @@ void FieldEdit::paintEvent(QPaintEvent*) {
   }
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setPen(inks[Ink::quiet]);
+  const auto edge = [&](const QRect& box) {
+    painter.drawRoundedRect(QRectF(box).adjusted(-0.5, -0.5, 0.5, 0.5), 3, 3);
+  };
   for (const QWidget* stop : stops())
-    if (stop != flag_) painter.drawRoundedRect(QRectF(stop->geometry()).adjusted(-0.5, -0.5, 0.5, 0.5), 3, 3);
+    if (stop != flag_) edge(stop->geometry());
+  if (!flag_) return;
+  QStyleOptionButton option;
+  option.initFrom(flag_);
+  edge(flag_->style()->subElementRect(QStyle::SE_CheckBoxIndicator, &option, flag_).translated(flag_->pos()));
 }
 
 }  // namespace wardchalk::ui

@@ -22,9 +22,12 @@ FocusRing::FocusRing(QWidget* ground) : QWidget(ground) {
 }
 
 void FocusRing::follow(QWidget* focused) {
-  if (target_) target_->removeEventFilter(this);
+  for (QWidget* one = target_; one && one != parentWidget(); one = one->parentWidget())
+    one->removeEventFilter(this);
   target_ = focused && parentWidget()->isAncestorOf(focused) ? focused : nullptr;
-  if (target_) target_->installEventFilter(this);
+  // the box moves with the field and the group that hold it
+  for (QWidget* one = target_; one && one != parentWidget(); one = one->parentWidget())
+    one->installEventFilter(this);
   place();
 }
 

@@ -43,7 +43,7 @@ Form::Form(CaseEditor& editor, const HouseRules& rules, const Phrasebook& book, 
 
 void Form::build(const Phrasebook& book) {
   auto* column = new QVBoxLayout(page_);
-  column->setContentsMargins(16, 0, 16, 8);
+  column->setContentsMargins(16, 4, 16, 4);
   column->setSpacing(4);
   for (const FieldGroup id : {FieldGroup::child, FieldGroup::order, FieldGroup::reference, FieldGroup::stock,
                               FieldGroup::infusion}) {
@@ -113,7 +113,7 @@ void Form::orderTabs() {
 bool Form::isInView(const FormGroup& group, const FieldEdit& field) const {
   const FieldSpec& spec = field.spec();
   if (spec.inView == InView::always || group.isUnfolded()) return true;
-  if (editor_.draft().state(spec.path) != FieldState::empty) return true;
+  if (editor_.draft().state(spec.path) != FieldState::empty || wanted_.contains(field.path())) return true;
   const QWidget* focused = QApplication::focusWidget();
   if (focused && field.isAncestorOf(focused)) return true;
   const std::string& kind = editor_.draft().boxes(path::stockKind).text;
@@ -189,6 +189,12 @@ void Form::focusField(const QString& path) {
     for (FormGroup* group : std::as_const(groups_))
       if (group->fields().contains(wanted)) group->setUnfolded(true);
   wanted->focusFirst();
+}
+
+void Form::setWanted(const QStringList& paths) {
+  if (paths == wanted_) return;
+  wanted_ = paths;
+  refresh();
 }
 
 void Form::focusLast() { focusField(last_.isEmpty() ? inView().first()->path() : last_); }

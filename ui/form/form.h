@@ -29,6 +29,9 @@ class Form : public QScrollArea {
   /// Marks the field that a number of the working came from; no path marks none.
   void light(const QString& path);
 
+  /// Brings the fields that the worksheet waits for into view, folded or not. It moves no keyboard focus.
+  void setWanted(const QStringList& paths);
+
   void showUnitSystem(UnitSystem system);
   [[nodiscard]] bool isUnfolded() const;
   void setUnfolded(bool unfolded);
@@ -57,6 +60,7 @@ class Form : public QScrollArea {
   QList<FormGroup*> groups_;
   QHash<QString, FieldEdit*> fields_;
   ChoiceBox* unitSystem_ = nullptr;
+  QStringList wanted_;
   QString last_;
 };
 

@@ -52,6 +52,7 @@ void FormGroup::addToHeading(QWidget* label, QWidget* control) {
   const int at = heading_->indexOf(more_);
   heading_->insertWidget(at, control);
   heading_->insertWidget(at, label);
+  headingControl_ = control;
 }
 
 void FormGroup::setUnfolded(bool unfolded) {
@@ -119,6 +120,11 @@ void FormGroup::paintEvent(QPaintEvent*) {
   painter.setPen(boardPalette(schemeFor(palette()))[Ink::line]);
   painter.setOpacity(0.35);  // a rule between papers; says nothing by itself
   painter.drawLine(0, headingHeight - 1, width(), headingHeight - 1);
+  if (!headingControl_) return;
+  painter.setOpacity(1);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(boardPalette(schemeFor(palette()))[Ink::quiet]);
+  painter.drawRoundedRect(QRectF(headingControl_->geometry()).adjusted(-0.5, -0.5, 0.5, 0.5), 3, 3);
 }
 
 }  // namespace wardchalk::ui

@@ -50,6 +50,7 @@ class FormGroup : public QWidget {
   QHBoxLayout* heading_;
   QToolButton* more_;
   QVBoxLayout* rows_;
+  QWidget* headingControl_ = nullptr;
   QList<FieldEdit*> fields_;
   QList<std::pair<FieldEdit*, int>> arranged_;  // with the columns each took
   bool unfolded_ = false;

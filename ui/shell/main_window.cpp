@@ -12,6 +12,7 @@
 #include <algorithm>
 
 #include "core/check/work_out.h"
+#include "core/medicine/paths.h"
 #include "core/words/sentences.h"
 #include "core/words/working_text.h"
 #include "ui/form/field_table.h"
@@ -20,6 +21,7 @@
 #include "ui/shell/caution_bar.h"
 #include "ui/shell/help_texts.h"
 #include "ui/working/flag_widget.h"
+#include "ui/working/text.h"
 #include "ui/working/working_pane.h"
 
 namespace wardchalk::ui {
@@ -34,6 +36,14 @@ constexpr int zoomStep = 10;
 QString draggedFile(const QMimeData* data) {
   const QList<QUrl> urls = data->urls();
   return urls.size() == 1 ? urls.first().toLocalFile() : QString();
+}
+
+/// What the worksheet waits for: its needs, and the nurse's word for a size that is hardly possible.
+QStringList wantedFields(const Worksheet& sheet) {
+  QStringList paths;
+  for (const Need& need : sheet.needs) paths << fromCore(need.path);
+  if (sheet.finding(FindingCode::sizeImplausible)) paths << fromCore(path::sizeConfirmed);
+  return paths;
 }
 
 }  // namespace
@@ -139,6 +149,7 @@ void MainWindow::connectSides() {
 void MainWindow::workAgain() {
   const CaseDraft& draft = editor_.draft();
   sheet_ = workOut(draft.toCase(), rules_, draft.pendingPath());
+  form_->setWanted(draft.isEmpty() ? QStringList() : wantedFields(sheet_));
   if (draft.isEmpty())
     pane_->showEmpty();
   else

@@ -11,7 +11,7 @@ namespace wardchalk::ui {
 
 AmountWidget::AmountWidget(QWidget* parent, const Phrasebook& book)
     : QWidget(parent), book_(book), questions_(new QuestionList(this, book)), text_(new AmountText(this)) {
-  connect(questions_, &QuestionList::ticked, this, [this] {
+  connect(questions_, &QuestionList::answered, this, [this] {
     refresh();
     Q_EMIT changed();
   });
@@ -42,7 +42,7 @@ QList<QWidget*> AmountWidget::focusOrder() const { return questions_->focusOrder
 void AmountWidget::refresh() {
   AmountText::Content content{words_, {}, {}};
   const auto count = static_cast<long>(words_.asks.size());
-  if (count > 0 && !questions_->allTicked())
+  if (count > 0 && !questions_->allAnswered())
     content.before = held(say(book_, PhraseId::ask_before, {{"n", std::to_string(count)}}, count));
   else if (count > 0)
     content.done = held(say(book_, PhraseId::ask_done));

@@ -58,21 +58,24 @@ void QuestionList::addRow(const QString& question) {
   grid_->addWidget(row.tick, at, 0, Qt::AlignTop);
   grid_->addWidget(row.question, at, 1, Qt::AlignVCenter);
   grid_->addWidget(row.whom, at, 2, Qt::AlignTop);
-  connect(row.tick, &QCheckBox::toggled, this, &QuestionList::ticked);
+  connect(row.tick, &QCheckBox::toggled, this, &QuestionList::answered);
+  connect(row.whom, &QComboBox::currentIndexChanged, this, &QuestionList::answered);
   rows_.push_back(row);
 }
 
 void QuestionList::voidTicks() {
   for (const Row& row : rows_) {
-    const QSignalBlocker quiet(row.tick);
+    const QSignalBlocker quietTick(row.tick);
+    const QSignalBlocker quietWhom(row.whom);
     row.tick->setChecked(false);
     row.whom->setCurrentIndex(-1);
   }
-  Q_EMIT ticked();
+  Q_EMIT answered();
 }
 
-bool QuestionList::allTicked() const {
-  return std::all_of(rows_.begin(), rows_.end(), [](const Row& row) { return row.tick->isChecked(); });
+bool QuestionList::allAnswered() const {
+  return std::all_of(rows_.begin(), rows_.end(),
+                     [](const Row& row) { return row.tick->isChecked() && row.whom->currentIndex() >= 0; });
 }
 
 void QuestionList::style(const Row& row) const {

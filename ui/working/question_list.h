@@ -27,7 +27,7 @@ class QuestionList : public QWidget {
   void voidTicks();
 
   [[nodiscard]] bool isEmpty() const { return rows_.empty(); }
-  [[nodiscard]] bool allTicked() const;
+  [[nodiscard]] bool allAnswered() const;
 
   /// What takes the keyboard, in reading order.
   [[nodiscard]] QList<QWidget*> focusOrder() const;
@@ -36,7 +36,7 @@ class QuestionList : public QWidget {
   void setScheme(Scheme scheme);
 
  Q_SIGNALS:
-  void ticked();
+  void answered();
 
  private:
   struct Row {

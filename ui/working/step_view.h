@@ -36,6 +36,7 @@ struct StepView {
   QString conclusion;             ///< "84 mg in one dose", "0.70 m²", "true"; for a measuring its sentence
   QString rounding;               ///< "2 decimals"; empty when nothing was rounded
   QString left, relation, right;  ///< a comparison's two sides and what stands between: "80 mg", "≤", "84 mg"
+  bool judges = true;  ///< false where nothing may be called safe: then "true" stands without its green
   QString leftChain, rightChain;  ///< what the chains beside the sides come to; empty where there is none
   QHash<QString, QString>
       tags;  ///< origin ("reference.high", "step:bsa") to its word ("reference", "step 1")

@@ -75,7 +75,7 @@ class ViewBuilder {
       return;
     }
     const ShownNumber under = show(exact, Grouping::commas);
-    view.underRoot = fromCore(under.text);
+    view.underRoot = held(under.text + " " + unitsText(Units{{Unit::m2, Unit::m2}, {}}, Spelling::printed));
     view.underRootExact = under.exact;
     const bool exactRoot = exact.hasExactRoot() && solved.result * solved.result == exact;
     addRounding(view, unroundedText(view.step) + " " + units, exactRoot);
@@ -97,8 +97,9 @@ class ViewBuilder {
       addTag(view, side->term);
       if (side->chain) addTags(view, *side->chain);
     }
-    if (comparison.left.chain) view.leftChain = view.left;
-    if (comparison.right.chain) view.rightChain = view.right;
+    if (comparison.left.chain) view.leftChain = held(sideChainText(comparison.left, book_));
+    if (comparison.right.chain) view.rightChain = held(sideChainText(comparison.right, book_));
+    view.judges = callsAnythingSafe(sheet_);
     view.landmarks = detail::landmarksOf(view.step, sheet_, book_);
     view.unit = fromCore(detail::unitOfLine(comparison));
   }

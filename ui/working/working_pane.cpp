@@ -7,6 +7,7 @@
 #include <QScrollBar>
 #include <algorithm>
 
+#include "core/words/sentences.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/finding_row.h"
 #include "ui/working/flag_widget.h"
@@ -25,11 +26,6 @@ constexpr double cardGap = 8;
 /// When flag and amount would leave less than this share of the height to the working, the amount scrolls
 /// with it.
 constexpr double leastWorkingShare = 0.45;
-
-/// A finding that the flag says already, or that stands as a question to tick, is not said again.
-bool isSaidElsewhere(const Worksheet& sheet, std::size_t index, bool asksForAmount) {
-  return sheet.deciding == index || (asksForAmount && sheet.findings[index].severity == Severity::ask);
-}
 
 }  // namespace
 
@@ -84,10 +80,9 @@ void WorkingPane::show(const Worksheet& sheet) {
 
 void WorkingPane::showFindings(const Worksheet& sheet) {
   std::size_t used = 0;
-  for (std::size_t i = 0; i < sheet.findings.size(); ++i) {
-    if (isSaidElsewhere(sheet, i, amount_->asks())) continue;
+  for (const Finding* finding : findingsBeside(sheet, amount_->asks())) {
     if (used == findings_.size()) findings_.push_back(makeFinding());
-    findings_[used++]->show(sheet.findings[i], book_);
+    findings_[used++]->show(*finding, book_);
   }
   while (findings_.size() > used) {
     delete findings_.back();
@@ -200,7 +195,10 @@ void WorkingPane::applyScheme() {
   scroll_->viewport()->setPalette(board);
 }
 
+/// Nothing is laid out before it is seen: a case that is opened with the program is laid out once, at its
+/// real width.
 void WorkingPane::arrange() {
+  if (!isVisible()) return;
   if (empty_) return start_->setGeometry(rect());
   const int flagHigh = flag_->heightAt(width());
   flag_->setGeometry(0, 0, width(), flagHigh);
@@ -250,6 +248,11 @@ void WorkingPane::arrangeColumn(int width, bool amountInColumn) {
 
 void WorkingPane::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
+  arrange();
+}
+
+void WorkingPane::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
   arrange();
 }
 

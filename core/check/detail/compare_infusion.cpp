@@ -5,17 +5,6 @@ namespace wardchalk::detail {
 
 namespace {
 
-Number inMl(const Quantity& volume) { return *converted(volume.value, volume.unit, Unit::mL); }
-
-void append(Chain& chain, std::vector<Factor> factors) {
-  for (Factor& factor : factors) chain.factors.push_back(std::move(factor));
-}
-
-/// Turns what stands below a chain's bars from one unit into another.
-void convertBelow(Chain& chain, Unit from, Unit to) {
-  for (const Factor& factor : conversionFactors(from, to, Pounds::exact)) chain.factors.push_back(factor.turned());
-}
-
 /// A stated concentration in the order's drug unit per mL.
 Chain concentrationChain(const Reckoning& reckoning, const Strength& concentration, std::string_view path) {
   const Origin origin = Origin::field(path);
@@ -28,8 +17,9 @@ Chain concentrationChain(const Reckoning& reckoning, const Strength& concentrati
 
 /// The ordered dose in the volume of the infusion.
 Chain orderedConcentration(const Reckoning& reckoning, const Quantity& volume) {
-  Chain chain{{foundFactor(*reckoning.ordered, *reckoning.unit, Unit::dose),
-               rateFactor(volume.value, volume.unit, Unit::dose, Origin::field(path::infusionVolume)).turned()}};
+  Chain chain{
+      {foundFactor(*reckoning.ordered, *reckoning.unit, Unit::dose),
+       rateFactor(volume.value, volume.unit, Unit::dose, Origin::field(path::infusionVolume)).turned()}};
   convertBelow(chain, volume.unit, Unit::mL);
   return chain;
 }
@@ -43,22 +33,25 @@ void compareOneConcentration(Reckoning& reckoning, CheckId id, const std::option
   const Unit unit = *reckoning.unit;
   Side right = sidePer(concentrationChain(reckoning, *stated, path), unit, "mL");
   reckoning.bounds.push_back({id, Number(1) / inMl(*volume), relation, right.term.value});
-  compareSides(reckoning, id, sidePer(orderedConcentration(reckoning, *volume), unit, "mL"), relation, std::move(right),
-               outside, path::infusionVolume);
+  compareSides(reckoning, id, sidePer(orderedConcentration(reckoning, *volume), unit, "mL"), relation,
+               std::move(right), outside, path::infusionVolume);
   if (reckoning.check(id).status == CheckStatus::outside && reckoning.sheet.minimumVolume)
     reckoning.sheet.findings.back().arguments.push_back({"volume", *reckoning.sheet.minimumVolume});
 }
 
-/// Minimum volume = dose ÷ greatest concentration; it is shown whatever the verdict, since it says what to change.
+/// Minimum volume = dose ÷ greatest concentration; it is shown whatever the verdict, since it says what to
+/// change.
 void findMinimumVolume(Reckoning& reckoning) {
   const auto& most = reckoning.given.reference.maxConcentration;
   if (!most || !reckoning.ordered || !reckoning.inOrderUnit(most->amount)) return;
   Chain chain{{foundFactor(*reckoning.ordered, *reckoning.unit, Unit::dose)}};
   append(chain, conversionFactors(*reckoning.unit, most->amount.unit, Pounds::exact));
   const Origin origin = Origin::field(path::maxConcentration);
-  chain.factors.push_back({{most->in.value, {most->in.unit}, origin}, {most->amount.value, {most->amount.unit}, origin}});
+  chain.factors.push_back(
+      {{most->in.value, {most->in.unit}, origin}, {most->amount.value, {most->amount.unit}, origin}});
   append(chain, conversionFactors(most->in.unit, Unit::mL, Pounds::exact));
-  const Found volume = reckoning.solveStep(Section::amount, StepId::volume, std::move(chain), {{Unit::mL}, {Unit::dose}});
+  const Found volume =
+      reckoning.solveStep(Section::amount, StepId::volume, std::move(chain), {{Unit::mL}, {Unit::dose}});
   reckoning.sheet.minimumVolume = Quantity{volume.value, Unit::mL};
 }
 
@@ -94,9 +87,10 @@ void compareSpeed(Reckoning& reckoning) {
   convertBelow(speed, over->unit, time);
   Side right = sidePer(std::move(*limit), unit, idOf(time));
   const Number duration = *converted(over->value, over->unit, time);
-  reckoning.bounds.push_back({CheckId::infusionRate, Number(1) / duration, Relation::atMost, right.term.value});
-  compareSides(reckoning, CheckId::infusionRate, sidePer(std::move(speed), unit, idOf(time)), Relation::atMost,
-               std::move(right), FindingCode::tooFast, path::infusionOver);
+  reckoning.bounds.push_back(
+      {CheckId::infusionRate, Number(1) / duration, Relation::atMost, right.term.value});
+  compareSides(reckoning, CheckId::infusionRate, sidePer(std::move(speed), unit, idOf(time)),
+               Relation::atMost, std::move(right), FindingCode::tooFast, path::infusionOver);
 }
 
 }  // namespace
@@ -110,10 +104,10 @@ void compareInfusion(Reckoning& reckoning) {
     return;
   }
   const Reference& reference = reckoning.given.reference;
-  compareOneConcentration(reckoning, CheckId::concentration, reference.maxConcentration, path::maxConcentration,
-                          Relation::atMost, FindingCode::tooConcentrated);
-  compareOneConcentration(reckoning, CheckId::concentrationLow, reference.minConcentration, path::minConcentration,
-                          Relation::atLeast, FindingCode::tooDilute);
+  compareOneConcentration(reckoning, CheckId::concentration, reference.maxConcentration,
+                          path::maxConcentration, Relation::atMost, FindingCode::tooConcentrated);
+  compareOneConcentration(reckoning, CheckId::concentrationLow, reference.minConcentration,
+                          path::minConcentration, Relation::atLeast, FindingCode::tooDilute);
   compareTime(reckoning);
   compareSpeed(reckoning);
 }

@@ -4,9 +4,11 @@ namespace wardchalk::detail {
 
 namespace {
 
-/// What is compared with the low end: the dose, its total in a day or in a week, and the most the maxima let be given.
+/// What is compared with the low end: the dose, its total in a day or in a week, and the most the maxima let
+/// be given.
 struct Basis {
   Number perDose;              ///< doses that the compared value is made of
+  Unit per;                    ///< in which time, or a dose
   std::optional<Found> high;   ///< the reference's high end on the same basis
   std::optional<Number> most;  ///< the lowest of what the maxima allow; none when none is stated
   std::string_view mostFrom = path::maxPerDose;  ///< which maximum that is
@@ -30,7 +32,7 @@ std::optional<Number> scaled(const std::optional<Found>& found, const Number& fa
 }
 
 Basis perDoseBasis(const Reckoning& reckoning) {
-  Basis basis{Number(1), reckoning.limitDose, {}};
+  Basis basis{Number(1), Unit::dose, reckoning.limitDose, {}};
   const std::optional<Number> byDay =
       reckoning.n ? scaled(reckoning.maxDay, Number(1) / reckoning.n->ceil()) : std::nullopt;
   lowerMaxima(basis, scaled(reckoning.maxDose, Number(1)), byDay);
@@ -39,16 +41,18 @@ Basis perDoseBasis(const Reckoning& reckoning) {
 
 Basis perDayBasis(const Reckoning& reckoning) {
   const Number times = larger(*reckoning.n, Number(1));
-  Basis basis{times, reckoning.limitDay, {}};
+  Basis basis{times, Unit::day, reckoning.limitDay, {}};
   lowerMaxima(basis, scaled(reckoning.maxDose, times), scaled(reckoning.maxDay, Number(1)));
   return basis;
 }
 
 Basis perWeekBasis(const Reckoning& reckoning) {
-  return {*reckoning.n * Number(7), reckoning.limitWeek, scaled(reckoning.maxDay, Number(7)), path::maxPerDay};
+  return {*reckoning.n * Number(7), Unit::week, reckoning.limitWeek, scaled(reckoning.maxDay, Number(7)),
+          path::maxPerDay};
 }
 
-/// A maximum is stated and could not be worked out, or its share of a dose hangs on a schedule that is missing.
+/// A maximum is stated and could not be worked out, or its share of a dose hangs on a schedule that is
+/// missing.
 bool maximumUnknown(const Reckoning& reckoning) {
   const Reference& reference = reckoning.given.reference;
   if (reference.maxPerDose && !reckoning.maxDose) return true;
@@ -58,7 +62,8 @@ bool maximumUnknown(const Reckoning& reckoning) {
 struct Bound {
   Found value;
   FindingCode code;
-  Number expected;  ///< what the sentence names: the low end, or the usual dose of which too little was ordered
+  Number
+      expected;  ///< what the sentence names: the low end, or the usual dose of which too little was ordered
 };
 
 std::optional<Bound> boundOf(const Reckoning& reckoning, const Basis& basis) {
@@ -66,7 +71,8 @@ std::optional<Bound> boundOf(const Reckoning& reckoning, const Basis& basis) {
     if (!reckoning.low) return std::nullopt;
     std::optional<Number> bound = reckoning.low->value;
     lower(bound, basis.most);
-    const Origin origin = *bound == reckoning.low->value ? reckoning.low->origin : Origin::field(basis.mostFrom);
+    const Origin origin =
+        *bound == reckoning.low->value ? reckoning.low->origin : Origin::field(basis.mostFrom);
     return Bound{{*bound, origin}, FindingCode::belowLow, *bound};
   }
   if (!basis.high) return std::nullopt;
@@ -81,12 +87,14 @@ Side boundSide(const Reckoning& reckoning, const Bound& bound, const Basis& basi
   const Unit unit = *reckoning.unit;
   Side side{{bound.value.value, {unit}, bound.value.origin}, std::nullopt, {}};
   if (bound.code == FindingCode::belowLow) {
-    if (reckoning.lowWeekChain && bound.value.value == reckoning.low->value) side.chain = reckoning.lowWeekChain;
+    if (reckoning.lowWeekChain && bound.value.value == reckoning.low->value)
+      side.chain = reckoning.lowWeekChain;
     return side;
   }
-  const Origin usual = basis.high->value == bound.expected ? basis.high->origin : Origin::field(basis.mostFrom);
+  const Origin usual =
+      basis.high->value == bound.expected ? basis.high->origin : Origin::field(basis.mostFrom);
   const Origin rule = Origin::rule("ask_below_percent");
-  side.chain = Chain{{over1({bound.expected, {unit}, usual}),
+  side.chain = Chain{{foundFactor({bound.expected, usual}, unit, basis.per),
                       {{reckoning.rules.askBelowPercent, {}, rule}, {Number(100), {}, rule}}}};
   return side;
 }
@@ -95,10 +103,9 @@ Side orderedSide(const Reckoning& reckoning, const Basis& basis) {
   const Unit unit = *reckoning.unit;
   const Found& dose = *reckoning.ordered;
   Side side{{dose.value * basis.perDose, {unit}, dose.origin}, std::nullopt, {}};
-  if (basis.perDose != Number(1)) {
-    const Origin origin = Origin::field(path::schedule);
-    side.chain = Chain{{foundFactor(dose, unit, Unit::dose), over1({basis.perDose, {Unit::dose}, origin})}};
-  }
+  if (basis.perDose != Number(1))
+    side.chain = Chain{{foundFactor(dose, unit, Unit::dose),
+                        rateFactor(basis.perDose, Unit::dose, basis.per, Origin::field(path::schedule))}};
   return side;
 }
 
@@ -119,9 +126,11 @@ void compareWith(Reckoning& reckoning, const Basis& basis) {
   reckoning.check(CheckId::low).limit = reckoning.inUnit(bound->value.value);
   reckoning.check(CheckId::low).ratio = value.value / bound->value.value;
   reckoning.bounds.push_back({CheckId::low, basis.perDose, Relation::atLeast, bound->value.value});
-  compare(reckoning, CheckId::low, std::move(left), Relation::atLeast, boundSide(reckoning, *bound, basis), holds);
+  compare(reckoning, CheckId::low, std::move(left), Relation::atLeast, boundSide(reckoning, *bound, basis),
+          holds);
   if (!holds)
-    reckoning.tell(bound->code, path::dose, argumentsFor(value, reckoning.inUnit(bound->expected)), CheckId::low);
+    reckoning.tell(bound->code, path::dose, argumentsFor(value, reckoning.inUnit(bound->expected)),
+                   CheckId::low);
 }
 
 /// Why the check is not made for this kind of order or reference; none when it is.
@@ -141,7 +150,8 @@ void compareLow(Reckoning& reckoning) {
   if (reckoning.isRate) return;  // compared as a rate
   const bool perTime = high && (high->perTime == PerTime::day || high->perTime == PerTime::week);
   if (perTime && reckoning.once) return reckoning.doesNotApply(CheckId::low, WhyNot::onceOnly);
-  if (perTime && reckoning.given.order.asNeeded) return reckoning.doesNotApply(CheckId::low, WhyNot::asNeeded);
+  if (perTime && reckoning.given.order.asNeeded)
+    return reckoning.doesNotApply(CheckId::low, WhyNot::asNeeded);
   if (const auto why = whyNotMade(reckoning)) return reckoning.notChecked(CheckId::low, *why);
   if (!perTime) return compareWith(reckoning, perDoseBasis(reckoning));
   if (!reckoning.n) return reckoning.notChecked(CheckId::low, WhyNot::missing);

@@ -21,17 +21,22 @@ bool tellChartedSurface(Reckoning& reckoning) {
   const auto& charted = reckoning.given.child.bsa;
   if (!charted || (charted->value >= smallestSurface() && charted->value <= largestSurface())) return false;
   reckoning.check(CheckId::size).value = *charted;
-  Finding& finding = reckoning.tell(FindingCode::sizeImplausible, path::bsa, {{"entered", *charted}}, CheckId::size);
+  Finding& finding =
+      reckoning.tell(FindingCode::sizeImplausible, path::bsa, {{"entered", *charted}}, CheckId::size);
   if (reckoning.given.child.sizeConfirmed) finding.severity = Severity::ask;
   return true;
 }
 
 WhyNot reasonOf(NotJudged why) {
   switch (why) {
-    case NotJudged::newborn: return WhyNot::newborn;
-    case NotJudged::adult: return WhyNot::adult;
-    case NotJudged::noAge: return WhyNot::noAge;
-    case NotJudged::noSize: break;
+    case NotJudged::newborn:
+      return WhyNot::newborn;
+    case NotJudged::adult:
+      return WhyNot::adult;
+    case NotJudged::noAge:
+      return WhyNot::noAge;
+    case NotJudged::noSize:
+      break;
   }
   return WhyNot::noSize;
 }
@@ -66,8 +71,8 @@ void tellImplausibleSize(Reckoning& reckoning, const SizeFaults& faults) {
   if (child.sizeConfirmed) finding.severity = Severity::ask;
 }
 
-/// One finding for one cause. A weight and a height that are both unlikely and do not go together are one question; if
-/// they do go together each is told, since only the age joins them.
+/// One finding for one cause. A weight and a height that are both unlikely and do not go together are one
+/// question; if they do go together each is told, since only the age joins them.
 void tellUnlikelySize(Reckoning& reckoning, const SizeFaults& faults) {
   const std::vector<Argument> arguments = sizeArguments(reckoning.given.child);
   const auto tell = [&](FindingCode code, std::string_view field) {
@@ -80,7 +85,8 @@ void tellUnlikelySize(Reckoning& reckoning, const SizeFaults& faults) {
   if (faults.height) tell(FindingCode::heightUnlikely, path::height);
 }
 
-/// Weight and height against those of other children (R11). It wants nothing: what is not known leaves it unmade.
+/// Weight and height against those of other children (R11). It wants nothing: what is not known leaves it
+/// unmade.
 void compareWithGrowth(Reckoning& reckoning) {
   const Child& child = reckoning.given.child;
   if (const auto why = whyNotJudged(child)) return reckoning.notChecked(CheckId::size, reasonOf(*why));
@@ -89,8 +95,10 @@ void compareWithGrowth(Reckoning& reckoning) {
   check.status = judged.unlikely.any() ? CheckStatus::outside : CheckStatus::within;
   check.why.reset();
   check.value = sizeText(child);
-  if (judged.implausible.any()) tellImplausibleSize(reckoning, judged.implausible);
-  else if (judged.unlikely.any()) tellUnlikelySize(reckoning, judged.unlikely);
+  if (judged.implausible.any())
+    tellImplausibleSize(reckoning, judged.implausible);
+  else if (judged.unlikely.any())
+    tellUnlikelySize(reckoning, judged.unlikely);
 }
 
 void compareChildSize(Reckoning& reckoning) {
@@ -101,7 +109,27 @@ void compareChildSize(Reckoning& reckoning) {
   check.why.reset();
 }
 
-/// |charted − computed| against a share of the computed, before rounding; decided on squares, without a root (R3).
+/// Whether the order would pass or fail by the computed surface where the charted one says otherwise: then
+/// the question decides the verdict and not only the figures. "within": it is within by the charted one
+/// alone.
+std::optional<std::string> decidedByCharted(const Reckoning& reckoning) {
+  const auto& order = reckoning.given.order.dose;
+  const auto& high = reckoning.given.reference.high;
+  if (!order || !high) return std::nullopt;
+  const Number moved = *reckoning.computedM2 / reckoning.given.child.bsa->value;
+  const Number orderMoved = order->perSize == PerSize::m2 ? moved : Number(1);
+  const Number limitMoved = high->perSize == PerSize::m2 ? moved : Number(1);
+  for (const CheckId id : {CheckId::single, CheckId::daily, CheckId::period}) {
+    const Check& check = reckoning.sheet.check(id);
+    if (!check.isMade() || !check.ratio) continue;
+    const bool within = check.status == CheckStatus::within;
+    if ((*check.ratio * orderMoved <= limitMoved) != within) return within ? "within" : "over";
+  }
+  return std::nullopt;
+}
+
+/// |charted − computed| against a share of the computed, before rounding; decided on squares, without a root
+/// (R3).
 void compareChartedWithComputed(Reckoning& reckoning) {
   const auto& charted = reckoning.given.child.bsa;
   if (!charted) return reckoning.doesNotApply(CheckId::bsaCharted);
@@ -124,11 +152,13 @@ void compareChartedWithComputed(Reckoning& reckoning) {
   right.chain = Chain{{over1({computed, {Unit::m2}, Origin::step(StepId::bsa)}),
                        {{reckoning.rules.bsaDiffersPercent, {}, rule}, {Number(100), {}, rule}}}};
   compare(reckoning, CheckId::bsaCharted, std::move(left), Relation::atMost, std::move(right), near);
-  if (!near)
-    reckoning.tell(FindingCode::bsaDiffers, path::bsa,
-                   {{"charted", *charted}, {"computed", computedArea},
-                    {"percent", plainPercent((charted->value - computed).absolute() * Number(100) / computed)}},
-                   CheckId::bsaCharted);
+  if (near) return;
+  std::vector<Argument> arguments = {
+      {"charted", *charted},
+      {"computed", computedArea},
+      {"percent", plainPercent((charted->value - computed).absolute() * Number(100) / computed)}};
+  if (const auto decides = decidedByCharted(reckoning)) arguments.push_back({"order", *decides});
+  reckoning.tell(FindingCode::bsaDiffers, path::bsa, std::move(arguments), CheckId::bsaCharted);
 }
 
 }  // namespace

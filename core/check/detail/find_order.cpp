@@ -7,8 +7,9 @@ namespace {
 void capDoses(Reckoning& reckoning) {
   const std::optional<int> most = reckoning.given.order.maxDosesPerDay;
   if (!most || !reckoning.n || Number(*most) >= *reckoning.n) return;
-  reckoning.tell(FindingCode::capApplied, path::maxDosesPerDay,
-                 {{"limit", Quantity{Number(*most), Unit::dose}}, {"uncapped", Quantity{*reckoning.n, Unit::dose}}});
+  reckoning.tell(
+      FindingCode::capApplied, path::maxDosesPerDay,
+      {{"limit", Quantity{Number(*most), Unit::dose}}, {"uncapped", Quantity{*reckoning.n, Unit::dose}}});
   reckoning.n = Number(*most);
 }
 
@@ -31,12 +32,13 @@ bool addStrength(Reckoning& reckoning, Chain& chain) {
   if (strength.from == StrengthFrom::labelled) {
     const Strength& label = *reckoning.given.stock.strength;
     const Origin origin = Origin::field(path::strength);
-    for (Factor& factor : conversionFactors(Unit::mL, label.in.unit, reckoning.rules.pounds))
-      chain.factors.push_back(std::move(factor));
-    chain.factors.push_back({{label.amount.value, {label.amount.unit}, origin}, {label.in.value, {label.in.unit}, origin}});
+    append(chain, conversionFactors(Unit::mL, label.in.unit, reckoning.rules.pounds));
+    chain.factors.push_back(
+        {{label.amount.value, {label.amount.unit}, origin}, {label.in.value, {label.in.unit}, origin}});
   } else {
     const Origin origin = Origin::step(StepId::strength);
-    chain.factors.push_back({{strength.perOne, {strength.drugUnit}, origin}, {Number(1), {Unit::mL}, origin}});
+    chain.factors.push_back(
+        {{strength.perOne, {strength.drugUnit}, origin}, {Number(1), {Unit::mL}, origin}});
   }
   reckoning.addDrugConversion(chain, strength.drugUnit);
   return true;
@@ -60,10 +62,12 @@ Factor dosesInDay(const Number& count) {
 
 void findFromDose(Reckoning& reckoning, Chain chain) {
   const Unit unit = *reckoning.unit;
-  reckoning.ordered = reckoning.solveStep(Section::ordered, StepId::orderedDose, std::move(chain), {{unit}, {Unit::dose}});
+  reckoning.ordered =
+      reckoning.solveStep(Section::ordered, StepId::orderedDose, std::move(chain), {{unit}, {Unit::dose}});
   if (!reckoning.n) return;
   Chain day{{foundFactor(*reckoning.ordered, unit, Unit::dose), dosesInDay(reckoning.n->ceil())}};
-  reckoning.orderedDay = reckoning.solveStep(Section::ordered, StepId::orderedDay, std::move(day), {{unit}, {Unit::day}});
+  reckoning.orderedDay =
+      reckoning.solveStep(Section::ordered, StepId::orderedDay, std::move(day), {{unit}, {Unit::day}});
 }
 
 void findFromDay(Reckoning& reckoning, Chain chain) {
@@ -72,14 +76,16 @@ void findFromDay(Reckoning& reckoning, Chain chain) {
     reckoning.tell(FindingCode::basisDoesNotFit, path::dose, {{"reason", std::string("day-or-dose")}});
     return;
   }
-  reckoning.orderedDay = reckoning.solveStep(Section::ordered, StepId::orderedDay, std::move(chain), {{unit}, {Unit::day}});
+  reckoning.orderedDay =
+      reckoning.solveStep(Section::ordered, StepId::orderedDay, std::move(chain), {{unit}, {Unit::day}});
   if (!reckoning.n) {
     reckoning.orderedDay.reset();  // how much is given in 24 h hangs on the schedule
     return;
   }
   Chain dose{{foundFactor(*reckoning.orderedDay, unit, Unit::day),
               dosesInDay(ceilAtLeastOne(*reckoning.n)).turned()}};
-  reckoning.ordered = reckoning.solveStep(Section::ordered, StepId::orderedDose, std::move(dose), {{unit}, {Unit::dose}});
+  reckoning.ordered =
+      reckoning.solveStep(Section::ordered, StepId::orderedDose, std::move(dose), {{unit}, {Unit::dose}});
 }
 
 }  // namespace
@@ -101,8 +107,10 @@ void findOrder(Reckoning& reckoning) {
   if (!reckoning.given.order.dose || reckoning.isRate) return;
   std::optional<Chain> chain = orderedChain(reckoning);
   if (!chain) return;
-  if (reckoning.given.order.dose->perTime == PerTime::day) findFromDay(reckoning, std::move(*chain));
-  else findFromDose(reckoning, std::move(*chain));
+  if (reckoning.given.order.dose->perTime == PerTime::day)
+    findFromDay(reckoning, std::move(*chain));
+  else
+    findFromDose(reckoning, std::move(*chain));
   if (reckoning.ordered) reckoning.sheet.orderedDose = reckoning.inUnit(reckoning.ordered->value);
   if (reckoning.orderedDay) reckoning.sheet.orderedDay = reckoning.inUnit(reckoning.orderedDay->value);
 }

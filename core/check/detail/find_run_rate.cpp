@@ -7,14 +7,6 @@ namespace wardchalk::detail {
 
 namespace {
 
-void append(Chain& chain, std::vector<Factor> factors) {
-  for (Factor& factor : factors) chain.factors.push_back(std::move(factor));
-}
-
-void convertBelow(Chain& chain, Unit from, Unit to) {
-  for (const Factor& factor : conversionFactors(from, to, Pounds::exact)) chain.factors.push_back(factor.turned());
-}
-
 /// Whether a flow keeps what the exact one kept.
 using Keeps = std::function<bool(const Number& flow)>;
 
@@ -30,7 +22,8 @@ std::optional<Number> settingFor(const Number& exact, int decimals, const Keeps&
 }
 
 /// Writes the step for a flow, rounds it, and asks when rounding moves it too far.
-Flow flowOf(Reckoning& reckoning, StepId id, Chain chain, Unit over, Unit under, int decimals, const Keeps& keeps) {
+Flow flowOf(Reckoning& reckoning, StepId id, Chain chain, Unit over, Unit under, int decimals,
+            const Keeps& keeps) {
   Product product = cancel(chain);
   const Number exact = product.exact;
   Flow flow{{exact, over}, settingFor(exact, decimals, keeps), {}};
@@ -41,10 +34,12 @@ Flow flowOf(Reckoning& reckoning, StepId id, Chain chain, Unit over, Unit under,
   const Number change = (shown - exact).absolute() * Number(100) / exact;
   flow.percentChange = plainPercent(change);
   if (!flow.measured || change > reckoning.rules.askRoundingPercent)
-    reckoning.tell(FindingCode::roundingChangesRate, path::infusionOver,
-                   {{"exact", printed(flow.exact).append("/").append(idOf(under))},
-                    {"measured", flow.measured ? printed(Quantity{shown, over}).append("/").append(idOf(under)) : std::string()},
-                    {"percent", flow.percentChange}});
+    reckoning.tell(
+        FindingCode::roundingChangesRate, path::infusionOver,
+        {{"exact", printed(flow.exact).append("/").append(idOf(under))},
+         {"measured",
+          flow.measured ? printed(Quantity{shown, over}).append("/").append(idOf(under)) : std::string()},
+         {"percent", flow.percentChange}});
   return flow;
 }
 
@@ -70,31 +65,38 @@ bool keepsTime(const Reckoning& reckoning, const Number& minutes, const Number& 
 
 void findDoseFlow(Reckoning& reckoning) {
   const Infusion& infusion = reckoning.given.infusion;
-  const Number volume = *converted(infusion.volume->value, infusion.volume->unit, Unit::mL);
-  const Number dose = reckoning.sheet.give->doseGiven->value;
+  const Number volume = inMl(*infusion.volume);
+  const Number& dose = reckoning.sheet.give->doseGiven->value;
   const int decimals = reckoning.rules.rateDecimals;
   RunRate run;
+  const Give& give = *reckoning.sheet.give;
+  if (give.exact.unit == Unit::mL && *give.measured < volume)
+    run.toAdd = Quantity{volume - *give.measured, Unit::mL};
 
   Chain hourly = volumeOverTime(infusion);
   append(hourly, conversionFactors(infusion.volume->unit, Unit::mL, Pounds::exact));
   convertBelow(hourly, infusion.over->unit, Unit::h);
-  run.mlPerHour = flowOf(reckoning, StepId::rate, std::move(hourly), Unit::mL, Unit::h, decimals,
-                         [&](const Number& flow) { return keepsTime(reckoning, volume * Number(60) / flow, dose); });
+  run.mlPerHour =
+      flowOf(reckoning, StepId::rate, std::move(hourly), Unit::mL, Unit::h, decimals,
+             [&](const Number& flow) { return keepsTime(reckoning, volume * Number(60) / flow, dose); });
   if (infusion.dropFactor) {
     Chain drops = volumeOverTime(infusion);
     append(drops, conversionFactors(infusion.volume->unit, Unit::mL, Pounds::exact));
-    drops.factors.push_back(rateFactor(infusion.dropFactor->value, Unit::drop, Unit::mL, Origin::field(path::dropFactor)));
+    drops.factors.push_back(
+        rateFactor(infusion.dropFactor->value, Unit::drop, Unit::mL, Origin::field(path::dropFactor)));
     convertBelow(drops, infusion.over->unit, Unit::min);
     const Number allDrops = volume * infusion.dropFactor->value;
-    run.dropsPerMinute = flowOf(reckoning, StepId::drops, std::move(drops), Unit::drop, Unit::min, 0,
-                                [&](const Number& flow) { return keepsTime(reckoning, allDrops / flow, dose); });
+    run.dropsPerMinute =
+        flowOf(reckoning, StepId::drops, std::move(drops), Unit::drop, Unit::min, 0,
+               [&](const Number& flow) { return keepsTime(reckoning, allDrops / flow, dose); });
   }
   if (run.mlPerHour->measured) {
     const Origin rate = Origin::step(StepId::rate);
     Chain back{{over1({volume, {Unit::mL}, Origin::field(path::infusionVolume)}),
                 {{Number(1), {Unit::h}, rate}, {*run.mlPerHour->measured, {Unit::mL}, rate}}}};
     append(back, conversionFactors(Unit::h, Unit::min, Pounds::exact));
-    const Found minutes = reckoning.solveStep(Section::amount, StepId::backCheck, std::move(back), {{Unit::min}, {}});
+    const Found minutes =
+        reckoning.solveStep(Section::amount, StepId::backCheck, std::move(back), {{Unit::min}, {}});
     run.delivered = Delivered{*reckoning.sheet.give->doseGiven, Quantity{minutes.value, Unit::min}, {}};
   }
   reckoning.sheet.rate = std::move(run);
@@ -104,7 +106,7 @@ void findInfusion(Reckoning& reckoning) {
   const Infusion& infusion = reckoning.given.infusion;
   if (!infusion.isStated() || !reckoning.sheet.give) return;
   if (!infusion.volume) return reckoning.need(path::infusionVolume, Need::For::amount);
-  const Quantity volume{*converted(infusion.volume->value, infusion.volume->unit, Unit::mL), Unit::mL};
+  const Quantity volume{inMl(*infusion.volume), Unit::mL};
   if (reckoning.sheet.give->exact.unit == Unit::mL && volume.value < reckoning.sheet.give->exact.value) {
     reckoning.tell(FindingCode::volumeSmallerThanDrug, path::infusionVolume,
                    {{"volume", volume}, {"exact", reckoning.sheet.give->exact}});
@@ -121,11 +123,13 @@ void appendLabel(const Reckoning& reckoning, Chain& chain) {
   const Strength& label = *reckoning.given.stock.strength;
   const Origin origin = Origin::field(path::strength);
   append(chain, conversionFactors(*reckoning.unit, label.amount.unit, Pounds::exact));
-  chain.factors.push_back({{label.in.value, {label.in.unit}, origin}, {label.amount.value, {label.amount.unit}, origin}});
+  chain.factors.push_back(
+      {{label.in.value, {label.in.unit}, origin}, {label.amount.value, {label.amount.unit}, origin}});
   append(chain, conversionFactors(label.in.unit, Unit::mL, Pounds::exact));
 }
 
-/// Whether the rate that this flow gives keeps the limits that the order kept. The flow is in proportion to the rate.
+/// Whether the rate that this flow gives keeps the limits that the order kept. The flow is in proportion to
+/// the rate.
 bool keepsRate(const Reckoning& reckoning, const Number& flow, const Number& exact) {
   const auto keeps = [&](CheckId id, bool upper) {
     const Check& check = reckoning.sheet.check(id);
@@ -144,7 +148,8 @@ void checkBack(Reckoning& reckoning, RunRate& run) {
   const Origin origin = Origin::field(path::strength);
   Chain back{{{{*run.mlPerHour->measured, {Unit::mL}, rate}, {Number(1), {Unit::h}, rate}}}};
   append(back, conversionFactors(Unit::mL, label.in.unit, Pounds::exact));
-  back.factors.push_back({{label.amount.value, {label.amount.unit}, origin}, {label.in.value, {label.in.unit}, origin}});
+  back.factors.push_back(
+      {{label.amount.value, {label.amount.unit}, origin}, {label.in.value, {label.in.unit}, origin}});
   append(back, conversionFactors(label.amount.unit, *reckoning.unit, Pounds::exact));
   convertBelow(back, Unit::h, unitOf(order.perTime));
   Units wanted{{*reckoning.unit}, {}};
@@ -158,7 +163,8 @@ void checkBack(Reckoning& reckoning, RunRate& run) {
   }
   wanted.under.push_back(unitOf(order.perTime));
   const Found given = reckoning.solveStep(Section::amount, StepId::backCheck, std::move(back), wanted);
-  run.delivered = Delivered{reckoning.inUnit(given.value), std::nullopt, per + std::string(idOf(unitOf(order.perTime)))};
+  run.delivered =
+      Delivered{reckoning.inUnit(given.value), std::nullopt, per + std::string(idOf(unitOf(order.perTime)))};
 }
 
 void findRateFlow(Reckoning& reckoning) {
@@ -170,11 +176,13 @@ void findRateFlow(Reckoning& reckoning) {
   convertBelow(hourly, unitOf(order.perTime), Unit::h);
   const Number exact = cancel(hourly).exact;
   RunRate run;
-  run.mlPerHour = flowOf(reckoning, StepId::rate, std::move(hourly), Unit::mL, Unit::h, reckoning.rules.rateDecimals,
-                         [&](const Number& flow) { return keepsRate(reckoning, flow, exact); });
+  run.mlPerHour =
+      flowOf(reckoning, StepId::rate, std::move(hourly), Unit::mL, Unit::h, reckoning.rules.rateDecimals,
+             [&](const Number& flow) { return keepsRate(reckoning, flow, exact); });
   if (const auto& dropFactor = reckoning.given.infusion.dropFactor) {
     Chain drops = std::move(*chain);
-    drops.factors.push_back(rateFactor(dropFactor->value, Unit::drop, Unit::mL, Origin::field(path::dropFactor)));
+    drops.factors.push_back(
+        rateFactor(dropFactor->value, Unit::drop, Unit::mL, Origin::field(path::dropFactor)));
     convertBelow(drops, unitOf(order.perTime), Unit::min);
     const Number exactDrops = cancel(drops).exact;
     run.dropsPerMinute = flowOf(reckoning, StepId::drops, std::move(drops), Unit::drop, Unit::min, 0,
@@ -187,7 +195,8 @@ void findRateFlow(Reckoning& reckoning) {
 /// A running rate is read from the strength in the bag; it must be a liquid.
 bool bagIsKnown(const Reckoning& reckoning) {
   const Stock& stock = reckoning.given.stock;
-  return stock.strength && dimensionOf(stock.strength->in.unit) == Dimension::volume && !reckoning.amountWithheld;
+  return stock.strength && dimensionOf(stock.strength->in.unit) == Dimension::volume &&
+         !reckoning.amountWithheld;
 }
 
 }  // namespace
@@ -195,8 +204,10 @@ bool bagIsKnown(const Reckoning& reckoning) {
 void findRunRate(Reckoning& reckoning) {
   const VerdictKind verdict = reckoning.sheet.verdict;
   if (verdict != VerdictKind::safe && verdict != VerdictKind::ask) return;
-  if (!reckoning.isRate) findInfusion(reckoning);
-  else if (bagIsKnown(reckoning)) findRateFlow(reckoning);
+  if (!reckoning.isRate)
+    findInfusion(reckoning);
+  else if (bagIsKnown(reckoning))
+    findRateFlow(reckoning);
 }
 
 }  // namespace wardchalk::detail

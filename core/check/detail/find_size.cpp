@@ -7,16 +7,20 @@ namespace wardchalk::detail {
 
 namespace {
 
-/// A quantity in parts as one term in its smallest unit, and the adding-up if there was any.
+/// A quantity in parts as one term, and the adding-up if there was any.
 struct Totalled {
   Term term;
   std::vector<Sum> sums;
 };
 
+/// What a nurse adds parts up in: ounces into pounds (sixteenths end), feet into inches (twelfths do not).
+Unit sumUnit(const MixedQuantity& mixed) {
+  return mixed.parts.front().unit == Unit::lb ? Unit::lb : mixed.smallestUnit();
+}
+
 Totalled totalled(const MixedQuantity& mixed, std::string_view path) {
-  const Unit unit = mixed.smallestUnit();
-  Number total;
-  for (const Quantity& part : mixed.parts) total = total + *converted(part.value, part.unit, unit);
+  const Unit unit = sumUnit(mixed);
+  const Number total = totalIn(mixed, unit);
   Totalled result{{total, {unit}, Origin::field(path)}, {}};
   if (mixed.parts.size() > 1) result.sums.push_back({mixed.parts, {total, unit}});
   return result;
@@ -33,20 +37,14 @@ bool isHouseholdHeight(const MixedQuantity& height) {
 /// The total over 1, followed by its conversion to `unit`.
 Chain convertedChain(const Totalled& size, Unit unit, Pounds pounds) {
   Chain chain{{over1(size.term)}};
-  for (Factor& factor : conversionFactors(size.term.units.front(), unit, pounds)) chain.factors.push_back(std::move(factor));
+  append(chain, conversionFactors(size.term.units.front(), unit, pounds));
   return chain;
-}
-
-Number inUnitExactly(const MixedQuantity& mixed, Unit unit) {
-  Number total;
-  for (const Quantity& part : mixed.parts) total = total + *converted(part.value, part.unit, unit, Pounds::exact);
-  return total;
 }
 
 void findWeight(Reckoning& reckoning) {
   if (!reckoning.given.child.weight) return;
   const MixedQuantity& weight = *reckoning.given.child.weight;
-  reckoning.kgExact = inUnitExactly(weight, Unit::kg);
+  reckoning.kgExact = totalIn(weight, Unit::kg);
   Totalled total = totalled(weight, path::weight);
   Chain chain = convertedChain(total, Unit::kg, reckoning.rules.pounds);
   Product product = cancel(chain);
@@ -58,7 +56,10 @@ void findWeight(Reckoning& reckoning) {
     reckoning.kg = Found{result, total.term.origin};
     return;
   }
-  Step step{StepId::weight, {{Unit::kg}, {}}, Solved{std::move(chain), std::move(product), result, -1}, {},
+  Step step{StepId::weight,
+            {{Unit::kg}, {}},
+            Solved{std::move(chain), std::move(product), result, -1},
+            {},
             std::move(total.sums)};
   if (rounds) step.rounding = Rounding{"kilogram_decimals", *decimals};
   reckoning.weightSteps.push_back(std::move(step));
@@ -72,8 +73,11 @@ Found heightInCm(Reckoning& reckoning) {
   Product product = cancel(chain);
   const Number result = product.exact;
   if (chain.factors.size() == 1) return {result, total.term.origin};
-  reckoning.surfaceSteps.push_back({StepId::height, {{Unit::cm}, {}},
-                                    Solved{std::move(chain), std::move(product), result, -1}, {}, std::move(total.sums)});
+  reckoning.surfaceSteps.push_back({StepId::height,
+                                    {{Unit::cm}, {}},
+                                    Solved{std::move(chain), std::move(product), result, -1},
+                                    {},
+                                    std::move(total.sums)});
   return {result, Origin::step(StepId::height)};
 }
 
@@ -82,17 +86,13 @@ Factor mostellerFactor(int divisor, Unit length, Unit mass, std::string_view nam
   return {{Number(1), {Unit::m2, Unit::m2}, origin}, {Number(divisor), {length, mass}, origin}};
 }
 
-void append(Chain& chain, Chain more) {
-  for (Factor& factor : more.factors) chain.factors.push_back(std::move(factor));
-}
-
 /// Inches and pounds as typed, under the household constant.
 Chain householdChain(Reckoning& reckoning, std::vector<Sum>& sums) {
   Totalled height = totalled(*reckoning.given.child.height, path::height);
   Totalled weight = totalled(*reckoning.given.child.weight, path::weight);
   Chain chain{{}, /*rooted=*/true};
-  append(chain, convertedChain(height, Unit::in, reckoning.rules.pounds));
-  append(chain, convertedChain(weight, Unit::lb, reckoning.rules.pounds));
+  append(chain, convertedChain(height, Unit::in, reckoning.rules.pounds).factors);
+  append(chain, convertedChain(weight, Unit::lb, reckoning.rules.pounds).factors);
   chain.factors.push_back(mostellerFactor(mostellerHousehold, Unit::in, Unit::lb, "mosteller-household"));
   for (Totalled* total : {&height, &weight})
     for (Sum& sum : total->sums) sums.push_back(std::move(sum));
@@ -111,6 +111,7 @@ Chain metricChain(Reckoning& reckoning) {
 void keepSurface(Reckoning& reckoning, Step step, const Number& result, const Number& cut) {
   step.rounding = Rounding{"bsa_decimals", bsaWorkingDecimals(reckoning.rules)};
   reckoning.surfaceSteps.push_back(std::move(step));
+  reckoning.computedM2 = result;
   if (reckoning.m2) return;  // a charted surface is used as given
   const int fixed = reckoning.rules.bsaDecimals.value_or(-1);
   reckoning.m2 = Found{result, Origin::step(StepId::bsa)};
@@ -127,7 +128,8 @@ void findByMosteller(Reckoning& reckoning) {
   const Number square = solution.product.exact;
   reckoning.computedSquared = square;
   const Number result = square.rootRounded(bsaWorkingDecimals(reckoning.rules));
-  Solved solved{std::move(chain), std::move(solution.product), result, reckoning.rules.bsaDecimals.value_or(-1)};
+  Solved solved{std::move(chain), std::move(solution.product), result,
+                reckoning.rules.bsaDecimals.value_or(-1)};
   keepSurface(reckoning, {StepId::bsa, {{Unit::m2}, {}}, std::move(solved), {}, std::move(sums)}, result,
               square.rootCut(6));
 }
@@ -156,14 +158,16 @@ void findByFormula(Reckoning& reckoning) {
 void findSize(Reckoning& reckoning) {
   findWeight(reckoning);
   const Child& child = reckoning.given.child;
-  if (child.height) reckoning.cmExact = inUnitExactly(*child.height, Unit::cm);
+  if (child.height) reckoning.cmExact = totalIn(*child.height, Unit::cm);
   if (child.bsa) {
     reckoning.m2 = Found{child.bsa->value, Origin::field(path::bsa)};
     reckoning.sheet.bsa = SurfaceFound{child.bsa->value, true, std::nullopt, -1};
   }
   if (!child.height || !child.weight) return;
-  if (reckoning.rules.bsaFormula == BsaFormula::mosteller) findByMosteller(reckoning);
-  else findByFormula(reckoning);
+  if (reckoning.rules.bsaFormula == BsaFormula::mosteller)
+    findByMosteller(reckoning);
+  else
+    findByFormula(reckoning);
 }
 
 }  // namespace wardchalk::detail

@@ -19,8 +19,6 @@ Candidate labelled(const Strength& label) {
   return {{label.amount.value / in, label.amount.unit, one, StrengthFrom::labelled}, path::strength};
 }
 
-Number inMl(const Quantity& volume) { return *converted(volume.value, volume.unit, Unit::mL); }
-
 std::optional<Number> mixedVolume(const Stock& stock) {
   if (!stock.diluent || !stock.displacement) return std::nullopt;
   return inMl(*stock.diluent) + inMl(*stock.displacement);
@@ -33,8 +31,9 @@ std::vector<Candidate> candidates(const Stock& stock) {
   if (!stock.kind || *stock.kind != StockKind::powder || !stock.content) return found;
   const Quantity& content = *stock.content;
   if (stock.finalVolume)
-    found.push_back({{content.value / inMl(*stock.finalVolume), content.unit, Unit::mL, StrengthFrom::finalVolume},
-                     path::finalVolume});
+    found.push_back(
+        {{content.value / inMl(*stock.finalVolume), content.unit, Unit::mL, StrengthFrom::finalVolume},
+         path::finalVolume});
   if (const auto volume = mixedVolume(stock))
     found.push_back({{content.value / *volume, content.unit, Unit::mL, StrengthFrom::diluentAndDisplacement},
                      path::displacement});
@@ -47,7 +46,8 @@ Step mixingStep(const Stock& stock, const StrengthFound& strength) {
   const bool byFinal = strength.from == StrengthFrom::finalVolume;
   const Quantity volume = byFinal ? *stock.finalVolume : Quantity{*mixedVolume(stock), Unit::mL};
   const Origin from = Origin::field(byFinal ? path::finalVolume : path::displacement);
-  Chain chain{{{{content.value, {content.unit}, Origin::field(path::content)}, {volume.value, {volume.unit}, from}}}};
+  Chain chain{
+      {{{content.value, {content.unit}, Origin::field(path::content)}, {volume.value, {volume.unit}, from}}}};
   for (Factor& factor : conversionFactors(Unit::L, Unit::mL, Pounds::exact))
     if (volume.unit == Unit::L) chain.factors.push_back(factor.turned());
   Step step{StepId::strength, {{content.unit}, {Unit::mL}}, Solved{std::move(chain), {}, {}, -1}, {}, {}};
@@ -64,8 +64,8 @@ int decimalsOf(const Number& value) {
   return decimals;
 }
 
-/// Whether a strength per mL, in the label's drug unit, is the labelled one as it is printed: "124.7 mg/5 mL" is
-/// "125 mg/5 mL".
+/// Whether a strength per mL, in the label's drug unit, is the labelled one as it is printed: "124.7 mg/5 mL"
+/// is "125 mg/5 mL".
 bool printsAs(const Strength& label, const Number& perMl) {
   const Number amount = perMl * inMl(label.in);
   return amount.rounded(decimalsOf(label.amount.value)) == label.amount.value;

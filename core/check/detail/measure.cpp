@@ -61,8 +61,9 @@ Number doseIn(const Reckoning& reckoning, const Number& amount) {
 /// Whether every check that the ordered dose met is met by this one too (R9).
 bool keepsEveryCheck(const Reckoning& reckoning, const Number& dose) {
   const Number& ordered = reckoning.ordered->value;
-  return std::all_of(reckoning.bounds.begin(), reckoning.bounds.end(),
-                     [&](const DoseBound& bound) { return !bound.holdsFor(ordered) || bound.holdsFor(dose); });
+  return std::all_of(reckoning.bounds.begin(), reckoning.bounds.end(), [&](const DoseBound& bound) {
+    return !bound.holdsFor(ordered) || bound.holdsFor(dose);
+  });
 }
 
 Number percentChange(const Reckoning& reckoning, const Number& dose) {
@@ -80,22 +81,37 @@ Neighbours neighboursOf(const Number& amount, const Number& step) {
   return {below, below == amount ? below : below + step};
 }
 
-/// The nearer of the two neighbours that can be given: not zero, every check kept, and for a solid close enough.
-std::optional<Number> measurable(const Reckoning& reckoning, const Number& amount, const Neighbours& around, bool solid) {
+/// What can be given in place of an amount, and the nearer one that was passed over because a check forbids
+/// it.
+struct Choice {
+  std::optional<Number> measured;
+  std::optional<Number> passedOver;
+};
+
+/// The nearer of the two neighbours that can be given: not zero, every check kept, and for a solid close
+/// enough.
+Choice measurable(const Reckoning& reckoning, const Number& amount, const Neighbours& around, bool solid) {
   const bool upFirst = around.above - amount <= amount - around.below;  // half up
-  for (const Number& candidate : {upFirst ? around.above : around.below, upFirst ? around.below : around.above}) {
+  Choice choice;
+  for (const Number& candidate :
+       {upFirst ? around.above : around.below, upFirst ? around.below : around.above}) {
     if (candidate.isZero()) continue;
     const Number dose = doseIn(reckoning, candidate);
     if (solid && percentChange(reckoning, dose) > reckoning.rules.askRoundingPercent) continue;
-    if (keepsEveryCheck(reckoning, dose)) return candidate;
+    if (keepsEveryCheck(reckoning, dose)) {
+      choice.measured = candidate;
+      return choice;
+    }
+    choice.passedOver = candidate;
   }
-  return std::nullopt;
+  return {};
 }
 
 /// A count of syringes, vials or tablets; more than a million are told as a million.
 int ceilToInt(const Number& value) {
   int count = 0;
-  for (const char digit : smaller(value.ceil(), Number(1000000)).rationalText()) count = count * 10 + (digit - '0');
+  for (const char digit : smaller(value.ceil(), Number(1000000)).rationalText())
+    count = count * 10 + (digit - '0');
   return count;
 }
 
@@ -103,28 +119,31 @@ int ceilToInt(const Number& value) {
 Chain amountChain(const Reckoning& reckoning) {
   const StrengthFound& strength = *reckoning.sheet.strength;
   Chain chain{{foundFactor(*reckoning.ordered, *reckoning.unit, Unit::dose)}};
-  for (Factor& factor : conversionFactors(*reckoning.unit, strength.drugUnit, reckoning.rules.pounds))
-    chain.factors.push_back(std::move(factor));
+  append(chain, conversionFactors(*reckoning.unit, strength.drugUnit, reckoning.rules.pounds));
   if (strength.from != StrengthFrom::labelled) {
     const Origin origin = Origin::step(StepId::strength);
-    chain.factors.push_back({{Number(1), {Unit::mL}, origin}, {strength.perOne, {strength.drugUnit}, origin}});
+    chain.factors.push_back(
+        {{Number(1), {Unit::mL}, origin}, {strength.perOne, {strength.drugUnit}, origin}});
     return chain;
   }
   const Strength& label = *reckoning.given.stock.strength;
   const Origin origin = Origin::field(path::strength);
-  chain.factors.push_back({{label.in.value, {label.in.unit}, origin}, {label.amount.value, {label.amount.unit}, origin}});
-  for (Factor& factor : conversionFactors(label.in.unit, strength.in, reckoning.rules.pounds))
-    chain.factors.push_back(std::move(factor));
+  chain.factors.push_back(
+      {{label.in.value, {label.in.unit}, origin}, {label.amount.value, {label.amount.unit}, origin}});
+  append(chain, conversionFactors(label.in.unit, strength.in, reckoning.rules.pounds));
   return chain;
 }
 
 void askAboutCount(Reckoning& reckoning, std::string_view what, int count) {
   if (count <= reckoning.rules.manyUnits || reckoning.sheet.finding(FindingCode::manyUnits)) return;
-  reckoning.tell(FindingCode::manyUnits, path::strength,
-                 {{"count", Number(count)}, {"what", std::string(what)}, {"many", Number(reckoning.rules.manyUnits)}});
+  reckoning.tell(
+      FindingCode::manyUnits, path::strength,
+      {{"count", Number(count)}, {"what", std::string(what)}, {"many", Number(reckoning.rules.manyUnits)}});
 }
 
-void keepMeasured(Reckoning& reckoning, Give& give, const Number& measured) {
+void keepMeasured(Reckoning& reckoning, Give& give, const Choice& choice) {
+  const Number& measured = *choice.measured;
+  give.passedOver = choice.passedOver;
   const Number dose = doseIn(reckoning, measured);
   const Number change = percentChange(reckoning, dose);
   give.measured = measured;
@@ -132,7 +151,8 @@ void keepMeasured(Reckoning& reckoning, Give& give, const Number& measured) {
   give.percentChange = plainPercent(change);
   if (change > reckoning.rules.askRoundingPercent)
     reckoning.tell(FindingCode::roundingChangesDose, path::strength,
-                   {{"exact", give.exact}, {"measured", Quantity{measured, give.exact.unit}},
+                   {{"exact", give.exact},
+                    {"measured", Quantity{measured, give.exact.unit}},
                     {"percent", plainPercent(change)}});
 }
 
@@ -140,13 +160,16 @@ void askNotMeasurable(Reckoning& reckoning, Give& give, const Neighbours& around
   for (const Number& neighbour : {around.below, around.above})
     if (!neighbour.isZero()) give.neighbours.push_back(neighbour);
   reckoning.tell(FindingCode::notMeasurable, path::strength,
-                 {{"exact", give.exact}, {"below", Quantity{around.below, give.exact.unit}},
+                 {{"exact", give.exact},
+                  {"below", Quantity{around.below, give.exact.unit}},
                   {"above", Quantity{around.above, give.exact.unit}}});
 }
 
 void writeMeasuring(Reckoning& reckoning, const Give& give, const Device& device, const Neighbours& around) {
-  Measuring body{give.exact,  give.measured, device.syringe, give.syringes,
-                 device.step, around.below,  around.above,   device.byDecimals};
+  const bool onMark =
+      !device.syringe || !give.measured || (*give.measured / device.syringe->marksMl).isWhole();
+  Measuring body{give.exact,   give.measured, device.syringe,    give.syringes, device.step,
+                 around.below, around.above,  device.byDecimals, onMark,        give.passedOver};
   reckoning.in(Section::amount).push_back({StepId::device, {{give.exact.unit}, {}}, std::move(body), {}, {}});
 }
 
@@ -154,15 +177,16 @@ void measureVolume(Reckoning& reckoning, Give& give) {
   const Number& amount = give.exact.value;
   const Quantity& smallest = reckoning.rules.smallestVolume;
   if (amount < *converted(smallest.value, smallest.unit, Unit::mL)) {
-    reckoning.tell(FindingCode::tooSmallToMeasure, path::strength, {{"exact", give.exact}, {"smallest", smallest}});
+    reckoning.tell(FindingCode::tooSmallToMeasure, path::strength,
+                   {{"exact", give.exact}, {"smallest", smallest}});
     return;
   }
   Device device = volumeDevice(reckoning, amount);
   const Neighbours around = neighboursOf(amount, device.step);
   give.syringe = device.syringe;
-  if (const auto measured = measurable(reckoning, amount, around, /*solid=*/false)) {
-    keepMeasured(reckoning, give, *measured);
-    if (device.syringe) give.syringes = ceilToInt(*measured / device.syringe->holdsMl);
+  if (const Choice choice = measurable(reckoning, amount, around, /*solid=*/false); choice.measured) {
+    keepMeasured(reckoning, give, choice);
+    if (device.syringe) give.syringes = ceilToInt(*give.measured / device.syringe->holdsMl);
     askAboutCount(reckoning, "syringes", give.syringes);
   } else {
     askNotMeasurable(reckoning, give, around);
@@ -177,11 +201,13 @@ void measureVolume(Reckoning& reckoning, Give& give) {
 
 void measureSolid(Reckoning& reckoning, Give& give) {
   const bool capsule = give.exact.unit == Unit::capsule;
-  const Device device{Number::ratio(1, capsule ? 1 : reckoning.given.stock.dividesInto), std::nullopt, 0, false};
+  const Device device{Number::ratio(1, capsule ? 1 : reckoning.given.stock.dividesInto), std::nullopt, 0,
+                      false};
   const Neighbours around = neighboursOf(give.exact.value, device.step);
-  if (const auto measured = measurable(reckoning, give.exact.value, around, /*solid=*/true)) {
-    keepMeasured(reckoning, give, *measured);
-    askAboutCount(reckoning, capsule ? "capsules" : "tablets", ceilToInt(*measured));
+  if (const Choice choice = measurable(reckoning, give.exact.value, around, /*solid=*/true);
+      choice.measured) {
+    keepMeasured(reckoning, give, choice);
+    askAboutCount(reckoning, capsule ? "capsules" : "tablets", ceilToInt(*give.measured));
   } else {
     askNotMeasurable(reckoning, give, around);
   }
@@ -193,7 +219,8 @@ bool formFitsRoute(Reckoning& reckoning) {
   const auto& route = reckoning.given.order.route;
   if (!route) return true;
   const bool solid = *reckoning.given.stock.kind == StockKind::solid;
-  const bool poured = *route == Route::oral || *route == Route::rectal || *route == Route::inhaled || *route == Route::topical;
+  const bool poured = *route == Route::oral || *route == Route::rectal || *route == Route::inhaled ||
+                      *route == Route::topical;
   if (!(solid && isInjection(*route)) && !(reckoning.given.infusion.isStated() && poured)) return true;
   reckoning.tell(FindingCode::formDiffersFromRoute, path::route,
                  {{"form", std::string(solid ? "solid" : "infusion")}, {"route", std::string(idOf(*route))}});
@@ -217,10 +244,14 @@ void measure(Reckoning& reckoning) {
   if (reckoning.strengthStep) reckoning.in(Section::amount).push_back(std::move(*reckoning.strengthStep));
   reckoning.strengthStep.reset();
   const Unit in = sheet.strength->in;
-  const Found amount = reckoning.solveStep(Section::amount, StepId::give, std::move(chain), {{in}, {Unit::dose}});
-  Give give{{amount.value, in}, {}, {}, {}, {}, 0, {}, {}, false};
-  if (in == Unit::mL) measureVolume(reckoning, give);
-  else measureSolid(reckoning, give);
+  const Found amount =
+      reckoning.solveStep(Section::amount, StepId::give, std::move(chain), {{in}, {Unit::dose}});
+  Give give;
+  give.exact = {amount.value, in};
+  if (in == Unit::mL)
+    measureVolume(reckoning, give);
+  else
+    measureSolid(reckoning, give);
   sheet.give = std::move(give);
 }
 

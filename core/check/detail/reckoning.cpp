@@ -57,7 +57,7 @@ bool Reckoning::addSizeFactor(Chain& chain, PerSize size) {
 }
 
 void Reckoning::addDrugConversion(Chain& chain, Unit from) const {
-  for (Factor& factor : conversionFactors(from, *unit, rules.pounds)) chain.factors.push_back(std::move(factor));
+  append(chain, conversionFactors(from, *unit, rules.pounds));
 }
 
 Found Reckoning::solveStep(Section section, StepId id, Chain chain, const Units& wanted) {
@@ -65,7 +65,8 @@ Found Reckoning::solveStep(Section section, StepId id, Chain chain, const Units&
   assert(solution.wanted);
   if (chain.factors.size() == 1) return {solution.product.exact, chain.factors.front().over.origin};
   const Number result = solution.product.exact;
-  in(section).push_back({id, wanted, Solved{std::move(chain), std::move(solution.product), result, -1}, {}, {}});
+  in(section).push_back(
+      {id, wanted, Solved{std::move(chain), std::move(solution.product), result, -1}, {}, {}});
   return {result, Origin::step(id)};
 }
 
@@ -94,13 +95,31 @@ Factor rateFactor(const Number& count, Unit over, Unit under, Origin origin) {
 
 Factor over1(Term term) { return {std::move(term), Term{}}; }
 
+void append(Chain& chain, std::vector<Factor> factors) {
+  for (Factor& factor : factors) chain.factors.push_back(std::move(factor));
+}
+
+void convertBelow(Chain& chain, Unit from, Unit to) {
+  for (const Factor& factor : conversionFactors(from, to, Pounds::exact))
+    chain.factors.push_back(factor.turned());
+}
+
+Number inMl(const Quantity& volume) { return *converted(volume.value, volume.unit, Unit::mL); }
+
+Number totalIn(const MixedQuantity& mixed, Unit unit) {
+  Number total;
+  for (const Quantity& part : mixed.parts) total = total + *converted(part.value, part.unit, unit);
+  return total;
+}
+
 Number ceilAtLeastOne(const Number& x) { return larger(x.ceil(), Number(1)); }
 
 void compare(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right, bool holds) {
   reckoning.check(id).status = holds ? CheckStatus::within : CheckStatus::outside;
   const Units wanted{left.term.units, {}};
   reckoning.in(Section::comparisons)
-      .push_back({stepOf(id), wanted, Comparison{std::move(left), relation, std::move(right), holds}, {}, {}});
+      .push_back(
+          {stepOf(id), wanted, Comparison{std::move(left), relation, std::move(right), holds}, {}, {}});
 }
 
 }  // namespace wardchalk::detail

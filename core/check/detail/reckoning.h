@@ -21,8 +21,8 @@ struct Found {
   Origin origin;
 };
 
-/// A check of one dose: dose × perDose at most, or at least, the bound. All are in the order's drug unit. It is judged
-/// once for the ordered dose and again for each dose that could be measured.
+/// A check of one dose: dose × perDose at most, or at least, the bound. All are in the order's drug unit. It
+/// is judged once for the ordered dose and again for each dose that could be measured.
 struct DoseBound {
   CheckId check;
   Number perDose;
@@ -35,8 +35,8 @@ struct DoseBound {
   }
 };
 
-/// What is found on the way from a case to its worksheet; handed from stage to stage by workOut and gone after it.
-/// Absent values could not be worked out; what is wanting is in `sheet.needs`.
+/// What is found on the way from a case to its worksheet; handed from stage to stage by workOut and gone
+/// after it. Absent values could not be worked out; what is wanting is in `sheet.needs`.
 struct Reckoning {
   explicit Reckoning(Worksheet& into) : given(into.given), rules(into.rules), sheet(into) {}
 
@@ -45,37 +45,38 @@ struct Reckoning {
   Worksheet& sheet;
 
   // size
-  std::optional<Found> kg;               // by house rule
-  std::optional<Number> kgExact;         // lb converted exactly, never rounded
+  std::optional<Found> kg;        // by house rule
+  std::optional<Number> kgExact;  // lb converted exactly, never rounded
   std::optional<Number> cmExact;
-  std::optional<Found> m2;               // charted, or computed and rounded by house rule
-  std::optional<Number> computedSquared; // square of the computed surface, before rounding
-  bool household = false;                // the surface was worked in inches and pounds
-  std::vector<Step> weightSteps;         // shown only when the weight in kg is used
-  std::vector<Step> surfaceSteps;        // shown only when the surface is used
+  std::optional<Found> m2;                // charted, or computed and rounded by house rule
+  std::optional<Number> computedSquared;  // square of the computed surface, before rounding
+  std::optional<Number> computedM2;       // the same, rounded as it would be used
+  bool household = false;                 // the surface was worked in inches and pounds
+  std::vector<Step> weightSteps;          // shown only when the weight in kg is used
+  std::vector<Step> surfaceSteps;         // shown only when the surface is used
   bool kgUsed = false;
   bool m2Used = false;
 
   // schedule and order
   bool once = false;
   bool isRate = false;
-  std::optional<Number> n;               // most doses a day, capped
-  std::optional<Unit> unit;              // the order's drug unit
-  std::optional<Found> ordered;          // one dose
-  std::optional<Found> orderedDay;       // the most given in 24 h
+  std::optional<Number> n;          // most doses a day, capped
+  std::optional<Unit> unit;         // the order's drug unit
+  std::optional<Found> ordered;     // one dose
+  std::optional<Found> orderedDay;  // the most given in 24 h
 
   // limits, in `unit`
-  std::optional<Found> limitDose;        // by the reference, before maxima
+  std::optional<Found> limitDose;  // by the reference, before maxima
   std::optional<Found> limitDay;
   std::optional<Found> limitWeek;
   std::optional<Chain> weekChain;
   std::optional<Found> maxDose;
   std::optional<Found> maxDay;
-  std::optional<Found> low;              // in the reference's own basis: a dose, a day or a week
+  std::optional<Found> low;  // in the reference's own basis: a dose, a day or a week
   std::optional<Chain> lowWeekChain;
 
   std::vector<DoseBound> bounds;
-  bool amountWithheld = false;           // a question about the stock leaves no amount
+  bool amountWithheld = false;  // a question about the stock leaves no amount
   bool strengthUsed = false;
   std::optional<Step> strengthStep;
   std::array<std::vector<Step>, 5> sections;
@@ -91,8 +92,8 @@ struct Reckoning {
 
   /// The quantity's value in the order's drug unit; none when their dimensions differ.
   [[nodiscard]] std::optional<Number> inOrderUnit(const Quantity& quantity) const;
-  /// The child's size that a dose per kg or per m² is multiplied by, marked as used; no factor for a flat dose.
-  /// False when it is wanted and not known; then it is noted as needed for the verdict.
+  /// The child's size that a dose per kg or per m² is multiplied by, marked as used; no factor for a flat
+  /// dose. False when it is wanted and not known; then it is noted as needed for the verdict.
   bool addSizeFactor(Chain& chain, PerSize size);
   /// Factors from the drug unit of `from` to the order's.
   void addDrugConversion(Chain& chain, Unit from) const;
@@ -113,48 +114,58 @@ struct Reckoning {
 /// A term over 1.
 [[nodiscard]] Factor over1(Term term);
 
+/// Puts factors at the end of a chain.
+void append(Chain& chain, std::vector<Factor> factors);
+/// Turns what stands below a chain's bars from one unit into another.
+void convertBelow(Chain& chain, Unit from, Unit to);
+/// A volume in mL.
+[[nodiscard]] Number inMl(const Quantity& volume);
+/// The parts of a quantity ("37 lb 4 oz") added up in one unit.
+[[nodiscard]] Number totalIn(const MixedQuantity& mixed, Unit unit);
+
 /// ⌈x⌉, at least 1.
 [[nodiscard]] Number ceilAtLeastOne(const Number& x);
 
 /// Every check as not made yet.
-void prepareChecks(Reckoning& reckoning);     // work_out.cpp
+void prepareChecks(Reckoning& reckoning);  // work_out.cpp
 /// Sizes, the ordered dose and its limits: the stages up to the first comparison.
-void findFacts(Reckoning& reckoning);         // work_out.cpp
+void findFacts(Reckoning& reckoning);  // work_out.cpp
 /// The comparisons of the dose or rate with its limits and its low end.
-void compareAmount(Reckoning& reckoning);     // work_out.cpp
+void compareAmount(Reckoning& reckoning);  // work_out.cpp
 
 // The stages, in their order. Each reads what the earlier ones found.
-void findSize(Reckoning& reckoning);          // find_size.cpp
-void findSchedule(Reckoning& reckoning);      // find_order.cpp
-void findStrength(Reckoning& reckoning);      // find_strength.cpp
-void findOrder(Reckoning& reckoning);         // find_order.cpp
-void findLimits(Reckoning& reckoning);        // find_limits.cpp
-void checkFit(Reckoning& reckoning);          // check_fit.cpp
-void compareDose(Reckoning& reckoning);       // compare_dose.cpp
-void compareLow(Reckoning& reckoning);        // compare_low.cpp
-void compareRate(Reckoning& reckoning);       // compare_rate.cpp
-void compareInfusion(Reckoning& reckoning);   // compare_infusion.cpp
-void compareSchedule(Reckoning& reckoning);   // compare_schedule.cpp
-void compareBands(Reckoning& reckoning);      // compare_bands.cpp
-void compareSize(Reckoning& reckoning);       // compare_size.cpp
-void findSlips(Reckoning& reckoning);         // find_slips.cpp
-void noteRounding(Reckoning& reckoning);      // note_rounding.cpp
-void noteTheRest(Reckoning& reckoning);       // notes.cpp
-void decide(Reckoning& reckoning);            // decide.cpp
-void measure(Reckoning& reckoning);           // measure.cpp
-void findRunRate(Reckoning& reckoning);       // find_run_rate.cpp
-void arrange(Reckoning& reckoning);           // decide.cpp
+void findSize(Reckoning& reckoning);         // find_size.cpp
+void findSchedule(Reckoning& reckoning);     // find_order.cpp
+void findStrength(Reckoning& reckoning);     // find_strength.cpp
+void findOrder(Reckoning& reckoning);        // find_order.cpp
+void findLimits(Reckoning& reckoning);       // find_limits.cpp
+void checkFit(Reckoning& reckoning);         // check_fit.cpp
+void compareDose(Reckoning& reckoning);      // compare_dose.cpp
+void compareLow(Reckoning& reckoning);       // compare_low.cpp
+void compareRate(Reckoning& reckoning);      // compare_rate.cpp
+void compareInfusion(Reckoning& reckoning);  // compare_infusion.cpp
+void compareSchedule(Reckoning& reckoning);  // compare_schedule.cpp
+void compareBands(Reckoning& reckoning);     // compare_bands.cpp
+void compareSize(Reckoning& reckoning);      // compare_size.cpp
+void findSlips(Reckoning& reckoning);        // find_slips.cpp
+void noteRounding(Reckoning& reckoning);     // note_rounding.cpp
+void noteTheRest(Reckoning& reckoning);      // notes.cpp
+void decide(Reckoning& reckoning);           // decide.cpp
+void measure(Reckoning& reckoning);          // measure.cpp
+void findRunRate(Reckoning& reckoning);      // find_run_rate.cpp
+void arrange(Reckoning& reckoning);          // decide.cpp
 
-/// A side stated in one unit per another ("5 mg/mL"), found by the chain; the chain stands with it when it is more than
-/// one factor.
+/// A side stated in one unit per another ("5 mg/mL"), found by the chain; the chain stands with it when it is
+/// more than one factor.
 [[nodiscard]] Side sidePer(Chain chain, Unit over, std::string_view under);
 
 /// Compares two sides stated per something, sets the check and tells `outside` of an outside one.
-void compareSides(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right, FindingCode outside,
-                  std::string_view field);
+void compareSides(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right,
+                  FindingCode outside, std::string_view field);
 
 /// A rate for this child, in the order's drug unit per `time`; none while a size it wants is not known.
-[[nodiscard]] std::optional<Chain> rateChain(Reckoning& reckoning, const DoseAmount& rate, std::string_view path, Unit time);
+[[nodiscard]] std::optional<Chain> rateChain(Reckoning& reckoning, const DoseAmount& rate,
+                                             std::string_view path, Unit time);
 
 /// Writes the comparison as a step, sets the check and, for an outside one, tells `outside`.
 void compare(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right, bool holds);

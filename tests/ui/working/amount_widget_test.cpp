@@ -22,8 +22,13 @@ struct Shown {
   }
   QString text() const { return amount.findChild<AmountText*>()->spoken(); }
   QList<QCheckBox*> ticks() const { return amount.findChildren<QCheckBox*>(); }
+  /// Ticks one question as asked, of the pharmacist.
+  void answer(qsizetype question) const {
+    ticks().at(question)->setChecked(true);
+    amount.findChildren<QComboBox*>().at(question)->setCurrentIndex(1);
+  }
   void tickAll() const {
-    for (QCheckBox* tick : ticks()) tick->setChecked(true);
+    for (qsizetype i = 0; i < ticks().size(); ++i) answer(i);
   }
   AmountWidget amount;
 };
@@ -38,7 +43,8 @@ class AmountWidgetTest : public QObject {
   void amountIsTheLargestAndDoseAtLeastHalfOfIt();
   void saysWhyThereIsNone_data();
   void saysWhyThereIsNone();
-  void staysFoldedUntilEveryQuestionIsTicked();
+  void staysFoldedUntilEveryQuestionIsAnswered();
+  void staysFoldedUntilItIsSaidWithWhom();
   void foldsAgainWhenATickIsTakenBack();
   void anyEditVoidsTheTicks();
   void showingTheSameCaseKeepsTheTicks();
@@ -93,19 +99,29 @@ void AmountWidgetTest::saysWhyThereIsNone() {
   QVERIFY(shown.ticks().isEmpty());
 }
 
-void AmountWidgetTest::staysFoldedUntilEveryQuestionIsTicked() {
+void AmountWidgetTest::staysFoldedUntilEveryQuestionIsAnswered() {
   const Shown shown("ask");
   QCOMPARE(shown.ticks().size(), 2);
   QVERIFY(!shown.amount.showsAmount());
   QVERIFY(!shown.text().contains(QStringLiteral("mL")));
   const QSignalSpy changed(&shown.amount, &AmountWidget::changed);
-  shown.ticks().first()->setChecked(true);
+  shown.answer(0);
   QVERIFY(!shown.amount.showsAmount());
   QVERIFY(!shown.text().contains(QStringLiteral("mL")));
-  shown.ticks().last()->setChecked(true);
+  shown.answer(1);
   QVERIFY(shown.amount.showsAmount());
   QVERIFY(shown.text().contains(QStringLiteral("Measure 2.2 mL (55 mg)")));
-  QCOMPARE(changed.size(), 2);
+  QCOMPARE(changed.size(), 4);
+}
+
+void AmountWidgetTest::staysFoldedUntilItIsSaidWithWhom() {
+  const Shown shown("ask");
+  shown.answer(0);
+  shown.ticks().last()->setChecked(true);
+  QVERIFY(!shown.amount.showsAmount());
+  QVERIFY(shown.text().contains(QStringLiteral("with whom")));
+  shown.amount.findChildren<QComboBox*>().last()->setCurrentIndex(0);
+  QVERIFY(shown.amount.showsAmount());
 }
 
 void AmountWidgetTest::foldsAgainWhenATickIsTakenBack() {

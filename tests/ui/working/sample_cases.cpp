@@ -7,6 +7,7 @@
 
 #include "core/check/work_out.h"
 #include "core/record/case_entry.h"
+#include "tests/support/golden_cases.h"
 
 namespace wardchalk::ui::test {
 
@@ -168,6 +169,16 @@ std::vector<SampleCase> all() {
 
 const std::vector<SampleCase>& sampleCases() {
   static const std::vector<SampleCase> cases = all();
+  return cases;
+}
+
+const std::vector<SampleCase>& samplesAndGoldens() {
+  static const std::vector<SampleCase> cases = [] {
+    std::vector<SampleCase> both = sampleCases();
+    for (const auto& golden : wardchalk::test::goldenCases())
+      both.push_back({"golden " + golden.name, golden.given, golden.rules});
+    return both;
+  }();
   return cases;
 }
 

@@ -17,6 +17,9 @@ struct SampleCase {
 /// One case for each thing that a view must be able to show. Medicines are invented.
 [[nodiscard]] const std::vector<SampleCase>& sampleCases();
 
+/// The samples and every golden case: all that geometry is held against.
+[[nodiscard]] const std::vector<SampleCase>& samplesAndGoldens();
+
 /// The worksheet of the sample with this name.
 [[nodiscard]] Worksheet sample(const std::string& name);
 

@@ -100,20 +100,20 @@ void StepLayoutTest::addAll() {
   QTest::addColumn<int>("index");
   QTest::addColumn<double>("width");
   QTest::addColumn<double>("scale");
-  for (std::size_t i = 0; i < sampleCases().size(); ++i)
+  for (std::size_t i = 0; i < samplesAndGoldens().size(); ++i)
     for (const auto& [width, scale] :
          {std::pair(900.0, 1.0), std::pair(900.0, 2.0), std::pair(560.0, 0.8), std::pair(320.0, 3.0)})
-      QTest::addRow("%s, %g px, %g %%", sampleCases()[i].name.c_str(), width, scale * 100)
+      QTest::addRow("%s, %g px, %g %%", samplesAndGoldens()[i].name.c_str(), width, scale * 100)
           << static_cast<int>(i) << width << scale;
 }
 
 // Qt fetches the columns of a row by name inside the test function, which no helper can do.
-#define FETCH_LAYOUTS()                                                    \
-  QFETCH(int, index);                                                      \
-  QFETCH(double, width);                                                   \
-  QFETCH(double, scale);                                                   \
-  const Metrics metrics{width, scale, {}, 1};                              \
-  const SampleCase& each = sampleCases()[static_cast<std::size_t>(index)]; \
+#define FETCH_LAYOUTS()                                                          \
+  QFETCH(int, index);                                                            \
+  QFETCH(double, width);                                                         \
+  QFETCH(double, scale);                                                         \
+  const Metrics metrics{width, scale, {}, 1};                                    \
+  const SampleCase& each = samplesAndGoldens()[static_cast<std::size_t>(index)]; \
   const std::vector<StepLayout> all = layouts(each, metrics)
 
 void StepLayoutTest::staysInsideItsCard() {

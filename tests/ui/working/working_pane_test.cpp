@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QCheckBox>
+#include <QComboBox>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
@@ -27,9 +28,10 @@ Case edited(const char* name, const char* path, const char* text) {
 
 /// A pane of the usual size with a sample on screen.
 struct Shown {
-  explicit Shown(const char* name) {
+  explicit Shown(const char* name) : Shown(sample(name)) {}
+  explicit Shown(const Worksheet& sheet) : pane(nullptr, englishPhrases()) {
     pane.resize(930, 700);
-    pane.show(sample(name));
+    pane.show(sheet);
     pane.show();
   }
   WorkingPane pane;
@@ -213,17 +215,18 @@ void WorkingPaneTest::zoomStaysWithinItsEnds() {
 }
 
 void WorkingPaneTest::zoomKeepsEverythingInside_data() {
-  QTest::addColumn<QString>("name");
+  QTest::addColumn<int>("index");
   QTest::addColumn<int>("zoom");
-  for (const char* name : {"usual", "ask", "not covered", "undecided", "household"})
+  for (std::size_t i = 0; i < samplesAndGoldens().size(); ++i)
     for (const int zoom : {80, 100, 200, 300})
-      QTest::addRow("%s at %d", name, zoom) << QString::fromLatin1(name) << zoom;
+      QTest::addRow("%s at %d", samplesAndGoldens()[i].name.c_str(), zoom) << static_cast<int>(i) << zoom;
 }
 
 void WorkingPaneTest::zoomKeepsEverythingInside() {
-  QFETCH(QString, name);
+  QFETCH(int, index);
   QFETCH(int, zoom);
-  Shown shown(name.toLatin1().constData());
+  const SampleCase& each = samplesAndGoldens()[static_cast<std::size_t>(index)];
+  Shown shown(workOut(each.given, each.rules));
   shown.pane.setZoom(zoom);
   const auto ink = [](const Run& run) {
     return QFontMetricsF(fontOf(run.type, {})).tightBoundingRect(run.text).translated(run.at);
@@ -275,6 +278,7 @@ void WorkingPaneTest::tickKeepsTheKeyboard() {
     shown.pane.setZoom(zoom);
     shown.pane.voidTicks();
     auto* last = shown.pane.findChild<QCheckBox*>(QStringLiteral("asked_1"));
+    for (auto* whom : shown.pane.findChildren<QComboBox*>()) whom->setCurrentIndex(0);
     shown.pane.findChild<QCheckBox*>(QStringLiteral("asked_0"))->setChecked(true);
     last->setFocus();
     QTest::keyClick(last, Qt::Key_Space);
@@ -307,6 +311,7 @@ void WorkingPaneTest::shoots() {
         pane.show();
         QVERIFY(QTest::qWaitForWindowExposed(&pane));
         for (auto* tick : pane.findChildren<QCheckBox*>().mid(0, dark ? 9 : 1)) tick->setChecked(true);
+        for (auto* whom : pane.findChildren<QComboBox*>().mid(0, dark ? 9 : 1)) whom->setCurrentIndex(0);
         pane.grab().save(QStringLiteral("%1/pane-%2-%3%4.png")
                              .arg(folder, QString::fromStdString(each.name))
                              .arg(zoom)

@@ -109,7 +109,7 @@ Body solvedBody(const StepView& view, const Solved& solved, const Metrics& metri
 Body measuringBody(const StepView& view, const Measuring& measuring, const Metrics& metrics, double width) {
   const bool solid = measuring.exact.unit != Unit::mL;
   const bool one = measuring.measured && measuring.syringe && measuring.syringes == 1;
-  Box drawn = solid ? tabletsBox(measuring, metrics) : one ? syringeBox(measuring, metrics, width) : Box();
+  Box drawn = solid ? tabletsBox(measuring, metrics, width) : one ? syringeBox(measuring, metrics, width) : Box();
   const double air = metrics.px(20);
   const bool beside = drawn.width > 0 && width - drawn.width - air >= metrics.px(180);
   const double room = beside ? width - drawn.width - air : width;

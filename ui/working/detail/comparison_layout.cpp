@@ -27,14 +27,16 @@ Piece sidePiece(const QString& text, const Side& side, const StepView& view, con
   return piece;
 }
 
-Box badge(bool holds, const QString& word, const Metrics& metrics) {
-  Box text = textBox(word, FontRole::badge, holds ? Ink::holds : Ink::fails, metrics);
+/// A truth in its colour; one that judges nothing stands in plain ink.
+Box badge(bool holds, bool judges, const QString& word, const Metrics& metrics) {
+  const Ink ink = !holds ? Ink::fails : judges ? Ink::holds : Ink::text;
+  const Ink ground = !holds ? Ink::failsFill : judges ? Ink::holdsFill : Ink::card;
+  Box text = textBox(word, FontRole::badge, ink, metrics);
   const double side = metrics.px(10);
   const double air = metrics.px(3);
   Box box{text.width + 2 * side, text.above + air, text.below + air, {}};
-  box.drawing.areas.push_back(
-      {corners(box.rect()), metrics.px(5), Area::Fill::solid, holds ? Ink::holdsFill : Ink::failsFill,
-       std::max(1.0, metrics.px(holds ? 1.2 : 2)), holds ? Ink::holds : Ink::fails, 0});
+  box.drawing.areas.push_back({corners(box.rect()), metrics.px(5), Area::Fill::solid, ground,
+                               std::max(1.0, metrics.px(holds ? 1.2 : 2)), ink, 0});
   box.drawing.add(std::move(text.drawing), {side, 0});
   return box;
 }
@@ -49,9 +51,10 @@ std::vector<Piece> inequality(const StepView& view, const Comparison& comparison
   std::vector<Piece> pieces;
   pieces.push_back(sidePiece(view.left, comparison.left, view, metrics, width));
   const FontRole role = view.relation.size() == 1 ? FontRole::big : FontRole::body;  // a sign, or words
-  if (!view.relation.isEmpty()) pieces.push_back(plain(textBox(view.relation, role, Ink::text, metrics), 1));
+  if (!view.relation.isEmpty())
+    pieces.push_back(plain(paragraph(view.relation, role, Ink::text, metrics, width), 1));
   pieces.push_back(sidePiece(view.right, comparison.right, view, metrics, width));
-  pieces.push_back(plain(badge(comparison.holds, view.conclusion, metrics), 2));
+  pieces.push_back(plain(badge(comparison.holds, view.judges, view.conclusion, metrics), 2));
   return pieces;
 }
 
@@ -84,7 +87,7 @@ Box withLine(Box said, const StepView& view, const Metrics& metrics, double widt
   const double room = width - said.width - air;
   const bool beside = room >= metrics.px(narrowestLine);
   const double wide = std::min(beside ? room : width, metrics.px(widestLine));
-  Box line = numberLine(view.landmarks, view.unit, metrics, wide);
+  Box line = numberLine(view.landmarks, view.unit, metrics, wide, view.judges ? Ink::holds : Ink::quiet);
   line.drawing.setStage(2);
   if (!beside) return column({std::move(said), std::move(line)}, metrics.px(6));
   // the line's axis stands a little below the middle of the inequality, so that labels and figures share the

@@ -28,8 +28,8 @@ constexpr double narrowest = 280;
 class LineSetter {
  public:
   LineSetter(const std::vector<Landmark>& landmarks, const QString& unit, const Metrics& metrics,
-             double width)
-      : landmarks_(landmarks), unit_(unit), metrics_(metrics) {
+             double width, Ink allowed)
+      : landmarks_(landmarks), unit_(unit), metrics_(metrics), allowed_(allowed) {
     end_ = textBox(unit, FontRole::figure, Ink::quiet, metrics);
     start_ = metrics.px(8);
     length_ = width - start_ - metrics.px(8) - end_.width - metrics.px(4);
@@ -74,7 +74,7 @@ class LineSetter {
     const auto top = lowest({Kind::limit, Kind::maximum});
     const auto low = lowest({Kind::low});
     if (low) addArea(0, *low, half, Area::Fill::hatched, Ink::quiet);
-    if (top && low.value_or(0) < *top) addArea(low.value_or(0), *top, half, Area::Fill::solid, Ink::holds);
+    if (top && low.value_or(0) < *top) addArea(low.value_or(0), *top, half, Area::Fill::solid, allowed_);
   }
 
   void addArea(double from, double to, double half, Area::Fill fill, Ink ink) {
@@ -197,6 +197,7 @@ class LineSetter {
   Figures figures_;
   double start_ = 0;
   double length_ = 0;
+  Ink allowed_;
   std::vector<Placed> placed_;
   int rows_ = 0;  ///< rows of labels that are taken
 };
@@ -204,10 +205,10 @@ class LineSetter {
 }  // namespace
 
 Box numberLine(const std::vector<Landmark>& landmarks, const QString& unit, const Metrics& metrics,
-               double width) {
+               double width, Ink allowed) {
   Metrics fitting = metrics;
   fitting.scale = std::min(metrics.scale, width / narrowest);
-  return LineSetter(landmarks, unit, fitting, width).box();
+  return LineSetter(landmarks, unit, fitting, width, allowed).box();
 }
 
 }  // namespace wardchalk::ui::detail

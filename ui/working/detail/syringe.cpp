@@ -104,7 +104,7 @@ class ScaleSetter {
     const double x = window.xOf(filled_);
     const double thick = metrics_.px(enlarged ? 9 : 6);
     const double room = std::min(thick, window.length - x);
-    addArea(box, {x, -half, room, 2 * half}, Ink::line, Ink::line, 0);
+    if (room > 0) addArea(box, {x, -half, room, 2 * half}, Ink::line, Ink::line, 0);
   }
 
   /// Points at the plunger's edge from above, with the amount to read there.

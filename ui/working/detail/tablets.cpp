@@ -51,7 +51,7 @@ Box capsuleBox(const Metrics& metrics) {
 
 }  // namespace
 
-Box tabletsBox(const Measuring& measuring, const Metrics& metrics) {
+Box tabletsBox(const Measuring& measuring, const Metrics& metrics, double width) {
   if (!measuring.measured || *measuring.measured > Number(mostTablets)) return {};
   const double amount = onScale(*measuring.measured);
   const bool capsule = measuring.exact.unit == Unit::capsule;
@@ -61,7 +61,7 @@ Box tabletsBox(const Measuring& measuring, const Metrics& metrics) {
   for (int i = 0; i < whole; ++i)
     boxes.push_back(capsule ? capsuleBox(metrics) : tabletBox(1, divides, metrics));
   if (amount - whole > 1e-6) boxes.push_back(tabletBox(amount - whole, divides, metrics));
-  return row(std::move(boxes), metrics.px(8));
+  return wrapped(std::move(boxes), metrics.px(8), metrics.px(6), width);
 }
 
 }  // namespace wardchalk::ui::detail

@@ -9,7 +9,7 @@ namespace wardchalk::ui::detail {
 inline constexpr int mostTablets = 6;
 
 /// Tablets or capsules to give: whole ones, then the half or quarters of the last. No width when there are
-/// too many.
-[[nodiscard]] Box tabletsBox(const Measuring& measuring, const Metrics& metrics);
+/// too many; in rows where they are wider than `width`.
+[[nodiscard]] Box tabletsBox(const Measuring& measuring, const Metrics& metrics, double width);
 
 }  // namespace wardchalk::ui::detail

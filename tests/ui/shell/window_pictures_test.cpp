@@ -1,0 +1,154 @@
+#include <QApplication>
+#include <QDir>
+#include <QTest>
+
+#include "tests/support/golden_cases.h"
+#include "tests/ui/shell/nurse.h"
+#include "ui/form/field_edit.h"
+#include "ui/form/focus_ring.h"
+#include "ui/theme/board_palette.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+struct Desktop {
+  const char* name;
+  Scheme scheme;
+  QRgb ground;
+  QRgb base;
+  QRgb button;
+  QRgb text;
+};
+constexpr std::array desktops = {
+    Desktop{"light", Scheme::light, 0xffefefef, 0xffffffff, 0xffe6e6e6, 0xff000000},
+    Desktop{"dark", Scheme::dark, 0xff2d2d2d, 0xff1f1f1f, 0xff3a3a3a, 0xffeeeeee},
+    Desktop{"contrast-light", Scheme::contrastLight, 0xffffffff, 0xffffffff, 0xffffffff, 0xff000000},
+    Desktop{"contrast-dark", Scheme::contrastDark, 0xff000000, 0xff000000, 0xff000000, 0xffffffff},
+};
+
+QPalette paletteOf(const Desktop& desktop) {
+  QPalette palette(QColor(desktop.button), QColor(desktop.ground));
+  palette.setColor(QPalette::Base, QColor(desktop.base));
+  for (const QPalette::ColorRole role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+    palette.setColor(role, QColor(desktop.text));
+  return palette;
+}
+
+/// Whether each field has the room that it asks for, and none lies over another.
+bool liesWell(const MainWindow& window) {
+  QCoreApplication::processEvents();  // what asked for a new layout has it now
+  QList<QRect> taken;
+  for (const FieldEdit* field : window.findChildren<FieldEdit*>()) {
+    if (!field->isVisible()) continue;
+    const QRect here(field->mapTo(&window, QPoint()), field->size());
+    const bool apart =
+        std::none_of(taken.begin(), taken.end(), [&](const QRect& other) { return other.intersects(here); });
+    if (!apart || field->height() < field->heightForWidth(field->width())) return false;
+    taken << here;
+  }
+  return !taken.isEmpty();
+}
+
+void open(Nurse& nurse, const std::string& golden) {
+  nurse.window().resize(1366, 768);
+  nurse.window().openFile(QString::fromStdString((test::goldenFolder() / (golden + ".case.json")).string()));
+}
+
+}  // namespace
+
+/// The whole window on the desktops that it may meet: it follows each of them, and with WARDCHALK_SHOTS it is
+/// drawn to be looked at.
+class WindowPicturesTest : public QObject {
+  Q_OBJECT
+
+ private Q_SLOTS:
+  void followsTheDesktop_data() { addDesktops(); }
+  void followsTheDesktop();
+  void fieldsLieBesideEachOther_data();
+  void fieldsLieBesideEachOther();
+  void ringStaysRoundTheBoxThatARefusalMoves();
+  void shoots_data() { addDesktops(); }
+  void shoots();
+  void cleanup() { QApplication::setPalette(before_); }
+
+ private:
+  static void addDesktops() {
+    QTest::addColumn<int>("at");
+    for (std::size_t i = 0; i < desktops.size(); ++i) QTest::newRow(desktops[i].name) << static_cast<int>(i);
+  }
+  QPalette before_ = QApplication::palette();
+};
+
+void WindowPicturesTest::followsTheDesktop() {
+  QFETCH(int, at);
+  const Desktop& desktop = desktops[static_cast<std::size_t>(at)];
+  QApplication::setPalette(paletteOf(desktop));
+  QCOMPARE(schemeFor(QApplication::palette()), desktop.scheme);
+  Nurse nurse;
+  const QImage window = nurse.window().grab().toImage();
+  QCOMPARE(window.pixelColor(4, window.height() / 2), QColor(desktop.ground));  // beside the form
+  QCOMPARE(window.pixelColor(window.width() - 24, window.height() - 60),
+           boardPalette(desktop.scheme)[Ink::board]);
+}
+
+void WindowPicturesTest::fieldsLieBesideEachOther_data() {
+  QTest::addColumn<QString>("name");
+  for (const test::GoldenCase& golden : test::goldenCases())
+    QTest::newRow(golden.name.c_str()) << QString::fromStdString(golden.name);
+}
+
+void WindowPicturesTest::fieldsLieBesideEachOther() {
+  QFETCH(QString, name);
+  Nurse nurse;
+  open(nurse, name.toStdString());
+  QTRY_VERIFY(liesWell(nurse.window()));
+}
+
+void WindowPicturesTest::ringStaysRoundTheBoxThatARefusalMoves() {
+  Nurse nurse;
+  nurse.window().resize(1366, 768);
+  const auto place = [&](const QWidget* one) {
+    return QRect(one->mapTo(&nurse.window(), QPoint()), one->size());
+  };
+  nurse.fill({QStringLiteral("103 cm"), QStringLiteral("17,2 kg")});
+  const QRect before = place(QApplication::focusWidget());
+  QTRY_VERIFY(place(QApplication::focusWidget()).top() > before.top());  // the sentence needs more lines
+  const auto* ring = nurse.window().findChild<FocusRing*>();
+  QTRY_COMPARE(place(ring).center(), place(QApplication::focusWidget()).center());
+}
+
+void WindowPicturesTest::shoots() {
+  const QString folder = qEnvironmentVariable("WARDCHALK_SHOTS");
+  if (folder.isEmpty()) QSKIP("no folder for pictures is named");
+  QFETCH(int, at);
+  const Desktop& desktop = desktops[static_cast<std::size_t>(at)];
+  QApplication::setPalette(paletteOf(desktop));
+  for (const char* name : {"safe-per-surface-liquid", "ask-below-usual", "unsafe-over-single",
+                           "not-covered-age", "undecided-height-missing", "household-powder-surface"})
+    for (const int zoom : {100, 200}) {
+      Nurse nurse;
+      nurse.window().resize(1366, 768);
+      nurse.window().openFile(QString::fromStdString((test::goldenFolder() / name).string()) +
+                              QStringLiteral(".case.json"));
+      for (int step = 100; step < zoom; step += 10) nurse.press(Qt::Key_Plus, Qt::ControlModifier);
+      QTRY_VERIFY(liesWell(nurse.window()));
+      nurse.window().grab().save(
+          QStringLiteral("%1/window-%2-%3-%4.png")
+              .arg(folder, QString::fromLatin1(name), QString::fromLatin1(desktop.name))
+              .arg(zoom));
+    }
+  Nurse nurse;
+  nurse.window().resize(1366, 768);
+  nurse.window().grab().save(
+      QStringLiteral("%1/window-empty-%2.png").arg(folder, QString::fromLatin1(desktop.name)));
+  nurse.fill({QStringLiteral("103 cm"), QStringLiteral("17,2 kg")});
+  QTRY_VERIFY(liesWell(nurse.window()));
+  nurse.window().grab().save(
+      QStringLiteral("%1/window-refusal-%2.png").arg(folder, QString::fromLatin1(desktop.name)));
+}
+
+}  // namespace wardchalk::ui
+
+QTEST_MAIN(wardchalk::ui::WindowPicturesTest)
+#include "window_pictures_test.moc"
