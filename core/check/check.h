@@ -45,8 +45,10 @@ inline constexpr std::size_t checkCount = checkIds.size();
     case CheckId::period:
     case CheckId::maxSingle:
     case CheckId::maxDaily:
-    case CheckId::rate: return true;
-    default: return false;  // the others are no upper limit on the dose
+    case CheckId::rate:
+      return true;
+    default:
+      return false;  // the others are no upper limit on the dose
   }
 }
 
@@ -79,12 +81,15 @@ using Compared = std::variant<std::monostate, Quantity, std::string>;
 struct Check {
   CheckId id;
   CheckStatus status = CheckStatus::notChecked;
-  std::optional<WhyNot> why;  ///< set when the check was not made, and where there is more to say when it does not apply
+  std::optional<WhyNot>
+      why;  ///< set when the check was not made, and where there is more to say when it does not apply
   Compared value;
   Compared limit;
   std::optional<Number> ratio;  ///< value ÷ limit, where both are amounts
 
-  [[nodiscard]] bool isMade() const { return status == CheckStatus::within || status == CheckStatus::outside; }
+  [[nodiscard]] bool isMade() const {
+    return status == CheckStatus::within || status == CheckStatus::outside;
+  }
 };
 
 }  // namespace wardchalk

@@ -81,8 +81,10 @@ Worksheet workOut(const Case& given, const HouseRules& rules, std::optional<std:
   Reckoning reckoning(sheet);
   prepareChecks(reckoning);
   findFacts(reckoning);
-  if (pending) awaitTyping(reckoning, *pending);
-  else judge(reckoning);
+  if (pending)
+    awaitTyping(reckoning, *pending);
+  else
+    judge(reckoning);
   arrange(reckoning);
   return sheet;
 }

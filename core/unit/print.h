@@ -8,7 +8,8 @@
 namespace wardchalk {
 
 /// "16.9 kg", "≈ 3.13 mL", "2 drops": as a person reads it.
-[[nodiscard]] std::string printed(const Quantity& quantity, Grouping grouping = Grouping::commas, int significant = 4);
+[[nodiscard]] std::string printed(const Quantity& quantity, Grouping grouping = Grouping::commas,
+                                  int significant = 4);
 /// "8 lb 3 oz", "4 years 2 months".
 [[nodiscard]] std::string printed(const MixedQuantity& mixed);
 /// "80 mg", "4 mg/kg", "240 mg/m²/day": a dose as an order or a reference states it.

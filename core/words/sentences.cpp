@@ -182,7 +182,8 @@ std::vector<Filling> wordFillings(const Finding& finding, const Phrasebook& book
 }
 
 PhraseId possibleSlipPhrase(std::string_view id) {
-  const auto known = std::find_if(slipTable.begin(), slipTable.end(), [id](const SlipInfo& info) { return info.id == id; });
+  const auto known =
+      std::find_if(slipTable.begin(), slipTable.end(), [id](const SlipInfo& info) { return info.id == id; });
   if (known == slipTable.end()) return PhraseId::need_other;
   return possibleSlipPhrases[static_cast<std::size_t>(known - slipTable.begin())];
 }

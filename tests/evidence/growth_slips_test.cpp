@@ -2,9 +2,9 @@
 // own tables.
 //
 // The reference figures are those of a simulation of 200,000 children written in another language beside the
-// choice of the limits, drawn as drawChild draws them. It used the WHO growth standards below 24 months, which
-// are not ours, hence wider margins than chance alone asks for. They are no measure of real children, who are
-// heavier than the tables: of 11,152 in NHANES rule C asked about 1.8 in a hundred.
+// choice of the limits, drawn as drawChild draws them. It used the WHO growth standards below 24 months,
+// which are not ours, hence wider margins than chance alone asks for. They are no measure of real children,
+// who are heavier than the tables: of 11,152 in NHANES rule C asked about 1.8 in a hundred.
 #include <gtest/gtest.h>
 
 #include <array>

@@ -30,9 +30,9 @@ struct DrawnChild {
   double months, kg, cm;
 };
 
-/// A child of the CDC 2000 tables: age uniform from 1 month to the end of 17 years, half of them girls, weight and
-/// stature drawn jointly normal in z with the correlations measured in NHANES 2009-2016 (CDC/NCHS, public files),
-/// weight z above 2.9 set to 2.9, where the curves run away.
+/// A child of the CDC 2000 tables: age uniform from 1 month to the end of 17 years, half of them girls,
+/// weight and stature drawn jointly normal in z with the correlations measured in NHANES 2009-2016 (CDC/NCHS,
+/// public files), weight z above 2.9 set to 2.9, where the curves run away.
 [[nodiscard]] DrawnChild drawChild(Draw& draw);
 
 }  // namespace wardchalk::test

@@ -66,8 +66,8 @@ bool isAboutChild(CheckId id) {
   }
 }
 
-/// A size that would be unlikely or outside a band as it was meant is no explanation; one that the slip leaves as it was
-/// entered tells nothing of the slip.
+/// A size that would be unlikely or outside a band as it was meant is no explanation; one that the slip
+/// leaves as it was entered tells nothing of the slip.
 bool childStillFits(const Worksheet& entered, const Worksheet& meant) {
   return std::all_of(meant.checks.begin(), meant.checks.end(), [&](const Check& check) {
     const Check& before = entered.check(check.id);
@@ -121,8 +121,8 @@ bool isAskedWithSize(const Reckoning& reckoning) {
   return false;
 }
 
-/// A whole dose fits a smaller child no better where it is too much, nor a larger one where it is too little: no such
-/// undoing is worth working. Of a dose for each kg or m² nothing of the kind is sure.
+/// A whole dose fits a smaller child no better where it is too much, nor a larger one where it is too little:
+/// no such undoing is worth working. Of a dose for each kg or m² nothing of the kind is sure.
 bool canExplain(const Reckoning& reckoning, Slip slip, bool tooMuch) {
   if (reckoning.given.order.dose->perSize != PerSize::none) return true;
   switch (slip) {
@@ -158,18 +158,20 @@ std::vector<Slip> explanations(const Reckoning& reckoning) {
   std::vector<Slip> found;
   for (std::size_t i = 0; i < slipTable.size(); ++i) {
     const auto slip = static_cast<Slip>(i);
-    if (canExplain(reckoning, slip, tooMuch) && explains(reckoning, undone(slip, ground))) found.push_back(slip);
+    if (canExplain(reckoning, slip, tooMuch) && explains(reckoning, undone(slip, ground)))
+      found.push_back(slip);
   }
   return found;
 }
 
-/// Of more than two, the first of the order and the first of another paper: two questions that are answered on one paper
-/// may both miss the slip, and the nurse can look at the other papers herself before she calls. Where all are of one
-/// paper, the first two.
+/// Of more than two, the first of the order and the first of another paper: two questions that are answered
+/// on one paper may both miss the slip, and the nurse can look at the other papers herself before she calls.
+/// Where all are of one paper, the first two.
 void keepMost(std::vector<Slip>& slips) {
   if (slips.size() <= mostSlips) return;
   const bool first = isOfOrder(slips.front());
-  const auto other = std::find_if(slips.begin(), slips.end(), [&](Slip slip) { return isOfOrder(slip) != first; });
+  const auto other =
+      std::find_if(slips.begin(), slips.end(), [&](Slip slip) { return isOfOrder(slip) != first; });
   if (other != slips.end()) slips[1] = *other;
   slips.resize(mostSlips);
 }

@@ -127,11 +127,11 @@ void convertBelow(Chain& chain, Unit from, Unit to);
 [[nodiscard]] Number ceilAtLeastOne(const Number& x);
 
 /// Every check as not made yet.
-void prepareChecks(Reckoning& reckoning);     // work_out.cpp
+void prepareChecks(Reckoning& reckoning);  // work_out.cpp
 /// Sizes, the ordered dose and its limits: the stages up to the first comparison.
-void findFacts(Reckoning& reckoning);         // work_out.cpp
+void findFacts(Reckoning& reckoning);  // work_out.cpp
 /// The comparisons of the dose or rate with its limits and its low end.
-void compareAmount(Reckoning& reckoning);     // work_out.cpp
+void compareAmount(Reckoning& reckoning);  // work_out.cpp
 
 // The stages, in their order. Each reads what the earlier ones found.
 void findSize(Reckoning& reckoning);         // find_size.cpp

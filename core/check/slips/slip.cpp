@@ -49,7 +49,8 @@ std::optional<Number> sizeOf(const SlipGround& ground, PerSize size) {
   return size == PerSize::kg ? ground.kg : ground.m2;
 }
 
-/// `meant` over `taken`, where an order or a reference takes the one for the other; two papers that agree on it do not.
+/// `meant` over `taken`, where an order or a reference takes the one for the other; two papers that agree on
+/// it do not.
 Undoing sizeInstead(const SlipGround& ground, PerSize meant, PerSize taken) {
   const bool ordered = orderSize(ground) == taken && referenceSize(ground) != taken;
   const bool stated = orderSize(ground) == PerSize::none && referenceSize(ground) == meant;
@@ -57,8 +58,8 @@ Undoing sizeInstead(const SlipGround& ground, PerSize meant, PerSize taken) {
   return times(*sizeOf(ground, meant) / *sizeOf(ground, taken));
 }
 
-/// kg in place of m²: a dose that is ordered for each kg, or was worked out with them under a reference for each m². A
-/// reference that was itself read so comes to the same.
+/// kg in place of m²: a dose that is ordered for each kg, or was worked out with them under a reference for
+/// each m². A reference that was itself read so comes to the same.
 Undoing byM2(const SlipGround& ground) { return sizeInstead(ground, PerSize::m2, PerSize::kg); }
 
 Undoing byKg(const SlipGround& ground) { return sizeInstead(ground, PerSize::kg, PerSize::m2); }

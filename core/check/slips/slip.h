@@ -47,8 +47,8 @@ struct SlipGround {
   std::optional<Number> dosesADay;  ///< the most that the order gives
 };
 
-/// Had the slip not been made, the dose would be so many times the ordered one, or the case another. Empty when
-/// the slip cannot have been made in this case, or would have changed nothing.
+/// Had the slip not been made, the dose would be so many times the ordered one, or the case another. Empty
+/// when the slip cannot have been made in this case, or would have changed nothing.
 using Undoing = std::variant<std::monostate, Number, Case>;
 
 [[nodiscard]] Undoing undone(Slip slip, const SlipGround& ground);
