@@ -264,6 +264,9 @@ std::string respelled(const std::string& low) {
       if (other.typed == word) word = other.means;
     text.append(text.empty() ? "" : " ").append(word);
   }
+  const bool counted = text.find(" times ") == std::string::npos && isDigit(text.empty() ? ' ' : text.front());
+  if (counted && (text.ends_with(" a day") || text.ends_with(" a week")))
+    text = withReplaced(text, " a ", " times a ");  // "3/d"
   if (text.ends_with(" times daily")) text = withReplaced(text, " daily", " a day");
   if (text.ends_with(" times weekly")) text = withReplaced(text, " weekly", " a week");
   if (text.ends_with(" hourly")) text = withReplaced(text, " hourly", " h");

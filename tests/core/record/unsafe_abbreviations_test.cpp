@@ -86,7 +86,7 @@ INSTANTIATE_TEST_SUITE_P(
                       Row{"BIW", schedule, "BIW", scheduleUnsafe, "2 times a week"},
                       Row{"slash d", schedule, "/d", scheduleUnsafe, "daily"},
                       Row{"QD of a reference", "reference.schedule", "QD", scheduleUnsafe, "daily"},
-                      Row{"three times, slash d", schedule, "3/d", scheduleUnknown},
+                      Row{"three times, slash d", schedule, "3/d", scheduleUnknown, "3 times a day"},
                       Row{"x3d", schedule, "x3d", scheduleUnknown}),
     NameOfRow());
 
@@ -96,7 +96,7 @@ INSTANTIATE_TEST_SUITE_P(Routes, AnswersAbbreviation,
                                            Row{"sc", route, "sc", wordUnknown, "subcutaneous"},
                                            Row{"sub q", route, "sub q", wordUnknown, "subcutaneous"},
                                            Row{"subq", route, "subq", wordUnknown, "subcutaneous"},
-                                           Row{"SubQ", route, "SubQ", wordUnknown, "subcutaneous"},
+                                           Row{"capital subq", route, "SubQ", wordUnknown, "subcutaneous"},
                                            Row{"SC of a reference", "reference.route", "SC", wordUnknown,
                                                "subcutaneous"},
                                            Row{"per os", route, "per os", wordUnknown, "oral"},

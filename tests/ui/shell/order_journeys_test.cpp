@@ -163,7 +163,7 @@ void OrderJourneysTest::asNeededIsCountedAtMostFrequent() {
             {"order.as_needed", one(" ")},
             {"reference.high", one("15 mg/kg/dose")},
             {"reference.schedule", one("every 4 to 6 h")},
-            {"reference.max_per_day", one("60 mg/kg")},
+            {"reference.max_per_day", one("60 mg/kg/day")},
             {"reference.source", one("Bench list, p. 2")},
             {"stock.kind", one("liquid")},
             {"stock.strength", one("140 mg in 5 mL")}});
@@ -226,6 +226,10 @@ void OrderJourneysTest::implausibleWeightIsConfirmedAskedAboutAndThenMeasured() 
     nurse_->press(Qt::Key_Tab);
   QCOMPARE(nurse_->focused(), QStringLiteral("asked_0"));
   nurse_->press(Qt::Key_Space);
+  QVERIFY(!pane()->amount()->showsAmount());  // until it is said with whom
+  nurse_->press(Qt::Key_Tab);
+  QCOMPARE(nurse_->focused(), QStringLiteral("whom_0"));
+  nurse_->press(Qt::Key_Down);
   QVERIFY(pane()->amount()->showsAmount());
   QVERIFY2(amountText().contains(QStringLiteral("Measure 10 mL (250 mg)")), qPrintable(amountText()));
 

@@ -1,0 +1,161 @@
+// The handbook's page of hazards is held against what is there: every hazard has its paragraph, and every
+// test that a paragraph names stands in a file that is built.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <map>
+#include <regex>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "tests/support/csv.h"
+
+namespace wardchalk::test {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr int hazards = 40;
+
+std::string textOfFile(const fs::path& path) {
+  std::ifstream file(path, std::ios::binary);
+  return {std::istreambuf_iterator<char>(file), {}};
+}
+
+/// Every match of the expression's first group.
+std::vector<std::string> matches(const std::string& text, const std::string& expression) {
+  const std::regex regex(expression);
+  std::vector<std::string> found;
+  for (std::sregex_iterator at(text.begin(), text.end(), regex), end; at != end; ++at)
+    found.push_back((*at)[1].str());
+  return found;
+}
+
+/// "H01" to its paragraph.
+std::map<std::string, std::string> paragraphs() {
+  const std::string page = textOfFile(sourceFile("resources/handbook/hazards.md"));
+  std::map<std::string, std::string> found;
+  for (std::size_t at = page.find("### H"); at != std::string::npos;) {
+    const std::size_t next = page.find("\n#", at + 1);
+    found[page.substr(at + 4, 3)] = page.substr(at, next == std::string::npos ? next : next - at);
+    at = page.find("### H", at + 1);
+  }
+  return found;
+}
+
+/// Whether a test's source is in the list of its folder's programs.
+bool isBuilt(const fs::path& source) {
+  const std::string list = textOfFile(source.parent_path() / "CMakeLists.txt");
+  if (list.find(source.filename().string()) != std::string::npos) return true;
+  const std::string stem = source.stem().string();  // "step_card_test" of the loop over units
+  const std::string unit = stem.substr(0, stem.rfind("_test"));
+  return list.find("${unit}_test.cpp") != std::string::npos && list.find(unit) != std::string::npos;
+}
+
+/// Core tests by folder are listed one folder up: "number/decimal_text_test.cpp".
+bool isBuiltAbove(const fs::path& source) {
+  const std::string list = textOfFile(source.parent_path().parent_path() / "CMakeLists.txt");
+  return list.find(source.parent_path().filename().string() + "/" + source.filename().string()) !=
+         std::string::npos;
+}
+
+/// "Suite.Name" of each test that is built, with the text of its file.
+const std::map<std::string, std::string>& tests() {
+  static const std::map<std::string, std::string> all = [] {
+    std::map<std::string, std::string> found;
+    const std::regex test(
+        R"(\n(?:TEST|TEST_F|TEST_P|RC_GTEST_PROP)\((\w+),\s*(\w+)|\nvoid (\w+Test)::(\w+)\(\) \{)");
+    for (const auto& file : fs::recursive_directory_iterator(sourceFile("tests"))) {
+      if (!file.path().string().ends_with("_test.cpp")) continue;
+      if (!isBuilt(file.path()) && !isBuiltAbove(file.path())) continue;
+      const std::string text = textOfFile(file.path());
+      for (std::sregex_iterator at(text.begin(), text.end(), test), end; at != end; ++at) {
+        const bool gtest = (*at)[1].matched;
+        found[(*at)[gtest ? 1 : 3].str() + "." + (*at)[gtest ? 2 : 4].str()] = text;
+      }
+    }
+    for (const auto& file : fs::recursive_directory_iterator(sourceFile("tests")))
+      if (file.path().filename() == "CMakeLists.txt")
+        for (const std::string& name : matches(textOfFile(file.path()), R"(add_test\(NAME (\S+))"))
+          found[name];
+    return found;
+  }();
+  return all;
+}
+
+/// Whether "Suite.Name", or "Suite.Name/H21" with at least one row whose name begins so, is there.
+bool exists(const std::string& name) {
+  const std::size_t stroke = name.find('/');
+  const auto found = tests().find(name.substr(0, stroke));
+  if (found == tests().end()) return false;
+  return stroke == std::string::npos ||
+         found->second.find("\"" + name.substr(stroke + 1) + " ") != std::string::npos;
+}
+
+std::vector<std::string> namedIn(const std::string& paragraph) {
+  return matches(paragraph, R"(`(\w+\.[\w/]+)`)");
+}
+
+}  // namespace
+
+TEST(HazardHandbook, hasAParagraphForEachHazardInOrder) {
+  std::vector<std::string> expected;
+  for (int i = 1; i <= hazards; ++i) expected.push_back((i < 10 ? "H0" : "H") + std::to_string(i));
+  const std::string page = textOfFile(sourceFile("resources/handbook/hazards.md"));
+  EXPECT_EQ(matches(page, R"(\n### (H\d\d) \(S[1-5]\) \S)"), expected);
+}
+
+TEST(HazardHandbook, saysOfEachWhatIsDoneOrNotAndByWhichTests) {
+  const std::regex said(R"(\n- (Does|Otherwise|Not handled|Not yet): \S)");
+  for (const auto& [id, paragraph] : paragraphs()) {
+    EXPECT_TRUE(std::regex_search(paragraph, said)) << id;
+    EXPECT_EQ(matches(paragraph, R"(\n(- Tests: ))").size(), 1U) << id;
+    const bool nothingDone = paragraph.find("\n- Does: ") == std::string::npos;
+    EXPECT_EQ(namedIn(paragraph).empty(), nothingDone) << id << ": what is done has a test";
+    EXPECT_EQ(paragraph.find("- Tests: none") != std::string::npos, nothingDone) << id;
+  }
+}
+
+TEST(HazardHandbook, namesOnlyTestsThatExist) {
+  int named = 0;
+  for (const auto& [id, paragraph] : paragraphs())
+    for (const std::string& name : namedIn(paragraph)) {
+      ++named;
+      EXPECT_TRUE(exists(name)) << id << ": " << name;
+    }
+  EXPECT_GE(named, 100);
+}
+
+// The finder is itself held against names that are and are not there.
+TEST(HazardHandbook, findsWhatIsThereAndNothingElse) {
+  EXPECT_TRUE(exists("HazardHandbook.namesOnlyTestsThatExist"));
+  EXPECT_TRUE(exists("ReadsNumber.exactly"));
+  EXPECT_TRUE(exists("JourneysTest.verdicts"));
+  EXPECT_TRUE(exists("HazardCase.isMet/H21"));
+  EXPECT_TRUE(exists("NumberProperty.anyTextIsReadExactlyOrRefused"));
+  EXPECT_TRUE(exists("RulesOpinion.theConsoleAgreesWithTheRulesInPython"));
+  EXPECT_FALSE(exists("HazardCase.isMet/H99"));
+  EXPECT_FALSE(exists("HazardCase.isNotMet"));
+  EXPECT_FALSE(exists("JourneysTest.isNotThere"));
+  EXPECT_FALSE(exists("Nothing.atAll"));
+}
+
+// Every test that is written for a hazard is named on its page.
+TEST(HazardHandbook, namesEveryTestThatIsNamedAfterAHazard) {
+  std::map<std::string, std::string> all = paragraphs();
+  for (const auto& [name, text] : tests())
+    for (const std::string& id : matches(name, R"((H\d\d)_)")) {
+      const std::vector<std::string> named = namedIn(all[id]);
+      EXPECT_NE(std::find(named.begin(), named.end(), name), named.end()) << id << ": " << name;
+    }
+  const std::string rows = textOfFile(sourceFile("tests/hazards/hazard_cases_test.cpp"));
+  for (const std::string& id : matches(rows, R"re(HazardRow\{"(H\d\d) )re"))
+    EXPECT_NE(all[id].find("`HazardCase.isMet/" + id + "`"), std::string::npos) << id;
+}
+
+}  // namespace wardchalk::test
