@@ -86,7 +86,7 @@ class StepWriter {
   void addSideChain(const Side& side) {
     if (!side.chain) return;
     std::string_view result;
-    const std::string text = sideChainText(side, book_);
+    const std::string text = sideChainText(side);
     result = text;
     const bool about = result.starts_with(aboutSign);
     if (about) result.remove_prefix(aboutSign.size());

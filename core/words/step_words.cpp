@@ -260,9 +260,12 @@ std::string equalsSign(const Step& step) {
   return "≈";
 }
 
-std::string sideChainText(const Side& side, const Phrasebook& book) {
+std::string sideChainText(const Side& side) {
   if (!side.text.empty() || !side.chain) return sideText(side);
-  return amountText(side.term.value, -1, cancel(*side.chain).left, book);
+  const Units left = cancel(*side.chain).left;
+  if (left.under.empty()) return sideText(side);
+  return sideText(side) +
+         unitsText(Units{{}, left.under}, Spelling::printed).substr(1);  // without the 1 of "1/day"
 }
 
 std::string sideText(const Side& side, int significant) {

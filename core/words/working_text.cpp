@@ -81,16 +81,16 @@ std::string formulaLine(const SurfaceByFormula& formula) {
          power(formula.weight, formula.weightPower);
 }
 
-void writeSideChain(std::string& out, const Side& side, const Phrasebook& book) {
+void writeSideChain(std::string& out, const Side& side) {
   if (!side.chain) return;
-  const std::string result = sideChainText(side, book);
+  const std::string result = sideChainText(side);
   const bool exact = !result.starts_with("≈");  // "=" stands only where it is exact
   out.append(indent).append(chainLine(*side.chain)).append(exact ? " = " : " ").append(result).append("\n");
 }
 
 void writeComparison(std::string& out, const Comparison& comparison, const Phrasebook& book) {
-  writeSideChain(out, comparison.left, book);
-  writeSideChain(out, comparison.right, book);
+  writeSideChain(out, comparison.left);
+  writeSideChain(out, comparison.right);
   const int significant = digitsApart(comparison.left.term.value, comparison.right.term.value);
   const std::string truth = say(book, comparison.holds ? PhraseId::truth_true : PhraseId::truth_false);
   const std::string sign = relationSign(comparison, book);

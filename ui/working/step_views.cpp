@@ -97,8 +97,8 @@ class ViewBuilder {
       addTag(view, side->term);
       if (side->chain) addTags(view, *side->chain);
     }
-    if (comparison.left.chain) view.leftChain = held(sideChainText(comparison.left, book_));
-    if (comparison.right.chain) view.rightChain = held(sideChainText(comparison.right, book_));
+    if (comparison.left.chain) view.leftChain = held(sideChainText(comparison.left));
+    if (comparison.right.chain) view.rightChain = held(sideChainText(comparison.right));
     view.judges = callsAnythingSafe(sheet_);
     view.landmarks = detail::landmarksOf(view.step, sheet_, book_);
     view.unit = fromCore(detail::unitOfLine(comparison));

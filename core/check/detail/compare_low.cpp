@@ -82,6 +82,12 @@ std::optional<Bound> boundOf(const Reckoning& reckoning, const Basis& basis) {
   return Bound{{bound, Origin::rule("ask_below_percent")}, FindingCode::belowUsual, *usual};
 }
 
+/// The usual amount; in a day or a week it says so, in one dose the step's question does.
+Factor usualFactor(const Basis& basis, const Found& usual, Unit unit) {
+  if (basis.per != Unit::dose) return foundFactor(usual, unit, basis.per);
+  return over1({usual.value, {unit}, usual.origin});
+}
+
 /// "90 mg over 100 mg" as a chain, so that the reader sees where the bound comes from.
 Side boundSide(const Reckoning& reckoning, const Bound& bound, const Basis& basis) {
   const Unit unit = *reckoning.unit;
@@ -94,7 +100,7 @@ Side boundSide(const Reckoning& reckoning, const Bound& bound, const Basis& basi
   const Origin usual =
       basis.high->value == bound.expected ? basis.high->origin : Origin::field(basis.mostFrom);
   const Origin rule = Origin::rule("ask_below_percent");
-  side.chain = Chain{{foundFactor({bound.expected, usual}, unit, basis.per),
+  side.chain = Chain{{usualFactor(basis, {bound.expected, usual}, unit),
                       {{reckoning.rules.askBelowPercent, {}, rule}, {Number(100), {}, rule}}}};
   return side;
 }
