@@ -47,6 +47,7 @@ std::string unsafeIn(const nlohmann::json& json, const std::string& unit = {}) {
     return unsafeWriting(json.get<std::string>() + (unit.empty() ? "" : " " + unit), Written::forFiles);
   if (!json.is_structured()) return {};
   for (const auto& [key, value] : json.items()) {
+    if (key == "slip") continue;  // an id, never read as words
     std::string wrong;
     if (json.is_object() && isForReaders(json, key))
       wrong = unsafeWriting(value.get<std::string>(), Written::forReaders);

@@ -29,7 +29,7 @@ void StepList::style(Scheme scheme) {
   colours.setColor(QPalette::Highlight, board[Ink::disc]);
   colours.setColor(QPalette::HighlightedText, board[Ink::onDisc]);
   setPalette(colours);
-  setStyleSheet(QStringLiteral("QListView::item { padding: %1px %2px; }").arg(4).arg(10));
+  setSpacing(4);
 }
 
 void StepList::open(int page, Scheme scheme) {

@@ -82,10 +82,11 @@ std::optional<Bound> boundOf(const Reckoning& reckoning, const Basis& basis) {
   return Bound{{bound, Origin::rule("ask_below_percent")}, FindingCode::belowUsual, *usual};
 }
 
-/// The usual amount; in a day or a week it says so, in one dose the step's question does.
+/// Whether the sides of the comparison say what they are per: a week must not be taken for a day.
+bool saysTime(const Basis& basis) { return basis.per == Unit::week; }
+
 Factor usualFactor(const Basis& basis, const Found& usual, Unit unit) {
-  if (basis.per != Unit::dose) return foundFactor(usual, unit, basis.per);
-  return over1({usual.value, {unit}, usual.origin});
+  return saysTime(basis) ? foundFactor(usual, unit, basis.per) : over1({usual.value, {unit}, usual.origin});
 }
 
 /// "90 mg over 100 mg" as a chain, so that the reader sees where the bound comes from.
@@ -109,9 +110,11 @@ Side orderedSide(const Reckoning& reckoning, const Basis& basis) {
   const Unit unit = *reckoning.unit;
   const Found& dose = *reckoning.ordered;
   Side side{{dose.value * basis.perDose, {unit}, dose.origin}, std::nullopt, {}};
-  if (basis.perDose != Number(1))
-    side.chain = Chain{{foundFactor(dose, unit, Unit::dose),
-                        rateFactor(basis.perDose, Unit::dose, basis.per, Origin::field(path::schedule))}};
+  if (basis.perDose == Number(1)) return side;
+  const Origin origin = Origin::field(path::schedule);
+  side.chain = Chain{{foundFactor(dose, unit, Unit::dose),
+                      saysTime(basis) ? rateFactor(basis.perDose, Unit::dose, basis.per, origin)
+                                      : over1({basis.perDose, {Unit::dose}, origin})}};
   return side;
 }
 
