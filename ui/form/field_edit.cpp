@@ -22,6 +22,7 @@ namespace {
 
 constexpr int boxHeight = 32;
 constexpr int gap = 4;
+constexpr int unitArrow = 36;  // of a choice box beside its words, with its edges
 
 QString fromView(std::string_view text) {
   return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
@@ -190,6 +191,9 @@ void FieldEdit::showSecond() {
   const std::string in = secondUnit_ ? secondUnit_->chosen() : std::string();
   const bool wanted = between_ ? in != "tablet" && in != "capsule" : !smallerUnit(unit_->chosen()).empty();
   second_->setVisible(wanted || !second_->text().isEmpty());
+  // two units in one box need their whole words: "year + month"
+  if (!between_)
+    unit_->setMinimumWidth(wanted ? fontMetrics().horizontalAdvance(unit_->currentText()) + unitArrow : 0);
 }
 
 /// Whether the quiet line has its place also while it is empty, so that nothing moves while one types.

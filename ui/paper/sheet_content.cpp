@@ -123,12 +123,8 @@ class ContentBuilder {
 
   void putFindings() {
     content_.findingsHeading = words(PhraseId::sheet_findings);
-    for (std::size_t i = 0; i < sheet_.findings.size(); ++i) {
-      const Finding& finding = sheet_.findings[i];
-      const bool isQuestion = sheet_.verdict == VerdictKind::ask && finding.severity == Severity::ask;
-      if (sheet_.deciding != i && !isQuestion)
-        content_.findings.push_back({finding.severity, held(sentence(finding, book_))});
-    }
+    for (const Finding* finding : findingsBeside(sheet_, sheet_.verdict == VerdictKind::ask))
+      content_.findings.push_back({finding->severity, held(sentence(*finding, book_))});
   }
 
   void putSteps() {

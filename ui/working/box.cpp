@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "ui/working/type_measure.h"
+
 namespace wardchalk::ui {
 
 namespace {
@@ -17,9 +19,9 @@ double barWidth(const Metrics& metrics) { return std::max(1.0, metrics.px(1.4) *
 Type fittingType(const QStringList& words, Type type, const Metrics& metrics, double width) {
   constexpr int smallest = 8;
   const auto widest = [&] {
-    const QFontMetricsF font(fontOf(type, metrics.family));
+    const TypeMeasure letters(type, metrics.family);
     double most = 0;
-    for (const QString& word : words) most = std::max(most, font.horizontalAdvance(word));
+    for (const QString& word : words) most = std::max(most, letters.width(word));
     return most;
   };
   while (type.pixels > smallest && widest() > width) --type.pixels;
@@ -29,8 +31,8 @@ Type fittingType(const QStringList& words, Type type, const Metrics& metrics, do
 }  // namespace
 
 Box textBox(const QString& text, Type type, Ink ink, const Metrics& metrics) {
-  const QFontMetricsF font(fontOf(type, metrics.family));
-  Box box{font.horizontalAdvance(text), font.ascent(), font.descent(), {}};
+  const TypeMeasure letters(type, metrics.family);
+  Box box{letters.width(text), letters.ascent(), letters.descent(), {}};
   box.drawing.runs.push_back({text, {0, 0}, box.rect(), type, ink, 0});
   return box;
 }
@@ -85,17 +87,20 @@ Box wrapped(std::vector<Box> boxes, double gap, double lineGap, double width) {
 Box paragraph(const QString& text, FontRole role, Ink ink, const Metrics& metrics, double width) {
   const QStringList words = text.split(QLatin1Char(' '), Qt::SkipEmptyParts);
   const Type type = fittingType(words, metrics.type(role), metrics, width);
-  const QFontMetricsF font(fontOf(type, metrics.family));
+  const TypeMeasure letters(type, metrics.family);
+  const double space = letters.width(QStringLiteral(" "));
   std::vector<Box> lines;
   QString line;
+  double used =
+      0;  // the words one by one: measuring each longer line anew would cost the square of its length
   for (const QString& word : words) {
-    const QString longer = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
-    if (!line.isEmpty() && font.horizontalAdvance(longer) > width) {
+    const double wide = letters.width(word);
+    if (!line.isEmpty() && used + space + wide > width) {
       lines.push_back(textBox(line, type, ink, metrics));
-      line = word;
-    } else {
-      line = longer;
+      line.clear();
     }
+    used = line.isEmpty() ? wide : used + space + wide;
+    line = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
   }
   if (!line.isEmpty()) lines.push_back(textBox(line, type, ink, metrics));
   return column(std::move(lines), metrics.px(1));

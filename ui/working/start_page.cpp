@@ -39,8 +39,10 @@ void StartPage::setScheme(Scheme scheme) {
   update();
 }
 
-/// The text stands in the upper third, its left edge where a card's text would begin.
+/// The text stands in the upper third, its left edge where a card's text would begin. Nothing is laid out
+/// before it is seen: a case that is opened at once never shows this page.
 void StartPage::arrange() {
+  if (!isVisible()) return;
   const int left = qRound(24 * scale_);
   const int wide = std::min(width() - 2 * left, qRound(widestText * scale_));
   const int high = text_->heightAt(wide);
@@ -53,6 +55,8 @@ void StartPage::arrange() {
 }
 
 void StartPage::resizeEvent(QResizeEvent*) { arrange(); }
+
+void StartPage::showEvent(QShowEvent*) { arrange(); }
 
 void StartPage::paintEvent(QPaintEvent*) {
   QPainter(this).fillRect(rect(), boardPalette(scheme_)[Ink::board]);

@@ -195,7 +195,10 @@ void WorkingPane::applyScheme() {
   scroll_->viewport()->setPalette(board);
 }
 
+/// Nothing is laid out before it is seen: a case that is opened with the program is laid out once, at its
+/// real width.
 void WorkingPane::arrange() {
+  if (!isVisible()) return;
   if (empty_) return start_->setGeometry(rect());
   const int flagHigh = flag_->heightAt(width());
   flag_->setGeometry(0, 0, width(), flagHigh);
@@ -245,6 +248,11 @@ void WorkingPane::arrangeColumn(int width, bool amountInColumn) {
 
 void WorkingPane::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
+  arrange();
+}
+
+void WorkingPane::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
   arrange();
 }
 

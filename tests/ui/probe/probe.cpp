@@ -18,7 +18,8 @@
 #include "tests/ui/shell/nurse.h"
 #include "ui/working/working_pane.h"
 
-// Measures the window: numbers to read, never a test. `measure` beside this file runs every mode and prints the table.
+// Measures the window: numbers to read, never a test. `measure` beside this file runs every mode and prints
+// the table.
 
 namespace wardchalk::ui {
 namespace {
@@ -104,8 +105,8 @@ double share(std::vector<double>& times, double part) {
   return times[static_cast<std::size_t>(static_cast<double>(times.size() - 1) * part)];
 }
 
-/// From key press to painted pane, over every case of a folder: a digit typed into the dose and taken back, then
-/// Enter, which judges again and goes to the next field, and back.
+/// From key press to painted pane, over every case of a folder: a digit typed into the dose and taken back,
+/// then Enter, which judges again and goes to the next field, and back.
 int keys(const QString& folder) {
   Nurse nurse;
   nurse.window().resize(1366, 768);
@@ -121,7 +122,8 @@ int keys(const QString& folder) {
       QString text;
       Qt::KeyboardModifiers with;
     };
-    const std::array keys = {Key{Qt::Key_5, QStringLiteral("5"), Qt::NoModifier}, Key{Qt::Key_Backspace, {}, Qt::NoModifier},
+    const std::array keys = {Key{Qt::Key_5, QStringLiteral("5"), Qt::NoModifier},
+                             Key{Qt::Key_Backspace, {}, Qt::NoModifier},
                              Key{Qt::Key_Return, QStringLiteral("\r"), Qt::NoModifier},
                              Key{Qt::Key_Return, QStringLiteral("\r"), Qt::ShiftModifier}};
     for (int i = 0; i < 20 && QApplication::focusWidget() != nullptr; ++i)
@@ -132,12 +134,13 @@ int keys(const QString& folder) {
         times.push_back(static_cast<double>(timer.nsecsElapsed()) / 1e6);
       }
   }
-  std::printf("keys %zu, median %.2f ms, 99 %% %.2f ms, most %.2f ms\n", times.size(), share(times, 0.5), share(times, 0.99),
-              times.back());
+  std::printf("keys %zu, median %.2f ms, 99 %% %.2f ms, most %.2f ms\n", times.size(), share(times, 0.5),
+              share(times, 0.99), share(times, 1));
   return 0;
 }
 
-/// Timers that fire in an idle window in three seconds; the blinking cursor belongs to the desktop and is switched off.
+/// Timers that fire in an idle window in three seconds; the blinking cursor belongs to the desktop and is
+/// switched off.
 int idle() {
   QApplication::setCursorFlashTime(0);
   Nurse nurse;
@@ -179,7 +182,8 @@ int soak() {
   edits(10000);
   const long afterEdits = residentKb();
   children(1000);
-  std::printf("resident %ld KB, after 10000 edits %ld KB, after 1000 new children %ld KB\n", before, afterEdits, residentKb());
+  std::printf("resident %ld KB, after 10000 edits %ld KB, after 1000 new children %ld KB\n", before,
+              afterEdits, residentKb());
   return 0;
 }
 

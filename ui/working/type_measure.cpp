@@ -1,0 +1,46 @@
+#include "ui/working/type_measure.h"
+
+#include <QFontMetricsF>
+#include <QGuiApplication>
+#include <QHash>
+#include <map>
+#include <tuple>
+
+#include "ui/working/metrics.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+/// So many words of a type are remembered; then it begins anew. A long working has a few hundred.
+constexpr qsizetype mostWords = 4000;
+
+}  // namespace
+
+struct TypeMeasure::Known {
+  QFontMetricsF font;
+  QHash<QString, double> widths;
+};
+
+TypeMeasure::TypeMeasure(const Type& type, const QString& family) : known_(knownOf(type, family)) {}
+
+TypeMeasure::Known& TypeMeasure::knownOf(const Type& type, const QString& family) {
+  static std::map<std::tuple<QString, int, bool>, Known> all;
+  const QString used = family.isEmpty() ? QGuiApplication::font().family() : family;
+  const auto key = std::make_tuple(used, type.pixels, type.bold);
+  const auto found = all.find(key);
+  if (found != all.end()) return found->second;
+  return all.emplace(key, Known{QFontMetricsF(fontOf(type, family)), {}}).first->second;
+}
+
+double TypeMeasure::width(const QString& text) const {
+  const auto found = known_.widths.constFind(text);
+  if (found != known_.widths.constEnd()) return *found;
+  if (known_.widths.size() >= mostWords) known_.widths.clear();
+  return *known_.widths.insert(text, known_.font.horizontalAdvance(text));
+}
+
+double TypeMeasure::ascent() const { return known_.font.ascent(); }
+double TypeMeasure::descent() const { return known_.font.descent(); }
+
+}  // namespace wardchalk::ui
