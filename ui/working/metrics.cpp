@@ -50,7 +50,8 @@ QFont fontOf(const Type& type, const QString& family) {
   font.setBold(type.bold);
   font.setHintingPreference(QFont::PreferNoHinting);
   // a hair of space between letters keeps "fi" two letters, so that words on paper can be searched for
-  font.setLetterSpacing(QFont::AbsoluteSpacing, 1.0 / 64);
+  font.setLetterSpacing(QFont::PercentageSpacing,
+                        100 + 1.0 / 64);  // an absolute one would grow with the printer
   return font;
 }
 

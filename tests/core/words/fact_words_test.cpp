@@ -92,6 +92,8 @@ TEST(RulesWords, nameWhatTheWorkingUses) {
   rules.agreedOn = "2026-09-01";
   const std::string text = rulesOf(worked({{path::height, "103 cm"},
                                            {path::weight, "37 lb"},
+                                           {path::dose, "80 mg"},
+                                           {path::schedule, "every 12 h"},
                                            {path::high, "120 mg/m2/dose"},
                                            {path::infusionOver, "30 min"},
                                            {path::stockKind, "liquid"}},

@@ -51,9 +51,8 @@ TEST_P(MarkupOf, everyStepHoldsItsNumbersAndWhatItComesTo) {
   for (const Step& step : sheet_.steps) {
     const std::string text = stepMarkup(step, sheet_, englishPhrases(), Markup::mathml);
     const auto* solved = std::get_if<Solved>(&step.body);
-    if (solved)
-      for (const Factor& factor : solved->chain.factors)
-        EXPECT_NE(text.find("<mn>" + valueText(factor.over) + "</mn>"), std::string::npos) << text;
+    for (const Factor& factor : solved ? solved->chain.factors : std::vector<Factor>())
+      EXPECT_NE(text.find("<mn>" + valueText(factor.over) + "</mn>"), std::string::npos) << text;
     std::string last = conclusion(step, englishPhrases());
     last = last.substr(last.find_last_of(' ') + 1);
     EXPECT_NE(text.find(last), std::string::npos) << last << " is not in\n" << text;

@@ -130,7 +130,7 @@ void SheetDeskTest::looksAtThePagesByKeyboard() {
   QVERIFY(QTest::qWaitForWindowActive(preview()));
   QCOMPARE(preview()->pageCount(), 1);
   const auto* pages = preview()->findChild<SpokenWidget*>(QStringLiteral("sheet-pages"));
-  QCOMPARE(QApplication::focusWidget(), pages);
+  QTRY_COMPARE(QApplication::focusWidget(), pages);
   QVERIFY(pages->spoken().contains(QStringLiteral("square metres cancel")));
   const int usual = pages->width();
   nurse_->press(Qt::Key_Plus, Qt::ControlModifier);
