@@ -15,7 +15,7 @@ using detail::Block;
 
 /// Sizes of letters that are tried for one page, smallest first: from words under numbers of 6 points up
 /// to 8.
-constexpr std::array onePageScales = {0.66, 0.69, 0.72, 0.75, 0.78, 0.82, 0.86};
+constexpr std::array onePageScales = {0.64, 0.66, 0.69, 0.72, 0.75, 0.78, 0.82, 0.86};
 /// The size on sheets that need more than one page.
 constexpr double longSheetScale = 0.78;
 

@@ -36,12 +36,15 @@ constexpr Size sizes[] = {
 };
 static_assert(std::size(sizes) == static_cast<std::size_t>(FontRole::dose) + 1);
 
+/// The letter of a struck pair stays readable in a chain that is set smaller: 6 points.
+constexpr int smallestLetter = 8;
+
 }  // namespace
 
 Type Metrics::type(FontRole role) const {
   const Size& size = sizes[static_cast<std::size_t>(role)];
   const double scaled = size.pixels * scale * (size.inChain ? chainScale : 1);
-  return {qMax(1, qRound(scaled)), size.bold};
+  return {qMax(role == FontRole::letter ? smallestLetter : 1, qRound(scaled)), size.bold};
 }
 
 QFont fontOf(const Type& type, const QString& family) {
@@ -49,8 +52,9 @@ QFont fontOf(const Type& type, const QString& family) {
   font.setPixelSize(type.pixels);
   font.setBold(type.bold);
   font.setHintingPreference(QFont::PreferNoHinting);
-  // a hair of space between letters keeps "fi" two letters, so that words on paper can be searched for
-  font.setLetterSpacing(QFont::AbsoluteSpacing, 1.0 / 64);
+  // A hair of space between letters keeps "fi" two letters, so that words on paper can be searched for; in
+  // percent, since an absolute one grows with the fineness of the printer.
+  font.setLetterSpacing(QFont::PercentageSpacing, 100 + 1.0 / 64);
   return font;
 }
 

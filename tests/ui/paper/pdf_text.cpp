@@ -25,6 +25,26 @@ QStringList pagesOfPdf(const QString& file) {
   return pages;
 }
 
+std::vector<PdfWord> wordsOfPdf(const QString& file) {
+  const QString told =
+      outputOf(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), file, QStringLiteral("-")});
+  static const QRegularExpression element(QStringLiteral(
+      "<page width=\"([0-9.]+)\" height=\"([0-9.]+)\">"
+      "|<word xMin=\"([0-9.]+)\" yMin=\"([0-9.]+)\" xMax=\"([0-9.]+)\" yMax=\"([0-9.]+)\">([^<]*)<"));
+  std::vector<PdfWord> words;
+  QSizeF page;
+  for (auto found = element.globalMatch(told); found.hasNext();) {
+    const QRegularExpressionMatch match = found.next();
+    const auto number = [&](int group) { return match.captured(group).toDouble(); };
+    if (match.hasCaptured(3))
+      words.push_back(
+          {match.captured(7), {QPointF(number(3), number(4)), QPointF(number(5), number(6))}, page});
+    else
+      page = {number(1), number(2)};
+  }
+  return words;
+}
+
 QString pdfInfo(const QString& file) { return outputOf(QStringLiteral("pdfinfo"), {file}); }
 
 QString unspaced(QString text) {

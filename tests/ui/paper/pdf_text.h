@@ -1,7 +1,9 @@
 #pragma once
 
+#include <QRectF>
 #include <QString>
 #include <QStringList>
+#include <vector>
 
 namespace wardchalk::ui::test {
 
@@ -11,6 +13,14 @@ namespace wardchalk::ui::test {
 
 /// What pdfinfo tells of the file outside its pages.
 [[nodiscard]] QString pdfInfo(const QString& file);
+
+/// Where a word stands on its page, in points from the upper left corner.
+struct PdfWord {
+  QString text;
+  QRectF rect;
+  QSizeF page;
+};
+[[nodiscard]] std::vector<PdfWord> wordsOfPdf(const QString& file);
 
 /// Without any space, so that it does not matter where lines were broken.
 [[nodiscard]] QString unspaced(QString text);

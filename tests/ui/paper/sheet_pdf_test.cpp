@@ -54,6 +54,8 @@ class SheetPdfTest : public QObject {
  private Q_SLOTS:
   void holdsEverythingAsText_data() { addAll(); }
   void holdsEverythingAsText();
+  void everyWordIsInsideTheMargins_data() { addAll(); }
+  void everyWordIsInsideTheMargins();
   void readsStepByStep_data() { addAll(); }
   void readsStepByStep();
   void writesNothingThatIsMisread_data() { addAll(); }
@@ -90,6 +92,22 @@ void SheetPdfTest::holdsEverythingAsText() {
   const QString text = unspaced(pagesOfPdf(pdfOf(content)).join(QString()));
   for (const QString& part : partsOf(content))
     QVERIFY2(text.contains(unspaced(part)), qPrintable(part + QStringLiteral("\nis not in\n") + text));
+}
+
+/// On the finer grid of paper letters are as wide as they were laid out.
+void SheetPdfTest::everyWordIsInsideTheMargins() {
+  FETCH_SHEET();
+  const QMarginsF margins = paperFormat(PaperSize::a4).margins * (72.0 / 96);
+  const std::vector<PdfWord> words = wordsOfPdf(pdfOf(content));
+  QVERIFY(words.size() > 50);
+  for (const PdfWord& word : words) {
+    const QRectF inside = QRectF(QPointF(), word.page).marginsRemoved(margins).adjusted(-1, -2, 1, 2);
+    QVERIFY2(inside.contains(word.rect), qPrintable(word.text));
+  }
+  for (std::size_t i = 1; i < words.size(); ++i) {
+    const QRectF both = words[i - 1].rect & words[i].rect;
+    QVERIFY2(both.width() < 1 || both.height() < 3, qPrintable(words[i - 1].text + u' ' + words[i].text));
+  }
 }
 
 void SheetPdfTest::readsStepByStep() {

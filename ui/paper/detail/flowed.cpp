@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "ui/working/type_measure.h"
+
 namespace wardchalk::ui::detail {
 
 namespace {
@@ -47,7 +49,7 @@ class LineSetter {
   double left() const { return lines_.empty() ? 0 : hang_; }
 
   double advance(const QString& text, const Type& type) const {
-    return QFontMetricsF(fontOf(type, metrics_.family)).horizontalAdvance(text);
+    return TypeMeasure(type, metrics_.family).width(text);
   }
 
   qsizetype mostThatFits(const QString& text, const Type& type) const {

@@ -17,9 +17,9 @@ constexpr double signSide = 44;
 constexpr double pad = 8;
 constexpr double columnGap = 16;
 
-/// Room for the ward's own label, 22 mm high whatever the size of the letters, and for a signature.
-constexpr double ownLabelHeight = 22 / 25.4 * 96;
-constexpr double signHeight = 9 / 25.4 * 96;
+/// Room for the ward's own label, 20 mm high whatever the size of the letters, and for a signature.
+constexpr double ownLabelHeight = 20 / 25.4 * 96;
+constexpr double signHeight = 8 / 25.4 * 96;
 
 void addRule(Drawing& drawing, QPointF from, QPointF to, double width, Ink ink = Ink::line) {
   drawing.bars.push_back({Bar::Kind::rule, from, to, width, ink, 0});

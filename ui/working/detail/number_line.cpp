@@ -156,7 +156,8 @@ class LineSetter {
       const bool ends = std::any_of(placed_.begin(), placed_.end(), [&](const Placed& placed) {
         return placed.kind == other.kind && placed.row < row;
       });
-      const bool own = std::abs(column - x) < 1e-6;
+      // the leader of a close neighbour runs beside the label, not through it
+      const bool own = std::abs(column - x) < metrics_.px(4);
       if (!ends && !own && rect.left() - air < column && column < rect.right() + air) return false;
     }
     return true;
