@@ -46,7 +46,11 @@ void CopyDesk::follow(QWidget* focused) {
   auto* card = qobject_cast<StepCard*>(focused);
   if (!card || !pane_.isAncestorOf(card)) return;
   card_ = card;
-  connect(card, &QObject::destroyed, this, &CopyDesk::enable, Qt::UniqueConnection);
+  disconnect(gone_);
+  gone_ = connect(card, &QObject::destroyed, this, [this] {
+    card_.clear();
+    enable();
+  });
   enable();
 }
 
@@ -68,6 +72,8 @@ void CopyDesk::showMenu(const QPoint& at) {
   QWidget* widget = pane_.childAt(at);
   while (widget && !qobject_cast<StepCard*>(widget))
     widget = widget == &pane_ ? nullptr : widget->parentWidget();
+  // the Menu key asks for the card that has the keyboard, though its middle may be scrolled out of sight
+  if (!widget && card_ && card_->hasFocus()) widget = card_;
   if (!widget) return;
   follow(widget);
   actions_.menu(MenuId::copyStep)->popup(pane_.mapToGlobal(at));

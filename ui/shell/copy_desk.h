@@ -37,6 +37,7 @@ class CopyDesk : public QObject {
   const Worksheet& sheet_;
   const Phrasebook& book_;
   QPointer<StepCard> card_;
+  QMetaObject::Connection gone_;
 };
 
 }  // namespace wardchalk::ui
