@@ -23,10 +23,11 @@ Case caseOf(const std::string& name) {
   return inputs ? *inputs : Case{};
 }
 
-/// The usual case, the longest one, and one with no liquid: what a ward sees.
+/// The usual case, the longest one, and one with no liquid: what a ward sees; then orders that are outside, for which
+/// slips are sought without and with a second reckoning.
 const std::vector<std::string>& ordinaryCases() {
   static const std::vector<std::string> names = {"safe-per-surface-liquid", "household-powder-surface", "per-kg-day-tablet",
-                                                 "order-in-millilitres", "unsafe-over-single"};
+                                                 "order-in-millilitres", "unsafe-over-single", "unsafe-slip-point-lost", "ask-two-slips-surface"};
   return names;
 }
 
@@ -36,7 +37,7 @@ void workOutCase(benchmark::State& state) {
   for (auto _ : state) benchmark::DoNotOptimize(workOut(inputs, exactRules()));
   state.SetLabel(name);
 }
-BENCHMARK(workOutCase)->DenseRange(0, 4);
+BENCHMARK(workOutCase)->DenseRange(0, 6);
 
 void readCaseFileText(benchmark::State& state) {
   const std::string text = textOf("safe-per-surface-liquid");
