@@ -10,15 +10,16 @@ namespace wardchalk {
 
 /// What stands in the place of the amount to give, line by line; a view sets the first in its largest type.
 struct AmountWords {
-  std::string measure;             ///< "Measure 3.2 mL"; empty where there is no amount to give
-  std::string dose;                ///< "(80 mg) for one dose"
-  std::string when;                ///< "oral, every 12 h"
-  std::string device;              ///< "5 mL oral syringe, marks every 0.2 mL"
-  std::string rounding;            ///< "no rounding needed"
-  std::string run;                 ///< "Run 50 mL over 30 min: 100 mL/h; it delivers 80 mg in 30 min"
-  std::string label;               ///< "Label must read: Plover 25 mg in 1 mL"
-  std::string none;                ///< why there is no amount; empty where there is one
-  std::vector<std::string> asks;   ///< on ASK: each question that must have been asked before the amount is shown
+  std::string measure;   ///< "Measure 3.2 mL"; empty where there is no amount to give
+  std::string dose;      ///< "(80 mg) for one dose"
+  std::string when;      ///< "oral, every 12 h"
+  std::string device;    ///< "5 mL oral syringe, marks every 0.2 mL"
+  std::string rounding;  ///< "no rounding needed"
+  std::string run;       ///< "Run 50 mL over 30 min: 100 mL/h; it delivers 80 mg in 30 min"
+  std::string label;     ///< "Label must read: Plover 25 mg in 1 mL"
+  std::string none;      ///< why there is no amount; empty where there is one
+  std::vector<std::string>
+      asks;  ///< on ASK: each question that must have been asked before the amount is shown
 };
 
 /// The words for the amount of this worksheet, or for why there is none.

@@ -84,9 +84,7 @@ class FactList {
     Line line;
     const auto& low = case_.reference.low;
     const std::string high = dose(path::high);
-    line.add(
-        low ? say(book_, PhraseId::fact_range, {{"low", printed(low->amount)}, {"high", high}})
-            : high);
+    line.add(low ? say(book_, PhraseId::fact_range, {{"low", printed(low->amount)}, {"high", high}}) : high);
     if (case_.reference.schedule) line.add(case_.reference.schedule->text);
     if (case_.reference.route) line.add(routeText(*case_.reference.route, book_));
     return line.take();
@@ -138,8 +136,7 @@ class FactList {
     if (case_.infusion.over)
       line.add(say(book_, PhraseId::fact_over, {{"time", printed(*case_.infusion.over)}}), " ");
     if (case_.infusion.dropFactor)
-      line.add(
-          say(book_, PhraseId::fact_dropFactor, {{"drops", printed(*case_.infusion.dropFactor)}}));
+      line.add(say(book_, PhraseId::fact_dropFactor, {{"drops", printed(*case_.infusion.dropFactor)}}));
     return line.take();
   }
 

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 
-#include "core/child/surface_formula.h"
 #include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
 #include "core/unit/print.h"
@@ -153,42 +152,6 @@ std::string understood(std::string_view path, const Case& inputs, const HouseRul
   return converted || schedule || shared ? back : std::string();
 }
 
-std::string formulaRule(const HouseRules& rules, const Phrasebook& book) {
-  const std::string name(surfaceFormula(rules.bsaFormula).name);
-  if (!rules.bsaDecimals) return say(book, PhraseId::rule_bsaAllDigits, {{"formula", name}});
-  return say(book, PhraseId::rule_bsa, {{"formula", name}, {"n", std::to_string(*rules.bsaDecimals)}});
-}
-
-std::string weightRule(const HouseRules& rules, const Phrasebook& book) {
-  const bool exact = rules.pounds == Pounds::exact;
-  const std::string pounds = say(book, exact ? PhraseId::rule_poundsExact : PhraseId::rule_poundsTrade);
-  if (!rules.kilogramDecimals) return pounds + " " + say(book, PhraseId::rule_kgAsItIs);
-  const int n = *rules.kilogramDecimals;
-  return pounds + " " + say(book, PhraseId::rule_kgRounded, {{"n", std::to_string(n)}}, n);
-}
-
-std::string amountRule(const Worksheet& sheet, const Phrasebook& book) {
-  const HouseRules& rules = sheet.rules;
-  const bool marks = rules.roundTo == RoundTo::marks;
-  const bool runs =
-      sheet.given.infusion.isStated() || (sheet.given.order.dose && sheet.given.order.dose->isRate());
-  return say(book, marks ? PhraseId::rule_marks : PhraseId::rule_decimals,
-             {{"below", std::to_string(rules.volumeDecimalsBelow1Ml)},
-              {"from", std::to_string(rules.volumeDecimalsFrom1Ml)},
-              {"rate", runs ? std::to_string(rules.rateDecimals) : std::string()}});
-}
-
-std::string thresholdRule(const Worksheet& sheet, const Phrasebook& book) {
-  const HouseRules& rules = sheet.rules;
-  const bool charted = sheet.check(CheckId::bsaCharted).isMade();
-  return say(book, PhraseId::rule_asked,
-             {{"low", show(rules.askBelowPercent).text},
-              {"rounding", show(rules.askRoundingPercent).text},
-              {"smallest", printed(rules.smallestVolume)},
-              {"many", std::to_string(rules.manyUnits)},
-              {"surface", charted ? show(rules.bsaDiffersPercent).text : std::string()}});
-}
-
 }  // namespace
 
 std::string factWords(std::string_view path, const Case& inputs, const HouseRules& rules,
@@ -200,18 +163,6 @@ std::string factWords(std::string_view path, const Case& inputs, const HouseRule
   if (text.empty()) return {};
   const std::string back = understood(path, inputs, rules, book);
   return back.empty() ? text : say(book, PhraseId::fact_understood, {{"entry", text}, {"back", back}});
-}
-
-std::vector<std::string> rulesWords(const Worksheet& sheet, const Phrasebook& book) {
-  const HouseRules& rules = sheet.rules;
-  std::vector<std::string> lines;
-  if (sheet.step(StepId::bsa)) lines.push_back(formulaRule(rules, book));
-  if (sheet.step(StepId::weight)) lines.push_back(weightRule(rules, book));
-  if (sheet.given.stock.kind) lines.push_back(amountRule(sheet, book));
-  lines.push_back(thresholdRule(sheet, book));
-  if (!rules.agreedBy.empty() || !rules.agreedOn.empty())
-    lines.push_back(say(book, PhraseId::rule_agreed, {{"who", rules.agreedBy}, {"when", rules.agreedOn}}));
-  return lines;
 }
 
 }  // namespace wardchalk

@@ -2,9 +2,7 @@
 
 #include <string>
 #include <string_view>
-#include <vector>
 
-#include "core/check/worksheet.h"
 #include "core/medicine/case.h"
 #include "core/rules/house_rules.h"
 #include "core/words/phrasebook.h"
@@ -16,9 +14,5 @@ namespace wardchalk {
 /// a flag "yes". Empty where the entry is absent.
 [[nodiscard]] std::string factWords(std::string_view path, const Case& inputs, const HouseRules& rules,
                                     const Phrasebook& book);
-
-/// What the house rules say of the conversions, roundings and thresholds that this working uses, a whole
-/// sentence each, and who agreed them.
-[[nodiscard]] std::vector<std::string> rulesWords(const Worksheet& sheet, const Phrasebook& book);
 
 }  // namespace wardchalk

@@ -46,7 +46,8 @@ struct Filling {
 };
 
 /// The sentence with its {names} filled in and its [optional parts] kept or left out.
-[[nodiscard]] std::string say(const Phrasebook& book, PhraseId id, std::initializer_list<Filling> fillings = {},
+[[nodiscard]] std::string say(const Phrasebook& book, PhraseId id,
+                              std::initializer_list<Filling> fillings = {},
                               std::optional<long> count = std::nullopt);
 [[nodiscard]] std::string fill(std::string_view text, const Filling* first, std::size_t count);
 

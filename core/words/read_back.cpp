@@ -160,7 +160,9 @@ std::string basisWords(std::string_view basis, const Phrasebook& book) {
   return {};
 }
 
-std::string basisWords(const DoseAmount& dose, const Phrasebook& book) { return basisWords(basisOf(dose), book); }
+std::string basisWords(const DoseAmount& dose, const Phrasebook& book) {
+  return basisWords(basisOf(dose), book);
+}
 
 std::string readBack(std::string_view path, const Case& inputs, const HouseRules& rules,
                      const Phrasebook& book) {

@@ -32,7 +32,8 @@ std::vector<Outcome> rootOutcomes(const Step& step, const Solved& solved, const 
 }
 
 std::vector<Outcome> chainOutcomes(const Step& step, const Solved& solved, const std::string& result) {
-  if (equalsSign(step) != "=") return {shown(show(solved.product.exact, Grouping::commas), {}), {Sign::rounded, result}};
+  if (equalsSign(step) != "=")
+    return {shown(show(solved.product.exact, Grouping::commas), {}), {Sign::rounded, result}};
   if (result.starts_with(aboutSign)) return {{Sign::about, result.substr(aboutSign.size())}};
   return {{Sign::equals, result}};
 }

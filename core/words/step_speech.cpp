@@ -82,11 +82,12 @@ namespace {
 std::string spokenSolved(const Step& step, const Solved& solved, const Phrasebook& book) {
   std::string result = spokenAmount(solved.result, solved.fixedDecimals, step.lookingFor, book);
   if (step.rounding && equalsSign(step) != "=") {
-    const std::string unrounded =
-        solved.chain.rooted ? unroundedText(step) : show(solved.product.exact, Grouping::commas).text;
-    result =
-        say(book, PhraseId::say_rounded,
-            {{"unrounded", say(book, PhraseId::say_about, {{"amount", unrounded}})}, {"result", result}});
+    const ShownNumber exact = show(solved.product.exact, Grouping::commas);
+    const std::string unrounded = solved.chain.rooted ? unroundedText(step) : exact.text;
+    const bool about = solved.chain.rooted || !exact.exact;
+    result = say(book, PhraseId::say_rounded,
+                 {{"unrounded", about ? say(book, PhraseId::say_about, {{"amount", unrounded}}) : unrounded},
+                  {"result", result}});
   }
   const std::string chain = spokenChain(solved.chain, book);
   if (solved.product.pairs.empty())
@@ -134,7 +135,8 @@ std::string spokenClaim(const Comparison& comparison, const std::string& truth, 
 namespace {
 
 std::string spokenComparison(const Comparison& comparison, const Phrasebook& book) {
-  return spokenClaim(comparison, say(book, comparison.holds ? PhraseId::truth_true : PhraseId::truth_false), book);
+  return spokenClaim(comparison, say(book, comparison.holds ? PhraseId::truth_true : PhraseId::truth_false),
+                     book);
 }
 
 std::string body(const Step& step, const Phrasebook& book) {

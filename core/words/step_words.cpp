@@ -74,7 +74,8 @@ std::string surfaceReason(const Step& step, const Worksheet& sheet, const Phrase
   if (sheet.bsa && sheet.bsa->charted) return say(book, PhraseId::reason_onlyCompared, {{"what", what}});
   const int decimals = step.rounding ? step.rounding->decimals : 20;
   if (decimals == 20) return say(book, PhraseId::reason_allDigits, {{"what", what}});
-  return say(book, PhraseId::reason_roundedThenUsed, {{"what", what}, {"n", std::to_string(decimals)}});
+  return say(book, PhraseId::reason_roundedThenUsed, {{"what", what}, {"n", std::to_string(decimals)}},
+             decimals);
 }
 
 std::string weightReason(const Step& step, const Phrasebook& book) {

@@ -6,8 +6,8 @@
 
 namespace wardchalk {
 
-/// A small rectangle of text in lines of equal width, with one line that stands on the common base line (a fraction's
-/// bar). Blocks are set side by side on their base lines.
+/// A small rectangle of text in lines of equal width, with one line that stands on the common base line (a
+/// fraction's bar). Blocks are set side by side on their base lines.
 class TextBlock {
  public:
   explicit TextBlock(std::string line) : lines_{std::move(line)} {}
@@ -29,8 +29,10 @@ class TextBlock {
 /// Characters on screen in UTF-8 text.
 [[nodiscard]] std::size_t columns(std::string_view text);
 
-/// The text broken at spaces into lines of at most `width` columns, the first after `first` and the others after `rest`.
-[[nodiscard]] std::string wrapped(std::string_view text, std::size_t width, std::string_view first, std::string_view rest);
+/// The text broken at spaces into lines of at most `width` columns, the first after `first` and the others
+/// after `rest`.
+[[nodiscard]] std::string wrapped(std::string_view text, std::size_t width, std::string_view first,
+                                  std::string_view rest);
 /// The same with one indent for every line.
 [[nodiscard]] std::string wrapped(std::string_view text, std::size_t width, std::string_view indent);
 

@@ -7,11 +7,12 @@
 
 namespace wardchalk {
 
-/// The whole worksheet as text for a terminal or a letter: verdict, amount where there is one, every step with stacked
-/// fractions and struck units, findings, rules and cautions. Ends with a line break.
+/// The whole worksheet as text for a terminal or a letter: verdict, amount where there is one, every step
+/// with stacked fractions and struck units, findings, rules and cautions. Ends with a line break.
 [[nodiscard]] std::string workingText(const Worksheet& sheet, const Phrasebook& book);
 
 /// One step as text: its question, chain and result.
-[[nodiscard]] std::string stepText(const Step& step, int number, const Worksheet& sheet, const Phrasebook& book);
+[[nodiscard]] std::string stepText(const Step& step, int number, const Worksheet& sheet,
+                                   const Phrasebook& book);
 
 }  // namespace wardchalk

@@ -28,21 +28,14 @@ const std::vector<Row>& cases() {
   return rows;
 }
 
-std::vector<Row> casesIn(std::string_view list) {
-  std::vector<Row> some;
-  for (const Row& row : cases())
-    if (row.at("list") == list) some.push_back(row);
-  return some;
-}
+std::vector<Row> casesIn(std::string_view list) { return rowsWith(cases(), "list", list); }
 
 /// What a failure shows: the row, what its source says and where that stands.
 std::string sourceLines(const Row& run) {
-  const auto label = std::find_if(labels().begin(), labels().end(),
-                                  [&](const Row& row) { return row.at("id") == run.at("id"); });
-  if (label == labels().end()) throw std::runtime_error("no label row " + run.at("id"));
-  return run.at("id") + ": " + label->at("dose_low") + " to " + label->at("dose_high") + " " +
-         label->at("dose_unit") + ", " + label->at("frequency") + ", " + label->at("age_weight_limits") +
-         "\n  source: " + label->at("source") + ", " + label->at("section") + " [" + label->at("how_known") +
+  const Row& label = rowOf(labels(), run.at("id"));
+  return run.at("id") + ": " + label.at("dose_low") + " to " + label.at("dose_high") + " " +
+         label.at("dose_unit") + ", " + label.at("frequency") + ", " + label.at("age_weight_limits") +
+         "\n  source: " + label.at("source") + ", " + label.at("section") + " [" + label.at("how_known") +
          "]\n  run as: " + run.at("case") + "\n  reckoned: " + run.at("reckoning") + "\n  " +
          run.at("reason");
 }

@@ -27,19 +27,9 @@ const std::vector<Row>& cases() {
   return rows;
 }
 
-const Row& exampleOf(const Row& run) {
-  const auto found = std::find_if(examples().begin(), examples().end(),
-                                  [&](const Row& row) { return row.at("id") == run.at("id"); });
-  if (found == examples().end()) throw std::runtime_error("no example " + run.at("id"));
-  return *found;
-}
+const Row& exampleOf(const Row& run) { return rowOf(examples(), run.at("id")); }
 
-std::vector<Row> casesIn(std::string_view list) {
-  std::vector<Row> some;
-  for (const Row& row : cases())
-    if (row.at("list") == list) some.push_back(row);
-  return some;
-}
+std::vector<Row> casesIn(std::string_view list) { return rowsWith(cases(), "list", list); }
 
 /// What a failure shows: the row, and the source that it is held against.
 std::string sourceLines(const Row& run) {

@@ -52,6 +52,19 @@ std::vector<Row> readCsv(const std::filesystem::path& path) {
   return rows;
 }
 
+std::vector<Row> rowsWith(const std::vector<Row>& rows, std::string_view column, std::string_view text) {
+  std::vector<Row> some;
+  for (const Row& row : rows)
+    if (row.find(column)->second == text) some.push_back(row);
+  return some;
+}
+
+const Row& rowOf(const std::vector<Row>& rows, std::string_view id) {
+  for (const Row& row : rows)
+    if (row.at("id") == id) return row;
+  throw std::runtime_error("no row " + std::string(id));
+}
+
 std::filesystem::path sourceFile(std::string_view path) {
   return std::filesystem::path(WARDCHALK_SOURCE_DIR) / path;
 }

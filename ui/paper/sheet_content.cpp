@@ -6,6 +6,7 @@
 #include "core/medicine/paths.h"
 #include "core/words/amount_words.h"
 #include "core/words/fact_words.h"
+#include "core/words/rules_words.h"
 #include "core/words/sentences.h"
 #include "ui/form/field_table.h"
 #include "ui/working/step_views.h"

@@ -24,7 +24,8 @@ bool referenceOnce(const Reckoning& reckoning) {
   return own && own->isOnce();
 }
 
-/// The dose for this child in the order's drug unit; none while a size it wants is not known or the units do not meet.
+/// The dose for this child in the order's drug unit; none while a size it wants is not known or the units do
+/// not meet.
 std::optional<Chain> sizedChain(Reckoning& reckoning, const DoseAmount& dose, std::string_view path) {
   if (!reckoning.inOrderUnit(dose.amount)) return std::nullopt;
   Chain chain{{doseFactor(dose, path)}};
@@ -57,13 +58,15 @@ End endPerDose(Reckoning& reckoning, Chain chain, StepPair steps) {
   End end;
   end.dose = reckoning.solveStep(Section::limits, steps.dose, std::move(chain), {{unit}, {Unit::dose}});
   const auto& own = reckoning.given.reference.schedule;
-  if (steps.dose == StepId::lowDose) return end;  // a least dose is no least day: the schedule says how many are too few
+  if (steps.dose == StepId::lowDose)
+    return end;  // a least dose is no least day: the schedule says how many are too few
   if (!own || own->isContinuous()) return end;
   if (own->isOnce()) {
     end.day = end.dose;
     return end;
   }
-  Chain day{{foundFactor(*end.dose, unit, Unit::dose), doseInDays(own->most.ceil(), path::referenceSchedule)}};
+  Chain day{
+      {foundFactor(*end.dose, unit, Unit::dose), doseInDays(own->most.ceil(), path::referenceSchedule)}};
   end.day = reckoning.solveStep(Section::limits, steps.day, std::move(day), {{unit}, {Unit::day}});
   return end;
 }
@@ -83,39 +86,49 @@ End endPerDay(Reckoning& reckoning, Chain chain, StepPair steps) {
 End endPerWeek(Reckoning& reckoning, Chain chain, StepPair steps) {
   const Unit unit = *reckoning.unit;
   End end;
-  end.week = Found{cancel(chain).exact, chain.factors.front().over.origin};
+  // worked out by the chain that stands beside the week's comparison, unless it is the figure itself
+  const bool asStated = chain.factors.size() == 1;
+  end.week = Found{cancel(chain).exact,
+                   asStated ? chain.factors.front().over.origin : Origin::step(StepId::comparePeriod)};
   end.weekChain = chain;
   const auto often = dividingSchedule(reckoning);
   if (!often) return end;
   const bool ownOnce = referenceOnce(reckoning);
-  const bool orderOnce = reckoning.once && !reckoning.given.reference.schedule;  // the week's amount in its one dose
+  const bool orderOnce =
+      reckoning.once && !reckoning.given.reference.schedule;  // the week's amount in its one dose
   const Number count = ownOnce || orderOnce ? Number(1) : larger(often->fewest * Number(7), Number(1));
   chain.factors.push_back(rateFactor(count, Unit::dose, Unit::week, Origin::field(often->path)).turned());
   end.dose = reckoning.solveStep(Section::limits, steps.dose, std::move(chain), {{unit}, {Unit::dose}});
   return end;
 }
 
-End endOf(Reckoning& reckoning, const std::optional<DoseAmount>& dose, std::string_view path, StepPair steps) {
+End endOf(Reckoning& reckoning, const std::optional<DoseAmount>& dose, std::string_view path,
+          StepPair steps) {
   if (!dose) return {};
   std::optional<Chain> chain = sizedChain(reckoning, *dose, path);
   if (!chain) return {};
   switch (dose->perTime) {
     case PerTime::none:
-    case PerTime::dose: return endPerDose(reckoning, std::move(*chain), steps);
-    case PerTime::day: return endPerDay(reckoning, std::move(*chain), steps);
-    case PerTime::week: return endPerWeek(reckoning, std::move(*chain), steps);
+    case PerTime::dose:
+      return endPerDose(reckoning, std::move(*chain), steps);
+    case PerTime::day:
+      return endPerDay(reckoning, std::move(*chain), steps);
+    case PerTime::week:
+      return endPerWeek(reckoning, std::move(*chain), steps);
     case PerTime::h:
-    case PerTime::min: return {};  // limits on the ordered rate only
+    case PerTime::min:
+      return {};  // limits on the ordered rate only
   }
   return {};
 }
 
-std::optional<Found> maximumOf(Reckoning& reckoning, const std::optional<DoseAmount>& maximum, std::string_view path,
-                               StepId step) {
+std::optional<Found> maximumOf(Reckoning& reckoning, const std::optional<DoseAmount>& maximum,
+                               std::string_view path, StepId step) {
   if (!maximum) return std::nullopt;
   std::optional<Chain> chain = sizedChain(reckoning, *maximum, path);
   if (!chain) return std::nullopt;
-  return reckoning.solveStep(Section::limits, step, std::move(*chain), {{*reckoning.unit}, {unitOf(maximum->perTime)}});
+  return reckoning.solveStep(Section::limits, step, std::move(*chain),
+                             {{*reckoning.unit}, {unitOf(maximum->perTime)}});
 }
 
 void lowerTo(std::optional<Limit>& limit, const std::optional<Found>& candidate, SetBy by, Unit unit) {
@@ -161,10 +174,13 @@ void findLimits(Reckoning& reckoning) {
   reckoning.weekChain = std::move(high.weekChain);
   reckoning.maxDose = maximumOf(reckoning, reference.maxPerDose, path::maxPerDose, StepId::maxDose);
   reckoning.maxDay = maximumOf(reckoning, reference.maxPerDay, path::maxPerDay, StepId::maxDay);
-  reckoning.low = low.week ? low.week : reference.low && reference.low->perTime == PerTime::day ? low.day : low.dose;
+  reckoning.low = low.week                                                  ? low.week
+                  : reference.low && reference.low->perTime == PerTime::day ? low.day
+                                                                            : low.dose;
   reckoning.lowWeekChain = std::move(low.weekChain);
   if (low.dose) reckoning.sheet.lowDose = reckoning.inUnit(low.dose->value);
-  if (low.day && reference.low->perTime == PerTime::day) reckoning.sheet.lowDay = reckoning.inUnit(low.day->value);
+  if (low.day && reference.low->perTime == PerTime::day)
+    reckoning.sheet.lowDay = reckoning.inUnit(low.day->value);
   keepLimits(reckoning);
   noteCaps(reckoning);
 }

@@ -2,7 +2,6 @@
 
 #include <gtest/gtest.h>
 
-#include "core/check/work_out.h"
 #include "core/medicine/paths.h"
 #include "core/record/case_entry.h"
 
@@ -71,45 +70,6 @@ TEST(FactWords, everyEntryOfACaseHasThem) {
     }
     EXPECT_TRUE(said) << entry.path;
   }
-}
-
-Worksheet worked(std::initializer_list<std::pair<std::string_view, std::string_view>> entries,
-                 HouseRules rules) {
-  Case inputs;
-  for (const auto& [path, entry] : entries) EXPECT_FALSE(setEntry(inputs, path, entry)) << path;
-  return workOut(inputs, rules);
-}
-
-std::string rulesOf(const Worksheet& sheet) {
-  std::string text;
-  for (const std::string& line : rulesWords(sheet, englishPhrases())) text += line + "\n";
-  return text;
-}
-
-TEST(RulesWords, nameWhatTheWorkingUses) {
-  HouseRules rules = classroomRules();
-  rules.agreedBy = "the school";
-  rules.agreedOn = "2026-09-01";
-  const std::string text = rulesOf(worked({{path::height, "103 cm"},
-                                           {path::weight, "37 lb"},
-                                           {path::dose, "80 mg"},
-                                           {path::schedule, "daily"},
-                                           {path::high, "120 mg/m2/dose"},
-                                           {path::infusionOver, "30 min"},
-                                           {path::stockKind, "liquid"}},
-                                          rules));
-  for (const char* part :
-       {"Mosteller, rounded to 2 decimals", "1 kg is 2.2 lb", "Kilograms are rounded once, to ",
-        "Amounts go to 2 decimals below 1 mL and 1 from 1 mL; mL/h to ", "under 90 %", "over 5 %",
-        "under 0.1 mL", "over 3 tablets", "Agreed by the school on 2026-09-01."})
-    EXPECT_NE(text.find(part), std::string::npos) << part << " is not in\n" << text;
-}
-
-TEST(RulesWords, leaveOutWhatTheWorkingDoesNotUse) {
-  const std::string text =
-      rulesOf(worked({{path::weight, "17.2 kg"}, {path::stockKind, "liquid"}}, exactRules()));
-  for (const char* part : {"Agreed", "lb", "Mosteller", "mL/h", "charted", "Kilograms"})
-    EXPECT_EQ(text.find(part), std::string::npos) << part << " is in\n" << text;
 }
 
 }  // namespace

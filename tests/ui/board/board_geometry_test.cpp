@@ -3,6 +3,7 @@
 
 #include "core/check/work_out.h"
 #include "tests/ui/board/golden_cases.h"
+#include "tests/ui/support/ink.h"
 #include "ui/board/board.h"
 #include "ui/board/board_surface.h"
 #include "ui/board/turned_view.h"
@@ -13,19 +14,6 @@
 namespace wardchalk::ui::test {
 
 namespace {
-
-/// The ink that letters really cover, as against the height of their line.
-QRectF inkOf(const Run& run) {
-  return QFontMetricsF(fontOf(run.type, {})).tightBoundingRect(run.text).translated(run.at);
-}
-
-QString described(const QRectF& rect) {
-  return QStringLiteral("(%1, %2) to (%3, %4)")
-      .arg(rect.left())
-      .arg(rect.top())
-      .arg(rect.right())
-      .arg(rect.bottom());
-}
 
 std::vector<Run> shownRuns(const BoardSurface& surface) {
   std::vector<Run> runs = surface.frame().drawing.runs;

@@ -11,6 +11,7 @@
 #include "core/words/phrasebook.h"
 #include "tests/support/golden_cases.h"
 #include "tests/ui/paper/pdf_text.h"
+#include "tests/ui/support/ink.h"
 #include "ui/paper/paint_sheet.h"
 #include "ui/working/metrics.h"
 #include "ui/working/text.h"
@@ -47,11 +48,6 @@ QImage imageOf(const SheetPage& page, const PaperFormat& format) {
   painter.scale(zoom, zoom);
   paintPage(painter, page);
   return image;
-}
-
-/// The ink that letters really cover, as against the height of their line.
-QRectF inkOf(const Run& run) {
-  return QFontMetricsF(fontOf(run.type, {})).tightBoundingRect(run.text).translated(run.at);
 }
 
 bool isGrey(QRgb pixel) { return qRed(pixel) == qGreen(pixel) && qGreen(pixel) == qBlue(pixel); }

@@ -8,6 +8,7 @@
 
 #include "core/check/work_out.h"
 #include "core/words/phrasebook.h"
+#include "tests/ui/support/ink.h"
 #include "tests/ui/working/sample_cases.h"
 #include "ui/working/box.h"
 #include "ui/working/paint_drawing.h"
@@ -42,19 +43,6 @@ QImage picture(const std::vector<StepLayout>& layouts, const Metrics& metrics, S
     painter.translate(0, layout.size.height() + 8);
   }
   return image;
-}
-
-/// The ink that letters really cover, as against the height of their line.
-QRectF inkOf(const Run& run) {
-  return QFontMetricsF(fontOf(run.type, {})).tightBoundingRect(run.text).translated(run.at);
-}
-
-QString described(const QRectF& rect) {
-  return QStringLiteral("(%1, %2) to (%3, %4)")
-      .arg(rect.left())
-      .arg(rect.top())
-      .arg(rect.right())
-      .arg(rect.bottom());
 }
 
 StepView viewOf(const char* sampleName, StepId id) {
@@ -191,7 +179,8 @@ void StepLayoutTest::marksEachStruckPairTwice() {
     for (std::size_t pair = 0; pair < solved->product.pairs.size(); ++pair) {
       std::vector<const Stroke*> two;
       for (const Stroke& stroke : strokes)
-        if (stages[static_cast<std::size_t>(stroke.stage)] == Stage{StageKind::strike, static_cast<int>(pair)})
+        if (stages[static_cast<std::size_t>(stroke.stage)] ==
+            Stage{StageKind::strike, static_cast<int>(pair)})
           two.push_back(&stroke);
       QCOMPARE(two.size(), std::size_t(2));
       QCOMPARE(two[0]->letter, two[1]->letter);

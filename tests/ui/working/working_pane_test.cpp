@@ -9,6 +9,7 @@
 
 #include "core/check/work_out.h"
 #include "core/record/case_entry.h"
+#include "tests/ui/support/ink.h"
 #include "tests/ui/working/sample_cases.h"
 #include "ui/working/amount_text.h"
 #include "ui/working/amount_widget.h"
@@ -228,14 +229,11 @@ void WorkingPaneTest::zoomKeepsEverythingInside() {
   const SampleCase& each = samplesAndGoldens()[static_cast<std::size_t>(index)];
   Shown shown(workOut(each.given, each.rules));
   shown.pane.setZoom(zoom);
-  const auto ink = [](const Run& run) {
-    return QFontMetricsF(fontOf(run.type, {})).tightBoundingRect(run.text).translated(run.at);
-  };
   for (const Run& run : shown.pane.flag()->drawing().runs)
-    QVERIFY2(QRectF(shown.pane.flag()->rect()).contains(ink(run)), qPrintable(run.text));
+    QVERIFY2(QRectF(shown.pane.flag()->rect()).contains(inkOf(run)), qPrintable(run.text));
   const auto* amount = shown.pane.findChild<AmountText*>();
   for (const Run& run : amount->drawing().runs)
-    QVERIFY2(QRectF(amount->rect()).contains(ink(run)), qPrintable(run.text));
+    QVERIFY2(QRectF(amount->rect()).contains(inkOf(run)), qPrintable(run.text));
   for (const StepCard* card : shown.pane.cards()) {
     QVERIFY(card->height() >= card->layout().size.height());
     QVERIFY(card->geometry().right() <= shown.pane.width());
