@@ -1,0 +1,78 @@
+#include "core/practice/detail/wrong.h"
+
+// Mistakes with the label, the amount and a powder's volume. x stands for the right amount, S in v for the label and
+// c = S ÷ v for its strength: x = D ÷ c, so that the dose in the label's own unit is D = x × c.
+
+namespace wardchalk::detail {
+
+namespace {
+
+using M = MistakeId;
+
+struct Label {
+  Number amount;
+  Number in;
+};
+
+/// Ways to read the label: as it stands, and for a mixed powder the whole vial in its whole volume.
+std::vector<Label> labelsOf(const WrongGround& ground) {
+  std::vector<Label> labels;
+  const Chain* strength = chainOf(ground.key, StepId::strength);
+  if (strength && !strength->factors.empty())
+    labels.push_back({strength->factors.front().over.value, strength->factors.front().under.value});
+  if (const Number* found = ground.right.result(StepId::strength))
+    labels.push_back({*found, Number(1)});
+  else if (ground.papers.labelAmount && ground.papers.labelIn)
+    labels.push_back({*ground.papers.labelAmount, *ground.papers.labelIn});
+  return labels;
+}
+
+void addWrongLabel(const Label& label, WrongList& list) {
+  const Number strength = label.amount / label.in;
+  const Number& amount = list.right();
+  const Number dose = amount * strength;
+  list.add(M::E31, label.amount * label.in / dose);
+  list.add(M::E31, label.amount / label.in / dose);
+  list.add(M::E33, dose * strength);
+  if (label.in == Number(1)) return;
+  list.add(M::E32, dose / label.amount);
+  list.add(M::E34, dose / (label.amount * label.in));
+}
+
+/// The reference's dose in place of the ordered one, either end.
+void addReferenceDose(const WrongGround& ground, WrongList& list) {
+  if (!ground.key.orderedDose) return;
+  const Number* ordered = ground.right.exact(StepId::orderedDose);
+  const Number dose = ordered ? *ordered : ground.key.orderedDose->value;
+  for (const StepId end : {StepId::limitDose, StepId::lowDose})
+    if (const Number* found = ground.right.exact(end)) list.times(M::E30, *found / dose);
+}
+
+void addSizeAgain(const WrongGround& ground, WrongList& list) {
+  const auto& high = ground.key.given.reference.high;
+  if (!high || high->perSize == PerSize::none) return;
+  const auto& size = high->perSize == PerSize::kg ? ground.papers.kg : ground.papers.m2;
+  if (size) list.times(M::E36, *size);
+}
+
+}  // namespace
+
+void addWrongAmount(const WrongGround& ground, WrongList& list) {
+  if (ground.step != StepId::give) return;
+  for (const Label& label : labelsOf(ground)) addWrongLabel(label, list);
+  addReferenceDose(ground, list);
+  list.times(M::E35, ground.papers.orderDoses);
+  addSizeAgain(ground, list);
+}
+
+void addWrongMixing(const WrongGround& ground, WrongList& list) {
+  const Stock& stock = ground.key.given.stock;
+  if (ground.step != StepId::strength || !stock.content) return;
+  const Number& content = stock.content->value;
+  const Number volume = content / list.right();
+  list.add(M::E31, volume / content);
+  if (stock.diluent) list.add(M::E38, content / stock.diluent->value);
+  if (stock.displacement) list.add(M::E39, content / (volume + stock.displacement->value));
+}
+
+}  // namespace wardchalk::detail
