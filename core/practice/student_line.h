@@ -17,7 +17,7 @@ namespace wardchalk {
 // "60 mg ≤ 84 mg", "3.2 mL". It is read more kindly than an entry at the bedside, and never silently: what
 // was understood and should be written otherwise is a remark. Space never matters.
 //
-//   line      = [label ("=" | ":")] sum { relation sum }      a label is words, none of them a unit: "BSA ="
+//   line      = [label ("=" | ":")] sum { relation sum }      a label is words: "BSA =", "safe dose ="
 //   relation  = "=" | "≈" | "≤" | "≥" | "<" | ">"               also ~ <= >= equals
 //   sum       = product { ("+" | "−") product }
 //   product   = fraction { ("×" | "÷") fraction }             also * · x times, divided by; ")(" multiplies
@@ -160,9 +160,9 @@ inline constexpr int deepestNesting = 24;
 using ReadLine = std::variant<StudentLine, LineFault>;
 
 /// Reads a line (UTF-8; any bytes are answered). A "g" is read as medicine's and as the child's, all of a
-/// line alike; the reading under which the units of more relations meet is taken, and `gramMeant` where both
-/// fit as well: "3400 g" is what the marker asks for, "3400 g = 3.4 kg" the child's, "0.08 g = 80 mg" and
-/// "0.5 g/kg × 15 kg" medicine.
+/// line alike. The reading under which the units of more sides meet is taken ("3400 g = 3.4 kg" is the
+/// child's, "0.08 g = 80 mg" medicine); where both fit as well ("3400 g", "0.5 g/kg × 15 kg"), it is
+/// `gramMeant`, what the marker asks for.
 [[nodiscard]] ReadLine readStudentLine(std::string_view text, Gram gramMeant = Gram::medicine);
 
 }  // namespace wardchalk
