@@ -24,6 +24,10 @@ bool mentions(const Worksheet& key, const Chain& chain, const Origin& origin) {
   });
 }
 
+const Origin& originOf(const Factor& factor) {
+  return factor.over.origin.kind == Origin::Kind::none ? factor.under.origin : factor.over.origin;
+}
+
 }  // namespace
 
 const Chain* chainOf(const Worksheet& key, StepId id) {
@@ -82,14 +86,39 @@ std::optional<Number> Replay::known(const Origin& origin) const {
   return found == lines_.end() ? std::nullopt : found->result;
 }
 
-/// An earlier result stands above the bar or, turned over, below it: by its unit, the other side is 1.
-Number Replay::factorValue(const Factor& factor) const {
-  const Origin& origin = factor.over.origin.kind == Origin::Kind::none ? factor.under.origin : factor.over.origin;
-  const std::optional<Number> value = known(origin);
-  if (!value) return factor.over.value / factor.under.value;
+/// An earlier result stands above the bar or, turned over, below it, by its unit; the other side is 1.
+bool Replay::isTurned(const Factor& factor) const {
+  const Origin& origin = originOf(factor);
   const Step* step = origin.kind == Origin::Kind::step ? stepNamed(key_, origin.name) : nullptr;
-  const bool turned = step ? factor.over.units != step->lookingFor.over : factor.over.isPlainOne();
-  return turned ? Number(1) / *value : *value;
+  return step ? factor.over.units != step->lookingFor.over : factor.over.isPlainOne();
+}
+
+Number Replay::factorValue(const Factor& factor) const {
+  const std::optional<Number> value = known(originOf(factor));
+  if (!value) return factor.over.value / factor.under.value;
+  return isTurned(factor) ? Number(1) / *value : *value;
+}
+
+Chain Replay::placedIn(const Chain& chain) const {
+  Chain placed = chain;
+  for (Factor& factor : placed.factors) {
+    const std::optional<Number> value = known(originOf(factor));
+    if (!value) continue;
+    Term& term = isTurned(factor) ? factor.under : factor.over;
+    if (term.value != *value) term.fixedDecimals = -1;
+    term.value = *value;
+  }
+  return placed;
+}
+
+Step Replay::shown(StepId id) const {
+  Step step = *key_.step(id);
+  auto* solved = std::get_if<Solved>(&step.body);
+  if (!solved) return step;
+  solved->chain = placedIn(solved->chain);
+  solved->product = cancel(solved->chain);
+  if (const Number* value = result(id)) solved->result = *value;
+  return step;
 }
 
 Number Replay::valueOf(const Chain& chain) const {

@@ -37,6 +37,8 @@ class Replay {
     Number right;
   };
   [[nodiscard]] std::optional<Sides> sides(StepId id) const;
+  /// The step with the numbers as they stand here, to be shown. It is a step of the key.
+  [[nodiscard]] Step shown(StepId id) const;
 
  private:
   struct Line {
@@ -52,6 +54,8 @@ class Replay {
   [[nodiscard]] std::optional<Number> known(const Origin& origin) const;
   [[nodiscard]] Number valueOf(const Chain& chain) const;
   [[nodiscard]] Number factorValue(const Factor& factor) const;
+  [[nodiscard]] bool isTurned(const Factor& factor) const;
+  [[nodiscard]] Chain placedIn(const Chain& chain) const;
   [[nodiscard]] std::optional<Number> sideValue(const Side& side) const;
   void work(const Step& step);
 

@@ -115,7 +115,7 @@ class Search {
     if (papers_.m2) addWith(M::E19, {{origin, *papers_.m2}});
     if (papers_.cm) addWith(M::E58, {{origin, *papers_.cm}});
     if (papers_.inches) addWith(M::E58, {{origin, *papers_.inches}});
-    if (!papers_.pounds) addWith(M::E03, {{origin, *papers_.kg / Number::ratio(22, 10)}});
+    addWith(M::E03, {{origin, *papers_.kg / Number::ratio(22, 10)}});
     addRounded(origin, *papers_.kg);
   }
 

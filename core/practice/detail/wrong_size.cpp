@@ -41,10 +41,8 @@ void addMixedUnits(const Papers& papers, WrongList& list) {
 }
 
 void addOtherConstant(const Papers& papers, WrongList& list) {
-  if (papers.inches && papers.pounds)
-    list.add(M::E12, surface(*papers.inches, *papers.pounds, metricConstant));
-  else
-    list.add(M::E13, surface(*papers.cm, *papers.kg, householdConstant));
+  if (papers.inches && papers.pounds) list.add(M::E12, surface(*papers.inches, *papers.pounds, metricConstant));
+  list.add(M::E13, surface(*papers.cm, *papers.kg, householdConstant));
 }
 
 void addSum(const Papers& papers, WrongList& list) {
