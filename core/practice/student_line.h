@@ -101,8 +101,9 @@ struct LineSide {
   bool isSum = false;  ///< + or − stands at its top
   bool isAmount =
       false;  ///< one number with its units and nothing to work out: "84 mg", "50 mg/mL", "2½ tablets"
-  bool isParts = false;  ///< parts of falling size: "7 lb 8 oz" (its value is in the smallest, 120 oz)
-  std::string typed;     ///< of an amount: its number as typed, "0.70"; else empty
+  bool isParts = false;   ///< parts of falling size: "7 lb 8 oz" (its value is in the smallest, 120 oz)
+  std::string typed;      ///< of an amount: its number as typed, "0.70"; else empty
+  int rootDecimals = -1;  ///< of a root of one number, "√0.492": decimals typed under it; -1 else
   int decimals = -1;  ///< of an amount: decimals typed (2 for "0.70"); -1 else, and for fractions and parts
 };
 
