@@ -169,8 +169,8 @@ std::vector<std::string> marked(const Problem& problem, const std::vector<std::s
 TEST(Marking, judgesLaterLinesOnTheStudentsOwnEarlierOnes) {
   Problem problem = test::casePerDay();
   test::ask(problem, {"weight", "limit-dose", "verdict", "give"});
-  EXPECT_EQ(marked(problem, {"33 kg", "550 mg", "safe", "3 mL"}),
-            (std::vector<std::string>{"wrong E01", "right carried-on", "right", "right"}));
+  EXPECT_EQ(marked(problem, {"33 kg", "550 mg", "ask", "3 mL"}),
+            (std::vector<std::string>{"wrong E01", "right carried-on", "right carried-on", "right ask-first"}));
 }
 
 TEST(Marking, namesASecondMistakeMadeOnTheFirst) {
