@@ -21,7 +21,7 @@ namespace wardchalk {
 //   relation  = "=" | "≈" | "≤" | "≥" | "<" | ">"               also ~ <= >= equals
 //   sum       = product { ("+" | "−") product }
 //   product   = fraction { ("×" | "÷") fraction }             also * · x times, divided by; ")(" multiplies
-//   fraction  = part { "/" part }                            also per, over, in ("120 mg in 5 mL"), each
+//   fraction  = part { "/" part }                            also per, over, in ("120 mg in 5 mL"), each, a
 //   part      = amount | root | "(" sum ")" [units] | units    units alone only after "/"
 //   root      = "√" part | "sqrt" part
 //   amount    = number [units] { number unit }               "7 lb 8 oz": falling parts of one dimension
@@ -32,6 +32,7 @@ namespace wardchalk {
 //   80 mg × 5 mL/120 mg       is 80 mg × (5 mL/120 mg)       = 3.33 mL
 //   168 mg/day ÷ 2 doses/day  is 168 mg/day ÷ (2 doses/day)  = 84 mg/dose
 //   80 mg ÷ 120 mg/5 mL       is 80 mg ÷ (120 mg/5 mL)       = 3.33 mL
+//   80 mg / 24 mg/mL          is 80 mg/(24 mg/mL)            = 3.33 mL: a slash before a unit belongs to its number
 // A fraction that could honestly be read in two ways is refused with `unclearDivision` and its place, so that
 // nobody is marked on a guess: after ÷, plain numbers with a slash ("100 ÷ 2/5", "18 mL ÷ 30/60 h"); three
 // amounts with slashes of which the last has a unit ("80 mg/120 mg/5 mL"); a multiplication without a sign

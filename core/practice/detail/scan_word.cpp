@@ -184,7 +184,7 @@ bool addPhrase(Scanner& scanner, std::string_view word, std::size_t end) {
     scanner.at = end;
     return true;
   }
-  if ((word == "each" || word == "in") && scanner.lastIs(TokenKind::unit)) {
+  if ((word == "each" || word == "in" || word == "a") && scanner.lastIs(TokenKind::unit)) {
     scanner.add(TokenKind::slash, end);
     return true;
   }
