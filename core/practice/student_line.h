@@ -32,13 +32,13 @@ namespace wardchalk {
 //   80 mg × 5 mL/120 mg       is 80 mg × (5 mL/120 mg)       = 3.33 mL
 //   168 mg/day ÷ 2 doses/day  is 168 mg/day ÷ (2 doses/day)  = 84 mg/dose
 //   80 mg ÷ 120 mg/5 mL       is 80 mg ÷ (120 mg/5 mL)       = 3.33 mL
-//   80 mg / 24 mg/mL          is 80 mg/(24 mg/mL)            = 3.33 mL: a slash before a unit belongs to its number
+//   80 mg / 24 mg/mL          is 80 mg/(24 mg/mL)            = 3.33 mL: a slash before a unit belongs to its
+//   number
 // A fraction that could honestly be read in two ways is refused with `unclearDivision` and its place, so that
 // nobody is marked on a guess: after ÷, plain numbers with a slash ("100 ÷ 2/5", "18 mL ÷ 30/60 h"); three
 // amounts with slashes of which the last has a unit ("80 mg/120 mg/5 mL"); a multiplication without a sign
-// after a division
-// ("6/2(3)"). Plain "100/2/5" goes from left to right. "1/2 tablet", "2 1/2 tablets" and "2½ tablets" are
-// fractions of their unit (halves, thirds and quarters written without space).
+// after a division ("6/2(3)"). Plain "100/2/5" goes from left to right. "1/2 tablet", "2 1/2 tablets" and
+// "2½ tablets" are fractions of their unit (halves, thirds and quarters written without space).
 
 /// Bytes `begin` up to, not including, `end` of the line.
 struct Span {
