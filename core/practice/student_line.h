@@ -32,8 +32,8 @@ namespace wardchalk {
 //   80 mg × 5 mL/120 mg       is 80 mg × (5 mL/120 mg)       = 3.33 mL
 //   168 mg/day ÷ 2 doses/day  is 168 mg/day ÷ (2 doses/day)  = 84 mg/dose
 //   80 mg ÷ 120 mg/5 mL       is 80 mg ÷ (120 mg/5 mL)       = 3.33 mL
-//   80 mg / 24 mg/mL          is 80 mg/(24 mg/mL)            = 3.33 mL: a slash before a unit belongs to its
-//   number
+//   80 mg / 24 mg/mL          is 80 mg/(24 mg/mL)            = 3.33 mL
+// The last, because a slash directly before a unit belongs to the number with that unit.
 // A fraction that could honestly be read in two ways is refused with `unclearDivision` and its place, so that
 // nobody is marked on a guess: after ÷, plain numbers with a slash ("100 ÷ 2/5", "18 mL ÷ 30/60 h"); three
 // amounts with slashes of which the last has a unit ("80 mg/120 mg/5 mL"); a multiplication without a sign
