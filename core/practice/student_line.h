@@ -103,7 +103,8 @@ struct LineSide {
   bool isSum = false;  ///< + or − stands at its top
   bool isAmount =
       false;  ///< one number with its units and nothing to work out: "84 mg", "50 mg/mL", "2½ tablets"
-  bool isParts = false;   ///< parts of falling size: "7 lb 8 oz" (its value is in the smallest, 120 oz)
+  bool isParts =
+      false;  ///< parts of falling size, its value in the smallest (41 in), of pounds and ounces in pounds
   std::string typed;      ///< of an amount: its number as typed, "0.70"; else empty
   int rootDecimals = -1;  ///< of a root of one number, "√0.492": decimals typed under it; -1 else
   int decimals = -1;  ///< of an amount: decimals typed (2 for "0.70"); -1 else, and for fractions and parts
@@ -116,7 +117,8 @@ enum class UnitsMeet : std::uint8_t {
   same,
   converted,   ///< one dimension in two units: 0.08 g and 80 mg, 37 lb and 16.8 kg
   perLeftOut,  ///< they differ in "per dose" or "per day" alone, which one side leaves out
-  bare,        ///< one side (or both) has no units written, or its units cannot be told
+  bare,  ///< one side (or both) has no units written, or not with every number ("37 lb ÷ 2.2 = 16.8 kg"), or
+         ///< its units cannot be told
   differ,
 };
 
