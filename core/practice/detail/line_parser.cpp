@@ -79,13 +79,19 @@ class Parser {
     const Token& before = tokens_[at_ - 1];
     if (is(TokenKind::unit) && before.kind == TokenKind::unit)
       return fail(LineFaultCode::unitTwice, {before.at.begin, now().at.end});
-    if (is(TokenKind::number) && before.kind == TokenKind::number) {
-      const Span both{before.at.begin, now().at.end};
-      const std::string_view first = line_.substr(before.at.begin, before.at.end - before.at.begin);
-      const std::string_view second = line_.substr(now().at.begin, now().at.end - now().at.begin);
-      return fail(LineFaultCode::spaceInNumber, both, std::string(first).append(second));
-    }
+    if (is(TokenKind::number) && before.kind == TokenKind::number) return failNumbers();
     return fail(LineFaultCode::operatorMissing, now().at);
+  }
+
+  /// Numbers beside one another, as "1 000 000" has them.
+  Maybe failNumbers() {
+    const std::size_t first = at_ - 1;
+    std::string whole;
+    for (at_ = first; is(TokenKind::number); ++at_)
+      whole.append(line_.substr(now().at.begin, now().at.end - now().at.begin));
+    const bool points = line_[tokens_[first + 1].at.begin] == '.';  // "1..2"
+    return fail(points ? LineFaultCode::secondPoint : LineFaultCode::spaceInNumber, spanFrom(first),
+                points ? "" : whole);
   }
 
   Maybe sum() {
@@ -123,8 +129,7 @@ class Parser {
     while (left) {
       const bool unsigned_ = is(TokenKind::open);  // ")(" multiplies
       if (!unsigned_ && !is(TokenKind::times) && !is(TokenKind::divide)) break;
-      if (unsigned_ && divided)
-        return fail(LineFaultCode::unclearDivision, {tokens_[begin].at.begin, now().at.end});
+      if (unsigned_ && divided) return fail(LineFaultCode::unclearDivision, upToClose(begin));
       const bool divide = !unsigned_ && take().kind == TokenKind::divide;
       const std::size_t from = at_;
       const Maybe right = fraction(shape);
@@ -135,6 +140,13 @@ class Parser {
       left = joined(*std::move(left), *right, divide);
     }
     return left;
+  }
+
+  /// From a piece to the end of the parenthesis that opens here.
+  [[nodiscard]] Span upToClose(std::size_t begin) const {
+    std::size_t close = at_;
+    while (tokens_[close].kind != TokenKind::close && tokens_[close].kind != TokenKind::end) ++close;
+    return {tokens_[begin].at.begin, tokens_[close].at.end};
   }
 
   /// A fraction after ÷ is clear where it is an amount in an amount ("÷ 120 mg/5 mL") or has one number
@@ -156,8 +168,11 @@ class Parser {
     if (left) shape.firstNamed = left->named > 0;
     while (left && is(TokenKind::slash)) {
       take();
+      const bool number = is(TokenKind::number);
       Maybe right = unitsBegin(tokens_, at_) ? unitsAlone() : part();
       if (!right) return std::nullopt;
+      // "400/120 mL": the unit may be meant of the whole; the number is the same
+      if (number && left->named == 0 && right->named > 0) right->open = true;
       if (!right->isUnits) {
         ++shape.divisors;
         shape.lastNamed = right->named > 0;
@@ -264,12 +279,14 @@ class Parser {
 
   Maybe putTogether(const std::vector<Part>& parts) {
     const Span at{parts.front().at.begin, parts.back().at.end};
-    const Unit smallest = *partUnit(parts.back());
+    // Pounds end in sixteenths and twelfths of a foot do not: so are the totals of a working.
+    const Unit last = *partUnit(parts.back());
+    const Unit unit = last == Unit::oz ? Unit::lb : last;
     Number total(0);
     for (std::size_t i = 0; i < parts.size(); ++i) {
       const Term& term = parts[i].chain.factors.front().over;
-      const auto inSmallest = converted(term.value, term.units.front(), smallest);
-      if (!inSmallest) return fail(LineFaultCode::operatorMissing, parts[i].at);
+      const auto inOne = converted(term.value, term.units.front(), unit);
+      if (!inOne) return fail(LineFaultCode::operatorMissing, parts[i].at);
       if (i + 1 < parts.size() && !term.value.isWhole()) return fail(LineFaultCode::partNotWhole, at);
       if (i > 0) {
         const Unit larger = *partUnit(parts[i - 1]);
@@ -277,9 +294,9 @@ class Parser {
         if (!whole || *whole <= Number(1)) return fail(LineFaultCode::partsOutOfOrder, at);
         if (term.value >= *whole) return fail(LineFaultCode::partTooLarge, at);
       }
-      total = total + *inSmallest;
+      total = total + *inOne;
     }
-    Part together = amountPart(total, Units{{smallest}, {}}, at);
+    Part together = amountPart(total, Units{{unit}, {}}, at);
     together.isAmount = false;
     together.isParts = true;
     return together;
