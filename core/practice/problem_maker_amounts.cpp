@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <array>
 
 #include "core/medicine/paths.h"
@@ -33,6 +34,7 @@ struct Mixing {
 constexpr std::array<std::int64_t, 11> vialContents = {20 * one,  40 * one,  50 * one,  100 * one,
                                                        125 * one, 200 * one, 250 * one, 400 * one,
                                                        500 * one, 750 * one, 1000 * one};
+constexpr std::int64_t greatestVial = 1000 * one;
 constexpr std::array<std::int64_t, 4> finalVolumes = {2 * one, 4 * one, 5 * one, 8 * one};
 constexpr std::array<std::int64_t, 5> displacements = {200, 300, 400, 500, 600};
 
@@ -43,7 +45,9 @@ std::vector<Mixing> mixingsFor(std::int64_t dose) {
     for (const std::int64_t vial : vialContents)
       for (const std::int64_t final : finalVolumes) {
         const std::int64_t content = vial * scale;
-        if (dose >= content || dose * 12 < content || dose * final % content != 0) continue;
+        if (content > std::max(greatestVial, dose * 3 / 2) || dose >= content || dose * 12 < content ||
+            dose * final % content != 0)
+          continue;
         const std::int64_t mL = dose * final / content;
         if (mL < leastVolume || !isOnEveryMark(mL)) continue;
         for (const std::int64_t displacement : displacements)

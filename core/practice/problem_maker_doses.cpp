@@ -196,7 +196,8 @@ Sketched sketchDose(ProblemDraw& draw, Topic topic, int level, ProblemAim aim) {
   const bool breaks =
       plan.runs && aim == ProblemAim::tooMuch && draw.percent(60);  // the infusion, not the dose
   const auto dose = doseFor(draw, breaks ? ProblemAim::safe : aim, bounds, often.order.doses);
-  if (!dose) return std::nullopt;
+  if (!dose || (unit == "mcg" && *dose >= 1000 * one))
+    return std::nullopt;  // from there on it would be written in mg
   sketch.set(path::dose, decimalText(*dose) + " " + std::string(unit));
   sketch.set(path::schedule, often.order.text());
   sketch.set(path::referenceSchedule, often.reference.text());

@@ -15,6 +15,9 @@ constexpr std::array<std::int64_t, 8> runTimes = {
 constexpr std::array<std::int64_t, 2> dropFactors = {
     15, 20};  // 60 makes drops a minute equal to mL an hour, 10 a decimal slip
 
+constexpr std::array<std::int64_t, 9> slowVolumes = {100, 120, 150, 200, 240, 250, 300, 400, 500};
+constexpr std::array<std::int64_t, 6> slowTimes = {120, 180, 240, 300, 360, 480};
+
 /// "30 min", "2 h".
 std::string timeText(std::int64_t minutes) {
   return minutes % 60 == 0 ? std::to_string(minutes / 60) + " h" : std::to_string(minutes) + " min";
@@ -82,13 +85,12 @@ Sketched sketchFlow(ProblemDraw& draw, Topic topic, int level) {
   if (!writeFlatOrder(sketch, draw, dose, "mg", "intravenous") ||
       !writeLiquid(sketch, draw, dose, "mg", false))
     return std::nullopt;
-  const std::int64_t volume = draw.of(bagVolumes);
-  const std::int64_t minutes = draw.of(runTimes);
-  const std::int64_t factor = draw.of(dropFactors);
-  const bool hours = minutes % 60 == 0;
   const bool drops = topic == Topic::drops;
+  const bool slow = level == 2;  // hours, to be turned into minutes
+  const std::int64_t volume = slow ? draw.of(slowVolumes) : draw.of(bagVolumes);
+  const std::int64_t minutes = slow ? draw.of(slowTimes) : draw.of(runTimes);
+  const std::int64_t factor = draw.of(dropFactors);
   const bool wantsEven = !drops || level < 3;
-  if (hours != (level == 2) && drops && level < 3) return std::nullopt;
   if (!isEvenRate(volume, minutes) && wantsEven) return std::nullopt;
   if (drops && wantsEven && !isEvenDrops(volume, minutes, factor)) return std::nullopt;
   if (drops && volume * factor > 60 * minutes) return std::nullopt;
