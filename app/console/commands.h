@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 
@@ -24,11 +25,23 @@ struct BatchOptions {
   bool brief = false;
 };
 
+struct PracticeOptions {
+  std::string topic;
+  int level = 1;
+  int count = 1;
+  std::uint64_t seed = 1;
+  std::string rulesFile;
+  bool json = false;
+};
+
 /// Prints the working of one case, or its worksheet.
 int check(const CheckOptions& options);
 
 /// Works a case a line into a worksheet a line.
 int batch(const BatchOptions& options);
+
+/// Makes problems to practise on: as text with their keys at the end, or one problem file a line.
+int practice(const PracticeOptions& options);
 
 /// The rules named by the option ("exact", "classroom" or a file), or none after telling why on standard error.
 std::optional<HouseRules> rulesFrom(const std::string& option);
