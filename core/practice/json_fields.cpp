@@ -46,7 +46,7 @@ void JsonFields::refuse(Refusal refusal, std::string_view key) {
   const std::string inner = std::move(refusal.path);
   refusal_ = std::move(refusal);
   refusal_->path = pathOf(key);
-  if (!inner.empty()) refusal_->path.append(".").append(inner);
+  if (!inner.empty()) refusal_->path.append(refusal_->path.empty() ? "" : ".").append(inner);
 }
 
 const JsonValue* JsonFields::wanted(std::string_view key, JsonValue::Kind kind) {
