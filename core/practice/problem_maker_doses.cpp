@@ -209,7 +209,7 @@ Sketched sketchDose(ProblemDraw& draw, Topic topic, int level, ProblemAim aim) {
     sketch.amountLines = {StepId::strength, StepId::give};
   else if (plan.amount && (plan.runs || draw.percent(70)))
     sketch.amountLines = {StepId::give};
-  if (plan.runs && !writeInfusion(sketch, draw, *dose, topic, level, breaks)) return std::nullopt;
+  if (plan.runs && !writeInfusion(sketch, draw, {topic, *dose, size.kg}, level, breaks)) return std::nullopt;
   return sketch;
 }
 

@@ -23,6 +23,13 @@ std::string timeText(std::int64_t minutes) {
   return minutes % 60 == 0 ? std::to_string(minutes / 60) + " h" : std::to_string(minutes) + " min";
 }
 
+/// Whether a child of so many thousandths of a kg may have it: 10 mL for each kg at most, and in an hour no
+/// more. Common practice, no source.
+bool isGentle(std::int64_t volume, std::int64_t minutes, std::int64_t kg) {
+  const std::int64_t most = kg * 10;
+  return volume * one <= most && volume * one * 60 <= most * minutes;
+}
+
 /// Whether the flow comes out within a tenth of a mL in an hour.
 bool isEvenRate(std::int64_t volume, std::int64_t minutes) { return volume * 600 % minutes == 0; }
 
@@ -53,11 +60,11 @@ std::string_view unitIn(const ProblemSketch& sketch) {
 
 }  // namespace
 
-bool writeInfusion(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, Topic topic, int level,
-                   bool breaks) {
+bool writeInfusion(ProblemSketch& sketch, ProblemDraw& draw, const ProblemRun& run, int level, bool breaks) {
+  const auto& [topic, dose, kg] = run;
   const std::int64_t volume = draw.of(bagVolumes);
   const std::int64_t minutes = draw.of(runTimes);
-  if (!isEvenRate(volume, minutes)) return false;
+  if (!isEvenRate(volume, minutes) || !isGentle(volume, minutes, kg)) return false;
   sketch.set(path::infusionVolume, std::to_string(volume) + " mL");
   sketch.set(path::infusionOver, timeText(minutes));
   const bool dilution = topic == Topic::dilution;
@@ -79,7 +86,7 @@ bool writeInfusion(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, 
 
 Sketched sketchFlow(ProblemDraw& draw, Topic topic, int level) {
   ProblemSketch sketch;
-  writeChild(sketch, drawProblemChild(draw, 13, 190), SizeStyle::metric, false);
+  const ProblemSize size = writeChild(sketch, drawProblemChild(draw, 13, 190), SizeStyle::metric, false);
   writeNames(sketch, draw);
   const std::int64_t dose = *roundNumberIn(draw, 20 * one, 600 * one);
   if (!writeFlatOrder(sketch, draw, dose, "mg", "intravenous") ||
@@ -91,7 +98,7 @@ Sketched sketchFlow(ProblemDraw& draw, Topic topic, int level) {
   const std::int64_t minutes = slow ? draw.of(slowTimes) : draw.of(runTimes);
   const std::int64_t factor = draw.of(dropFactors);
   const bool wantsEven = !drops || level < 3;
-  if (!isEvenRate(volume, minutes) && wantsEven) return std::nullopt;
+  if (!isGentle(volume, minutes, size.kg) || (!isEvenRate(volume, minutes) && wantsEven)) return std::nullopt;
   if (drops && wantsEven && !isEvenDrops(volume, minutes, factor)) return std::nullopt;
   if (drops && volume * factor > 60 * minutes) return std::nullopt;
   sketch.set(path::infusionVolume, std::to_string(volume) + " mL");
@@ -105,13 +112,13 @@ Sketched sketchFlow(ProblemDraw& draw, Topic topic, int level) {
 
 Sketched sketchDilution(ProblemDraw& draw, int level) {
   ProblemSketch sketch;
-  writeChild(sketch, drawProblemChild(draw, 13, 190), SizeStyle::metric, false);
+  const ProblemSize size = writeChild(sketch, drawProblemChild(draw, 13, 190), SizeStyle::metric, false);
   writeNames(sketch, draw);
   const std::int64_t dose = *roundNumberIn(draw, 20 * one, 600 * one);
   if (!writeFlatOrder(sketch, draw, dose, "mg", "intravenous") ||
       !writeLiquid(sketch, draw, dose, "mg", false))
     return std::nullopt;
-  if (!writeInfusion(sketch, draw, dose, Topic::dilution, level, false)) return std::nullopt;
+  if (!writeInfusion(sketch, draw, {Topic::dilution, dose, size.kg}, level, false)) return std::nullopt;
   sketch.amountLines.clear();
   return sketch;
 }

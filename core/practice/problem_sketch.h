@@ -78,10 +78,15 @@ bool writeLiquid(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, st
 /// displacement.
 bool writePowder(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, std::string_view unit,
                  int level);
+/// What is to run in, and into whom.
+struct ProblemRun {
+  Topic topic;
+  std::int64_t dose;
+  std::int64_t kg;  ///< thousandths
+};
 /// Writes an infusion, and what the reference says of it; `breaks` for one that must not run so. Asks for its
 /// lines.
-bool writeInfusion(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, Topic topic, int level,
-                   bool breaks);
+bool writeInfusion(ProblemSketch& sketch, ProblemDraw& draw, const ProblemRun& run, int level, bool breaks);
 /// Writes a reference for all children with room on both sides of the dose, and the order within it.
 bool writeFlatOrder(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, std::string_view unit,
                     std::string_view route);

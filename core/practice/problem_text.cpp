@@ -48,9 +48,14 @@ std::string answerTo(const Ask& ask, const Worksheet& key, const Phrasebook& boo
     return verdictTitle(key, book) + (reason.empty() ? "" : ". " + reason);
   }
   const Step& step = *key.step(*ask.step);
-  const std::string result = conclusion(step, book);
   const auto* solved = std::get_if<Solved>(&step.body);
-  return solved ? chainLine(solved->chain) + " " + equalsSign(step) + " " + result : result;
+  if (!solved) return conclusion(step, book);
+  const bool counted = step.id == StepId::give && key.give && key.give->exact.unit != Unit::mL;
+  const std::string result =
+      counted ? givenText(key.give->exact) : conclusion(step, book);  // "½ tablet", not "0.5"
+  const std::string sign =
+      result.starts_with("≈") ? "" : equalsSign(step) + " ";  // "=" only where it is exact
+  return chainLine(solved->chain) + " " + sign + result;
 }
 
 void writeKey(std::string& out, const Problem& problem, std::size_t number, const Phrasebook& book) {
