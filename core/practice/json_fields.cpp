@@ -3,9 +3,14 @@
 #include <algorithm>
 #include <charconv>
 
-#include "core/record/file_head.h"
-
 namespace wardchalk {
+
+Result<JsonValue> readPracticeFile(std::string_view json, const FileHead& head) {
+  Result<JsonValue> file = readJson(json);
+  if (!file) return file.refusal();
+  if (auto refusal = checkHead(*file, head)) return *refusal;
+  return file;
+}
 
 std::string_view kindName(JsonValue::Kind kind) {
   switch (kind) {
