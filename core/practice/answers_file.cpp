@@ -41,9 +41,8 @@ void writeAnswers(std::string& out, const std::vector<WrittenAnswer>& lines) {
 }
 
 Result<std::vector<WrittenAnswer>> readAnswers(std::string_view json) {
-  const Result<JsonValue> file = readJson(json);
+  const Result<JsonValue> file = readPracticeFile(json, head);
   if (!file) return file.refusal();
-  if (auto refusal = checkHead(*file, head)) return *refusal;
   JsonFields fields(*file, {});
   const JsonValue* list = fields.wanted("lines", JsonValue::Kind::list);
   fields.endOfObject();

@@ -3,9 +3,14 @@
 #include <algorithm>
 #include <charconv>
 
-#include "core/record/file_head.h"
-
 namespace wardchalk {
+
+Result<JsonValue> readPracticeFile(std::string_view json, const FileHead& head) {
+  Result<JsonValue> file = readJson(json);
+  if (!file) return file.refusal();
+  if (auto refusal = checkHead(*file, head)) return *refusal;
+  return file;
+}
 
 std::string_view kindName(JsonValue::Kind kind) {
   switch (kind) {
@@ -46,7 +51,7 @@ void JsonFields::refuse(Refusal refusal, std::string_view key) {
   const std::string inner = std::move(refusal.path);
   refusal_ = std::move(refusal);
   refusal_->path = pathOf(key);
-  if (!inner.empty()) refusal_->path.append(".").append(inner);
+  if (!inner.empty()) refusal_->path.append(refusal_->path.empty() ? "" : ".").append(inner);
 }
 
 const JsonValue* JsonFields::wanted(std::string_view key, JsonValue::Kind kind) {

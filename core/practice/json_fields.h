@@ -4,8 +4,10 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "core/number/refusal.h"
+#include "core/record/file_head.h"
 #include "core/record/json_value.h"
 
 namespace wardchalk {
@@ -42,6 +44,9 @@ class JsonFields {
   std::vector<std::string> taken_;
   std::optional<Refusal> refusal_;
 };
+
+/// Reads the text of a file of this format and version.
+[[nodiscard]] Result<JsonValue> readPracticeFile(std::string_view json, const FileHead& head);
 
 /// The kind as a refusal names it: "a list in brackets".
 [[nodiscard]] std::string_view kindName(JsonValue::Kind kind);

@@ -132,9 +132,8 @@ void writeProblem(std::string& out, const Problem& problem) {
 }
 
 Result<Problem> readProblem(std::string_view json) {
-  const Result<JsonValue> file = readJson(json);
+  const Result<JsonValue> file = readPracticeFile(json, head);
   if (!file) return file.refusal();
-  if (auto refusal = checkHead(*file, head)) return *refusal;
   Problem problem;
   JsonFields fields(*file, {});
   problem.seed = fields.count("seed", 0, greatestSeed);

@@ -130,8 +130,7 @@ bool writeFlatOrder(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose,
 
 Sketched sketchLiquid(ProblemDraw& draw, int level) {
   ProblemSketch sketch;
-  writeChild(sketch, drawProblemChild(draw, 13, 190), SizeStyle::metric, false);
-  writeNames(sketch, draw);
+  beginPapers(sketch, draw, 13, 190);
   const bool small = level == 2 && draw.below(2) == 0;
   const std::int64_t dose = small ? *roundNumberIn(draw, 50, 950) : *roundNumberIn(draw, 15 * one, 480 * one);
   const OrderUnit order = level != 2 ? sameUnit : small ? micrograms : grams;
@@ -150,8 +149,7 @@ Sketched sketchLiquid(ProblemDraw& draw, int level) {
 
 Sketched sketchSolid(ProblemDraw& draw, int level) {
   ProblemSketch sketch;
-  writeChild(sketch, drawProblemChild(draw, 62, 200), SizeStyle::metric, false);  // who can swallow a tablet
-  writeNames(sketch, draw);
+  beginPapers(sketch, draw, 62, 200);  // who can swallow a tablet
   const std::int64_t strength = draw.of(tabletStrengths);
   const std::int64_t fourths = fourthsFor(draw, level);
   if (strength * fourths % 40 != 0) return std::nullopt;
@@ -171,8 +169,7 @@ Sketched sketchSolid(ProblemDraw& draw, int level) {
 
 Sketched sketchPowder(ProblemDraw& draw, int level) {
   ProblemSketch sketch;
-  writeChild(sketch, drawProblemChild(draw, 7, 190), SizeStyle::metric, false);
-  writeNames(sketch, draw);
+  beginPapers(sketch, draw, 7, 190);
   const std::int64_t dose = *roundNumberIn(draw, 12 * one, 800 * one);
   if (!writeFlatOrder(sketch, draw, dose, "mg", draw.percent(50) ? "intravenous" : "intramuscular"))
     return std::nullopt;

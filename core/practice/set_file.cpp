@@ -62,9 +62,8 @@ void writeSet(std::string& out, const PracticeSet& set) {
 }
 
 Result<PracticeSet> readSet(std::string_view json) {
-  const Result<JsonValue> file = readJson(json);
+  const Result<JsonValue> file = readPracticeFile(json, head);
   if (!file) return file.refusal();
-  if (auto refusal = checkHead(*file, head)) return *refusal;
   PracticeSet set;
   JsonFields fields(*file, {});
   if (fields.has("title")) set.title = fields.text("title", longestTitle);
