@@ -43,7 +43,7 @@ bool isKnown(const Problem& problem, StepId line, const Number& factor, const st
   const Replay right(problem.key, {});
   if (!right.exact(line)) return false;
   const TypedNumber typed{*right.exact(line) * factor, 20};
-  const std::vector<MistakeId> found = matchMistakes(typed, wrongValues(problem.key, line, {}));
+  const std::vector<MistakeId> found = matchMistakes(typed, wrongValues(problem.key, line, {}).values);
   return std::ranges::any_of(numbers, [&](MistakeId id) { return std::ranges::find(found, id) != found.end(); });
 }
 
@@ -52,6 +52,7 @@ TEST(OneCatalogue, aSlipOfAnOrderIsTheSameMistakeInAStudentsLine) {
   for (const Topic topic : {Topic::dailyDivided, Topic::doseByWeight, Topic::doseByBsa}) {
     for (std::uint64_t seed = 1; seed <= 30; ++seed) {
       const Problem problem = makeProblem(topic, 2, seed, exactRules());
+      if (problem.key.verdict != VerdictKind::safe) continue;  // its figures are those of a slip already
       SlipGround ground{problem.given, problem.rules.pounds, {}, {}, {}};
       if (problem.key.weight) ground.kg = problem.key.weight->kg;
       if (problem.key.bsa) ground.m2 = problem.key.bsa->m2;
@@ -61,6 +62,7 @@ TEST(OneCatalogue, aSlipOfAnOrderIsTheSameMistakeInAStudentsLine) {
         const Undoing undoing = undone(static_cast<Slip>(i), ground);
         const auto* factor = std::get_if<Number>(&undoing);
         if (!factor || numbers.empty()) continue;
+        if (numbers.front() == MistakeId::E01 && !problem.key.step(StepId::weight)) continue;  // a child weighed in kg
         const Number wrong = Number(1) / *factor;
         EXPECT_TRUE(isKnown(problem, StepId::limitDose, wrong, numbers) || isKnown(problem, StepId::give, wrong, numbers))
             << slipTable[i].id << ", " << idOf(topic) << " seed " << seed;
