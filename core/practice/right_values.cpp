@@ -145,10 +145,12 @@ bool RightValues::isNear(const Number& value, std::span<const Number> values) {
 Acceptance RightValues::acceptOne(StepId line, const TypedNumber& typed, const Number& value) const {
   if (typed.value == value) return Acceptance::asRounded;
   if (line == StepId::give && isOnDevice(typed.value, value)) return Acceptance::asRounded;
-  const bool fine = typed.decimals >= fewestDecimals(line, value);
-  if (fine && typed.value == value.rounded(typed.decimals)) return Acceptance::asRounded;
-  if (fine && typed.decimals >= fewestCutDecimals && typed.value == cut(value, typed.decimals)) return Acceptance::asCut;
-  return !fine && isCoarse(typed, value) ? Acceptance::roundedTooFar : Acceptance::no;
+  // fewer digits than asked for are enough where those left out are zeros: 25.4 for 25.40
+  const int fewest = fewestDecimals(line, value);
+  const int decimals = std::max(typed.decimals, fewest);
+  if (typed.value == value.rounded(decimals)) return Acceptance::asRounded;
+  if (decimals >= fewestCutDecimals && typed.value == cut(value, decimals)) return Acceptance::asCut;
+  return typed.decimals < fewest && isCoarse(typed, value) ? Acceptance::roundedTooFar : Acceptance::no;
 }
 
 /// How many decimals a rounded answer keeps at least: those of the house rule that rounds it, else three digits that

@@ -84,7 +84,8 @@ void scoreLine(const Problem& problem, std::size_t ask, std::map<std::string_vie
     const std::string text = written(made.value, problem.key.step(step)->lookingFor);
     const Score before = into;
     score(marking.mark(ask, text), made.number, into);
-    if (into.misnamed > before.misnamed || into.missed > before.missed)
+    const bool doubtful = into.misnamed > before.misnamed || into.missed > before.missed || into.unsure > before.unsure;
+    if (doubtful)
       std::printf("  %s seed %llu %s level %d, line %s: %s\n", std::string(made.number).c_str(),
                   static_cast<unsigned long long>(problem.seed), std::string(idOf(problem.topic)).c_str(), problem.level,
                   std::string(idOf(step)).c_str(), text.c_str());
