@@ -28,6 +28,7 @@ bool areApart(WrongValues wrong) {
   for (std::size_t i = 0; i < values.size(); ++i) {
     const Number& value = values[i].value;
     if (areClose(smaller(value, wrong.right), larger(value, wrong.right))) return false;
+    if (value == wrong.right.rounded(0)) return false;  // it could as well be the right one, rounded too far
     for (std::size_t j = i + 1; j < values.size() && areClose(value, values[j].value); ++j)
       if (values[i].mistake != values[j].mistake) return false;
   }
