@@ -3,7 +3,6 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 #include "core/number/refusal.h"
@@ -24,10 +23,11 @@ struct JsonValue {
   [[nodiscard]] const JsonValue* member(std::string_view key) const;
 };
 
-/// A key of an object with its value. A type of its own, because a pair of what is not yet complete does not
-/// build everywhere.
-struct JsonMember : std::pair<std::string, JsonValue> {
-  using pair::pair;
+/// A key of an object with its value: a pair that may be named before JsonValue is whole, as std::pair may
+/// not.
+struct JsonMember {
+  std::string first;
+  JsonValue second;
 };
 
 /// Limits that a file of ours never comes near.
