@@ -1,6 +1,7 @@
 #include "core/record/json_value.h"
 
 #include <nlohmann/json.hpp>
+#include <utility>
 
 namespace wardchalk {
 
