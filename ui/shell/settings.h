@@ -25,6 +25,9 @@ class Settings {
   /// Of sheets that are looked at or saved as PDF.
   [[nodiscard]] PaperSize paper() const;
   void setPaper(PaperSize size);
+  /// File of the ward's reference list, which holds nothing of a child; empty when none was opened.
+  [[nodiscard]] QString referenceList() const;
+  void setReferenceList(const QString& file);
 
  private:
   QSettings store_;
