@@ -186,7 +186,7 @@ bool ReferencePicker::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void ReferencePicker::findAgain() {
-  groups_ = find(list_, search_->text().toStdString());
+  groups_ = wardchalk::find(list_, search_->text().toStdString());
   {
     const QSignalBlocker quiet(found_);
     found_->clear();

@@ -5,6 +5,8 @@
 #include <functional>
 
 #include "core/record/reference_list.h"
+#include "core/rules/house_rules.h"
+#include "core/words/phrasebook.h"
 #include "ui/form/case_editor.h"
 #include "ui/shell/dialogs.h"
 #include "ui/shell/settings.h"
