@@ -26,6 +26,7 @@ void CasesDesk::bind(Actions& actions) {
 
 void CasesDesk::show() {
   if (!cases_) {
+    pdf_.reset();
     cases_ = new CasesWindow(rules_, book_, &window_);
     cases_->setAttribute(Qt::WA_DeleteOnClose);
     connect(cases_, &CasesWindow::openWanted, this, &CasesDesk::openRow);
@@ -84,7 +85,7 @@ void CasesDesk::saveSheets() {
 /// One sheet at a time, so that the window answers in between: letters can be laid out in its own thread
 /// alone.
 void CasesDesk::printNext(std::size_t at) {
-  if (!cases_) return pdf_.reset();
+  if (!cases_ || !pdf_) return pdf_.reset();  // the window was closed meanwhile
   const auto& rows = cases_->model().rows();
   if (at >= rows.size()) return endPrinting(pdf_->finish());
   if (!cases_->showPrinting(static_cast<int>(at), static_cast<int>(rows.size()))) {

@@ -85,6 +85,7 @@ INSTANTIATE_TEST_SUITE_P(Keys, RefusesEntry, testing::Values(
     BadEntry{"an unknown key", [](Json& e) { e["colour"] = "red"; }, C::keyUnknown, "entries[0].colour"},
     BadEntry{"an unknown part of the source", [](Json& e) { e["source"]["author"] = "A."; }, C::keyUnknown, "entries[0].source.author"},
     BadEntry{"a source in one text", [](Json& e) { e["source"] = "Ward list"; }, C::keyUnknown, "entries[0].source"},
+    BadEntry{"a column's name in a file", [](Json& e) { e["source.title"] = "Ward list"; }, C::keyUnknown, "entries[0].source.title"},
     BadEntry{"keys of a case", [](Json& e) { e["child"] = Json{{"weight", "12 kg"}}; }, C::keyUnknown, "entries[0].child"}),
     test::NameOfRow());
 INSTANTIATE_TEST_SUITE_P(Values, RefusesEntry, testing::Values(
