@@ -117,23 +117,22 @@ TEST(StableIds, reasonsForNoCheck) {
 }
 
 TEST(StableIds, sizeSlips) {
-  expectSame(sizeSlipIds,
-             WARDCHALK_LIST("pounds-as-kg", "kg-as-pounds", "inches-as-cm", "cm-as-inches", "pounds-and-inches",
-                            "kg-and-cm", "weight-and-height-swapped", "weight-ten-times-too-much",
-                            "weight-ten-times-too-little", "height-ten-times-too-much",
-                            "height-ten-times-too-little"));
+  expectSame(sizeSlipIds, WARDCHALK_LIST("pounds-as-kg", "kg-as-pounds", "inches-as-cm", "cm-as-inches",
+                                         "pounds-and-inches", "kg-and-cm", "weight-and-height-swapped",
+                                         "weight-ten-times-too-much", "weight-ten-times-too-little",
+                                         "height-ten-times-too-much", "height-ten-times-too-little"));
 }
 
 TEST(StableIds, slips) {
   expectSame(
       slipIds,
-      WARDCHALK_LIST(
-          "order-ten-times-too-much", "order-ten-times-too-little", "order-thousand-times-too-much",
-          "order-thousand-times-too-little", "order-hundred-times-too-much", "order-hundred-times-too-little",
-          "day-as-dose", "dose-as-day", "divided-twice", "kg-for-m2", "m2-for-kg", "size-counted-twice",
-          "per-size-as-total", "order-from-pounds", "schedule-not-of-reference", "pounds-as-kg",
-          "weight-ten-times-too-much", "weight-ten-times-too-little", "bsa-ten-times-too-much",
-          "bsa-ten-times-too-little", "label-per-5-as-per-1", "label-per-1-as-per-more"));
+      WARDCHALK_LIST("order-ten-times-too-much", "order-ten-times-too-little",
+                     "order-thousand-times-too-much", "order-thousand-times-too-little",
+                     "order-hundred-times-too-much", "order-hundred-times-too-little", "day-as-dose",
+                     "dose-as-day", "divided-twice", "kg-for-m2", "m2-for-kg", "size-counted-twice",
+                     "per-size-as-total", "order-from-pounds", "schedule-not-of-reference", "pounds-as-kg",
+                     "weight-ten-times-too-much", "weight-ten-times-too-little", "bsa-ten-times-too-much",
+                     "bsa-ten-times-too-little", "label-per-5-as-per-1", "label-per-1-as-per-more"));
 }
 
 struct Group {

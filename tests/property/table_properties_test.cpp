@@ -7,6 +7,7 @@
 #include "core/record/text_file.h"
 #include "core/record/unicode_text.h"
 #include "tests/property/for_all.h"
+#include "tests/support/table_rows.h"
 
 namespace wardchalk::test {
 
@@ -16,14 +17,6 @@ std::string demo(const std::string& name) {
   const Result<std::string> text =
       readTextFile(std::string(WARDCHALK_SOURCE_DIR) + "/resources/demo/" + name);
   return text ? *text : std::string();
-}
-
-std::vector<CsvRow> rowsOf(std::string_view text, std::size_t piece) {
-  std::vector<CsvRow> rows;
-  CsvReader reader([&](CsvRow row) { rows.push_back(std::move(row)); });
-  for (std::size_t at = 0; at < text.size(); at += piece) reader.take(text.substr(at, piece));
-  reader.end();
-  return rows;
 }
 
 std::string randomCell(Choices& choices) {
@@ -76,7 +69,7 @@ TEST(TableProperties, whatIsWrittenIsReadAgain) {
         row.push_back("c" + randomCell(choices));
       appendCsvRow(text, row);
     }
-    const auto read = rowsOf(text, choices.below(30) + 1);
+    const auto read = tableRows(text, choices.below(30) + 1);
     if (read.size() != rows.size()) return "another number of rows: " + text;
     for (std::size_t i = 0; i < rows.size(); ++i)
       if (read[i].cells != rows[i]) return "other cells: " + text;
@@ -91,7 +84,7 @@ TEST(TableProperties, noWrittenCellBeginsAFormula) {
                              randomCell(choices);
     std::string text;
     appendCsvRow(text, {cell, cell});
-    for (const CsvRow& row : rowsOf(text, 1000))
+    for (const CsvRow& row : tableRows(text, 1000))
       for (const std::string& read : row.cells)
         if (read != "'" + cell) return "not defused: " + text;
     return {};
@@ -102,7 +95,7 @@ TEST(TableProperties, damagedTablesAreReadAlikeInEveryPiece) {
   const std::string table = demo("reference_list.csv");
   forAll(1000, [&](Choices& choices) -> std::string {
     const std::string text = damaged(table, choices);
-    if (!sameRows(rowsOf(text, text.size()), rowsOf(text, choices.below(50) + 1)))
+    if (!sameRows(tableRows(text, text.size()), tableRows(text, choices.below(50) + 1)))
       return "the rows hang on the pieces: " + text;
     const Result<ReferenceImport> import = importReferenceList(text);
     if (!import) return {};
@@ -129,8 +122,8 @@ TEST(TableProperties, everyRowHasItsAnswerWhateverTheDamage) {
     const std::string answer = worked(text, 1);
     if (!isUtf8(answer)) return "an answer that is not UTF-8: " + answer;
     if (answer != worked(text, 3)) return "jobs change the answer: " + text;
-    const auto answers = rowsOf(answer, answer.size() + 1);
-    const auto rows = rowsOf(text, text.size());
+    const auto answers = tableRows(answer, answer.size() + 1);
+    const auto rows = tableRows(text, text.size());
     if (!answer.empty() && answers.size() != rows.size()) return "rows and answers differ in number: " + text;
     for (const CsvRow& row : answers)
       if (row.refusal || row.cells.size() != answers.front().cells.size())

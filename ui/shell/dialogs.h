@@ -37,7 +37,9 @@ class Dialogs {
   /// The files of the answer; none when none was chosen.
   [[nodiscard]] virtual QStringList files(QWidget* parent, const FileQuestion& question) = 0;
   /// The one file of the answer; empty when none was chosen.
-  [[nodiscard]] QString file(QWidget* parent, const FileQuestion& question) { return files(parent, question).value(0); }
+  [[nodiscard]] QString file(QWidget* parent, const FileQuestion& question) {
+    return files(parent, question).value(0);
+  }
   [[nodiscard]] virtual Unsaved unsaved(QWidget* parent, const QString& question) = 0;
   virtual void tell(QWidget* parent, const QString& title, const QString& text) = 0;
 };

@@ -81,7 +81,8 @@ MainWindow::MainWindow(HouseRules rules, const Phrasebook& book, Settings& setti
   form_->focusLast();
 }
 
-/// Before the rest: it hears of cards that go, and would reach for actions and a worksheet that are gone already.
+/// Before the rest: it hears of cards that go, and would reach for actions and a worksheet that are gone
+/// already.
 MainWindow::~MainWindow() { delete copies_; }
 
 void MainWindow::buildCentre() {

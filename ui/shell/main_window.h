@@ -34,7 +34,8 @@ class MainWindow : public QMainWindow {
   /// Opens a case file, or says why not and leaves the open case as it is.
   bool openFile(const QString& file);
 
-  /// The case of one row of several takes the place of what stands in the form. False when that was not let go.
+  /// The case of one row of several takes the place of what stands in the form. False when that was not let
+  /// go.
   bool openRow(const std::vector<WrittenEntry>& entries);
 
   /// Shows the working on a board that fills a screen; one that is open already gives way to it.

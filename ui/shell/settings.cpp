@@ -52,6 +52,8 @@ void Settings::setPaper(PaperSize size) { store_.setValue(QStringLiteral("paper"
 
 QString Settings::referenceList() const { return store_.value(QStringLiteral("reference_list")).toString(); }
 
-void Settings::setReferenceList(const QString& file) { store_.setValue(QStringLiteral("reference_list"), file); }
+void Settings::setReferenceList(const QString& file) {
+  store_.setValue(QStringLiteral("reference_list"), file);
+}
 
 }  // namespace wardchalk::ui

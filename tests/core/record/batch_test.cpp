@@ -8,6 +8,7 @@
 #include <stdexcept>
 
 #include "core/record/case_summary.h"
+#include "tests/support/table_rows.h"
 
 namespace wardchalk {
 namespace {
@@ -38,14 +39,6 @@ Outcome worked(const std::string& text, const BatchForm& form, std::size_t piece
   return outcome;
 }
 
-std::vector<CsvRow> rowsOf(const std::string& text) {
-  std::vector<CsvRow> rows;
-  CsvReader reader([&](CsvRow row) { rows.push_back(std::move(row)); });
-  reader.take(text);
-  reader.end();
-  return rows;
-}
-
 /// The cell of a column, by the names in the first row.
 std::string cell(const std::vector<CsvRow>& rows, std::size_t row, std::string_view column) {
   const auto& names = rows.front().cells;
@@ -56,7 +49,7 @@ std::string cell(const std::vector<CsvRow>& rows, std::size_t row, std::string_v
 TEST(BatchTable, answersBesideEachRow) {
   const Outcome outcome =
       worked(header + rowWith("17.2 kg", "80 mg") + rowWith("17.2 kg", "95 mg"), {StreamKind::table});
-  const auto rows = rowsOf(outcome.text);
+  const auto rows = test::tableRows(outcome.text);
   ASSERT_EQ(rows.size(), 3U);
   EXPECT_EQ(cell(rows, 1, "order.dose"), "80 mg");
   EXPECT_EQ(cell(rows, 1, "verdict"), "safe");
@@ -71,7 +64,7 @@ TEST(BatchTable, answersBesideEachRow) {
 }
 
 TEST(BatchTable, anAmountOnAskIsForAfterAsking) {
-  const auto rows = rowsOf(worked(header + rowWith("17.2 kg", "60 mg"), {StreamKind::table}).text);
+  const auto rows = test::tableRows(worked(header + rowWith("17.2 kg", "60 mg"), {StreamKind::table}).text);
   EXPECT_EQ(cell(rows, 1, "verdict"), "ask");
   EXPECT_EQ(cell(rows, 1, "give"), "after asking: 2.4 mL (60 mg)");
 }
@@ -80,7 +73,7 @@ TEST(BatchTable, takesColumnsInAnyOrderAndSpreadsheetsCapitals) {
   const std::string text =
       "order.as_needed,reference.high,child.weight,order.max_doses_per_day,order.dose,order.schedule\r\n"
       "TRUE,15 mg/kg/dose,12 kg,4,150 mg,every 4 to 6 h\r\n";
-  const auto rows = rowsOf(worked(text, {StreamKind::table}).text);
+  const auto rows = test::tableRows(worked(text, {StreamKind::table}).text);
   EXPECT_EQ(cell(rows, 1, "order.as_needed"), "TRUE");
   EXPECT_EQ(cell(rows, 1, "error"), "");
   EXPECT_EQ(cell(rows, 1, "limit_dose"), "180 mg");
@@ -91,7 +84,7 @@ TEST(BatchTable, aBadRowNeverStopsTheRest) {
   const std::string text = header + good + rowWith("\"17,2 kg\"", "80 mg") + "a,b\r\n" + "\r\n" + "x\"y\r\n" +
                            "\xFF\r\n" + rowWith("17.2 kg", "=80 mg") + good;
   const Outcome outcome = worked(text, {StreamKind::table});
-  const auto rows = rowsOf(outcome.text);
+  const auto rows = test::tableRows(outcome.text);
   ASSERT_EQ(rows.size(), 9U);
   EXPECT_EQ(outcome.count.worked, 2);
   EXPECT_EQ(outcome.count.refused, 6);
@@ -131,7 +124,7 @@ TEST(BatchTable, refusesAHeaderItCannotRead) {
 }
 
 TEST(BatchTable, aTableOfNoRowsIsAHeader) {
-  const auto rows = rowsOf(worked(header, {StreamKind::table}).text);
+  const auto rows = test::tableRows(worked(header, {StreamKind::table}).text);
   ASSERT_EQ(rows.size(), 1U);
   EXPECT_EQ(rows.front().cells.size(), 12 + summaryColumns.size());
 }

@@ -4,6 +4,7 @@
 
 #include "core/record/unicode_text.h"
 #include "tests/core/test_names.h"
+#include "tests/support/table_rows.h"
 
 namespace wardchalk {
 namespace {
@@ -19,14 +20,6 @@ std::string shown(const std::vector<CsvRow>& rows) {
   return text;
 }
 
-std::vector<CsvRow> rowsOf(std::string_view text, std::size_t piece) {
-  std::vector<CsvRow> rows;
-  CsvReader reader([&](CsvRow row) { rows.push_back(std::move(row)); });
-  for (std::size_t at = 0; at < text.size(); at += piece) reader.take(text.substr(at, piece));
-  reader.end();
-  return rows;
-}
-
 struct Table {
   const char* name;
   std::string text;
@@ -39,7 +32,7 @@ class ReadsTable : public testing::TestWithParam<Table> {};
 TEST_P(ReadsTable, alikeInPiecesOfEverySize) {
   for (const std::size_t piece :
        {std::size_t{1}, std::size_t{2}, std::size_t{3}, std::size_t{5}, std::size_t{1000}})
-    EXPECT_EQ(shown(rowsOf(GetParam().text, piece)), GetParam().rows) << piece;
+    EXPECT_EQ(shown(test::tableRows(GetParam().text, piece)), GetParam().rows) << piece;
 }
 
 INSTANTIATE_TEST_SUITE_P(Rfc4180, ReadsTable,
@@ -78,7 +71,7 @@ INSTANTIATE_TEST_SUITE_P(
     test::NameOfRow());
 
 TEST(CsvReader, numbersRowsAsASpreadsheetDoes) {
-  const auto rows = rowsOf("a\r\n\"b\r\nc\"\r\n\r\nd\"\r\ne\r\n", 4);
+  const auto rows = test::tableRows("a\r\n\"b\r\nc\"\r\n\r\nd\"\r\ne\r\n", 4);
   ASSERT_EQ(rows.size(), 5U);
   for (std::size_t i = 0; i < rows.size(); ++i) EXPECT_EQ(rows[i].number, static_cast<long>(i) + 1);
 }
@@ -86,10 +79,10 @@ TEST(CsvReader, numbersRowsAsASpreadsheetDoes) {
 TEST(CsvReader, refusesARowThatIsTooLongAndGoesOn) {
   const std::string letters(largestCsvRow + 1, 'x');
   for (const std::string& row : {letters, "\"" + letters + "\"", std::string(5000, ',')}) {
-    const auto rows = rowsOf("a\r\n" + row + "\r\nb\r\n", 70'000);
+    const auto rows = test::tableRows("a\r\n" + row + "\r\nb\r\n", 70'000);
     EXPECT_EQ(shown(rows), "a / !row-too-long / b");
   }
-  EXPECT_EQ(rowsOf(std::string(largestCsvRow, 'x'), 70'000).front().cells.size(), 1U);
+  EXPECT_EQ(test::tableRows(std::string(largestCsvRow, 'x'), 70'000).front().cells.size(), 1U);
 }
 
 struct Cell {

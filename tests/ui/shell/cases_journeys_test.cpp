@@ -8,6 +8,7 @@
 #include <QTimer>
 
 #include "core/record/batch.h"
+#include "tests/support/table_rows.h"
 #include "tests/ui/paper/pdf_text.h"
 #include "tests/ui/shell/dialog_sweep.h"
 #include "tests/ui/shell/nurse.h"
@@ -41,14 +42,6 @@ QByteArray classSet(int count) {
             " mg,oral,every 12 h,120 mg/m2/dose,every 12 h,liquid,25 mg/1 mL\r\n";
   }
   return text;
-}
-
-std::vector<CsvRow> rowsOf(const QByteArray& text) {
-  std::vector<CsvRow> rows;
-  CsvReader reader([&](CsvRow row) { rows.push_back(std::move(row)); });
-  reader.take(text.toStdString());
-  reader.end();
-  return rows;
 }
 
 }  // namespace
@@ -195,7 +188,7 @@ void CasesJourneysTest::filesOfEveryKindStandInOneList() {
   nurse_->dialogs().chosen << QStringList{results};
   part<QPushButton>("save-table")->click();
   QTRY_VERIFY(!window()->isBusy());
-  QCOMPARE(rowsOf(contentOf(results)).size(), std::size_t{13});
+  QCOMPARE(wardchalk::test::tableRows(contentOf(results).toStdString()).size(), std::size_t{13});
 }
 
 void CasesJourneysTest::formulasAndDamageAreShownAndNeverStopTheRest() {
@@ -208,7 +201,8 @@ void CasesJourneysTest::formulasAndDamageAreShownAndNeverStopTheRest() {
   nurse_->dialogs().chosen << QStringList{results};
   part<QPushButton>("save-table")->click();
   QTRY_VERIFY(!window()->isBusy());
-  QCOMPARE(rowsOf(contentOf(results)).at(1).cells.at(0), std::string("'=cmd|' /C calc'!A1"));
+  QCOMPARE(wardchalk::test::tableRows(contentOf(results).toStdString()).at(1).cells.at(0),
+           std::string("'=cmd|' /C calc'!A1"));
 }
 
 /// The table that is saved is what the console's batch would write, but for the order of the columns.
@@ -233,7 +227,7 @@ void CasesJourneysTest::allSheetsStandInOnePdf() {
   part<QPushButton>("save-sheets")->click();
   QVERIFY(window()->isBusy());
   QTRY_VERIFY_WITH_TIMEOUT(!window()->isBusy(), 60'000);
-  const QString text = test::pagesOfPdf(nurse_->dialogs().pdf).join(QLatin1Char(' '));
+  const QString text = wardchalk::ui::test::pagesOfPdf(nurse_->dialogs().pdf).join(QLatin1Char(' '));
   for (const char* title : {"Bench 1", "Bench 2", "Bench 3", "Bench 5", "Bench 6, without a weight"})
     QVERIFY2(text.contains(QLatin1String(title)), title);
   QVERIFY(!text.contains(QStringLiteral("Bench 4")));  // cannot be read
