@@ -10,6 +10,7 @@
 #include "core/record/batch.h"
 #include "tests/support/table_rows.h"
 #include "tests/ui/paper/pdf_text.h"
+#include "tests/ui/shell/dialog_pictures.h"
 #include "tests/ui/shell/dialog_sweep.h"
 #include "tests/ui/shell/nurse.h"
 #include "ui/record/cases_window.h"
@@ -267,10 +268,12 @@ void CasesJourneysTest::theDialogIsReachedAndNamed() {
 }
 
 void CasesJourneysTest::shoots() {
-  const QString folder = qEnvironmentVariable("WARDCHALK_SHOTS");
-  if (folder.isEmpty()) QSKIP("no folder for pictures is named");
-  read({demo("class_set.csv")});
-  window()->grab().save(folder + QStringLiteral("/cases.png"));
+  const bool shot = shootDialog(QStringLiteral("cases"), [this] {
+    nurse_ = std::make_unique<Nurse>();
+    read({demo("class_set.csv")});
+    return static_cast<QWidget*>(window());
+  });
+  if (!shot) QSKIP("no folder for pictures is named");
 }
 
 QTEST_MAIN(CasesJourneysTest)

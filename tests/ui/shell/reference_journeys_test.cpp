@@ -12,6 +12,7 @@
 #include "core/medicine/paths.h"
 #include "core/record/reference_choice.h"
 #include "core/record/text_file.h"
+#include "tests/ui/shell/dialog_pictures.h"
 #include "tests/ui/shell/dialog_sweep.h"
 #include "tests/ui/shell/nurse.h"
 #include "ui/form/form.h"
@@ -310,15 +311,16 @@ void ReferenceJourneysTest::dialogsAreReachedAndNamed() {
 }
 
 void ReferenceJourneysTest::shoots() {
-  const QString folder = qEnvironmentVariable("WARDCHALK_SHOTS");
-  if (folder.isEmpty()) QSKIP("no folder for pictures is named");
-  openDemo(QStringLiteral("4 year"), QStringLiteral("Plover"));
-  picker()->grab().save(folder + QStringLiteral("/reference-picker.png"));
-  nurse_->window().grab().save(folder + QStringLiteral("/reference-window.png"));
-  picker()->search(QStringLiteral("Goldcrest"));
-  picker()->grab().save(folder + QStringLiteral("/reference-past-review.png"));
-  picker()->search(QStringLiteral("Grebe"));
-  picker()->grab().save(folder + QStringLiteral("/reference-several.png"));
+  const auto shoot = [this](const char* name, const char* part) {
+    return shootDialog(QLatin1String(name), [this, part] {
+      nurse_ = std::make_unique<Nurse>();
+      openDemo(QStringLiteral("4 year"), QString::fromUtf8(part));
+      return static_cast<QWidget*>(picker());
+    });
+  };
+  if (!shoot("reference-taken", "Plover")) QSKIP("no folder for pictures is named");
+  shoot("reference-past-review", "Goldcrest");
+  shoot("reference-window", "Wren");
 }
 
 QTEST_MAIN(ReferenceJourneysTest)
