@@ -3,6 +3,9 @@
 #include <QObject>
 #include <QString>
 #include <QUndoStack>
+#include <string_view>
+#include <utility>
+#include <vector>
 
 #include "core/record/case_draft.h"
 
@@ -21,6 +24,9 @@ class CaseEditor : public QObject {
 
   /// What now stands in a field. Changes of one field are one step back until it is read.
   void edit(const QString& path, const Boxes& boxes);
+  /// These entries, as a file has them, take the place of everything under `room` ("reference."), in one step
+  /// back that is called `name`. Every field of the room is read at once.
+  void fill(const QString& name, std::string_view room, const std::vector<WrittenEntry>& entries);
   /// Reads a field that is being changed.
   void finish(const QString& path);
   /// Reads every field that is being changed.
@@ -42,7 +48,10 @@ class CaseEditor : public QObject {
 
  private:
   class Edit;
+  class Filling;
+  using FieldBoxes = std::pair<std::string_view, Boxes>;
   void put(const QString& path, const Boxes& boxes);
+  void putAll(const std::vector<FieldBoxes>& fields);
   void putBack(const QString& path, const Boxes& boxes);
 
   CaseDraft draft_;

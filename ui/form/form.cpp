@@ -51,6 +51,7 @@ void Form::build(const Phrasebook& book) {
     groups_ << group;
     column->addWidget(group);
     if (id == FieldGroup::child) addUnitSystem(group);
+    if (id == FieldGroup::reference) addListButton(group);
     for (const FieldSpec& spec : fieldTable())
       if (spec.group == id) addField(group, spec, book);
     connect(group, &FormGroup::foldingChanged, this, &Form::refresh);
@@ -90,6 +91,18 @@ void Form::addUnitSystem(FormGroup* group) {
   connect(unitSystem_, &ChoiceBox::passed, this, tell);
 }
 
+void Form::addListButton(FormGroup* group) {
+  listButton_ = new QToolButton(group);
+  listButton_->setObjectName(QStringLiteral("from-list"));
+  listButton_->setText(tr("from a list …"));
+  listButton_->setAccessibleName(tr("Reference: choose it from the ward's list"));
+  listButton_->setAutoRaise(true);
+  listButton_->setMinimumHeight(32);
+  listButton_->setFocusPolicy(Qt::StrongFocus);
+  group->addToHeading(nullptr, listButton_);
+  connect(listButton_, &QToolButton::clicked, this, &Form::listWanted);
+}
+
 void Form::showUnitSystem(UnitSystem system) {
   std::string_view shown;
   for (const auto& [one, id] : systems)
@@ -105,6 +118,7 @@ void Form::orderTabs() {
       for (QWidget* box : field->findChildren<QWidget*>())
         if (box->focusPolicy() != Qt::NoFocus && box->parentWidget() == field) chain << box;
     if (group->group() == FieldGroup::child) chain << unitSystem_;
+    if (group->group() == FieldGroup::reference) chain << listButton_;
     chain << group->moreButton();
   }
   for (qsizetype i = 1; i < chain.size(); ++i) QWidget::setTabOrder(chain[i - 1], chain[i]);

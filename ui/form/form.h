@@ -8,6 +8,8 @@
 #include "ui/form/case_editor.h"
 #include "ui/form/field_table.h"
 
+class QToolButton;
+
 namespace wardchalk::ui {
 
 class ChoiceBox;
@@ -39,11 +41,13 @@ class Form : public QScrollArea {
  Q_SIGNALS:
   void pointedAt(const QString& path);
   void unitSystemChosen(wardchalk::UnitSystem system);
+  void listWanted();  ///< the reference is to come from a list
 
  private:
   void build(const Phrasebook& book);
   void addField(FormGroup* group, const FieldSpec& spec, const Phrasebook& book);
   void addUnitSystem(FormGroup* group);
+  void addListButton(FormGroup* group);
   void orderTabs();
   void refresh();
   void arrange();
@@ -60,6 +64,7 @@ class Form : public QScrollArea {
   QList<FormGroup*> groups_;
   QHash<QString, FieldEdit*> fields_;
   ChoiceBox* unitSystem_ = nullptr;
+  QToolButton* listButton_ = nullptr;
   QStringList wanted_;
   QString last_;
 };

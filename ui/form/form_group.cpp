@@ -51,6 +51,7 @@ void FormGroup::addField(FieldEdit* field) { fields_ << field; }
 void FormGroup::addToHeading(QWidget* label, QWidget* control) {
   const int at = heading_->indexOf(more_);
   heading_->insertWidget(at, control);
+  if (!label) return;  // it says itself what it is, and has a frame of its own
   heading_->insertWidget(at, label);
   headingControl_ = control;
 }

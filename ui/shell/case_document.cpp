@@ -24,13 +24,17 @@ std::optional<Refusal> CaseDocument::open(const QString& file) {
   return std::nullopt;
 }
 
+void CaseDocument::openEntries(const std::vector<WrittenEntry>& entries) {
+  editor_.open(entries);
+  file_.clear();
+}
+
 void CaseDocument::openExample() {
   QFile resource(QStringLiteral(":/cases/plover.json"));
   if (!resource.open(QIODevice::ReadOnly)) return;
   const Result<CaseFile> read = readCaseFile(resource.readAll().toStdString());
   Q_ASSERT(read);
-  editor_.open(read->entries);
-  file_.clear();
+  openEntries(read->entries);
 }
 
 std::optional<Refusal> CaseDocument::save(const QString& file) {

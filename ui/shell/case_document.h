@@ -23,6 +23,8 @@ class CaseDocument {
 
   /// Reads the file whole into the form. A file that is refused leaves form and document as they were.
   [[nodiscard]] std::optional<Refusal> open(const QString& file);
+  /// These entries take the place of the case; they have no file of their own.
+  void openEntries(const std::vector<WrittenEntry>& entries);
   /// The worked example takes the place of the case; it has no file.
   void openExample();
   /// Saves every entry as typed. Refuses while a field is refused: a case is never saved in part.

@@ -61,6 +61,7 @@ class TerminalDialogs : public Dialogs {
   [[nodiscard]] QString fileToSave(QWidget*, const QString&) override { return {}; }
   [[nodiscard]] QString pdfToSave(QWidget*, const QString&) override { return {}; }
   [[nodiscard]] bool choosePrinter(QWidget*, QPrinter&) override { return false; }
+  [[nodiscard]] QStringList files(QWidget*, const FileQuestion&) override { return {}; }
   [[nodiscard]] Unsaved unsaved(QWidget*, const QString&) override { return Unsaved::keep; }
   void tell(QWidget*, const QString&, const QString& text) override { complain(text); }
 };

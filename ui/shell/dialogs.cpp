@@ -32,6 +32,16 @@ bool DesktopDialogs::choosePrinter(QWidget* parent, QPrinter& printer) {
   return QPrintDialog(&printer, parent).exec() == QDialog::Accepted;
 }
 
+QStringList DesktopDialogs::files(QWidget* parent, const FileQuestion& question) {
+  if (question.kind == FileQuestion::openSeveral)
+    return QFileDialog::getOpenFileNames(parent, question.title, {}, question.filter);
+  const QString file =
+      question.kind == FileQuestion::save
+          ? QFileDialog::getSaveFileName(parent, question.title, question.suggested, question.filter)
+          : QFileDialog::getOpenFileName(parent, question.title, {}, question.filter);
+  return file.isEmpty() ? QStringList() : QStringList{file};
+}
+
 Unsaved DesktopDialogs::unsaved(QWidget* parent, const QString& question) {
   QMessageBox box(QMessageBox::Question, tr("Entries are not saved"), question, QMessageBox::NoButton,
                   parent);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 #include <cstdint>
 
 class QPrinter;
@@ -10,6 +11,15 @@ namespace wardchalk::ui {
 
 /// What a person answers when entries would be lost.
 enum class Unsaved : std::uint8_t { save, discard, keep };
+
+/// A question for files: to be read, several at once, or to be written.
+struct FileQuestion {
+  enum Kind : std::uint8_t { open, openSeveral, save };
+  Kind kind;
+  QString title;
+  QString filter;
+  QString suggested;  ///< the name to save under
+};
 
 /// The questions that the window asks in dialogs; a test answers them itself.
 class Dialogs {
@@ -24,6 +34,12 @@ class Dialogs {
   [[nodiscard]] virtual QString pdfToSave(QWidget* parent, const QString& suggested) = 0;
   /// Whether a printer was chosen; it is set up then.
   [[nodiscard]] virtual bool choosePrinter(QWidget* parent, QPrinter& printer) = 0;
+  /// The files of the answer; none when none was chosen.
+  [[nodiscard]] virtual QStringList files(QWidget* parent, const FileQuestion& question) = 0;
+  /// The one file of the answer; empty when none was chosen.
+  [[nodiscard]] QString file(QWidget* parent, const FileQuestion& question) {
+    return files(parent, question).value(0);
+  }
   [[nodiscard]] virtual Unsaved unsaved(QWidget* parent, const QString& question) = 0;
   virtual void tell(QWidget* parent, const QString& title, const QString& text) = 0;
 };
@@ -35,6 +51,7 @@ class DesktopDialogs : public Dialogs {
   [[nodiscard]] QString fileToSave(QWidget* parent, const QString& suggested) override;
   [[nodiscard]] QString pdfToSave(QWidget* parent, const QString& suggested) override;
   [[nodiscard]] bool choosePrinter(QWidget* parent, QPrinter& printer) override;
+  [[nodiscard]] QStringList files(QWidget* parent, const FileQuestion& question) override;
   [[nodiscard]] Unsaved unsaved(QWidget* parent, const QString& question) override;
   void tell(QWidget* parent, const QString& title, const QString& text) override;
 };

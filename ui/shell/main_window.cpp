@@ -17,9 +17,11 @@
 #include "ui/form/field_table.h"
 #include "ui/form/form.h"
 #include "ui/shell/actions.h"
+#include "ui/shell/cases_desk.h"
 #include "ui/shell/caution_bar.h"
 #include "ui/shell/copy_desk.h"
 #include "ui/shell/help_texts.h"
+#include "ui/shell/reference_desk.h"
 #include "ui/shell/sheet_desk.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/flag_widget.h"
@@ -59,11 +61,14 @@ MainWindow::MainWindow(HouseRules rules, const Phrasebook& book, Settings& setti
       dialogs_(dialogs),
       document_(editor_),
       actions_(new Actions(menuBar(), this)),
-      desk_(new SheetDesk(this, settings_, dialogs_, book_)) {
+      desk_(new SheetDesk(this, settings_, dialogs_, book_)),
+      references_(new ReferenceDesk(this, editor_, rules_, settings_, dialogs_, book_)),
+      cases_(new CasesDesk(*this, rules_, settings_, dialogs_, book_)) {
   setAcceptDrops(true);
   buildCentre();
   bindFileActions();
   bindSheetActions();
+  bindWardActions();
   bindEditActions();
   bindViewActions();
   bindHelpActions();
@@ -76,7 +81,8 @@ MainWindow::MainWindow(HouseRules rules, const Phrasebook& book, Settings& setti
   form_->focusLast();
 }
 
-/// Before the rest: it hears of cards that go, and would reach for actions and a worksheet that are gone already.
+/// Before the rest: it hears of cards that go, and would reach for actions and a worksheet that are gone
+/// already.
 MainWindow::~MainWindow() { delete copies_; }
 
 void MainWindow::buildCentre() {
@@ -111,6 +117,12 @@ void MainWindow::bindSheetActions() {
   actions_->bind(ActionId::sheetPrint, [this] { makeSheet(&SheetDesk::print); });
   actions_->bind(ActionId::sheetPreview, [this] { makeSheet(&SheetDesk::preview); });
   actions_->bind(ActionId::sheetPdf, [this] { makeSheet(&SheetDesk::savePdf); });
+}
+
+void MainWindow::bindWardActions() {
+  actions_->bind(ActionId::chooseReference, [this] { references_->choose(); });
+  connect(form_, &Form::listWanted, references_, &ReferenceDesk::choose);
+  cases_->bind(*actions_);
 }
 
 void MainWindow::bindEditActions() {
@@ -208,6 +220,13 @@ bool MainWindow::openFile(const QString& file) {
     tellRefusal(tr("The case was not opened"), file, *refusal);
     return false;
   }
+  nameWindow();
+  return true;
+}
+
+bool MainWindow::openRow(const std::vector<WrittenEntry>& entries) {
+  if (!mayLeave(tr("The entries are not saved. Open another case in their place?"))) return false;
+  document_.openEntries(entries);
   nameWindow();
   return true;
 }

@@ -15,7 +15,9 @@ namespace wardchalk::ui {
 class Actions;
 class Board;
 class CopyDesk;
+class CasesDesk;
 class Form;
+class ReferenceDesk;
 class SheetDesk;
 class WorkingPane;
 
@@ -31,6 +33,10 @@ class MainWindow : public QMainWindow {
 
   /// Opens a case file, or says why not and leaves the open case as it is.
   bool openFile(const QString& file);
+
+  /// The case of one row of several takes the place of what stands in the form. False when that was not let
+  /// go.
+  bool openRow(const std::vector<WrittenEntry>& entries);
 
   /// Shows the working on a board that fills a screen; one that is open already gives way to it.
   void showBoard();
@@ -48,6 +54,7 @@ class MainWindow : public QMainWindow {
   void buildCentre();
   void bindFileActions();
   void bindSheetActions();
+  void bindWardActions();
   void bindEditActions();
   void bindViewActions();
   void bindHelpActions();
@@ -82,6 +89,8 @@ class MainWindow : public QMainWindow {
   WorkingPane* pane_ = nullptr;
   QPointer<Board> board_;
   SheetDesk* desk_;
+  ReferenceDesk* references_;
+  CasesDesk* cases_;
   CopyDesk* copies_ = nullptr;
 };
 

@@ -50,4 +50,10 @@ PaperSize Settings::paper() const {
 
 void Settings::setPaper(PaperSize size) { store_.setValue(QStringLiteral("paper"), nameOf(size)); }
 
+QString Settings::referenceList() const { return store_.value(QStringLiteral("reference_list")).toString(); }
+
+void Settings::setReferenceList(const QString& file) {
+  store_.setValue(QStringLiteral("reference_list"), file);
+}
+
 }  // namespace wardchalk::ui

@@ -20,6 +20,8 @@ class ScriptedDialogs : public Dialogs {
   Unsaved answer = Unsaved::keep;
   int asked = 0;
   QStringList told;
+  QList<QStringList> chosen;  ///< answers to questions for files, one after the other
+  QStringList questions;      ///< their titles
 
   [[nodiscard]] QString fileToOpen(QWidget*) override { return open; }
   [[nodiscard]] QString fileToSave(QWidget*, const QString&) override { return save; }
@@ -27,6 +29,10 @@ class ScriptedDialogs : public Dialogs {
   [[nodiscard]] bool choosePrinter(QWidget*, QPrinter& printer) override {
     if (setUpPrinter) setUpPrinter(printer);
     return static_cast<bool>(setUpPrinter);
+  }
+  [[nodiscard]] QStringList files(QWidget*, const FileQuestion& question) override {
+    questions << question.title;
+    return chosen.isEmpty() ? QStringList() : chosen.takeFirst();
   }
   [[nodiscard]] Unsaved unsaved(QWidget*, const QString&) override {
     ++asked;
