@@ -7,11 +7,13 @@
 #include <QMenuBar>
 #include <QMimeData>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "core/check/work_out.h"
 #include "core/medicine/paths.h"
+#include "core/words/rules_words.h"
 #include "core/words/sentences.h"
 #include "ui/board/board.h"
 #include "ui/form/field_table.h"
@@ -20,6 +22,10 @@
 #include "ui/shell/caution_bar.h"
 #include "ui/shell/copy_desk.h"
 #include "ui/shell/help_texts.h"
+#include "ui/shell/idle_desk.h"
+#include "ui/shell/rules_desk.h"
+#include "ui/shell/save_check.h"
+#include "ui/shell/second_check_desk.h"
 #include "ui/shell/sheet_desk.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/flag_widget.h"
@@ -38,6 +44,23 @@ constexpr int zoomStep = 10;
 QString draggedFile(const QMimeData* data) {
   const QList<QUrl> urls = data->urls();
   return urls.size() == 1 ? urls.first().toLocalFile() : QString();
+}
+
+/// What the menus and keys offer while the case is covered, while a second person enters, and otherwise: all
+/// but what belongs to a second check that is not under way.
+QSet<ActionId> offered(const IdleDesk& idle, const SecondCheckDesk& second) {
+  using A = ActionId;
+  const QSet<A> always{A::newChild, A::quit, A::shortHelp, A::about, A::zoomIn, A::zoomOut, A::zoomReset};
+  const QSet<A> checking{A::secondCompare, A::secondLeave};
+  if (idle.isCovered()) return always;
+  QSet<A> all;
+  for (const ActionSpec& spec : actionTable()) all << spec.id;
+  if (!second.isUnderWay()) return all - checking;
+  if (second.isComparing()) return always + QSet<A>{A::secondLeave};
+  const QSet<A> ofTheCase{A::open,           A::save,      A::saveAs,   A::sheetPrint,  A::sheetPreview,
+                          A::sheetPdf,       A::board,     A::example,  A::secondCheck, A::rulesExact,
+                          A::rulesClassroom, A::rulesOpen, A::rulesEdit};
+  return all - ofTheCase;
 }
 
 /// What the worksheet waits for: its needs, and the nurse's word for a size that is hardly possible.
@@ -67,16 +90,19 @@ MainWindow::MainWindow(HouseRules rules, const Phrasebook& book, Settings& setti
   bindEditActions();
   bindViewActions();
   bindHelpActions();
+  bindCheckActions();
   connectSides();
   resize(usualSize);
   restoreGeometry(settings_.geometry());
   setUnitSystem(settings_.unitSystem());
   setZoom(settings_.zoom());
-  nameWindow();
+  rulesDesk_->start();
+  followDesks();
   form_->focusLast();
 }
 
-/// Before the rest: it hears of cards that go, and would reach for actions and a worksheet that are gone already.
+/// Before the rest: it hears of cards that go, and would reach for actions and a worksheet that are gone
+/// already.
 MainWindow::~MainWindow() { delete copies_; }
 
 void MainWindow::buildCentre() {
@@ -84,7 +110,20 @@ void MainWindow::buildCentre() {
   auto* column = new QVBoxLayout(centre);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
-  auto* sides = new QSplitter(Qt::Horizontal, centre);
+  auto* notices = new QVBoxLayout;
+  auto* pages = new QStackedWidget(centre);
+  pages->addWidget(buildSides());
+  column->addLayout(notices);
+  column->addWidget(pages, 1);
+  caution_ = new CautionBar(book_, centre);
+  caution_->setRules(fromCore(rulesTitle(rules_, book_)));
+  column->addWidget(caution_);
+  setCentralWidget(centre);
+  buildDesks(pages, notices);
+}
+
+QWidget* MainWindow::buildSides() {
+  auto* sides = new QSplitter(Qt::Horizontal);
   sides->setChildrenCollapsible(false);
   form_ = new Form(editor_, rules_, book_, sides);
   pane_ = new WorkingPane(sides, book_);
@@ -94,9 +133,14 @@ void MainWindow::buildCentre() {
   sides->setStretchFactor(0, 0);
   sides->setStretchFactor(1, 1);
   sides->setSizes({formWidth, usualSize.width() - formWidth});
-  column->addWidget(sides, 1);
-  column->addWidget(new CautionBar(QString::fromStdString(rules_.name), book_, centre));
-  setCentralWidget(centre);
+  return sides;
+}
+
+void MainWindow::buildDesks(QStackedWidget* pages, QVBoxLayout* notices) {
+  const WindowParts parts{this, editor_, rules_, book_, dialogs_, pages, notices};
+  rulesDesk_ = new RulesDesk(parts, rules_, settings_);
+  second_ = new SecondCheckDesk(parts);
+  idle_ = new IdleDesk(parts);
 }
 
 void MainWindow::bindFileActions() {
@@ -149,6 +193,30 @@ void MainWindow::bindHelpActions() {
   actions_->bind(ActionId::about, [this] { dialogs_.tell(this, tr("About Wardchalk"), aboutText()); });
 }
 
+void MainWindow::bindCheckActions() {
+  actions_->bind(ActionId::rulesExact, [this] { rulesDesk_->useExact(); });
+  actions_->bind(ActionId::rulesClassroom, [this] { rulesDesk_->useClassroom(); });
+  actions_->bind(ActionId::rulesOpen, [this] { rulesDesk_->openFile(); });
+  actions_->bind(ActionId::rulesEdit, [this] { rulesDesk_->edit(); });
+  actions_->bind(ActionId::secondCheck, [this] { second_->begin(); });
+  actions_->bind(ActionId::secondCompare, [this] { second_->compare(); });
+  actions_->bind(ActionId::secondLeave, [this] { second_->leave(); });
+  connect(rulesDesk_, &RulesDesk::changed, this, &MainWindow::useRules);
+  connect(second_, &SecondCheckDesk::changed, this, &MainWindow::followDesks);
+  connect(second_, &SecondCheckDesk::fieldWanted, this, [this](const QString& path) {
+    if (path.isEmpty()) return form_->focusLast();
+    form_->focusField(path);
+  });
+  connect(idle_, &IdleDesk::covering, this, &MainWindow::hideOther);
+  connect(idle_, &IdleDesk::covered, this, &MainWindow::followDesks);
+  connect(idle_, &IdleDesk::uncovered, this, [this] {
+    second_->uncover();
+    followDesks();
+    if (!second_->isComparing()) form_->focusLast();
+  });
+  connect(idle_, &IdleDesk::newChildWanted, this, &MainWindow::newChild);
+}
+
 void MainWindow::connectSides() {
   connect(&editor_, &CaseEditor::changed, this, &MainWindow::workAgain);
   connect(&editor_.undoStack(), &QUndoStack::cleanChanged, this, &MainWindow::nameWindow);
@@ -164,23 +232,58 @@ void MainWindow::workAgain() {
   sheet_ = workOut(draft.toCase(), rules_, draft.pendingPath());
   (*actions_)[ActionId::board]->setEnabled(!draft.isEmpty());
   form_->setWanted(draft.isEmpty() ? QStringList() : wantedFields(sheet_));
-  if (draft.isEmpty())
-    pane_->showEmpty();
-  else
-    pane_->show(sheet_);
+  pane_->show(sheet_);
+  if (draft.isEmpty()) pane_->showEmpty();  // and nothing of what stood there is left in it, shown or not
+  followCase();
 }
 
+/// What stands at the bottom, and whether there is anything to hide.
+void MainWindow::followCase() {
+  idle_->follow(second_->isUnderWay());
+  const bool stands = !editor_.draft().isEmpty() && !second_->isUnderWay() && !idle_->isCovered();
+  caution_->setSecondCheck(stands ? second_->words() : QString());
+}
+
+/// What the window offers and is called follows from what is under way: a second check, a cover.
+void MainWindow::followDesks() {
+  followCase();
+  actions_->leaveOnly(offered(*idle_, *second_));
+  nameWindow();
+}
+
+void MainWindow::useRules() {
+  caution_->setRules(fromCore(rulesTitle(rules_, book_)));
+  second_->voidRecord();
+  idle_->followRules();
+  editor_.offer(settings_.unitSystem());  // every line and every figure is read anew
+}
+
+/// Before the entries leave the form: what else shows them. The board closes with the other windows.
+void MainWindow::hideOther() { second_->cover(); }
+
 void MainWindow::nameWindow() {
-  const QString name = document_.name().isEmpty() ? tr("new child") : document_.name();
+  if (idle_->isCovered()) {
+    setWindowModified(false);
+    return setWindowTitle(tr("Wardchalk"));
+  }
+  const QString file = document_.name().isEmpty() ? tr("new child") : document_.name();
+  const QString name = second_->isUnderWay() ? tr("second check") : file;
   setWindowTitle(tr("%1[*] – Wardchalk", "name of the case file").arg(name));
   setWindowModified(editor_.isModified());
 }
 
+bool MainWindow::holdsUnsaved() const {
+  const bool inForm = editor_.isModified() && !editor_.draft().isEmpty();
+  return inForm || idle_->hidesUnsaved() || second_->holdsUnsaved();
+}
+
 /// Whether the entries may go: nothing was entered, or they are saved, or the user lets them go.
 bool MainWindow::mayLeave(const QString& question) {
-  if (!editor_.isModified() || editor_.draft().isEmpty()) return true;
+  if (!holdsUnsaved()) return true;
   switch (dialogs_.unsaved(this, question)) {
     case Unsaved::save:
+      idle_->uncover();
+      second_->leave();  // a case is what the first person entered
       return save();
     case Unsaved::discard:
       return true;
@@ -192,8 +295,10 @@ bool MainWindow::mayLeave(const QString& question) {
 
 void MainWindow::newChild() {
   if (!mayLeave(tr("The entries are not saved. Begin with a new child? It cannot be undone."))) return;
+  idle_->forget();
+  second_->forget();
   document_.clear();
-  nameWindow();
+  followDesks();
   form_->focusField(QStringLiteral("child.height"));
 }
 
@@ -203,16 +308,34 @@ void MainWindow::openChosen() {
 }
 
 bool MainWindow::openFile(const QString& file) {
+  if (idle_->isCovered() || second_->isUnderWay()) return false;
   if (!mayLeave(tr("The entries are not saved. Open another case in their place?"))) return false;
   if (const auto refusal = document_.open(file)) {
     tellRefusal(tr("The case was not opened"), file, *refusal);
     return false;
   }
-  nameWindow();
+  second_->forget();
+  followDesks();
   return true;
 }
 
-bool MainWindow::save() { return document_.file().isEmpty() ? saveAs() : saveTo(document_.file()); }
+bool MainWindow::save() {
+  if (document_.file().isEmpty()) return saveAs();
+  editor_.finishAll();
+  switch (mayOverwrite(this, document_, editor_.draft(), rules_.pounds, dialogs_, book_)) {
+    case Overwrite::keepMine:
+      return saveTo(document_.file());
+    case Overwrite::openTheirs:
+      editor_.markSaved();  // that what is here is lost was said
+      openFile(document_.file());
+      return false;
+    case Overwrite::saveElsewhere:
+      return saveAs();
+    case Overwrite::stop:
+      return false;
+  }
+  return false;
+}
 
 bool MainWindow::saveAs() {
   const QString suggested = document_.file().isEmpty() ? tr("case.json") : document_.file();
@@ -237,18 +360,23 @@ void MainWindow::tellRefusal(const QString& title, const QString& file, const Re
 }
 
 void MainWindow::showExample() {
+  if (idle_->isCovered() || second_->isUnderWay()) return;
   if (!mayLeave(tr("The entries are not saved. Show the worked example in their place?"))) return;
+  second_->forget();
   document_.openExample();
-  nameWindow();
+  followDesks();
 }
 
 /// A number that is still being typed counts as typed to its end, as when a case is saved.
-void MainWindow::makeSheet(void (SheetDesk::*make)(const Worksheet&, const std::optional<QStringList>&)) {
+void MainWindow::makeSheet(void (SheetDesk::*make)(const Worksheet&, const SheetMade&)) {
   editor_.finishAll();
   if (editor_.draft().isEmpty())
     return dialogs_.tell(this, tr("There is no sheet yet"),
                          tr("Enter the child, the order and the reference first."));
-  (desk_->*make)(sheet_, pane_->amount()->asked());
+  SheetMade made = madeNow();
+  made.asked = pane_->amount()->asked();
+  if (second_->isRecorded()) made.second = second_->words();
+  (desk_->*make)(sheet_, made);
 }
 
 void MainWindow::showBoard() {
@@ -263,6 +391,7 @@ void MainWindow::setZoom(int percent) {
   const int zoom = std::clamp(percent, leastZoom, mostZoom);
   settings_.setZoom(zoom);
   pane_->setZoom(zoom);
+  second_->setZoom(zoom);
 }
 
 void MainWindow::setUnitSystem(UnitSystem system) {

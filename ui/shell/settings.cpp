@@ -50,4 +50,8 @@ PaperSize Settings::paper() const {
 
 void Settings::setPaper(PaperSize size) { store_.setValue(QStringLiteral("paper"), nameOf(size)); }
 
+QString Settings::rules() const { return store_.value(QStringLiteral("house_rules")).toString(); }
+
+void Settings::setRules(const QString& chosen) { store_.setValue(QStringLiteral("house_rules"), chosen); }
+
 }  // namespace wardchalk::ui
