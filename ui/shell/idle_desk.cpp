@@ -1,6 +1,5 @@
 #include "ui/shell/idle_desk.h"
 
-#include <QApplication>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -9,19 +8,12 @@
 #include "ui/shell/cover_page.h"
 #include "ui/shell/idle_watch.h"
 #include "ui/shell/notice_bar.h"
+#include "ui/shell/other_windows.h"
 #include "ui/working/text.h"
 
 namespace wardchalk::ui {
 
 namespace {
-
-/// Dialogs, the board, a list that was left open: they show something of the case, or wait for an answer
-/// about it.
-void closeAllBut(const QWidget* window) {
-  while (QWidget* popup = QApplication::activePopupWidget()) popup->close();
-  for (QWidget* one : QApplication::topLevelWidgets())
-    if (one != window && one->isVisible()) one->close();
-}
 
 /// The facts of a draft, and the fields that were being changed or could not be read.
 std::vector<Fact> factsOf(const CaseDraft& draft, const HouseRules& rules, const Phrasebook& book) {
@@ -67,7 +59,7 @@ void IdleDesk::followRules() { watch_->setMinutes(parts_.rules.idleMinutes); }
 /// The second time round, when the facts were left open, the entries are away already.
 void IdleDesk::cover() {
   notice_->quiet();
-  closeAllBut(parts_.window);
+  closeOtherWindows(parts_.window);
   if (!isCovered()) {
     Q_EMIT covering();
     before_ = parts_.pages->currentWidget();

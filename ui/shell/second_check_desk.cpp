@@ -11,6 +11,7 @@
 #include "ui/record/second_check_view.h"
 #include "ui/shell/dialogs.h"
 #include "ui/shell/notice_bar.h"
+#include "ui/shell/other_windows.h"
 #include "ui/working/text.h"
 
 namespace wardchalk::ui {
@@ -59,6 +60,7 @@ void SecondCheckDesk::begin() {
   record_.reset();
   voided_->quiet();
   emptyOwnClipboard();
+  closeOtherWindows(parts_.window);
   inForm_ = Person::second;
   corrected_ = false;
   other_ = parts_.editor.take();
