@@ -4,6 +4,7 @@
 
 #include "core/record/second_check.h"
 
+class QHBoxLayout;
 class QLabel;
 class QTableWidget;
 
@@ -46,7 +47,7 @@ class SecondCheckView : public QWidget {
   void addPart(const QString& heading, QList<Row> rows);
   void addRow(const Row& row);
   void mark();
-  void buildButtons(class QHBoxLayout* row);
+  void buildButtons(QHBoxLayout* row);
 
   const Phrasebook& book_;
   QLabel* summary_;
