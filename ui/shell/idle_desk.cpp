@@ -1,5 +1,6 @@
 #include "ui/shell/idle_desk.h"
 
+#include <QApplication>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -38,12 +39,8 @@ IdleDesk::IdleDesk(const WindowParts& parts)
   parts_.notices->addWidget(notice_);
   parts_.pages->addWidget(page_);
   followRules();
-  connect(watch_, &IdleWatch::warned, this, [this](int seconds) {
-    const QString text =
-        held(say(parts_.book, PhraseId::idle_warning, {{"n", std::to_string(seconds)}}, seconds));
-    notice_->say(text);
-  });
-  connect(watch_, &IdleWatch::kept, notice_, &NoticeBar::quiet);
+  connect(watch_, &IdleWatch::warned, this, &IdleDesk::warn);
+  connect(watch_, &IdleWatch::kept, this, &IdleDesk::keep);
   connect(watch_, &IdleWatch::idle, this, &IdleDesk::cover);
   connect(page_, &CoverPage::factsWanted, this, &IdleDesk::showFacts);
   connect(page_, &CoverPage::confirmed, this, &IdleDesk::uncover);
@@ -56,9 +53,28 @@ void IdleDesk::follow(bool moreIsHeld) {
 
 void IdleDesk::followRules() { watch_->setMinutes(parts_.rules.idleMinutes); }
 
+void IdleDesk::warn(int seconds) {
+  const QString text =
+      held(say(parts_.book, PhraseId::idle_warning, {{"n", std::to_string(seconds)}}, seconds));
+  notice_->say(text);
+  QWidget* active = QApplication::activeWindow();
+  if (!elsewhere_ && active && active != parts_.window)
+    elsewhere_ = new NoticeBar("idle-warning-elsewhere", active);
+  if (!elsewhere_) return;
+  elsewhere_->setAutoFillBackground(true);
+  elsewhere_->setGeometry(0, 0, elsewhere_->window()->width(), elsewhere_->sizeHint().height());
+  elsewhere_->say(text);
+  elsewhere_->raise();
+}
+
+void IdleDesk::keep() {
+  notice_->quiet();
+  delete elsewhere_;
+}
+
 /// The second time round, when the facts were left open, the entries are away already.
 void IdleDesk::cover() {
-  notice_->quiet();
+  keep();
   closeOtherWindows(parts_.window);
   if (!isCovered()) {
     Q_EMIT covering();

@@ -43,6 +43,8 @@ class IdleDesk : public QObject {
   void newChildWanted();
 
  private:
+  void warn(int seconds);
+  void keep();
   void cover();
   void showFacts();
   void leavePage();
@@ -50,6 +52,7 @@ class IdleDesk : public QObject {
   WindowParts parts_;
   IdleWatch* watch_;
   NoticeBar* notice_;
+  QPointer<NoticeBar> elsewhere_;  // the same warning on a board or a dialog that lies over the window
   CoverPage* page_;
   QPointer<QWidget> before_;  // the page that was covered
   std::optional<Shelved> hidden_;

@@ -33,19 +33,34 @@ SecondCheckDesk::SecondCheckDesk(const WindowParts& parts)
     : QObject(parts.window),
       parts_(parts),
       notice_(new NoticeBar("second-notice")),
-      voided_(new NoticeBar("second-voided")),
-      view_(new SecondCheckView(parts.book)) {
+      voided_(new NoticeBar("second-voided")) {
   parts_.notices->addWidget(notice_);
   parts_.notices->addWidget(voided_);
-  parts_.pages->addWidget(view_);
   notice_->offer("second-compare-button", tr("Compare (Ctrl+F9)"), [this] { compare(); });
   notice_->offer("second-leave-button", tr("Leave it (Shift+F9)"), [this] { leave(); });
   voided_->offer("second-voided-close", tr("Understood"), [this] { voided_->quiet(); });
   connect(&parts_.editor, &CaseEditor::changed, this, &SecondCheckDesk::follow);
+}
+
+void SecondCheckDesk::makeView() {
+  if (view_) return;
+  view_ = new SecondCheckView(parts_.book);
+  view_->setZoom(zoom_);
+  parts_.pages->addWidget(view_);
   connect(view_, &SecondCheckView::firstCorrects, this, [this] { correct(Person::first); });
   connect(view_, &SecondCheckView::secondCorrects, this, [this] { correct(Person::second); });
   connect(view_, &SecondCheckView::finished, this, &SecondCheckDesk::finish);
   connect(view_, &SecondCheckView::left, this, &SecondCheckDesk::leave);
+}
+
+/// It may be telling of its own button just now.
+void SecondCheckDesk::dropView() {
+  if (!view_) return;
+  view_->empty();
+  parts_.pages->removeWidget(view_);
+  view_->hide();
+  view_->deleteLater();
+  view_ = nullptr;
 }
 
 void SecondCheckDesk::begin() {
@@ -66,6 +81,7 @@ void SecondCheckDesk::begin() {
   other_ = parts_.editor.take();
   sayWhoseTurn();
   Q_EMIT changed();
+  Q_EMIT fieldWanted(fromCore(fieldTable().front().path));
 }
 
 void SecondCheckDesk::sayWhoseTurn() {
@@ -101,8 +117,8 @@ std::optional<SecondCheck> SecondCheckDesk::comparison() const {
 }
 
 void SecondCheckDesk::showPage(QWidget* page) {
-  comparing_ = page == view_;
-  if (!comparing_) view_->empty();
+  comparing_ = view_ && page == view_;
+  if (view_ && !comparing_) view_->empty();
   parts_.pages->setCurrentWidget(page);
   Q_EMIT changed();
 }
@@ -110,6 +126,7 @@ void SecondCheckDesk::showPage(QWidget* page) {
 void SecondCheckDesk::compare() {
   if (!isUnderWay() || comparing_ || !mayCompare()) return;
   notice_->quiet();
+  makeView();
   view_->show(*comparison());
   showPage(view_);
 }
@@ -135,6 +152,7 @@ void SecondCheckDesk::putFirstBack() {
   inForm_ = Person::none;
   notice_->quiet();
   showPage(parts_.pages->widget(0));
+  dropView();
 }
 
 void SecondCheckDesk::leave() {
@@ -175,6 +193,7 @@ void SecondCheckDesk::forget() {
   notice_->quiet();
   voided_->quiet();
   showPage(parts_.pages->widget(0));
+  dropView();
 }
 
 void SecondCheckDesk::voidRecord() {
@@ -210,6 +229,9 @@ void SecondCheckDesk::uncover() {
   if (isUnderWay() && !comparing_) sayWhoseTurn();
 }
 
-void SecondCheckDesk::setZoom(int percent) { view_->setZoom(percent); }
+void SecondCheckDesk::setZoom(int percent) {
+  zoom_ = percent;
+  if (view_) view_->setZoom(percent);
+}
 
 }  // namespace wardchalk::ui

@@ -57,6 +57,8 @@ class SecondCheckDesk : public QObject {
     QString words;
   };
 
+  void makeView();
+  void dropView();
   void follow();
   void swap();
   void correct(Person person);
@@ -71,9 +73,10 @@ class SecondCheckDesk : public QObject {
   WindowParts parts_;
   NoticeBar* notice_;
   NoticeBar* voided_;
-  SecondCheckView* view_;
+  SecondCheckView* view_ = nullptr;  // only while a second check is under way
   Person inForm_ = Person::none;
   Shelved other_;  // of the person whose entries are not in the form
+  int zoom_ = 100;
   bool comparing_ = false;
   bool corrected_ = false;
   bool covered_ = false;

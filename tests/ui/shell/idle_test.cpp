@@ -33,6 +33,7 @@ class IdleTest : public QObject {
   void sleepsWhileThereIsNothingToHide();
   void warnsFirstAndAnyKeyKeepsTheEntries();
   void coversEverythingThatTellsOfTheCase();
+  void warnsOnTheBoardToo();
   void confirmingGoesOnWithTheSameCase();
   void factsLeftOpenAreCoveredAgain();
   void theFactsTellNoVerdictAndNoAmount();
@@ -115,6 +116,19 @@ void IdleTest::coversEverythingThatTellsOfTheCase() {
   for (const char* name : {"save", "open", "sheet-pdf", "board", "copy-working", "undo", "example"})
     QVERIFY2(!action(name)->isEnabled(), name);
   QCOMPARE(nurse_->focused(), QStringLiteral("cover-show"));
+}
+
+void IdleTest::warnsOnTheBoardToo() {
+  nurse_->fill(usualCase());
+  action("board")->trigger();
+  auto* board = nurse_->window().findChild<Board*>();
+  QVERIFY(QTest::qWaitForWindowActive(board));
+  pass(240);
+  auto* line = board->findChild<NoticeBar*>();
+  QVERIFY(line && line->isVisible() && line->said().contains(QStringLiteral("60")));
+  QTest::keyClick(board, Qt::Key_Shift);
+  QVERIFY(!board->findChild<NoticeBar*>());
+  QVERIFY(!isCovered());
 }
 
 void IdleTest::confirmingGoesOnWithTheSameCase() {
