@@ -1,7 +1,8 @@
 #!/usr/bin/env python3
 """Drives the real program as a screen reader's user would: by keyboard, reading only what an AT-SPI client can read.
 
-Types the usual case into the form and reads the flag, its reason, the amount and the sentence of every step; then begins a second check. Usage:
+Types the usual case into the form and reads the flag, its reason, the amount and the sentence of every step; then begins
+a second check, in which nothing of it may be readable. Usage:
 usual_case.py PROGRAM. Needs an X display with a window manager and a session bus (see `run_with_desktop`).
 """
 import subprocess
