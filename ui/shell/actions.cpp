@@ -49,9 +49,9 @@ void Actions::fill(QMenuBar* bar, QWidget* window) {
 }
 
 /// Hidden and not greyed: whether an action is greyed is the business of whoever offers it.
-void Actions::leaveOnly(const std::optional<QSet<ActionId>>& wanted) {
+void Actions::leaveOnly(const QSet<ActionId>& wanted) {
   for (auto one = actions_.begin(); one != actions_.end(); ++one)
-    one.value()->setVisible(!wanted || wanted->contains(one.key()));
+    one.value()->setVisible(wanted.contains(one.key()));
 }
 
 void Actions::bind(ActionId id, std::function<void()> what) {

@@ -4,7 +4,6 @@
 #include <QObject>
 #include <QSet>
 #include <functional>
-#include <optional>
 
 #include "ui/shell/action_table.h"
 
@@ -23,8 +22,8 @@ class Actions : public QObject {
 
   [[nodiscard]] QAction* operator[](ActionId id) const { return actions_.value(id); }
   [[nodiscard]] QMenu* menu(MenuId id) const { return menus_.value(id); }
-  /// Leaves these actions alone in the menus and on their keys; none: all of them.
-  void leaveOnly(const std::optional<QSet<ActionId>>& wanted);
+  /// Leaves these actions alone in the menus and on their keys.
+  void leaveOnly(const QSet<ActionId>& wanted);
   /// What an action does.
   void bind(ActionId id, std::function<void()> what);
 

@@ -46,23 +46,6 @@ QString draggedFile(const QMimeData* data) {
   return urls.size() == 1 ? urls.first().toLocalFile() : QString();
 }
 
-/// What the menus and keys offer while the case is covered, while a second person enters, and otherwise: all
-/// but what belongs to a second check that is not under way.
-QSet<ActionId> offered(const IdleDesk& idle, const SecondCheckDesk& second) {
-  using A = ActionId;
-  const QSet<A> always{A::newChild, A::quit, A::shortHelp, A::about, A::zoomIn, A::zoomOut, A::zoomReset};
-  const QSet<A> checking{A::secondCompare, A::secondLeave};
-  if (idle.isCovered()) return always;
-  QSet<A> all;
-  for (const ActionSpec& spec : actionTable()) all << spec.id;
-  if (!second.isUnderWay()) return all - checking;
-  if (second.isComparing()) return always + QSet<A>{A::secondLeave};
-  const QSet<A> ofTheCase{A::open,           A::save,      A::saveAs,   A::sheetPrint,  A::sheetPreview,
-                          A::sheetPdf,       A::board,     A::example,  A::secondCheck, A::rulesExact,
-                          A::rulesClassroom, A::rulesOpen, A::rulesEdit};
-  return all - ofTheCase;
-}
-
 /// What the worksheet waits for: its needs, and the nurse's word for a size that is hardly possible.
 QStringList wantedFields(const Worksheet& sheet) {
   QStringList paths;
@@ -136,13 +119,6 @@ QWidget* MainWindow::buildSides() {
   return sides;
 }
 
-void MainWindow::buildDesks(QStackedWidget* pages, QVBoxLayout* notices) {
-  const WindowParts parts{this, editor_, rules_, book_, dialogs_, pages, notices};
-  rulesDesk_ = new RulesDesk(parts, rules_, settings_);
-  second_ = new SecondCheckDesk(parts);
-  idle_ = new IdleDesk(parts);
-}
-
 void MainWindow::bindFileActions() {
   actions_->bind(ActionId::newChild, [this] { newChild(); });
   actions_->bind(ActionId::open, [this] { openChosen(); });
@@ -193,30 +169,6 @@ void MainWindow::bindHelpActions() {
   actions_->bind(ActionId::about, [this] { dialogs_.tell(this, tr("About Wardchalk"), aboutText()); });
 }
 
-void MainWindow::bindCheckActions() {
-  actions_->bind(ActionId::rulesExact, [this] { rulesDesk_->useExact(); });
-  actions_->bind(ActionId::rulesClassroom, [this] { rulesDesk_->useClassroom(); });
-  actions_->bind(ActionId::rulesOpen, [this] { rulesDesk_->openFile(); });
-  actions_->bind(ActionId::rulesEdit, [this] { rulesDesk_->edit(); });
-  actions_->bind(ActionId::secondCheck, [this] { second_->begin(); });
-  actions_->bind(ActionId::secondCompare, [this] { second_->compare(); });
-  actions_->bind(ActionId::secondLeave, [this] { second_->leave(); });
-  connect(rulesDesk_, &RulesDesk::changed, this, &MainWindow::useRules);
-  connect(second_, &SecondCheckDesk::changed, this, &MainWindow::followDesks);
-  connect(second_, &SecondCheckDesk::fieldWanted, this, [this](const QString& path) {
-    if (path.isEmpty()) return form_->focusLast();
-    form_->focusField(path);
-  });
-  connect(idle_, &IdleDesk::covering, this, &MainWindow::hideOther);
-  connect(idle_, &IdleDesk::covered, this, &MainWindow::followDesks);
-  connect(idle_, &IdleDesk::uncovered, this, [this] {
-    second_->uncover();
-    followDesks();
-    if (!second_->isComparing()) form_->focusLast();
-  });
-  connect(idle_, &IdleDesk::newChildWanted, this, &MainWindow::newChild);
-}
-
 void MainWindow::connectSides() {
   connect(&editor_, &CaseEditor::changed, this, &MainWindow::workAgain);
   connect(&editor_.undoStack(), &QUndoStack::cleanChanged, this, &MainWindow::nameWindow);
@@ -236,30 +188,6 @@ void MainWindow::workAgain() {
   if (draft.isEmpty()) pane_->showEmpty();  // and nothing of what stood there is left in it, shown or not
   followCase();
 }
-
-/// What stands at the bottom, and whether there is anything to hide.
-void MainWindow::followCase() {
-  idle_->follow(second_->isUnderWay());
-  const bool stands = !editor_.draft().isEmpty() && !second_->isUnderWay() && !idle_->isCovered();
-  caution_->setSecondCheck(stands ? second_->words() : QString());
-}
-
-/// What the window offers and is called follows from what is under way: a second check, a cover.
-void MainWindow::followDesks() {
-  followCase();
-  actions_->leaveOnly(offered(*idle_, *second_));
-  nameWindow();
-}
-
-void MainWindow::useRules() {
-  caution_->setRules(fromCore(rulesTitle(rules_, book_)));
-  second_->voidRecord();
-  idle_->followRules();
-  editor_.offer(settings_.unitSystem());  // every line and every figure is read anew
-}
-
-/// Before the entries leave the form: what else shows them. The board closes with the other windows.
-void MainWindow::hideOther() { second_->cover(); }
 
 void MainWindow::nameWindow() {
   if (idle_->isCovered()) {

@@ -17,6 +17,7 @@ class QVBoxLayout;
 namespace wardchalk::ui {
 
 struct SheetMade;
+enum class Stage : std::uint8_t;
 class Actions;
 class Board;
 class CautionBar;
@@ -68,6 +69,7 @@ class MainWindow : public QMainWindow {
   void workAgain();
   void followCase();
   void followDesks();
+  [[nodiscard]] Stage stage() const;
   void useRules();
   void hideOther();
   void nameWindow();
