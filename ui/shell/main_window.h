@@ -17,7 +17,7 @@ class QVBoxLayout;
 namespace wardchalk::ui {
 
 struct SheetMade;
-enum class Stage : std::uint8_t;
+enum class WindowStage : std::uint8_t;
 class Actions;
 class Board;
 class CautionBar;
@@ -69,7 +69,7 @@ class MainWindow : public QMainWindow {
   void workAgain();
   void followCase();
   void followDesks();
-  [[nodiscard]] Stage stage() const;
+  [[nodiscard]] WindowStage stage() const;
   void useRules();
   void hideOther();
   void nameWindow();

@@ -51,10 +51,10 @@ void MainWindow::followCase() {
   caution_->setSecondCheck(stands ? second_->words() : QString());
 }
 
-Stage MainWindow::stage() const {
-  if (idle_->isCovered()) return Stage::covered;
-  if (second_->isComparing()) return Stage::comparing;
-  return second_->isUnderWay() ? Stage::secondEnters : Stage::usual;
+WindowStage MainWindow::stage() const {
+  if (idle_->isCovered()) return WindowStage::covered;
+  if (second_->isComparing()) return WindowStage::comparing;
+  return second_->isUnderWay() ? WindowStage::secondEnters : WindowStage::usual;
 }
 
 /// What the window offers and is called follows from what is under way: a second check, a cover.

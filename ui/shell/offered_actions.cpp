@@ -27,15 +27,15 @@ QSet<A> ofTheUsual() {
 
 }  // namespace
 
-QSet<ActionId> offeredActions(Stage stage) {
+QSet<ActionId> offeredActions(WindowStage stage) {
   switch (stage) {
-    case Stage::usual:
+    case WindowStage::usual:
       return ofTheUsual();
-    case Stage::secondEnters:
+    case WindowStage::secondEnters:
       return harmless() + ofEntering();
-    case Stage::comparing:
+    case WindowStage::comparing:
       return harmless() + QSet<A>{A::secondLeave};
-    case Stage::covered:
+    case WindowStage::covered:
       return harmless();
   }
   return harmless();
