@@ -79,6 +79,7 @@ void IdleDesk::cover() {
   if (!isCovered()) {
     Q_EMIT covering();
     before_ = parts_.pages->currentWidget();
+    hidden_.emplace();  // covered from here on, for whoever hears that the form is empty
     hidden_ = parts_.editor.take();
   }
   parts_.pages->setCurrentWidget(page_);

@@ -4,6 +4,7 @@
 
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/shell/usual_case.h"
+#include "ui/form/form.h"
 
 namespace wardchalk::ui {
 
@@ -40,8 +41,7 @@ class SavingTest : public QObject {
   /// Somebody weighs the child again.
   void theyChangeTheWeight() { write(content(file()).replace("17.2 kg", "17.9 kg")); }
   void iChangeTheHeight() {
-    nurse_->walkTo(QStringLiteral("child.height"));
-    nurse_->press(Qt::Key_A, Qt::ControlModifier);
+    nurse_->window().findChild<Form*>()->focusField(QStringLiteral("child.height"));
     nurse_->fill({QStringLiteral("104 cm")});
   }
   std::string weight() { return nurse_->window().editor().draft().text("child.weight"); }
@@ -55,7 +55,6 @@ void SavingTest::init() {
   nurse_->dialogs().save = file();
   save();
   QVERIFY(content(file()).contains("17.2 kg"));
-  nurse_->window().findChild<QAction*>(QStringLiteral("go-to-form"))->trigger();
 }
 
 void SavingTest::anUntouchedFileIsSavedWithoutAQuestion() {
