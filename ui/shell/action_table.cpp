@@ -70,13 +70,13 @@ constexpr std::array actions = {
 
 constexpr std::array menus = {
     MenuSpec{M::file, M::file, "file", QT_TRANSLATE_NOOP("Action", "&File")},
-    MenuSpec{M::houseRules, M::file, "house-rules", QT_TRANSLATE_NOOP("Action", "House &rules")},
     MenuSpec{M::edit, M::edit, "edit", QT_TRANSLATE_NOOP("Action", "&Edit")},
     MenuSpec{M::copyWorking, M::edit, "copy-working-as", QT_TRANSLATE_NOOP("Action", "Copy the &working as")},
     MenuSpec{M::copyStep, M::edit, "copy-step-as", QT_TRANSLATE_NOOP("Action", "Copy this &step as")},
     MenuSpec{M::view, M::view, "view", QT_TRANSLATE_NOOP("Action", "&View")},
     MenuSpec{M::units, M::view, "units", QT_TRANSLATE_NOOP("Action", "Units &offered")},
     MenuSpec{M::check, M::check, "check", QT_TRANSLATE_NOOP("Action", "&Check")},
+    MenuSpec{M::houseRules, M::check, "house-rules", QT_TRANSLATE_NOOP("Action", "House &rules")},
     MenuSpec{M::help, M::help, "help", QT_TRANSLATE_NOOP("Action", "&Help")},
 };
 
