@@ -39,6 +39,13 @@ enum class ActionId : std::uint8_t {
   goToForm,
   moreFields,
   board,
+  secondCheck,
+  secondCompare,
+  secondLeave,
+  rulesExact,
+  rulesClassroom,
+  rulesOpen,
+  rulesEdit,
   unitsMetric,
   unitsHousehold,
   unitsNone,
@@ -47,7 +54,7 @@ enum class ActionId : std::uint8_t {
   about,
 };
 
-enum class MenuId : std::uint8_t { file, edit, copyWorking, copyStep, view, units, help };
+enum class MenuId : std::uint8_t { file, houseRules, edit, copyWorking, copyStep, view, units, check, help };
 
 /// One action: declared here once, with its place, its words and its shortcut.
 struct ActionSpec {

@@ -63,6 +63,9 @@ class TerminalDialogs : public Dialogs {
   [[nodiscard]] bool choosePrinter(QWidget*, QPrinter&) override { return false; }
   [[nodiscard]] QStringList files(QWidget*, const FileQuestion&) override { return {}; }
   [[nodiscard]] Unsaved unsaved(QWidget*, const QString&) override { return Unsaved::keep; }
+  [[nodiscard]] Overwrite overwrite(QWidget*, const QString&, bool) override { return Overwrite::stop; }
+  [[nodiscard]] QString rulesToOpen(QWidget*) override { return {}; }
+  [[nodiscard]] QString rulesToSave(QWidget*, const QString&) override { return {}; }
   void tell(QWidget*, const QString&, const QString& text) override { complain(text); }
 };
 
