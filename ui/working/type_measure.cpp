@@ -13,7 +13,7 @@ namespace wardchalk::ui {
 namespace {
 
 /// So many words of a type are remembered; then it begins anew. A long working has a few hundred.
-constexpr qsizetype mostWords = 4000;
+constexpr qsizetype mostWords = 1000;
 
 }  // namespace
 
@@ -42,5 +42,7 @@ double TypeMeasure::width(const QString& text) const {
 
 double TypeMeasure::ascent() const { return known_.font.ascent(); }
 double TypeMeasure::descent() const { return known_.font.descent(); }
+double TypeMeasure::capHeight() const { return known_.font.capHeight(); }
+double TypeMeasure::xHeight() const { return known_.font.xHeight(); }
 
 }  // namespace wardchalk::ui

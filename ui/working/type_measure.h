@@ -16,6 +16,8 @@ class TypeMeasure {
   [[nodiscard]] double width(const QString& text) const;
   [[nodiscard]] double ascent() const;
   [[nodiscard]] double descent() const;
+  [[nodiscard]] double capHeight() const;
+  [[nodiscard]] double xHeight() const;
 
  private:
   struct Known;
