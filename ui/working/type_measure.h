@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QFont>
 #include <QString>
 
 #include "ui/working/drawing.h"
@@ -13,6 +14,7 @@ class TypeMeasure {
   /// An empty family is the program's own.
   TypeMeasure(const Type& type, const QString& family);
 
+  [[nodiscard]] const QFont& font() const;
   [[nodiscard]] double width(const QString& text) const;
   [[nodiscard]] double ascent() const;
   [[nodiscard]] double descent() const;
