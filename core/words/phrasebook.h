@@ -22,7 +22,8 @@ struct Phrase {
   std::string_view other;  ///< empty where no count is meant
 };
 
-inline constexpr std::array phraseTable = {
+/// A plain array: clang 14 deduces no std::array of more than 256.
+inline constexpr Phrase phraseTable[] = {
 #define WARDCHALK_PHRASE(name, id, one, other) Phrase{id, one, other},
 #include "core/words/phrases.def"
 #undef WARDCHALK_PHRASE
