@@ -157,7 +157,9 @@ class Changes:
             self.listener.register(event)
 
     def hear(self, event):
-        self.told.append((event.type.split(":")[1], event.any_data if isinstance(event.any_data, str) else ""))
+        # of a changed name Qt tells only whose it is
+        text = event.any_data if isinstance(event.any_data, str) else event.source.get_name()
+        self.told.append((event.type.split(":")[1], text))
 
     def tell(self, kind, start):
         while GLib.MainContext.default().iteration(False):
@@ -186,8 +188,9 @@ def ask_first(client):
     amount = wait_for("the amount once it was asked", lambda: client.reads("Asked. Give the amount only if the answers allow it"))
     assert "Measure 2.2 mL (55 mg) for one dose" in amount, amount
     print(amount)
-    for kind in ("property-change", "text-changed"):
-        wait_for(f"the amount told by {kind}", lambda kind=kind: changes.tell(kind, "Asked. Give the amount"))
+    for start in ("Ask first.", "Asked. Give the amount"):
+        for kind in ("property-change", "text-changed"):
+            wait_for(f"{start!r} told by {kind}", lambda start=start, kind=kind: changes.tell(kind, start))
 
 
 def refused(client):
