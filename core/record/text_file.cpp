@@ -23,7 +23,7 @@ Result<std::string> readTextFile(const std::filesystem::path& path) {
   if (!file)
     return unreadable(path, std::filesystem::exists(path, error) ? "may not be opened" : "is not there");
   std::string text;
-  std::array<char, 16 * 1024> part;
+  std::array<char, 16384> part;
   // a case is far smaller than the largest file that is read
   while (text.size() <= largestFile && (file.read(part.data(), part.size()), file.gcount() > 0))
     text.append(part.data(), static_cast<std::size_t>(file.gcount()));

@@ -121,7 +121,7 @@ std::string spokenFormula(const Step& step, const SurfaceByFormula& formula, con
 }  // namespace
 
 std::string spokenSide(const Side& side, int significant, const Phrasebook& book) {
-  const std::string band = bandInWords(side.text, book);
+  std::string band = bandInWords(side.text, book);
   if (!band.empty()) return band;
   if (!side.text.empty()) return side.text;
   const ShownNumber shown = show(side.term.value, Grouping::commas, significant);

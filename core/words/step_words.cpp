@@ -231,7 +231,7 @@ std::string valueWithUnits(const Number& value, int fixedDecimals, const std::ve
 }  // namespace
 
 std::string amountText(const Number& value, int fixedDecimals, const Units& units, const Phrasebook& book) {
-  const std::string amount = valueWithUnits(value, fixedDecimals, units.over);
+  std::string amount = valueWithUnits(value, fixedDecimals, units.over);
   if (units.under == std::vector{Unit::dose}) return say(book, PhraseId::in_oneDose, {{"amount", amount}});
   if (units.under == std::vector{Unit::day}) return say(book, PhraseId::in_24h, {{"amount", amount}});
   if (units.under == std::vector{Unit::week}) return say(book, PhraseId::in_week, {{"amount", amount}});
