@@ -26,8 +26,8 @@ struct JsonValue {
 /// A key of an object with its value: a pair that may be named before JsonValue is whole, as std::pair may
 /// not.
 struct JsonMember {
-  std::string first;
-  JsonValue second;
+  std::string name;
+  JsonValue value;
 };
 
 /// Limits that a file of ours never comes near.

@@ -108,7 +108,7 @@ Refused takeFormula(BsaFormula& into, std::string_view key, const JsonValue& val
 Refused takeSyringe(Syringe& into, const std::string& path, const JsonValue& value) {
   if (value.kind != JsonValue::Kind::object) return refuse(RefusalCode::typeWrong, path, value.text, "an object in braces");
   for (const auto& [key, inner] : value.members) {
-    const std::string own = path + "." + key;
+    const std::string own = std::string(path).append(".").append(key);
     Refused refusal = key == "holds"   ? takeVolume(into.holdsMl, own, inner)
                       : key == "marks" ? takeVolume(into.marksMl, own, inner)
                       : key == "kind"  ? takeWord(into.kind, own, inner, syringeWords)
@@ -229,7 +229,7 @@ Result<HouseRules> readRules(std::string_view json) {
   if (!read) return read.refusal();
   JsonValue file = *std::move(read);
   if (auto refusal = checkHead(file, head)) return *refusal;
-  std::erase_if(file.members, [](const auto& member) { return isHeadKey(member.first); });
+  std::erase_if(file.members, [](const auto& member) { return isHeadKey(member.name); });
   return readRuleMembers(file);
 }
 

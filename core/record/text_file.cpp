@@ -1,5 +1,6 @@
 #include "core/record/text_file.h"
 
+#include <array>
 #include <cerrno>
 #include <fstream>
 #include <system_error>
@@ -120,11 +121,14 @@ Result<std::string> readTextFile(const fs::path& path) {
   std::error_code error;
   if (fs::is_directory(path, error)) return unreadable(path, "is a folder");
   std::ifstream file(path, std::ios::binary);
-  if (!file) return unreadable(path, fs::exists(path, error) ? "may not be opened" : "is not there");
-  std::string text(largestFile + 1, '\0');
-  file.read(text.data(), static_cast<std::streamsize>(text.size()));
+  if (!file)
+    return unreadable(path, fs::exists(path, error) ? "may not be opened" : "is not there");
+  std::string text;
+  std::array<char, 16384> part;
+  // a case is far smaller than the largest file that is read
+  while (text.size() <= largestFile && (file.read(part.data(), part.size()), file.gcount() > 0))
+    text.append(part.data(), static_cast<std::size_t>(file.gcount()));
   if (file.bad()) return unreadable(path, "broke off while it was read");
-  text.resize(static_cast<std::size_t>(file.gcount()));
   if (text.size() > largestFile) return Refusal{RefusalCode::fileTooLarge, {}, "4 MiB", {}};
   return text;
 }
