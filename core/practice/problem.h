@@ -28,6 +28,10 @@ struct Ask {
 /// The stable id of a line: that of its step, or "verdict".
 [[nodiscard]] std::string_view idOf(const Ask& ask);
 
+/// The line with this id, in the unit that the key looks for; "in one dose" and "in 24 h" are no part of it.
+/// None when there is no such line, the key has no such step, or the step is a comparison.
+[[nodiscard]] std::optional<Ask> askFor(std::string_view id, const Worksheet& key);
+
 /// Levels of practice, from one chain in metric units to maxima, bands, powders and two ends.
 inline constexpr int lowestLevel = 1;
 inline constexpr int highestLevel = 3;

@@ -79,7 +79,8 @@ TEST(StableIds, refusals) {
           "schedule-too-often", "word-unknown", "count-not-whole", "low-above-high", "low-basis-differs",
           "low-with-limit-only", "capsule-divides", "band-backwards", "file-unreadable", "file-too-large",
           "not-json", "not-utf-8", "too-deep", "key-unknown", "key-duplicate", "key-missing", "type-wrong",
-          "format-wrong", "version-newer", "version-wrong", "value-out-of-range", "file-unwritable"));
+          "format-wrong", "version-newer", "version-wrong", "value-out-of-range", "file-unwritable",
+          "problem-altered", "ask-not-in-key"));
 }
 
 // The lists below are those of the documented worksheet format.
