@@ -54,6 +54,15 @@ std::vector<Token> withBodyGrams(std::vector<Token> list) {
   return list;
 }
 
+/// Remarks by their places. What is to be written for ".60" has neither mistake.
+std::vector<LineRemark> inOrder(std::vector<LineRemark> remarks) {
+  std::stable_sort(remarks.begin(), remarks.end(),
+                   [](const LineRemark& a, const LineRemark& b) { return a.at.begin < b.at.begin; });
+  for (std::size_t i = 1; i < remarks.size(); ++i)
+    if (remarks[i].at == remarks[i - 1].at) remarks[i - 1].instead = remarks[i].instead;
+  return remarks;
+}
+
 ReadLine readPieces(std::string_view text, const Tokens& tokens, const std::vector<Token>& list) {
   auto parsed = practice::parseLine(text, list);
   if (auto* fault = std::get_if<LineFault>(&parsed)) return std::move(*fault);
@@ -64,10 +73,9 @@ ReadLine readPieces(std::string_view text, const Tokens& tokens, const std::vect
   for (std::size_t i = 0; i < found.relations.size(); ++i)
     line.links.push_back(practice::linkOf(line.sides[i], line.sides[i + 1], found.relations[i].relation,
                                           found.relations[i].at));
-  line.remarks = tokens.remarks;
-  line.remarks.insert(line.remarks.end(), found.remarks.begin(), found.remarks.end());
-  std::stable_sort(line.remarks.begin(), line.remarks.end(),
-                   [](const LineRemark& a, const LineRemark& b) { return a.at.begin < b.at.begin; });
+  std::vector<LineRemark> remarks = tokens.remarks;
+  remarks.insert(remarks.end(), found.remarks.begin(), found.remarks.end());
+  line.remarks = inOrder(std::move(remarks));
   return line;
 }
 
@@ -107,8 +115,11 @@ ReadLine readStudentLine(std::string_view text, Gram gramMeant) {
   auto cut = practice::tokensOf(text);
   if (auto* fault = std::get_if<LineFault>(&cut)) return std::move(*fault);
   const auto& tokens = std::get<Tokens>(cut);
-  if (tokens.list.size() == 1 && tokens.label.empty())
-    return practice::faultAt(LineFaultCode::empty, text, {0, 0});
+  if (tokens.list.size() == 1) {
+    if (tokens.label.empty()) return practice::faultAt(LineFaultCode::empty, text, {0, 0});
+    const std::size_t sign = text.find_first_of("=:");
+    return practice::faultAt(LineFaultCode::sideMissing, text, {sign, sign + 1});
+  }
   const bool grams = std::any_of(tokens.list.begin(), tokens.list.end(), isGram);
   if (grams) return readWithGrams(text, tokens, gramMeant);
   return readPieces(text, tokens, tokens.list);

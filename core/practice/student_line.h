@@ -86,8 +86,9 @@ struct LineSide {
   bool exact = true;  ///< false: `value` is cut, a root in it does not end
   Units units;        ///< left after cancelling, the root's taken
   UnitsWritten written = UnitsWritten::none;
-  /// What is left cannot be told: a root of units that have none ("√(103 cm × 17.2 kg ÷ 3600)", its constant
-  /// without units). `units` is empty then and `product.left` says what stands under the root.
+  /// What is left cannot be told, and the number can: a root of units that have none ("√(103 cm × 17.2 kg ÷
+  /// 3600)", its constant without units), or a plain number over one with a unit ("400/120 mL", which may be
+  /// meant of the whole). `units` is empty then, and `product.left` is what it is to the letter.
   bool unitsOpen = false;
 
   /// The side as factors multiplied together, as written; parentheses and roots inside a product are one

@@ -13,6 +13,7 @@
 #include "core/child/size_slip.h"
 #include "core/medicine/medicine.h"
 #include "core/number/refusal_code.h"
+#include "core/practice/line_codes.h"
 #include "core/working/step_id.h"
 
 // Ids and codes stand in files and outlive every version. A change here breaks other people's files: add at
@@ -46,6 +47,13 @@ static_assert(allDiffer(checkIds) && allPlain(checkIds));
 static_assert(allDiffer(findingIds) && allPlain(findingIds));
 static_assert(allDiffer(whyNotIds) && allPlain(whyNotIds));
 static_assert(allDiffer(sizeSlipIds) && allPlain(sizeSlipIds));
+static_assert(allDiffer(lineFaultIds) && allPlain(lineFaultIds));
+constexpr std::array lineRemarkIds = {
+#define WARDCHALK_LINE_REMARK(name, id, error) std::string_view(id),
+#include "core/practice/line_remarks.def"
+#undef WARDCHALK_LINE_REMARK
+};
+static_assert(allDiffer(lineRemarkIds) && allPlain(lineRemarkIds));
 constexpr std::array slipIds = {
 #define WARDCHALK_SLIP(name, id, field, errors, undoing) std::string_view(id),
 #include "core/check/slips/slips.def"
@@ -116,23 +124,22 @@ TEST(StableIds, reasonsForNoCheck) {
 }
 
 TEST(StableIds, sizeSlips) {
-  expectSame(sizeSlipIds,
-             WARDCHALK_LIST("pounds-as-kg", "kg-as-pounds", "inches-as-cm", "cm-as-inches", "pounds-and-inches",
-                            "kg-and-cm", "weight-and-height-swapped", "weight-ten-times-too-much",
-                            "weight-ten-times-too-little", "height-ten-times-too-much",
-                            "height-ten-times-too-little"));
+  expectSame(sizeSlipIds, WARDCHALK_LIST("pounds-as-kg", "kg-as-pounds", "inches-as-cm", "cm-as-inches",
+                                         "pounds-and-inches", "kg-and-cm", "weight-and-height-swapped",
+                                         "weight-ten-times-too-much", "weight-ten-times-too-little",
+                                         "height-ten-times-too-much", "height-ten-times-too-little"));
 }
 
 TEST(StableIds, slips) {
   expectSame(
       slipIds,
-      WARDCHALK_LIST(
-          "order-ten-times-too-much", "order-ten-times-too-little", "order-thousand-times-too-much",
-          "order-thousand-times-too-little", "order-hundred-times-too-much", "order-hundred-times-too-little",
-          "day-as-dose", "dose-as-day", "divided-twice", "kg-for-m2", "m2-for-kg", "size-counted-twice",
-          "per-size-as-total", "order-from-pounds", "schedule-not-of-reference", "pounds-as-kg",
-          "weight-ten-times-too-much", "weight-ten-times-too-little", "bsa-ten-times-too-much",
-          "bsa-ten-times-too-little", "label-per-5-as-per-1", "label-per-1-as-per-more"));
+      WARDCHALK_LIST("order-ten-times-too-much", "order-ten-times-too-little",
+                     "order-thousand-times-too-much", "order-thousand-times-too-little",
+                     "order-hundred-times-too-much", "order-hundred-times-too-little", "day-as-dose",
+                     "dose-as-day", "divided-twice", "kg-for-m2", "m2-for-kg", "size-counted-twice",
+                     "per-size-as-total", "order-from-pounds", "schedule-not-of-reference", "pounds-as-kg",
+                     "weight-ten-times-too-much", "weight-ten-times-too-little", "bsa-ten-times-too-much",
+                     "bsa-ten-times-too-little", "label-per-5-as-per-1", "label-per-1-as-per-more"));
 }
 
 struct Group {

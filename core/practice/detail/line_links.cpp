@@ -84,13 +84,10 @@ Truth asWritten(const Number& worked, const Number& written, int decimals) {
   return cutAt(worked, decimals) == written ? Truth::cut : Truth::wrong;
 }
 
-/// Whether the one side is the other rounded to the decimals typed; of two amounts the right one is the
+/// Whether the one side is the other rounded to the decimals typed. Of two amounts the right one is the
 /// rounded one.
 Truth roundedTruth(const LineSide& left, const LineSide& right, const Number& ratio) {
-  if (right.decimals >= 0) {
-    const Truth truth = asWritten(left.value * ratio, right.value, right.decimals);
-    if (truth != Truth::wrong) return truth;
-  }
+  if (right.decimals >= 0) return asWritten(left.value * ratio, right.value, right.decimals);
   if (left.decimals >= 0) return asWritten(right.value / ratio, left.value, left.decimals);
   if (left.chain.rooted && right.rootDecimals >= 0)
     return asWritten(left.product.exact, right.product.exact, right.rootDecimals);

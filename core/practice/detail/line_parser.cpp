@@ -79,13 +79,19 @@ class Parser {
     const Token& before = tokens_[at_ - 1];
     if (is(TokenKind::unit) && before.kind == TokenKind::unit)
       return fail(LineFaultCode::unitTwice, {before.at.begin, now().at.end});
-    if (is(TokenKind::number) && before.kind == TokenKind::number) {
-      const Span both{before.at.begin, now().at.end};
-      const std::string_view first = line_.substr(before.at.begin, before.at.end - before.at.begin);
-      const std::string_view second = line_.substr(now().at.begin, now().at.end - now().at.begin);
-      return fail(LineFaultCode::spaceInNumber, both, std::string(first).append(second));
-    }
+    if (is(TokenKind::number) && before.kind == TokenKind::number) return failNumbers();
     return fail(LineFaultCode::operatorMissing, now().at);
+  }
+
+  /// Numbers beside one another, as "1 000 000" has them.
+  Maybe failNumbers() {
+    const std::size_t first = at_ - 1;
+    std::string whole;
+    for (at_ = first; is(TokenKind::number); ++at_)
+      whole.append(line_.substr(now().at.begin, now().at.end - now().at.begin));
+    const bool points = line_[tokens_[first + 1].at.begin] == '.';  // "1..2"
+    return fail(points ? LineFaultCode::secondPoint : LineFaultCode::spaceInNumber, spanFrom(first),
+                points ? "" : whole);
   }
 
   Maybe sum() {
@@ -123,8 +129,7 @@ class Parser {
     while (left) {
       const bool unsigned_ = is(TokenKind::open);  // ")(" multiplies
       if (!unsigned_ && !is(TokenKind::times) && !is(TokenKind::divide)) break;
-      if (unsigned_ && divided)
-        return fail(LineFaultCode::unclearDivision, {tokens_[begin].at.begin, now().at.end});
+      if (unsigned_ && divided) return fail(LineFaultCode::unclearDivision, upToClose(begin));
       const bool divide = !unsigned_ && take().kind == TokenKind::divide;
       const std::size_t from = at_;
       const Maybe right = fraction(shape);
@@ -135,6 +140,13 @@ class Parser {
       left = joined(*std::move(left), *right, divide);
     }
     return left;
+  }
+
+  /// From a piece to the end of the parenthesis that opens here.
+  [[nodiscard]] Span upToClose(std::size_t begin) const {
+    std::size_t close = at_;
+    while (tokens_[close].kind != TokenKind::close && tokens_[close].kind != TokenKind::end) ++close;
+    return {tokens_[begin].at.begin, tokens_[close].at.end};
   }
 
   /// A fraction after ÷ is clear where it is an amount in an amount ("÷ 120 mg/5 mL") or has one number
@@ -156,8 +168,11 @@ class Parser {
     if (left) shape.firstNamed = left->named > 0;
     while (left && is(TokenKind::slash)) {
       take();
+      const bool number = is(TokenKind::number);
       Maybe right = unitsBegin(tokens_, at_) ? unitsAlone() : part();
       if (!right) return std::nullopt;
+      // "400/120 mL": the unit may be meant of the whole; the number is the same
+      if (number && left->named == 0 && right->named > 0) right->open = true;
       if (!right->isUnits) {
         ++shape.divisors;
         shape.lastNamed = right->named > 0;

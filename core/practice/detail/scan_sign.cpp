@@ -41,6 +41,7 @@ constexpr std::array signs = {
     Sign{"+", TokenKind::plus},
     Sign{"-", TokenKind::minus},
     Sign{"−", TokenKind::minus},
+    Sign{"–", TokenKind::minus},
     Sign{"√", TokenKind::root},
     Sign{"(", TokenKind::open},
     Sign{")", TokenKind::close},
@@ -52,9 +53,9 @@ struct Instead {
   std::string_view typed;
   std::string_view write;
 };
-constexpr std::array otherSigns = {Instead{"→", "="}, Instead{"⇒", "="}, Instead{"{", "("},
-                                   Instead{"}", ")"}, Instead{":", "÷"}, Instead{"\\", "/"},
-                                   Instead{"∗", "×"}, Instead{"✕", "×"}};
+constexpr std::array otherSigns = {Instead{"→", "="}, Instead{"⇒", "="},  Instead{"{", "("},
+                                   Instead{"}", ")"}, Instead{"\\", "/"}, Instead{"∗", "×"},
+                                   Instead{"✕", "×"}};
 
 /// "0·70": a point set high, as it was once printed, and no product.
 bool isHighPoint(const Scanner& scanner, std::size_t length) {
@@ -79,7 +80,7 @@ std::optional<LineFault> scanSign(Scanner& scanner) {
   const Span at{scanner.at, scanner.at + characterLength(scanner.rest())};
   const bool dot = scanner.startsWith("·") || scanner.startsWith("⋅") || scanner.startsWith("∙");
   if (dot && isHighPoint(scanner, at.end - at.begin))
-    return scanner.fault(LineFaultCode::signUnknown, at, "× or .");
+    return scanner.fault(LineFaultCode::highPoint, {scanner.tokens.list.back().at.begin, at.end + 1});
   for (const Sign& sign : signs) {
     if (!scanner.startsWith(sign.typed)) continue;
     scanner.add(sign.kind, scanner.at + sign.typed.size()).relation = sign.relation;
