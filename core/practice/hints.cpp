@@ -67,7 +67,7 @@ std::string comparisonLine(const Comparison& comparison, const Replay& carried, 
   return sideText(shown.left) + " " + relationSign(shown, book) + " " + sideText(shown.right);
 }
 
-std::string workedLine(const Problem& problem, StepId id, const Replay& carried, const Phrasebook& book) {
+std::string workedLine(StepId id, const Replay& carried, const Phrasebook& book) {
   const Step step = carried.shown(id);
   if (const auto* compared = std::get_if<Comparison>(&step.body)) return comparisonLine(*compared, carried, id, book);
   if (const auto* measured = std::get_if<Measuring>(&step.body)) return measuringLine(*measured, book);
@@ -83,7 +83,7 @@ std::string worked(const Problem& problem, const Ask& ask, std::span<const Carri
   const Replay replay(problem.key, instead);
   if (ask.isVerdict()) return workedVerdict(problem, replay, book);
   if (!problem.key.step(*ask.step)) return say(book, PhraseId::hint_workedNothing);
-  return say(book, PhraseId::hint_worked, {{"line", workedLine(problem, *ask.step, replay, book)}});
+  return say(book, PhraseId::hint_worked, {{"line", workedLine(*ask.step, replay, book)}});
 }
 
 }  // namespace

@@ -156,7 +156,7 @@ struct StudentLine {
 
 /// Longest line that is read, in bytes, and the deepest nesting of parentheses and roots.
 inline constexpr std::size_t longestLine = 1000;
-inline constexpr int deepestNesting = 24;
+inline constexpr int deepestLineNesting = 24;
 
 /// A line or the reason why it cannot be read.
 using ReadLine = std::variant<StudentLine, LineFault>;
