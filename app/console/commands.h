@@ -8,29 +8,42 @@
 
 namespace wardchalk::console {
 
-/// What the program ends with: all done; some lines of a batch could not be read; wrong usage or an unreadable file.
+/// What the program ends with: all done; some lines of a batch could not be read; wrong usage or an
+/// unreadable file.
 enum ExitStatus : int { done = 0, someLinesFailed = 1, unusable = 2 };
 
 struct CheckOptions {
   std::string caseFile;
   std::string rulesFile;  ///< empty: the *exact* set
   bool json = false;
-  std::string format;     ///< "text" (or empty), "mathml", "latex" or "json"
+  std::string format;  ///< "text" (or empty), "mathml", "latex" or "json"
 };
 
 struct BatchOptions {
   std::string inputFile;  ///< empty or "-": standard input
   std::string rulesFile;
   bool brief = false;
+  bool csv = false;  ///< a table in, a table out
+  int jobs = 1;      ///< threads that work; 0: one for each processor
+};
+
+struct ReferencesOptions {
+  std::string tableFile;
+  std::string listFile;
+  bool withoutRefused = false;  ///< write the list although rows of the table were refused
 };
 
 /// Prints the working of one case, or its worksheet.
 int check(const CheckOptions& options);
 
-/// Works a case a line into a worksheet a line.
+/// Works a case a line into a worksheet a line, or a table of cases into one with their results.
 int batch(const BatchOptions& options);
 
-/// The rules named by the option ("exact", "classroom" or a file), or none after telling why on standard error.
+/// Turns a table into a reference list and reports on every row that is no entry.
+int references(const ReferencesOptions& options);
+
+/// The rules named by the option ("exact", "classroom" or a file), or none after telling why on standard
+/// error.
 std::optional<HouseRules> rulesFrom(const std::string& option);
 
 /// Tells on standard error why something could not be read: file, path and sentence.

@@ -9,8 +9,9 @@ namespace {
 using namespace wardchalk::console;
 
 int run(int argc, char** argv) {
-  CLI::App app("Checks a child's dose against a reference and shows the working.\n"
-               "Checks only what is written in the case; follow local policy, and have a second person check.");
+  CLI::App app(
+      "Checks a child's dose against a reference and shows the working.\n"
+      "Checks only what is written in the case; follow local policy, and have a second person check.");
   app.name("wardchalk-console");
   app.set_version_flag("--version", "wardchalk-console " WARDCHALK_VERSION);
   app.require_subcommand(1);
@@ -18,7 +19,8 @@ int run(int argc, char** argv) {
   CheckOptions checkOptions;
   CLI::App* checkCommand = app.add_subcommand("check", "Print the working of one case, or its worksheet");
   checkCommand->add_option("case", checkOptions.caseFile, "Case file (JSON)")->required();
-  checkCommand->add_option("--rules", checkOptions.rulesFile, "House rules: exact (the default), classroom, or a file");
+  checkCommand->add_option("--rules", checkOptions.rulesFile,
+                           "House rules: exact (the default), classroom, or a file");
   CLI::Option* json = checkCommand->add_flag("--json", checkOptions.json, "Print the worksheet as JSON");
   checkCommand
       ->add_option("--format", checkOptions.format,
@@ -28,15 +30,34 @@ int run(int argc, char** argv) {
 
   BatchOptions batchOptions;
   CLI::App* batchCommand = app.add_subcommand("batch", "Work one case a line into one worksheet a line");
-  batchCommand->add_option("file", batchOptions.inputFile, "File of cases, one JSON object a line; standard input if absent");
-  batchCommand->add_option("--rules", batchOptions.rulesFile, "House rules: exact (the default), classroom, or a file");
-  batchCommand->add_flag("--brief", batchOptions.brief, "Leave out steps, words and rules");
+  batchCommand->add_option("file", batchOptions.inputFile,
+                           "File of cases, one JSON object a line; standard input if absent");
+  batchCommand->add_option("--rules", batchOptions.rulesFile,
+                           "House rules: exact (the default), classroom, or a file");
+  CLI::Option* brief =
+      batchCommand->add_flag("--brief", batchOptions.brief, "Leave out steps, words and rules");
+  batchCommand
+      ->add_flag("--csv", batchOptions.csv,
+                 "Read a table with a header of keys, write it with the results beside")
+      ->excludes(brief);
+  batchCommand
+      ->add_option("--jobs", batchOptions.jobs, "Threads that work; 0: one for each processor; 1 if absent")
+      ->check(CLI::Range(0, 256));
+
+  ReferencesOptions listOptions;
+  CLI::App* listCommand = app.add_subcommand("references", "Turn a table (CSV) into a reference list");
+  listCommand->add_option("table", listOptions.tableFile, "Table with a header of keys, an entry a row")
+      ->required();
+  listCommand->add_option("list", listOptions.listFile, "Reference list to write")->required();
+  listCommand->add_flag("--without-refused", listOptions.withoutRefused,
+                        "Write it although rows were refused");
 
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
     return app.exit(error) == 0 ? done : unusable;
   }
+  if (listCommand->parsed()) return references(listOptions);
   return checkCommand->parsed() ? check(checkOptions) : batch(batchOptions);
 }
 
@@ -45,7 +66,8 @@ int run(int argc, char** argv) {
 int main(int argc, char** argv) {
   try {
     return run(argc, argv);
-  } catch (const std::exception& error) {  // a bug of ours, or no memory: say so rather than end without a word
+  } catch (
+      const std::exception& error) {  // a bug of ours, or no memory: say so rather than end without a word
     std::cerr << "wardchalk-console: " << error.what() << '\n';
     return unusable;
   }

@@ -37,6 +37,17 @@ class Line {
   std::string text_;
 };
 
+template <typename T>
+void addBand(Line& line, const Band<T>& band, const Phrasebook& book) {
+  const auto edge = [&](const std::optional<T>& value, PhraseId phrase) {
+    if (value) line.add(say(book, phrase, {{"edge", asRead(*value)}}));
+  };
+  edge(band.from, PhraseId::band_from);
+  edge(band.over, PhraseId::band_over);
+  edge(band.below, PhraseId::band_below);
+  edge(band.upTo, PhraseId::band_upTo);
+}
+
 class FactList {
  public:
   FactList(const Case& inputs, const HouseRules& rules, const Phrasebook& book)
@@ -90,24 +101,7 @@ class FactList {
     return line.take();
   }
 
-  template <typename T>
-  void addBand(Line& line, const Band<T>& band) const {
-    const auto edge = [&](const std::optional<T>& value, PhraseId phrase) {
-      if (value) line.add(say(book_, phrase, {{"edge", asRead(*value)}}));
-    };
-    edge(band.from, PhraseId::band_from);
-    edge(band.over, PhraseId::band_over);
-    edge(band.below, PhraseId::band_below);
-    edge(band.upTo, PhraseId::band_upTo);
-  }
-
-  std::string bands() const {
-    Line line;
-    addBand(line, case_.reference.age);
-    addBand(line, case_.reference.weight);
-    addBand(line, case_.reference.bsa);
-    return line.take();
-  }
+  std::string bands() const { return bandWords(case_.reference, book_); }
 
   std::string maxima() const {
     Line line;
@@ -147,6 +141,14 @@ class FactList {
 };
 
 }  // namespace
+
+std::string bandWords(const Reference& reference, const Phrasebook& book) {
+  Line line;
+  addBand(line, reference.age, book);
+  addBand(line, reference.weight, book);
+  addBand(line, reference.bsa, book);
+  return line.take();
+}
 
 std::vector<Fact> caseFacts(const Case& inputs, const HouseRules& rules, const Phrasebook& book) {
   return FactList(inputs, rules, book).take();

@@ -21,4 +21,7 @@ struct Fact {
 [[nodiscard]] std::vector<Fact> caseFacts(const Case& inputs, const HouseRules& rules,
                                           const Phrasebook& book);
 
+/// The children that a reference is meant for, in words: "at least 2 years, below 12 years"; empty for all.
+[[nodiscard]] std::string bandWords(const Reference& reference, const Phrasebook& book);
+
 }  // namespace wardchalk

@@ -88,7 +88,9 @@ TEST(StableIds, refusals) {
           "low-with-limit-only", "capsule-divides", "band-backwards", "file-unreadable", "file-too-large",
           "not-json", "not-utf-8", "too-deep", "key-unknown", "key-duplicate", "key-missing", "type-wrong",
           "format-wrong", "version-newer", "version-wrong", "value-out-of-range", "file-unwritable",
-          "problem-altered", "ask-not-in-key"));
+          "problem-altered", "ask-not-in-key",
+          "date-shape", "date-unknown", "dates-backwards", "row-quotes", "row-too-long", "row-not-utf-8",
+          "header-missing", "separator-wrong", "cells-missing"));
 }
 
 // The lists below are those of the documented worksheet format.
