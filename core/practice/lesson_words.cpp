@@ -47,7 +47,8 @@ std::string levelWord(int level, const Phrasebook& book) {
 
 std::string lineQuestion(const Ask& ask, const Problem& problem, const Phrasebook& book) {
   if (ask.isVerdict()) return say(book, PhraseId::lesson_verdict);
-  if (*ask.step == StepId::limitDose || *ask.step == StepId::limitDay) return say(book, plainQuestion(*ask.step));
+  if (*ask.step == StepId::limitDose || *ask.step == StepId::limitDay)
+    return say(book, plainQuestion(*ask.step));
   if (const Step* step = keyStep(ask, problem)) return question(*step, problem.key, book);
   return say(book, measureQuestion(problem.given.stock));
 }
@@ -58,7 +59,8 @@ std::string lineUnit(const Ask& ask, const Phrasebook& book) {
 }
 
 std::string lineAnswer(const Ask& ask, const Problem& problem, const Phrasebook& book) {
-  if (ask.isVerdict()) return verdictWord(verdictWordOf(problem.key, Replay(problem.key, std::span<const Instead>())), book);
+  if (ask.isVerdict())
+    return verdictWord(verdictWordOf(problem.key, Replay(problem.key, std::span<const Instead>())), book);
   const Step* step = keyStep(ask, problem);
   return step ? conclusion(*step, book) : say(book, PhraseId::practiceSheet_nothing);
 }

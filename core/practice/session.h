@@ -11,7 +11,8 @@
 
 namespace wardchalk {
 
-/// Learning: each line may be checked by itself and hinted at. Test: nothing is marked before all is handed in.
+/// Learning: each line may be checked by itself and hinted at. Test: nothing is marked before all is handed
+/// in.
 enum class PracticeMode : std::uint8_t { learning, test };
 
 /// One line of a problem as far as a student has come with it.
@@ -33,8 +34,8 @@ struct PracticeProblem {
   bool handedIn = false;
 };
 
-/// A student's way through a set of problems. It knows no clock and no sentence, keeps nothing anywhere, and draws a
-/// problem only when it is looked at.
+/// A student's way through a set of problems. It knows no clock and no sentence, keeps nothing anywhere, and
+/// draws a problem only when it is looked at.
 class PracticeSession {
  public:
   PracticeSession(PracticePlan plan, PracticeMode mode);
@@ -53,16 +54,18 @@ class PracticeSession {
 
   // Of the current problem. Nothing of a problem that was handed in changes any more.
 
-  /// What stands in the line. A changed line is no longer marked; lines after it that are marked are marked anew.
+  /// What stands in the line. A changed line is no longer marked; lines after it that are marked are marked
+  /// anew.
   void write(std::size_t line, std::string_view text);
-  /// Marks the line as it stands, and anew every line that was marked. An empty line is no try. In a test, or once it
-  /// is handed in, nothing happens.
+  /// Marks the line as it stands, and anew every line that was marked. An empty line is no try. In a test, or
+  /// once it is handed in, nothing happens.
   void check(std::size_t line);
   /// One rung more for a line that is marked and not right; while learning only.
   void climb(std::size_t line);
   void spend(std::size_t line, long seconds);
 
-  /// Leaves the problem aside, and takes it up again; it is no part of what is counted. What was handed in cannot be.
+  /// Leaves the problem aside, and takes it up again; it is no part of what is counted. What was handed in
+  /// cannot be.
   void skip();
   void takeUp();
   /// A further problem of the same topic stands behind this one.
@@ -75,7 +78,8 @@ class PracticeSession {
   struct Slot {
     Topic topic;
     std::uint64_t seed;
-    mutable std::optional<PracticeProblem> made;  ///< a problem follows from topic and seed whenever it is drawn
+    mutable std::optional<PracticeProblem>
+        made;  ///< a problem follows from topic and seed whenever it is drawn
   };
 
   [[nodiscard]] PracticeProblem& made(std::size_t place) const;

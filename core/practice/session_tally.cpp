@@ -48,7 +48,8 @@ std::optional<Topic> weakest(const SessionTally& tally) {
   for (const TopicTally& topic : tally.topics) {
     if (topic.lines.atOnce == topic.lines.lines) continue;
     // atOnce/lines compared crosswise, in whole numbers
-    if (!worst || topic.lines.atOnce * worst->lines.lines < worst->lines.atOnce * topic.lines.lines) worst = &topic;
+    if (!worst || topic.lines.atOnce * worst->lines.lines < worst->lines.atOnce * topic.lines.lines)
+      worst = &topic;
   }
   return worst ? std::optional(worst->topic) : std::nullopt;
 }
@@ -68,12 +69,13 @@ std::string slipsOf(const PracticeLine& line) {
 void addRows(std::string& table, const PracticeProblem& problem, std::size_t number) {
   for (std::size_t i = 0; i < problem.lines.size(); ++i) {
     const PracticeLine& line = problem.lines[i];
-    appendCsvRow(table, {std::to_string(number), std::to_string(problem.problem.seed),
-                         std::string(idOf(problem.problem.topic)), std::to_string(problem.problem.level),
-                         std::string(idOf(problem.problem.asks[i])),
-                         problem.skipped || !line.marked ? "skipped" : std::string(idOf(line.marked->mark.mark)),
-                         slipsOf(line), std::to_string(line.rung), std::to_string(line.tries),
-                         std::to_string(line.seconds)});
+    appendCsvRow(
+        table,
+        {std::to_string(number), std::to_string(problem.problem.seed),
+         std::string(idOf(problem.problem.topic)), std::to_string(problem.problem.level),
+         std::string(idOf(problem.problem.asks[i])),
+         problem.skipped || !line.marked ? "skipped" : std::string(idOf(line.marked->mark.mark)),
+         slipsOf(line), std::to_string(line.rung), std::to_string(line.tries), std::to_string(line.seconds)});
   }
 }
 
@@ -129,7 +131,8 @@ std::optional<Topic> topicFor(Spot spot) {
 
 std::string sessionTable(const PracticeSession& session) {
   std::string table;
-  appendCsvRow(table, {"problem", "seed", "topic", "level", "line", "mark", "slips", "hint_rung", "tries", "seconds"});
+  appendCsvRow(
+      table, {"problem", "seed", "topic", "level", "line", "mark", "slips", "hint_rung", "tries", "seconds"});
   for (std::size_t i = 0; i < session.count(); ++i)
     if (session.isMade(i) && (session.at(i).handedIn || session.at(i).skipped))
       addRows(table, session.at(i), i + 1);

@@ -8,9 +8,9 @@
 
 namespace wardchalk {
 
-// A set of problems as a file: {"format": "wardchalk.set", "version": 1, "title": "Week 3", "topics": ["bsa"],
-// "level": 2, "count": 10, "seed": 7, "rules": "classroom"}. Title and rules may be left out: no title, *exact*. The
-// problems themselves are not in it; they follow from these few words.
+// A set of problems as a file: {"format": "wardchalk.set", "version": 1, "title": "Week 3", "topics":
+// ["bsa"], "level": 2, "count": 10, "seed": 7, "rules": "classroom"}. Title and rules may be left out: no
+// title, *exact*. The problems themselves are not in it; they follow from these few words.
 
 /// Reads a set whole or refuses it whole, with the path of what is wrong.
 [[nodiscard]] Result<PracticePlan> readSet(std::string_view json);
