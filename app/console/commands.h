@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 
@@ -33,6 +34,15 @@ struct ReferencesOptions {
   bool withoutRefused = false;  ///< write the list although rows of the table were refused
 };
 
+struct PracticeOptions {
+  std::string topic;
+  int level = 1;
+  int count = 1;
+  std::uint64_t seed = 1;
+  std::string rulesFile;
+  bool json = false;
+};
+
 /// Prints the working of one case, or its worksheet.
 int check(const CheckOptions& options);
 
@@ -41,6 +51,9 @@ int batch(const BatchOptions& options);
 
 /// Turns a table into a reference list and reports on every row that is no entry.
 int references(const ReferencesOptions& options);
+
+/// Makes problems to practise on: as text with their keys at the end, or one problem file a line.
+int practice(const PracticeOptions& options);
 
 /// The rules named by the option ("exact", "classroom" or a file), or none after telling why on standard
 /// error.

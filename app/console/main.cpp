@@ -3,6 +3,7 @@
 #include <iostream>
 
 #include "app/console/commands.h"
+#include "core/practice/set_file.h"
 
 namespace {
 
@@ -52,12 +53,30 @@ int run(int argc, char** argv) {
   listCommand->add_flag("--without-refused", listOptions.withoutRefused,
                         "Write it although rows were refused");
 
+  PracticeOptions practiceOptions;
+  CLI::App* practiceCommand = app.add_subcommand("practice", "Make problems with invented medicines, and their keys");
+  practiceCommand->add_option("--topic", practiceOptions.topic, "What they are about")
+      ->required()
+      ->check(CLI::IsMember(std::vector<std::string>(wardchalk::topicIds.begin(), wardchalk::topicIds.end())));
+  practiceCommand->add_option("--level", practiceOptions.level, "1 (the default), 2 or 3")
+      ->check(CLI::Range(wardchalk::lowestLevel, wardchalk::highestLevel));
+  practiceCommand->add_option("--count", practiceOptions.count, "How many")
+      ->required()
+      ->check(CLI::Range(1, wardchalk::mostProblems));
+  practiceCommand->add_option("--seed", practiceOptions.seed, "The same seed gives the same problems everywhere")
+      ->required()
+      ->check(CLI::Range(std::uint64_t{0}, wardchalk::greatestSeed));
+  practiceCommand->add_option("--rules", practiceOptions.rulesFile,
+                              "House rules: exact (the default), classroom, or a file");
+  practiceCommand->add_flag("--json", practiceOptions.json, "Print one problem file a line");
+
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
     return app.exit(error) == 0 ? done : unusable;
   }
   if (listCommand->parsed()) return references(listOptions);
+  if (practiceCommand->parsed()) return practice(practiceOptions);
   return checkCommand->parsed() ? check(checkOptions) : batch(batchOptions);
 }
 

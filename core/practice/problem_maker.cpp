@@ -50,8 +50,10 @@ Sketched sketchFor(ProblemDraw& draw, Topic topic, int level, ProblemAim aim) {
       return sketchDilution(draw, level);
     case Topic::doseRate:
       return sketchDoseRate(draw, level, aim);
+    case Topic::drops:
+      return sketchDrops(draw, level);
     default:
-      return sketchFlow(draw, topic, level);
+      return sketchInfusion(draw);
   }
 }
 
@@ -110,6 +112,26 @@ bool fillIn(Problem& problem, const ProblemSketch& sketch, ProblemAim aim) {
   return writeAsks(problem, sketch, aim);
 }
 
+bool isGood(const Problem& problem, const ProblemSketch& sketch, ProblemAim aim) {
+  return isAsMeant(problem, sketch, aim) && slipsAreApart(problem) &&
+         isSameInEverySchool(problem, sketch, aim);
+}
+
+/// Draws until a problem is good, and tells how often. A sketch is always found, whatever the rules; whether
+/// it is good hangs on them, and past `mostDraws` the last one that can be worked is kept.
+int drawProblem(ProblemDraw& draw, Problem& problem) {
+  const Topic about = problem.topic == Topic::mixed ? drawTopic(draw) : problem.topic;
+  const ProblemAim aim = drawAim(draw, about, problem.level);
+  bool sketched = false;
+  for (int draws = 1;; ++draws) {
+    if (draws > mostDraws && sketched) return draws;
+    const Sketched sketch = sketchFor(draw, about, problem.level, aim);
+    if (!sketch) continue;
+    sketched = true;
+    if (fillIn(problem, *sketch, aim) && isGood(problem, *sketch, aim)) return draws;
+  }
+}
+
 }  // namespace
 
 bool asksVerdict(Topic topic, int level) {
@@ -139,19 +161,7 @@ MadeProblem makeProblemCounted(Topic topic, int level, std::uint64_t seed, const
   problem.rules = rules;
   ProblemDraw draw = drawFor(topic, problem.level, seed);
   const std::uint64_t wording = draw.next();
-  const Topic about = topic == Topic::mixed ? drawTopic(draw) : topic;
-  const ProblemAim aim = drawAim(draw, about, problem.level);
-  bool good = false;
-  // A sketch is always found, whatever the rules; whether it is good hangs on them.
-  for (bool sketched = false; !good && (made.draws < mostDraws || !sketched);) {
-    ++made.draws;
-    const Sketched sketch = sketchFor(draw, about, problem.level, aim);
-    if (!sketch) continue;
-    sketched = true;
-    good = fillIn(problem, *sketch, aim) && isAsMeant(problem, *sketch, aim) && slipsAreApart(problem) &&
-           isSameInEverySchool(problem, *sketch, aim);
-  }
-  if (!good) ++made.draws;
+  made.draws = drawProblem(draw, problem);
   if (problem.asks.empty()) problem.asks.push_back({});
   problem.story = storyOf(problem.given, rules, wording, englishPhrases());
   return made;

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <array>
 
 #include "core/medicine/paths.h"
@@ -33,6 +34,7 @@ struct Mixing {
 constexpr std::array<std::int64_t, 11> vialContents = {20 * one,  40 * one,  50 * one,  100 * one,
                                                        125 * one, 200 * one, 250 * one, 400 * one,
                                                        500 * one, 750 * one, 1000 * one};
+constexpr std::int64_t greatestVial = 1000 * one;
 constexpr std::array<std::int64_t, 4> finalVolumes = {2 * one, 4 * one, 5 * one, 8 * one};
 constexpr std::array<std::int64_t, 5> displacements = {200, 300, 400, 500, 600};
 
@@ -43,7 +45,9 @@ std::vector<Mixing> mixingsFor(std::int64_t dose) {
     for (const std::int64_t vial : vialContents)
       for (const std::int64_t final : finalVolumes) {
         const std::int64_t content = vial * scale;
-        if (dose >= content || dose * 12 < content || dose * final % content != 0) continue;
+        if (content > std::max(greatestVial, dose * 3 / 2) || dose >= content || dose * 12 < content ||
+            dose * final % content != 0)
+          continue;
         const std::int64_t mL = dose * final / content;
         if (mL < leastVolume || !isOnEveryMark(mL)) continue;
         for (const std::int64_t displacement : displacements)
@@ -126,8 +130,7 @@ bool writeFlatOrder(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose,
 
 Sketched sketchLiquid(ProblemDraw& draw, int level) {
   ProblemSketch sketch;
-  writeChild(sketch, drawProblemChild(draw, 13, 190), SizeStyle::metric, false);
-  writeNames(sketch, draw);
+  beginPapers(sketch, draw, 13, 190);
   const bool small = level == 2 && draw.below(2) == 0;
   const std::int64_t dose = small ? *roundNumberIn(draw, 50, 950) : *roundNumberIn(draw, 15 * one, 480 * one);
   const OrderUnit order = level != 2 ? sameUnit : small ? micrograms : grams;
@@ -146,8 +149,7 @@ Sketched sketchLiquid(ProblemDraw& draw, int level) {
 
 Sketched sketchSolid(ProblemDraw& draw, int level) {
   ProblemSketch sketch;
-  writeChild(sketch, drawProblemChild(draw, 62, 200), SizeStyle::metric, false);  // who can swallow a tablet
-  writeNames(sketch, draw);
+  beginPapers(sketch, draw, 62, 200);  // who can swallow a tablet
   const std::int64_t strength = draw.of(tabletStrengths);
   const std::int64_t fourths = fourthsFor(draw, level);
   if (strength * fourths % 40 != 0) return std::nullopt;
@@ -167,8 +169,7 @@ Sketched sketchSolid(ProblemDraw& draw, int level) {
 
 Sketched sketchPowder(ProblemDraw& draw, int level) {
   ProblemSketch sketch;
-  writeChild(sketch, drawProblemChild(draw, 7, 190), SizeStyle::metric, false);
-  writeNames(sketch, draw);
+  beginPapers(sketch, draw, 7, 190);
   const std::int64_t dose = *roundNumberIn(draw, 12 * one, 800 * one);
   if (!writeFlatOrder(sketch, draw, dose, "mg", draw.percent(50) ? "intravenous" : "intramuscular"))
     return std::nullopt;

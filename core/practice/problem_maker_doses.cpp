@@ -176,6 +176,35 @@ std::string_view routeFor(ProblemDraw& draw, const DosePlan& plan) {
   return draw.percent(75) ? "oral" : "intravenous";
 }
 
+/// The dose of the reference for this child, the maximum beside it, and the dose that is ordered.
+std::optional<std::int64_t> writeDose(ProblemSketch& sketch, ProblemDraw& draw, const DosePlan& plan,
+                                      ProblemAim aim, const ProblemSize& size, std::string_view unit) {
+  const Range range = rangeFor(draw, plan);
+  writeReference(sketch, plan, range, unit);
+  const Schedules often = schedulesFor(draw, plan, aim);
+  const std::int64_t times = plan.perM2 ? size.m2 : size.kg;
+  const std::int64_t share = plan.perDay ? std::max(often.reference.doses, often.order.doses) : 1;
+  Bounds bounds{plan.hasLow ? range.low * times / 10 / share : 0, range.high * times / 10 / share};
+  if (plan.capped && !writeMaximum(sketch, draw, bounds, unit)) return std::nullopt;
+  const auto dose = doseFor(draw, aim, bounds, often.order.doses);
+  if (!dose || (unit == "mcg" && *dose >= 1000 * one))
+    return std::nullopt;  // from there on it would be written in mg
+  sketch.set(path::dose, decimalText(*dose) + " " + std::string(unit));
+  sketch.set(path::schedule, often.order.text());
+  sketch.set(path::referenceSchedule, often.reference.text());
+  return dose;
+}
+
+/// What is to be measured, and from what; nothing where the problem ends at the verdict.
+bool writeAmount(ProblemSketch& sketch, ProblemDraw& draw, const DosePlan& plan, std::int64_t dose,
+                 std::string_view unit, int level) {
+  if (!plan.amount) return true;
+  if (!writeStock(sketch, draw, plan, dose, unit, level)) return false;
+  if (plan.powder) sketch.amountLines.push_back(StepId::strength);
+  if (plan.powder || plan.runs || draw.percent(70)) sketch.amountLines.push_back(StepId::give);
+  return true;
+}
+
 }  // namespace
 
 Sketched sketchDose(ProblemDraw& draw, Topic topic, int level, ProblemAim aim) {
@@ -186,29 +215,14 @@ Sketched sketchDose(ProblemDraw& draw, Topic topic, int level, ProblemAim aim) {
   const ProblemSize size = writeChild(sketch, child, plan.style, plan.perM2);
   writeNames(sketch, draw);
   const std::string_view unit = draw.of(units);
-  const Range range = rangeFor(draw, plan);
-  writeReference(sketch, plan, range, unit);
-  const Schedules often = schedulesFor(draw, plan, aim);
-  const std::int64_t times = (plan.perM2 ? size.m2 : size.kg);
-  const std::int64_t share = plan.perDay ? std::max(often.reference.doses, often.order.doses) : 1;
-  Bounds bounds{plan.hasLow ? range.low * times / 10 / share : 0, range.high * times / 10 / share};
-  if (plan.capped && !writeMaximum(sketch, draw, bounds, unit)) return std::nullopt;
   const bool breaks =
       plan.runs && aim == ProblemAim::tooMuch && draw.percent(60);  // the infusion, not the dose
-  const auto dose = doseFor(draw, breaks ? ProblemAim::safe : aim, bounds, often.order.doses);
-  if (!dose) return std::nullopt;
-  sketch.set(path::dose, decimalText(*dose) + " " + std::string(unit));
-  sketch.set(path::schedule, often.order.text());
-  sketch.set(path::referenceSchedule, often.reference.text());
-  if (!writeScope(sketch, draw, plan, child, aim, routeFor(draw, plan))) return std::nullopt;
+  const auto dose = writeDose(sketch, draw, plan, breaks ? ProblemAim::safe : aim, size, unit);
+  if (!dose || !writeScope(sketch, draw, plan, child, aim, routeFor(draw, plan))) return std::nullopt;
   sketch.lines = linesFor(plan);
   sketch.verdict = true;
-  if (plan.amount && !writeStock(sketch, draw, plan, *dose, unit, level)) return std::nullopt;
-  if (plan.powder)
-    sketch.amountLines = {StepId::strength, StepId::give};
-  else if (plan.amount && (plan.runs || draw.percent(70)))
-    sketch.amountLines = {StepId::give};
-  if (plan.runs && !writeInfusion(sketch, draw, *dose, topic, level, breaks)) return std::nullopt;
+  if (!writeAmount(sketch, draw, plan, *dose, unit, level)) return std::nullopt;
+  if (plan.runs && !writeInfusion(sketch, draw, {topic, *dose, size.kg}, level, breaks)) return std::nullopt;
   return sketch;
 }
 

@@ -15,18 +15,23 @@ constexpr std::array<std::int64_t, 8> runTimes = {
 constexpr std::array<std::int64_t, 2> dropFactors = {
     15, 20};  // 60 makes drops a minute equal to mL an hour, 10 a decimal slip
 
+constexpr std::array<std::int64_t, 9> slowVolumes = {100, 120, 150, 200, 240, 250, 300, 400, 500};
+constexpr std::array<std::int64_t, 6> slowTimes = {120, 180, 240, 300, 360, 480};
+
 /// "30 min", "2 h".
 std::string timeText(std::int64_t minutes) {
   return minutes % 60 == 0 ? std::to_string(minutes / 60) + " h" : std::to_string(minutes) + " min";
 }
 
+/// Whether a child of so many thousandths of a kg may have it: 10 mL for each kg at most, and in an hour no
+/// more. Common practice, no source.
+bool isGentle(std::int64_t volume, std::int64_t minutes, std::int64_t kg) {
+  const std::int64_t most = kg * 10;
+  return volume * one <= most && volume * one * 60 <= most * minutes;
+}
+
 /// Whether the flow comes out within a tenth of a mL in an hour.
 bool isEvenRate(std::int64_t volume, std::int64_t minutes) { return volume * 600 % minutes == 0; }
-
-/// Whole drops in a minute, in a number that can be counted.
-bool isEvenDrops(std::int64_t volume, std::int64_t minutes, std::int64_t factor) {
-  return volume * factor % minutes == 0 && volume * factor / minutes <= 60;
-}
 
 /// What must not be exceeded when the dose runs, in usual figures: the concentration in thousandths for one
 /// mL.
@@ -48,70 +53,94 @@ std::string_view unitIn(const ProblemSketch& sketch) {
   return {};
 }
 
-}  // namespace
-
-bool writeInfusion(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, Topic topic, int level,
-                   bool breaks) {
-  const std::int64_t volume = draw.of(bagVolumes);
-  const std::int64_t minutes = draw.of(runTimes);
-  if (!isEvenRate(volume, minutes)) return false;
+void writeRun(ProblemSketch& sketch, std::int64_t volume, std::int64_t minutes) {
   sketch.set(path::infusionVolume, std::to_string(volume) + " mL");
   sketch.set(path::infusionOver, timeText(minutes));
-  const bool dilution = topic == Topic::dilution;
+}
+
+/// What the reference says of the concentration.
+bool writeMostConcentration(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, std::int64_t volume,
+                            bool breaks) {
+  const auto most = concentrationFor(draw, dose, volume, breaks);
+  if (!most) return false;
+  sketch.set(path::maxConcentration, perMl(*most, unitIn(sketch)));
+  sketch.lines.push_back(StepId::volume);
+  return true;
+}
+
+/// A safe order into a vein, of one dose for all children, from a bottle.
+struct FlatDose {
+  ProblemSketch sketch;
+  std::int64_t dose;
+  std::int64_t kg;
+};
+
+std::optional<FlatDose> flatDose(ProblemDraw& draw) {
+  FlatDose flat;
+  flat.kg = beginPapers(flat.sketch, draw, 13, 190).kg;
+  flat.dose = *roundNumberIn(draw, 20 * one, 600 * one);
+  if (!writeFlatOrder(flat.sketch, draw, flat.dose, "mg", "intravenous")) return std::nullopt;
+  if (!writeLiquid(flat.sketch, draw, flat.dose, "mg", false)) return std::nullopt;
+  return flat;
+}
+
+/// Drops that can be counted, and where they are to come out even, whole.
+bool areDropsFit(std::int64_t volume, std::int64_t minutes, std::int64_t factor, bool even) {
+  return volume * factor <= 60 * minutes && (!even || volume * factor % minutes == 0);
+}
+
+}  // namespace
+
+bool writeInfusion(ProblemSketch& sketch, ProblemDraw& draw, const ProblemRun& run, int level, bool breaks) {
+  const std::int64_t volume = draw.of(bagVolumes);
+  const std::int64_t minutes = draw.of(runTimes);
+  if (!isEvenRate(volume, minutes) || !isGentle(volume, minutes, run.kg)) return false;
+  writeRun(sketch, volume, minutes);
+  const bool dilution = run.topic == Topic::dilution;
   const bool tooStrong = breaks && (dilution || draw.below(2) == 0);
-  if (dilution || tooStrong || level == 3) {
-    const auto most = concentrationFor(draw, dose, volume, tooStrong);
-    if (!most) return false;
-    sketch.set(path::maxConcentration, perMl(*most, unitIn(sketch)));
-    sketch.lines.push_back(StepId::volume);
-  }
-  if ((breaks && !tooStrong) || level == 3) {
-    const bool tooShort = breaks && !tooStrong;
-    const std::int64_t least = tooShort ? minutes * 2 : std::max<std::int64_t>(minutes / 10 * 5, 10);
-    sketch.set(path::minInfusionTime, timeText(least));
-  }
+  const bool tooShort = breaks && !tooStrong;
+  const bool limited = dilution || tooStrong || level == 3;
+  if (limited && !writeMostConcentration(sketch, draw, run.dose, volume, tooStrong)) return false;
+  const std::int64_t least = tooShort ? minutes * 2 : std::max<std::int64_t>(minutes / 10 * 5, 10);
+  if (tooShort || level == 3) sketch.set(path::minInfusionTime, timeText(least));
   if (!dilution || level == 3) sketch.amountLines.push_back(StepId::rate);
   return true;
 }
 
-Sketched sketchFlow(ProblemDraw& draw, Topic topic, int level) {
-  ProblemSketch sketch;
-  writeChild(sketch, drawProblemChild(draw, 13, 190), SizeStyle::metric, false);
-  writeNames(sketch, draw);
-  const std::int64_t dose = *roundNumberIn(draw, 20 * one, 600 * one);
-  if (!writeFlatOrder(sketch, draw, dose, "mg", "intravenous") ||
-      !writeLiquid(sketch, draw, dose, "mg", false))
-    return std::nullopt;
+Sketched sketchInfusion(ProblemDraw& draw) {
+  auto flat = flatDose(draw);
   const std::int64_t volume = draw.of(bagVolumes);
   const std::int64_t minutes = draw.of(runTimes);
+  if (!flat || !isGentle(volume, minutes, flat->kg) || !isEvenRate(volume, minutes)) return std::nullopt;
+  writeRun(flat->sketch, volume, minutes);
+  flat->sketch.amountLines = {StepId::rate};
+  return std::move(flat->sketch);
+}
+
+Sketched sketchDrops(ProblemDraw& draw, int level) {
+  auto flat = flatDose(draw);
+  const bool slow = level == 2;  // hours, to be turned into minutes
+  const bool even = level < 3;
+  const std::int64_t volume = slow ? draw.of(slowVolumes) : draw.of(bagVolumes);
+  const std::int64_t minutes = slow ? draw.of(slowTimes) : draw.of(runTimes);
   const std::int64_t factor = draw.of(dropFactors);
-  const bool hours = minutes % 60 == 0;
-  const bool drops = topic == Topic::drops;
-  const bool wantsEven = !drops || level < 3;
-  if (hours != (level == 2) && drops && level < 3) return std::nullopt;
-  if (!isEvenRate(volume, minutes) && wantsEven) return std::nullopt;
-  if (drops && wantsEven && !isEvenDrops(volume, minutes, factor)) return std::nullopt;
-  if (drops && volume * factor > 60 * minutes) return std::nullopt;
-  sketch.set(path::infusionVolume, std::to_string(volume) + " mL");
-  sketch.set(path::infusionOver, timeText(minutes));
-  if (drops) sketch.set(path::dropFactor, std::to_string(factor) + " drop/mL");
-  sketch.rounded = !wantsEven;
-  if (!drops || level == 3) sketch.amountLines.push_back(StepId::rate);
-  if (drops) sketch.amountLines.push_back(StepId::drops);
-  return sketch;
+  if (!flat || !isGentle(volume, minutes, flat->kg) || !areDropsFit(volume, minutes, factor, even))
+    return std::nullopt;
+  if (even && !isEvenRate(volume, minutes)) return std::nullopt;
+  writeRun(flat->sketch, volume, minutes);
+  flat->sketch.set(path::dropFactor, std::to_string(factor) + " drop/mL");
+  flat->sketch.rounded = !even;
+  if (!even) flat->sketch.amountLines.push_back(StepId::rate);
+  flat->sketch.amountLines.push_back(StepId::drops);
+  return std::move(flat->sketch);
 }
 
 Sketched sketchDilution(ProblemDraw& draw, int level) {
-  ProblemSketch sketch;
-  writeChild(sketch, drawProblemChild(draw, 13, 190), SizeStyle::metric, false);
-  writeNames(sketch, draw);
-  const std::int64_t dose = *roundNumberIn(draw, 20 * one, 600 * one);
-  if (!writeFlatOrder(sketch, draw, dose, "mg", "intravenous") ||
-      !writeLiquid(sketch, draw, dose, "mg", false))
+  auto flat = flatDose(draw);
+  if (!flat || !writeInfusion(flat->sketch, draw, {Topic::dilution, flat->dose, flat->kg}, level, false))
     return std::nullopt;
-  if (!writeInfusion(sketch, draw, dose, Topic::dilution, level, false)) return std::nullopt;
-  sketch.amountLines.clear();
-  return sketch;
+  flat->sketch.amountLines.clear();
+  return std::move(flat->sketch);
 }
 
 namespace {
@@ -159,34 +188,37 @@ std::optional<std::int64_t> bagFor(ProblemDraw& draw, std::int64_t rate, std::in
   return draw.of(std::span<const std::int64_t>(fitting));
 }
 
+void writeRates(ProblemSketch& sketch, std::int64_t rate, const RateRange& range, const RatePlan& plan) {
+  const std::string unit(plan.unit);
+  sketch.set(path::dose, decimalText(rate) + unit);
+  sketch.set(path::route, "intravenous");
+  sketch.set(path::schedule, "continuous");
+  sketch.set(path::low, decimalText(range.low * 10) + unit);
+  sketch.set(path::high, decimalText(range.high * 10) + unit);
+  sketch.set(path::referenceRoute, "intravenous");
+}
+
 }  // namespace
 
 Sketched sketchDoseRate(ProblemDraw& draw, int level, ProblemAim aim) {
   ProblemSketch sketch;
   const ProblemChild child = drawProblemChild(draw, 9, 170);
   const bool pounds = level == 2 && draw.percent(60);
-  const ProblemSize size =
-      writeChild(sketch, child, pounds ? SizeStyle::household : SizeStyle::metric, false);
+  const std::int64_t kg =
+      writeChild(sketch, child, pounds ? SizeStyle::household : SizeStyle::metric, false).kg;
   writeNames(sketch, draw);
   const RatePlan& plan = ratePlans[static_cast<std::size_t>(level - 1)];
   const RateRange range = rateRangeFor(draw, level);
   const auto rate = rateFor(draw, aim, range.low * 10, range.high * 10);
-  if (!rate) return std::nullopt;
-  const auto bag = bagFor(draw, *rate, size.kg, plan);
+  const auto bag = rate ? bagFor(draw, *rate, kg, plan) : std::nullopt;
   if (!bag) return std::nullopt;
-  sketch.set(path::dose, decimalText(*rate) + std::string(plan.unit));
-  sketch.set(path::route, "intravenous");
-  sketch.set(path::schedule, "continuous");
-  sketch.set(path::low, decimalText(range.low * 10) + std::string(plan.unit));
-  sketch.set(path::high, decimalText(range.high * 10) + std::string(plan.unit));
-  sketch.set(path::referenceRoute, "intravenous");
+  writeRates(sketch, *rate, range, plan);
   const bool serves = aim != ProblemAim::notCovered;
   if ((!serves || draw.percent(40)) && !writeAgeBand(sketch, draw, child, serves) && !serves)
     return std::nullopt;
   sketch.set(path::stockKind, "liquid");
   sketch.set(path::strength, std::to_string(*bag) + " mg/50 mL");
-  sketch.verdict = true;
-  sketch.rounded = true;
+  sketch.verdict = sketch.rounded = true;
   sketch.amountLines = {StepId::rate};
   return sketch;
 }

@@ -35,28 +35,30 @@ ProblemSketch metricSteps(ProblemDraw& draw) {
   return sketch;
 }
 
+/// The order in g or mcg, of so many thousandths of a mg.
+void writeOrderElsewhere(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, bool inGrams) {
+  const ProblemOften often{static_cast<int>(draw.between(1, 3)), true};
+  sketch.set(path::dose, inGrams ? decimalText(dose / 1000) + " g" : decimalText(dose * 1000) + " mcg");
+  sketch.set(path::route, "oral");
+  sketch.set(path::schedule, often.text());
+  sketch.set(path::referenceSchedule, often.text());
+  sketch.set(path::referenceRoute, "oral");
+}
+
 /// The order in one unit, the reference and the label in another.
 Sketched drugSteps(ProblemDraw& draw) {
   ProblemSketch sketch;
-  const ProblemChild child = drawProblemChild(draw, 13, 170);
-  writeChild(sketch, child, SizeStyle::metric, false);
-  writeNames(sketch, draw);
+  beginPapers(sketch, draw, 13, 170);
   const bool inGrams = draw.below(2) == 0;
   const std::int64_t dose =
       *roundNumberIn(draw, inGrams ? 120 * one : one / 10, inGrams ? 900 * one : one * 9 / 10);
   const auto low = roundNumberIn(draw, dose / 2, dose * 3 / 4);
   const auto high = roundNumberIn(draw, dose * 5 / 4, dose * 2);
   if (!low || !high || !writeLiquid(sketch, draw, dose, "mg", false)) return std::nullopt;
-  const ProblemOften often{static_cast<int>(draw.between(1, 3)), true};
-  const std::int64_t ordered = inGrams ? dose / 1000 : dose * 1000;
   if (inGrams && dose % (10 * one) != 0) return std::nullopt;
-  sketch.set(path::dose, decimalText(ordered) + (inGrams ? " g" : " mcg"));
-  sketch.set(path::route, "oral");
-  sketch.set(path::schedule, often.text());
+  writeOrderElsewhere(sketch, draw, dose, inGrams);
   sketch.set(path::low, decimalText(*low) + " mg/dose");
   sketch.set(path::high, decimalText(*high) + " mg/dose");
-  sketch.set(path::referenceSchedule, often.text());
-  sketch.set(path::referenceRoute, "oral");
   sketch.lines = {StepId::limitDose};
   sketch.amountLines = {StepId::give};
   return sketch;

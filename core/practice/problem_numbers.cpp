@@ -1,5 +1,6 @@
 #include "core/practice/problem_numbers.h"
 
+#include <algorithm>
 #include <array>
 #include <vector>
 
@@ -19,7 +20,7 @@ constexpr std::size_t at(int i) { return static_cast<std::size_t>(i); }
 constexpr std::array<std::int64_t, 17> labelFigures = {100, 120, 125, 150, 160, 200, 240, 250, 300,
                                                        320, 400, 480, 500, 600, 750, 800, 900};
 constexpr std::array<std::int64_t, 4> labelVolumes = {2 * one, 3 * one, 4 * one, 5 * one};
-constexpr std::int64_t greatestLabel = 9000 * one;
+constexpr std::int64_t greatestLabel = 1000 * one;
 
 }  // namespace
 
@@ -56,7 +57,7 @@ std::optional<ProblemLabel> labelFor(ProblemDraw& draw, std::int64_t dose, std::
   for (std::int64_t power = 1; power <= 10000; power *= 10)
     for (const std::int64_t figure : labelFigures) {
       const std::int64_t amount = figure * power;
-      if (amount == dose || amount > greatestLabel) continue;
+      if (amount == dose || amount > std::max(greatestLabel, dose)) continue;
       for (const std::int64_t volume : labelVolumes) {
         if (dose * volume % amount != 0) continue;
         const std::int64_t mL = dose * volume / amount;

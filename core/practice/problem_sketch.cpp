@@ -51,6 +51,12 @@ void writeNames(ProblemSketch& sketch, ProblemDraw& draw) {
              say(englishPhrases(), PhraseId::story_source, {{"n", std::to_string(draw.between(2, 90))}}));
 }
 
+ProblemSize beginPapers(ProblemSketch& sketch, ProblemDraw& draw, int fewest, int most) {
+  const ProblemSize size = writeChild(sketch, drawProblemChild(draw, fewest, most), SizeStyle::metric, false);
+  writeNames(sketch, draw);
+  return size;
+}
+
 std::string ProblemOften::text() const {
   if (inHours || doses == 1) return "every " + std::to_string(24 / doses) + " h";
   return std::to_string(doses) + " times a day";

@@ -45,6 +45,10 @@ ProblemSize writeChild(ProblemSketch& sketch, const ProblemChild& child, SizeSty
 /// Writes the invented medicine, where the reference comes from, and the title.
 void writeNames(ProblemSketch& sketch, ProblemDraw& draw);
 
+/// Draws a child from `fewest` to `most` months old and writes weight, medicine and source: what sums about
+/// amounts begin with.
+ProblemSize beginPapers(ProblemSketch& sketch, ProblemDraw& draw, int fewest, int most);
+
 /// How often a dose is given, and whether that is written in hours.
 struct ProblemOften {
   int doses = 1;  ///< a day: 1 to 4
@@ -61,12 +65,13 @@ using Sketched = std::optional<ProblemSketch>;
 [[nodiscard]] Sketched sketchSurface(ProblemDraw& draw, int level);     // problem_maker_size.cpp
 [[nodiscard]] Sketched sketchConversion(ProblemDraw& draw, int level);  // problem_maker_size.cpp
 [[nodiscard]] Sketched sketchDose(ProblemDraw& draw, Topic topic, int level,
-                                  ProblemAim aim);                             // problem_maker_doses.cpp
-[[nodiscard]] Sketched sketchLiquid(ProblemDraw& draw, int level);             // problem_maker_amounts.cpp
-[[nodiscard]] Sketched sketchSolid(ProblemDraw& draw, int level);              // problem_maker_amounts.cpp
-[[nodiscard]] Sketched sketchPowder(ProblemDraw& draw, int level);             // problem_maker_amounts.cpp
-[[nodiscard]] Sketched sketchFlow(ProblemDraw& draw, Topic topic, int level);  // problem_maker_flows.cpp
-[[nodiscard]] Sketched sketchDilution(ProblemDraw& draw, int level);           // problem_maker_flows.cpp
+                                  ProblemAim aim);                    // problem_maker_doses.cpp
+[[nodiscard]] Sketched sketchLiquid(ProblemDraw& draw, int level);    // problem_maker_amounts.cpp
+[[nodiscard]] Sketched sketchSolid(ProblemDraw& draw, int level);     // problem_maker_amounts.cpp
+[[nodiscard]] Sketched sketchPowder(ProblemDraw& draw, int level);    // problem_maker_amounts.cpp
+[[nodiscard]] Sketched sketchInfusion(ProblemDraw& draw);             // problem_maker_flows.cpp
+[[nodiscard]] Sketched sketchDrops(ProblemDraw& draw, int level);     // problem_maker_flows.cpp
+[[nodiscard]] Sketched sketchDilution(ProblemDraw& draw, int level);  // problem_maker_flows.cpp
 [[nodiscard]] Sketched sketchDoseRate(ProblemDraw& draw, int level,
                                       ProblemAim aim);  // problem_maker_flows.cpp
 
@@ -78,10 +83,15 @@ bool writeLiquid(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, st
 /// displacement.
 bool writePowder(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, std::string_view unit,
                  int level);
+/// What is to run in, and into whom.
+struct ProblemRun {
+  Topic topic;
+  std::int64_t dose;
+  std::int64_t kg;  ///< thousandths
+};
 /// Writes an infusion, and what the reference says of it; `breaks` for one that must not run so. Asks for its
 /// lines.
-bool writeInfusion(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, Topic topic, int level,
-                   bool breaks);
+bool writeInfusion(ProblemSketch& sketch, ProblemDraw& draw, const ProblemRun& run, int level, bool breaks);
 /// Writes a reference for all children with room on both sides of the dose, and the order within it.
 bool writeFlatOrder(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, std::string_view unit,
                     std::string_view route);

@@ -150,6 +150,19 @@ class Story {
   std::string text_;
 };
 
+/// "mg/mL"; a thing that is counted stands in the plural: "tablets", "drops/min".
+std::string unitText(const Units& wanted) {
+  if (wanted.over.size() != 1) return unitsText(wanted, Spelling::printed);
+  std::string text(infoOf(wanted.over.front()).many);
+  if (wanted.under.empty()) return text;
+  return text + unitsText(Units{{}, wanted.under}, Spelling::printed).substr(1);  // without the 1 of "1/mL"
+}
+
+/// Whether the question says already what the answer is in: "How many mL in an hour?"
+bool namesItsUnit(StepId id) {
+  return id == StepId::height || id == StepId::weight || id == StepId::rate || id == StepId::drops;
+}
+
 /// Without a word that would tell the verdict or that a maximum counts.
 std::string neutralQuestion(StepId id, const Problem& problem, const Phrasebook& book) {
   if (id == StepId::limitDose) return say(book, PhraseId::question_limitDosePlain);
@@ -167,9 +180,9 @@ std::string storyOf(const Case& given, const HouseRules& rules, std::uint64_t wo
 
 std::string askText(const Ask& ask, const Problem& problem, const Phrasebook& book) {
   if (ask.isVerdict()) return say(book, PhraseId::ask_verdict);
+  if (namesItsUnit(*ask.step)) return neutralQuestion(*ask.step, problem, book);
   return say(book, PhraseId::ask_inUnit,
-             {{"question", neutralQuestion(*ask.step, problem, book)},
-              {"unit", unitsText(ask.wanted, Spelling::printed)}});
+             {{"question", neutralQuestion(*ask.step, problem, book)}, {"unit", unitText(ask.wanted)}});
 }
 
 }  // namespace wardchalk

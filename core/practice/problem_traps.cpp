@@ -207,6 +207,8 @@ Traps runTraps(const Problem& problem, bool drops) {
   if (drops) {
     traps.push_back({"E52", Number(1) / infusion.dropFactor->value});
     traps.push_back({"E53", Number(60)});
+    traps.push_back(
+        {"E52", Number(60) / infusion.dropFactor->value});  // mL in an hour, taken for drops in a minute
     return traps;
   }
   addWholeVolumeSlips(traps, problem);

@@ -3,6 +3,7 @@
 #include <array>
 #include <cstdint>
 #include <optional>
+#include <string>
 #include <string_view>
 
 namespace wardchalk {
@@ -30,6 +31,13 @@ inline constexpr std::array topicIds = {
   for (std::size_t i = 0; i < topicIds.size(); ++i)
     if (topicIds[i] == id) return static_cast<Topic>(i);
   return std::nullopt;
+}
+
+/// Every id with commas between, to be told when one is not known.
+[[nodiscard]] inline std::string topicList() {
+  std::string list;
+  for (const std::string_view id : topicIds) list.append(list.empty() ? "" : ", ").append(id);
+  return list;
 }
 
 }  // namespace wardchalk

@@ -185,13 +185,19 @@ constexpr std::array ruleKeys = {
 }  // namespace
 
 Result<HouseRules> readRules(std::string_view json) {
-  Result<JsonValue> file = readJson(json);
-  if (!file) return file.refusal();
-  if (auto refusal = checkHead(*file, head)) return *refusal;
+  Result<JsonValue> read = readJson(json);
+  if (!read) return read.refusal();
+  JsonValue file = *std::move(read);
+  if (auto refusal = checkHead(file, head)) return *refusal;
+  std::erase_if(file.members, [](const auto& member) { return isHeadKey(member.first); });
+  return readRuleMembers(file);
+}
+
+Result<HouseRules> readRuleMembers(const JsonValue& object) {
+  if (object.kind != JsonValue::Kind::object) return refuse(RefusalCode::typeWrong, {}, object.text, "an object in braces");
   HouseRules rules = exactRules();
   rules.name.clear();
-  for (const auto& [key, value] : file->members) {
-    if (isHeadKey(key)) continue;
+  for (const auto& [key, value] : object.members) {
     const auto known = std::ranges::find(ruleKeys, std::string_view(key), &RuleKey::key);
     if (known == ruleKeys.end()) return refuse(RefusalCode::keyUnknown, key, key, {});
     if (auto refusal = known->take(rules, key, value)) return *refusal;
