@@ -43,6 +43,14 @@ struct PracticeOptions {
   bool json = false;
 };
 
+struct MarkOptions {
+  std::string problemFile;
+  std::string answersFile;
+  int rung = 2;       ///< of the hints, 1 to 4
+  bool json = false;
+  bool lines = false;  ///< both files hold one a line
+};
+
 /// Prints the working of one case, or its worksheet.
 int check(const CheckOptions& options);
 
@@ -54,6 +62,9 @@ int references(const ReferencesOptions& options);
 
 /// Makes problems to practise on: as text with their keys at the end, or one problem file a line.
 int practice(const PracticeOptions& options);
+
+/// Marks a student's answers to a problem, or a class's.
+int mark(const MarkOptions& options);
 
 /// The rules named by the option ("exact", "classroom" or a file), or none after telling why on standard
 /// error.

@@ -3,6 +3,7 @@
 #include <iostream>
 
 #include "app/console/commands.h"
+#include "core/practice/hints.h"
 #include "core/practice/set_file.h"
 
 namespace {
@@ -70,6 +71,15 @@ int run(int argc, char** argv) {
                               "House rules: exact (the default), classroom, or a file");
   practiceCommand->add_flag("--json", practiceOptions.json, "Print one problem file a line");
 
+  MarkOptions markOptions;
+  CLI::App* markCommand = app.add_subcommand("mark", "Mark a student's answers to a problem, line by line");
+  markCommand->add_option("problem", markOptions.problemFile, "Problem file (JSON)")->required();
+  markCommand->add_option("answers", markOptions.answersFile, "Answers file (JSON)")->required();
+  markCommand->add_option("--rung", markOptions.rung, "How far hints go: 1 where, 2 a question (the default), 3 the rule, 4 the line")
+      ->check(CLI::Range(1, wardchalk::lastRung));
+  markCommand->add_flag("--json", markOptions.json, "Print the marks as JSON");
+  markCommand->add_flag("--lines", markOptions.lines, "Both files hold one a line, and so does the output");
+
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
@@ -77,6 +87,7 @@ int run(int argc, char** argv) {
   }
   if (listCommand->parsed()) return references(listOptions);
   if (practiceCommand->parsed()) return practice(practiceOptions);
+  if (markCommand->parsed()) return mark(markOptions);
   return checkCommand->parsed() ? check(checkOptions) : batch(batchOptions);
 }
 

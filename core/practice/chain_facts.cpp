@@ -14,17 +14,19 @@ namespace wardchalk {
 namespace {
 
 /// Decimals that a number on the papers, or a constant, may have and still be written out.
-constexpr int decimalsWritten = 12;
+constexpr int mostDecimals = 12;
 
-/// The number as it can be written down.
-Number writable(const Number& value) {
-  if (value.endsWithin(decimalsWritten)) return value;
-  const Result<Number> shown = readDecimal(show(value).text);
-  return shown ? *shown : value;
+/// The number as it can be written down: what was found in an earlier step as it is shown.
+Number writable(const Term& term) {
+  const Origin::Kind from = term.origin.kind;
+  const bool found = from == Origin::Kind::step || from == Origin::Kind::none;
+  if (!found && term.value.endsWithin(mostDecimals)) return term.value;
+  const Result<Number> shown = readDecimal(show(term.value).text);
+  return shown ? *shown : term.value;
 }
 
 Factor writable(Factor factor) {
-  for (Term* term : {&factor.over, &factor.under}) term->value = writable(term->value);
+  for (Term* term : {&factor.over, &factor.under}) term->value = writable(*term);
   return factor;
 }
 

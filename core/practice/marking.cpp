@@ -97,10 +97,17 @@ LineMark Marking::mark(std::size_t ask, std::string_view text) {
   if (isBlank(text)) return noted(LineNote::unanswered);
   const Ask& asked = problem_.asks[ask];
   const std::vector<Instead> instead = insteadOf(carriedTo(ask));
-  if (asked.isVerdict()) return detail::markVerdict(problem_.key, Replay(problem_.key, instead), text);
+  if (asked.isVerdict()) return markVerdictWord(Replay(problem_.key, instead), text);
   if (*asked.step == StepId::give && saysNothingMeasured(text))
     return detail::markNothingMeasured(problem_.key, Replay(problem_.key, instead));
   return markNumber(ask, *asked.step, text);
+}
+
+LineMark Marking::markVerdictWord(const Replay& carried, std::string_view text) const {
+  LineMark mark = detail::markVerdict(problem_.key, carried, text);
+  if (mark.mark == Mark::right && verdictWordOf(problem_.key, carried) != verdictWordOf(problem_.key, Replay(problem_.key, {})))
+    mark.notes.push_back(LineNote::carriedOn);
+  return mark;
 }
 
 LineMark Marking::markNumber(std::size_t ask, StepId step, std::string_view text) {

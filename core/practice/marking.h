@@ -43,6 +43,7 @@ class Marking {
   [[nodiscard]] std::vector<CarriedAnswer> carriedTo(std::size_t ask) const;
 
  private:
+  [[nodiscard]] LineMark markVerdictWord(const Replay& carried, std::string_view text) const;
   LineMark markNumber(std::size_t ask, StepId step, std::string_view text);
   LineMark markRead(std::size_t ask, StepId step, const StudentLine& line, const Replay& carried);
   LineMark markAnswer(std::size_t ask, StepId step, const detail::NumberLine& number, const Replay& carried);

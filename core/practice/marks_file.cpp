@@ -1,5 +1,7 @@
 #include "core/practice/marks_file.h"
 
+#include <algorithm>
+
 #include "core/practice/hints.h"
 #include "core/practice/marking.h"
 #include "core/record/file_head.h"
@@ -34,6 +36,16 @@ std::string heading(const Problem& problem, std::size_t ask) {
 }
 
 }  // namespace
+
+Result<std::vector<std::string>> inOrderOfAsks(const Problem& problem, std::span<const WrittenAnswer> answers) {
+  std::vector<std::string> ordered(problem.asks.size());
+  for (const WrittenAnswer& answer : answers) {
+    const auto ask = std::ranges::find_if(problem.asks, [&](const Ask& asked) { return idOf(asked) == answer.id; });
+    if (ask == problem.asks.end()) return refusalOf(RefusalCode::keyUnknown, answer.id);
+    ordered[static_cast<std::size_t>(ask - problem.asks.begin())] = answer.text;
+  }
+  return ordered;
+}
 
 std::vector<MarkedLine> markedLines(const Problem& problem, std::span<const std::string> answers) {
   std::vector<MarkedLine> lines;

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "core/practice/answers_file.h"
 #include "core/practice/line_mark.h"
 #include "core/practice/problem.h"
 #include "core/practice/right_values.h"
@@ -15,6 +16,10 @@ struct MarkedLine {
   LineMark mark;
   std::vector<CarriedAnswer> carried;
 };
+
+/// The answers in the order of the asks, an empty text for one that is missing. Refuses a line that is not asked for.
+[[nodiscard]] Result<std::vector<std::string>> inOrderOfAsks(const Problem& problem,
+                                                             std::span<const WrittenAnswer> answers);
 
 /// Marks the answers, given in the order of the asks.
 [[nodiscard]] std::vector<MarkedLine> markedLines(const Problem& problem, std::span<const std::string> answers);

@@ -46,6 +46,7 @@ std::vector<MistakeId> matchMistakes(const TypedNumber& typed, std::span<const W
   if (found.empty() && !closely)
     found = fitting(wrong, [&](const WrongValue& one) { return fitsRounded(typed, one.value); });
   const std::vector<WrongValue> beside = fitting(wrong, [&](const WrongValue& other) {
+    if (other.mistake == MistakeId::E17 && !fitsClosely(typed, other.value)) return false;  // known by its digits alone
     return std::ranges::any_of(found, [&](const WrongValue& one) { return within(other.value, one.value, collisionShare()); });
   });
   return named(beside);

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/check/work_out.h"
+#include "core/unit/conversion.h"
 
 namespace wardchalk {
 
@@ -54,6 +55,20 @@ std::vector<HouseRules> conventions(const Problem& problem) {
   return all;
 }
 
+Quantity inMetric(const MixedQuantity& mixed, Unit unit, Pounds pounds) {
+  Quantity total{Number(0), unit};
+  for (const Quantity& part : mixed.parts)
+    total.value = total.value + *converted(part.value, part.unit, unit, pounds);
+  return total;
+}
+
+/// The child's size turned into cm and kg before anything else: a surface may as well be worked so.
+Case metric(Case given, Pounds pounds) {
+  given.child.height = MixedQuantity{{inMetric(*given.child.height, Unit::cm, pounds)}};
+  given.child.weight = MixedQuantity{{inMetric(*given.child.weight, Unit::kg, pounds)}};
+  return given;
+}
+
 /// The answers so far, for one way of carrying them on: as typed, or with all the digits that a right one was
 /// rounded from.
 std::vector<Instead> carriedOn(const Worksheet& key, std::span<const CarriedAnswer> carried, bool allDigits) {
@@ -89,7 +104,11 @@ std::vector<Instead> insteadOf(std::span<const CarriedAnswer> carried) {
 }
 
 RightValues::RightValues(const Problem& problem) : problem_(problem) {
-  for (const HouseRules& rules : conventions(problem)) worked_.push_back(workOut(problem.given, rules));
+  const bool surface = problem.key.step(StepId::bsa) && problem.given.child.height && problem.given.child.weight;
+  for (const HouseRules& rules : conventions(problem)) {
+    worked_.push_back(workOut(problem.given, rules));
+    if (surface) worked_.push_back(workOut(metric(problem.given, rules.pounds), rules));
+  }
 }
 
 std::vector<Number> RightValues::of(StepId line, std::span<const CarriedAnswer> carried) const {

@@ -83,8 +83,10 @@ ReadLine readPieces(std::string_view text, const Tokens& tokens, const std::vect
 long fitOf(const ReadLine& read) {
   const auto* line = std::get_if<StudentLine>(&read);
   if (!line) return -1;
-  return std::count_if(line->links.begin(), line->links.end(),
-                       [](const LineLink& link) { return link.units != UnitsMeet::differ; });
+  long fit = 0;
+  for (std::size_t i = 0; i < line->links.size(); ++i)
+    if (practice::unitsMeet(line->sides[i], line->sides[i + 1]) != UnitsMeet::differ) ++fit;
+  return fit;
 }
 
 ReadLine marked(ReadLine read, Gram gram, bool unsure) {

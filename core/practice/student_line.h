@@ -21,7 +21,7 @@ namespace wardchalk {
 //   relation  = "=" | "≈" | "≤" | "≥" | "<" | ">"               also ~ <= >= equals
 //   sum       = product { ("+" | "−") product }
 //   product   = fraction { ("×" | "÷") fraction }             also * · x times, divided by; ")(" multiplies
-//   fraction  = part { "/" part }                            also per, over, in ("120 mg in 5 mL"), each
+//   fraction  = part { "/" part }                            also per, over, in ("120 mg in 5 mL"), each, a
 //   part      = amount | root | "(" sum ")" [units] | units    units alone only after "/"
 //   root      = "√" part | "sqrt" part
 //   amount    = number [units] { number unit }               "7 lb 8 oz": falling parts of one dimension
@@ -32,12 +32,13 @@ namespace wardchalk {
 //   80 mg × 5 mL/120 mg       is 80 mg × (5 mL/120 mg)       = 3.33 mL
 //   168 mg/day ÷ 2 doses/day  is 168 mg/day ÷ (2 doses/day)  = 84 mg/dose
 //   80 mg ÷ 120 mg/5 mL       is 80 mg ÷ (120 mg/5 mL)       = 3.33 mL
+//   80 mg / 24 mg/mL          is 80 mg/(24 mg/mL)            = 3.33 mL
+// The last, because a slash directly before a unit belongs to the number with that unit.
 // A fraction that could honestly be read in two ways is refused with `unclearDivision` and its place, so that
 // nobody is marked on a guess: after ÷, plain numbers with a slash ("100 ÷ 2/5", "18 mL ÷ 30/60 h"); three
 // amounts with slashes of which the last has a unit ("80 mg/120 mg/5 mL"); a multiplication without a sign
-// after a division
-// ("6/2(3)"). Plain "100/2/5" goes from left to right. "1/2 tablet", "2 1/2 tablets" and "2½ tablets" are
-// fractions of their unit (halves, thirds and quarters written without space).
+// after a division ("6/2(3)"). Plain "100/2/5" goes from left to right. "1/2 tablet", "2 1/2 tablets" and
+// "2½ tablets" are fractions of their unit (halves, thirds and quarters written without space).
 
 /// Bytes `begin` up to, not including, `end` of the line.
 struct Span {
@@ -102,7 +103,8 @@ struct LineSide {
   bool isSum = false;  ///< + or − stands at its top
   bool isAmount =
       false;  ///< one number with its units and nothing to work out: "84 mg", "50 mg/mL", "2½ tablets"
-  bool isParts = false;   ///< parts of falling size: "7 lb 8 oz" (its value is in the smallest, 120 oz)
+  bool isParts =
+      false;  ///< parts of falling size, its value in the smallest (41 in), of pounds and ounces in pounds
   std::string typed;      ///< of an amount: its number as typed, "0.70"; else empty
   int rootDecimals = -1;  ///< of a root of one number, "√0.492": decimals typed under it; -1 else
   int decimals = -1;  ///< of an amount: decimals typed (2 for "0.70"); -1 else, and for fractions and parts
@@ -115,7 +117,8 @@ enum class UnitsMeet : std::uint8_t {
   same,
   converted,   ///< one dimension in two units: 0.08 g and 80 mg, 37 lb and 16.8 kg
   perLeftOut,  ///< they differ in "per dose" or "per day" alone, which one side leaves out
-  bare,        ///< one side (or both) has no units written, or its units cannot be told
+  bare,  ///< one side (or both) has no units written, or not with every number ("37 lb ÷ 2.2 = 16.8 kg"), or
+         ///< its units cannot be told
   differ,
 };
 

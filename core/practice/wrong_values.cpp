@@ -113,10 +113,11 @@ class Search {
 
   void addWeightMisused(const Origin& origin) {
     if (papers_.m2) addWith(M::E19, {{origin, *papers_.m2}});
+    addRounded(origin, *papers_.kg);
+    if (isCarried(origin)) return;  // an answer that was marked already
     if (papers_.cm) addWith(M::E58, {{origin, *papers_.cm}});
     if (papers_.inches) addWith(M::E58, {{origin, *papers_.inches}});
     addWith(M::E03, {{origin, *papers_.kg / Number::ratio(22, 10)}});
-    addRounded(origin, *papers_.kg);
   }
 
   const Worksheet& key_;

@@ -122,11 +122,18 @@ Truth truthOf(const LineSide& left, const LineSide& right, LineRelation relation
 
 }  // namespace
 
+UnitsMeet unitsMeet(const LineSide& left, const LineSide& right) { return meetingOf(left, right).how; }
+
 LineLink linkOf(const LineSide& left, const LineSide& right, LineRelation relation, Span at) {
   const Meeting meeting = meetingOf(left, right);
   Truth best = Truth::wrong;
   for (const Number& ratio : meeting.ratios) best = std::min(best, truthOf(left, right, relation, ratio));
-  return {relation, at, meeting.how, best};
+  const bool partly = left.written == UnitsWritten::partly || right.written == UnitsWritten::partly;
+  if (!partly || meeting.how == UnitsMeet::same) return {relation, at, meeting.how, best};
+  // "37 lb ÷ 2.2 = 16.8 kg": the bare number may carry the units that would make the two meet
+  const Truth asTheyStand = truthOf(left, right, relation, Number(1));
+  const bool bare = meeting.how == UnitsMeet::differ || asTheyStand < best;
+  return {relation, at, bare ? UnitsMeet::bare : meeting.how, std::min(best, asTheyStand)};
 }
 
 }  // namespace wardchalk::practice

@@ -279,12 +279,14 @@ class Parser {
 
   Maybe putTogether(const std::vector<Part>& parts) {
     const Span at{parts.front().at.begin, parts.back().at.end};
-    const Unit smallest = *partUnit(parts.back());
+    // Pounds end in sixteenths and twelfths of a foot do not: so are the totals of a working.
+    const Unit last = *partUnit(parts.back());
+    const Unit unit = last == Unit::oz ? Unit::lb : last;
     Number total(0);
     for (std::size_t i = 0; i < parts.size(); ++i) {
       const Term& term = parts[i].chain.factors.front().over;
-      const auto inSmallest = converted(term.value, term.units.front(), smallest);
-      if (!inSmallest) return fail(LineFaultCode::operatorMissing, parts[i].at);
+      const auto inOne = converted(term.value, term.units.front(), unit);
+      if (!inOne) return fail(LineFaultCode::operatorMissing, parts[i].at);
       if (i + 1 < parts.size() && !term.value.isWhole()) return fail(LineFaultCode::partNotWhole, at);
       if (i > 0) {
         const Unit larger = *partUnit(parts[i - 1]);
@@ -292,9 +294,9 @@ class Parser {
         if (!whole || *whole <= Number(1)) return fail(LineFaultCode::partsOutOfOrder, at);
         if (term.value >= *whole) return fail(LineFaultCode::partTooLarge, at);
       }
-      total = total + *inSmallest;
+      total = total + *inOne;
     }
-    Part together = amountPart(total, Units{{smallest}, {}}, at);
+    Part together = amountPart(total, Units{{unit}, {}}, at);
     together.isAmount = false;
     together.isParts = true;
     return together;

@@ -46,9 +46,14 @@ class NumberMarker {
     return acceptance == Acceptance::asRounded || acceptance == Acceptance::asCut;
   }
 
+  /// The digits written count for as much in the wanted unit: 0.2495 g is 249.5 mg.
   [[nodiscard]] TypedNumber typedInWanted() const {
-    const bool asItStands = line_.wanted.value == line_.typed.value;
-    return {line_.wanted.value, asItStands ? line_.typed.decimals : exactDecimals};
+    if (line_.typed.value.isZero()) return line_.typed;
+    const Number factor = line_.wanted.value / line_.typed.value;
+    int moved = 0;
+    while (Number::powerOfTen(moved + 1) <= factor) ++moved;
+    while (Number::powerOfTen(moved) > factor) --moved;
+    return {line_.wanted.value, line_.typed.decimals - moved};
   }
 
   [[nodiscard]] Acceptance accept(const TypedNumber& typed) const {
@@ -154,7 +159,8 @@ class NumberMarker {
   [[nodiscard]] std::vector<M> matchAnswer() const {
     const bool tooFar = accept(typedInWanted()) == Acceptance::roundedTooFar;
     std::vector<M> found = matchMistakes(typedInWanted(), key_.wrong, tooFar);
-    if (tooFar && std::ranges::find(found, roundingMistake()) == found.end()) found.push_back(roundingMistake());
+    const bool named = std::ranges::any_of(found, [](M mistake) { return mistake == M::E17 || mistake == M::E42; });
+    if (tooFar && !named) found.push_back(roundingMistake());
     const bool partOfDrop = key_.step == StepId::drops && !line_.wanted.value.isWhole();
     if (found.empty() && partOfDrop) found.push_back(M::E54);
     return found;

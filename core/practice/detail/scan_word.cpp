@@ -140,8 +140,9 @@ std::optional<LineFault> addUnit(Scanner& scanner, Span word, const Spelled& uni
   const int power = powerAt(scanner, word.end, end);
   const Span at{word.begin, end};
   const bool bareDigit = end == word.end + 1 && isDigit(scanner.charAt(word.end));
-  if (isDigit(scanner.charAt(end)) || scanner.charAt(end) == '^' || (bareDigit && unit.unit != Unit::m))
-    return scanner.fault(LineFaultCode::powerUnknown, {word.begin, end + 1});
+  const bool goesOn = isDigit(scanner.charAt(end)) || scanner.charAt(end) == '^';
+  if (goesOn || (bareDigit && unit.unit != Unit::m))
+    return scanner.fault(LineFaultCode::powerUnknown, {word.begin, goesOn ? end + 1 : end});
   if (unit.remark) scanner.remark(*unit.remark, word, written(unit.unit));
   if (scanner.charAt(word.end) == '^')
     scanner.remark(LineRemarkCode::otherSpelling, at, written(raised(unit.unit, power).front()));
@@ -183,7 +184,7 @@ bool addPhrase(Scanner& scanner, std::string_view word, std::size_t end) {
     scanner.at = end;
     return true;
   }
-  if ((word == "each" || word == "in") && scanner.lastIs(TokenKind::unit)) {
+  if ((word == "each" || word == "in" || word == "a") && scanner.lastIs(TokenKind::unit)) {
     scanner.add(TokenKind::slash, end);
     return true;
   }

@@ -88,6 +88,7 @@ TEST(StudentLine, tellsWhichGramIsMeant) {
            Row{"3400 g", Gram::child, Gram::child, true},
            Row{"3400 g = 3.4 kg", Gram::medicine, Gram::child, false},
            Row{"7 lb 8 oz = 3402 g", Gram::medicine, Gram::child, false},
+           Row{"3400 g ÷ 1000 = 3.4 kg", Gram::medicine, Gram::child, false},
            Row{"3 kg 400 g", Gram::medicine, Gram::child, false},
            Row{"0.08 g = 80 mg", Gram::child, Gram::medicine, false},
            Row{"0.5 g + 500 mg × 1 g/1000 mg = 1,000 mg", Gram::child, Gram::medicine, false},

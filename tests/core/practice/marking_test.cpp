@@ -118,7 +118,7 @@ INSTANTIATE_TEST_SUITE_P(
         Line{"rightMark", casePowder, "give", "4.4 mL", "right"},
         Line{"rightRate", casePowder, "rate", "18 mL ÷ 0.5 h = 36 mL/h", "right"},
         Line{"rightDrops", casePowder, "drops", "12 drops/min", "right"},
-        Line{"rightDropsSpelt", casePowder, "drops", "12 gtt/min", "right"},
+        Line{"rightDropsSpelt", casePowder, "drops", "12 gtt/min", "right E47"},
         Line{"e10", casePowder, "bsa", "0.591 m²", "wrong E10"},
         Line{"e11", casePowder, "bsa", "0.295 m²", "wrong E11"},
         Line{"e12", casePowder, "bsa", "0.717 m²", "wrong E12"},
@@ -169,8 +169,8 @@ std::vector<std::string> marked(const Problem& problem, const std::vector<std::s
 TEST(Marking, judgesLaterLinesOnTheStudentsOwnEarlierOnes) {
   Problem problem = test::casePerDay();
   test::ask(problem, {"weight", "limit-dose", "verdict", "give"});
-  EXPECT_EQ(marked(problem, {"33 kg", "550 mg", "safe", "3 mL"}),
-            (std::vector<std::string>{"wrong E01", "right carried-on", "right", "right"}));
+  EXPECT_EQ(marked(problem, {"33 kg", "550 mg", "ask", "3 mL"}),
+            (std::vector<std::string>{"wrong E01", "right carried-on", "right carried-on", "right ask-first"}));
 }
 
 TEST(Marking, namesASecondMistakeMadeOnTheFirst) {
