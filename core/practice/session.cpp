@@ -34,18 +34,18 @@ bool anyMarkedAfter(const PracticeProblem& problem, std::size_t line) {
 
 }  // namespace
 
-PracticeSession::PracticeSession(PracticePlan plan, PracticeMode mode) : plan_(std::move(plan)), mode_(mode) {
-  plan_.count = std::clamp(plan_.count, fewestProblems, mostProblems);
-  plan_.level = std::clamp(plan_.level, lowestLevel, highestLevel);
-  for (; drawn_ < plan_.count; ++drawn_)
-    slots_.push_back({topicAt(plan_, drawn_), seedAt(plan_, drawn_), std::nullopt});
+PracticeSession::PracticeSession(PracticeSet set, PracticeMode mode) : set_(std::move(set)), mode_(mode) {
+  set_.count = std::clamp(set_.count, 1, mostProblems);
+  set_.level = std::clamp(set_.level, lowestLevel, highestLevel);
+  for (; drawn_ < set_.count; ++drawn_)
+    slots_.push_back({topicInSet(set_, drawn_), seedInSet(set_.seed, drawn_), std::nullopt});
 }
 
 PracticeProblem& PracticeSession::made(std::size_t place) const {
   const Slot& slot = slots_[std::min(place, slots_.size() - 1)];
   if (!slot.made) {
     slot.made.emplace();
-    slot.made->problem = practiceProblem(plan_, slot.topic, slot.seed);
+    slot.made->problem = lessonProblem(set_, slot.topic, slot.seed);
     slot.made->lines.resize(slot.made->problem.asks.size());
   }
   return *slot.made;
@@ -93,7 +93,7 @@ void PracticeSession::skip() {
 void PracticeSession::takeUp() { made(place_).skipped = false; }
 
 void PracticeSession::oneMore() {
-  const Slot more{slots_[place_].topic, seedAt(plan_, drawn_++), std::nullopt};
+  const Slot more{slots_[place_].topic, seedInSet(set_.seed, drawn_++), std::nullopt};
   slots_.insert(slots_.begin() + static_cast<std::ptrdiff_t>(place_) + 1, more);
 }
 

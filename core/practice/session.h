@@ -7,7 +7,7 @@
 
 #include "core/practice/hints.h"
 #include "core/practice/marks_file.h"
-#include "core/practice/practice_plan.h"
+#include "core/practice/lesson.h"
 
 namespace wardchalk {
 
@@ -38,9 +38,9 @@ struct PracticeProblem {
 /// draws a problem only when it is looked at.
 class PracticeSession {
  public:
-  PracticeSession(PracticePlan plan, PracticeMode mode);
+  PracticeSession(PracticeSet set, PracticeMode mode);
 
-  [[nodiscard]] const PracticePlan& plan() const { return plan_; }
+  [[nodiscard]] const PracticeSet& set() const { return set_; }
   [[nodiscard]] PracticeMode mode() const { return mode_; }
   [[nodiscard]] std::size_t count() const { return slots_.size(); }
 
@@ -85,7 +85,7 @@ class PracticeSession {
   [[nodiscard]] PracticeProblem& made(std::size_t place) const;
   void handIn(PracticeProblem& problem);
 
-  PracticePlan plan_;
+  PracticeSet set_;
   PracticeMode mode_;
   std::vector<Slot> slots_;
   std::size_t place_ = 0;

@@ -27,7 +27,7 @@ class CountBox : public QSpinBox {
  public:
   explicit CountBox(QWidget* parent) : QSpinBox(parent) {
     setFocusPolicy(Qt::StrongFocus);
-    setRange(fewestProblems, mostProblems);
+    setRange(1, mostProblems);
   }
 
  protected:
@@ -131,8 +131,8 @@ void PlanForm::buildNumbers(QBoxLayout* column) {
   connect(seed_, &QLineEdit::textEdited, this, &PlanForm::changed);
 }
 
-PracticePlan PlanForm::plan() const {
-  PracticePlan plan = rest_;
+PracticeSet PlanForm::plan() const {
+  PracticeSet plan = rest_;
   plan.topics.clear();
   for (std::size_t i = 0; i < topics_.size(); ++i)
     if (topics_[i]->isChecked()) plan.topics.push_back(static_cast<Topic>(i));
@@ -142,7 +142,7 @@ PracticePlan PlanForm::plan() const {
   return plan;
 }
 
-void PlanForm::setPlan(const PracticePlan& plan) {
+void PlanForm::setPlan(const PracticeSet& plan) {
   rest_ = plan;
   choose(plan.topics);
   levels_->button(std::clamp(plan.level, lowestLevel, highestLevel))->setChecked(true);

@@ -3,7 +3,7 @@
 #include <QWidget>
 #include <vector>
 
-#include "core/practice/practice_plan.h"
+#include "core/practice/lesson.h"
 #include "core/words/phrasebook.h"
 
 class QBoxLayout;
@@ -24,8 +24,8 @@ class PlanForm : public QWidget {
   PlanForm(const Phrasebook& book, QWidget* parent);
 
   /// The plan as it stands; without a topic there is none to begin with.
-  [[nodiscard]] PracticePlan plan() const;
-  void setPlan(const PracticePlan& plan);
+  [[nodiscard]] PracticeSet plan() const;
+  void setPlan(const PracticeSet& plan);
   [[nodiscard]] bool isComplete() const;
 
   /// Another column beside the topics: what comes after "how many".
@@ -47,7 +47,7 @@ class PlanForm : public QWidget {
   QSpinBox* count_ = nullptr;
   QLineEdit* seed_ = nullptr;
   QBoxLayout* more_ = nullptr;
-  PracticePlan rest_;  ///< title and school, which are asked for elsewhere
+  PracticeSet rest_;  ///< title and house rules, which are asked for elsewhere
 };
 
 }  // namespace wardchalk::ui

@@ -86,12 +86,12 @@ void PlanPage::tellWhatIsMissing() {
                                         : tr("Write a number for the set."));
 }
 
-void PlanPage::setPlan(const PracticePlan& plan) {
+void PlanPage::setPlan(const PracticeSet& plan) {
   title_->setText(plan.title.empty() ? tr("Practise dose calculation") : fromCore(plan.title));
   form_->setPlan(plan);
 }
 
-PracticePlan PlanPage::plan() const { return form_->plan(); }
+PracticeSet PlanPage::plan() const { return form_->plan(); }
 
 PracticeMode PlanPage::mode() const { return test_->isChecked() ? PracticeMode::test : PracticeMode::learning; }
 

@@ -20,8 +20,8 @@ class PlanPage : public QScrollArea {
  public:
   PlanPage(const Phrasebook& book, QWidget* parent);
 
-  void setPlan(const PracticePlan& plan);
-  [[nodiscard]] PracticePlan plan() const;
+  void setPlan(const PracticeSet& plan);
+  [[nodiscard]] PracticeSet plan() const;
   [[nodiscard]] PracticeMode mode() const;
 
  Q_SIGNALS:

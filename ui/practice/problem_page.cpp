@@ -168,7 +168,7 @@ void ProblemPage::fillHead() {
   about_->setText(tr("%1 · level %2 · set %3")
                       .arg(fromCore(topicWord(problem.topic, book_)))
                       .arg(problem.level)
-                      .arg(session_->plan().seed));
+                      .arg(session_->set().seed));
 }
 
 void ProblemPage::fillPapers() {

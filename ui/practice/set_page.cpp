@@ -23,6 +23,11 @@ namespace {
 
 constexpr int longestTitle = 80;
 
+/// Places in the list of house rules.
+constexpr int exactSet = 0;
+constexpr int classroomSet = 1;
+constexpr int ownRules = 2;
+
 /// One of two words; the wheel never changes it.
 class WordBox : public QComboBox {
  public:
@@ -44,7 +49,7 @@ QString refusalText(const QString& file, const Refusal& refusal, const Phraseboo
 
 }  // namespace
 
-std::optional<PracticePlan> openSetFile(const QString& file, PracticeFiles& files, const Phrasebook& book,
+std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files, const Phrasebook& book,
                                         QWidget* parent) {
   const auto refuse = [&](const Refusal& refusal) {
     files.tell(parent, SetPage::tr("The set was not opened"), refusalText(file, refusal, book));
@@ -52,7 +57,7 @@ std::optional<PracticePlan> openSetFile(const QString& file, PracticeFiles& file
   };
   const Result<std::string> text = readTextFile(std::filesystem::path(file.toStdU16String()));
   if (!text) return refuse(text.refusal());
-  const Result<PracticePlan> plan = readSet(*text);
+  const Result<PracticeSet> plan = readSet(*text);
   if (!plan) return refuse(plan.refusal());
   return *plan;
 }
@@ -142,16 +147,37 @@ void SetPage::enable() {
   for (QPushButton* button : {save_, questions_, key_}) button->setEnabled(form_->isComplete());
 }
 
-void SetPage::setPlan(const PracticePlan& plan) {
+void SetPage::setPlan(const PracticeSet& plan) {
   form_->setPlan(plan);
   title_->setText(fromCore(plan.title));
-  school_->setCurrentIndex(static_cast<int>(plan.school));
+  setRules(plan.rules);
 }
 
-PracticePlan SetPage::plan() const {
-  PracticePlan plan = form_->plan();
+/// Rules that are neither shipped set stay those of the file they came with.
+void SetPage::setRules(const HouseRules& rules) {
+  while (school_->count() > ownRules) school_->removeItem(ownRules);
+  own_ = rules;
+  const bool exact = rules == exactRules();
+  const bool classroom = rules == classroomRules();
+  if (!exact && !classroom) school_->addItem(tr("those of the file: %1").arg(fromCore(rules.name)));
+  school_->setCurrentIndex(exact ? exactSet : classroom ? classroomSet : ownRules);
+}
+
+HouseRules SetPage::rules() const {
+  switch (school_->currentIndex()) {
+    case classroomSet:
+      return classroomRules();
+    case ownRules:
+      return own_;
+    default:
+      return exactRules();
+  }
+}
+
+PracticeSet SetPage::plan() const {
+  PracticeSet plan = form_->plan();
   plan.title = title_->text().trimmed().toStdString();
-  plan.school = static_cast<SchoolRules>(school_->currentIndex());
+  plan.rules = rules();
   return plan;
 }
 
@@ -164,7 +190,10 @@ void SetPage::openSet() {
 void SetPage::saveSet() {
   const QString file = files_.setToSave(window());
   if (file.isEmpty()) return;
-  if (const auto refusal = writeTextFile(std::filesystem::path(file.toStdU16String()), writeSet(plan())))
+  std::string text;
+  writeSet(text, plan());
+  text += '\n';
+  if (const auto refusal = writeTextFile(std::filesystem::path(file.toStdU16String()), text))
     files_.tell(window(), tr("The set was not saved"), refusalText(file, *refusal, book_));
 }
 

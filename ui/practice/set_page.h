@@ -2,7 +2,7 @@
 
 #include <QScrollArea>
 
-#include "core/practice/practice_plan.h"
+#include "core/practice/lesson.h"
 #include "core/words/phrasebook.h"
 #include "ui/practice/practice_files.h"
 
@@ -21,8 +21,8 @@ class SetPage : public QScrollArea {
  public:
   SetPage(PracticeFiles& files, const Phrasebook& book, QWidget* parent);
 
-  void setPlan(const PracticePlan& plan);
-  [[nodiscard]] PracticePlan plan() const;
+  void setPlan(const PracticeSet& plan);
+  [[nodiscard]] PracticeSet plan() const;
 
  Q_SIGNALS:
   void backWanted();
@@ -34,9 +34,12 @@ class SetPage : public QScrollArea {
   void saveSet();
   void savePdf(bool withKey);
   void enable();
+  void setRules(const HouseRules& rules);
+  [[nodiscard]] HouseRules rules() const;
 
   PracticeFiles& files_;
   const Phrasebook& book_;
+  HouseRules own_;  ///< of an opened file, where they are none of the shipped sets
   PlanForm* form_;
   QLineEdit* title_ = nullptr;
   QComboBox* school_ = nullptr;
@@ -47,7 +50,7 @@ class SetPage : public QScrollArea {
 };
 
 /// Reads a set file; tells why not where it cannot be read.
-[[nodiscard]] std::optional<PracticePlan> openSetFile(const QString& file, PracticeFiles& files, const Phrasebook& book,
+[[nodiscard]] std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files, const Phrasebook& book,
                                                       QWidget* parent);
 
 }  // namespace wardchalk::ui

@@ -12,19 +12,19 @@ namespace {
 using test::rightAnswer;
 using test::wrongAnswer;
 
-PracticePlan planOf(std::vector<Topic> topics, int count) {
-  PracticePlan plan;
-  plan.topics = std::move(topics);
-  plan.count = count;
-  plan.seed = 5;
-  return plan;
+PracticeSet setOf(std::vector<Topic> topics, int count) {
+  PracticeSet set;
+  set.topics = std::move(topics);
+  set.count = count;
+  set.seed = 5;
+  return set;
 }
 
 /// A student in a session.
 class Student {
  public:
-  explicit Student(PracticePlan plan, PracticeMode mode = PracticeMode::learning)
-      : session(std::move(plan), mode) {}
+  explicit Student(PracticeSet set, PracticeMode mode = PracticeMode::learning)
+      : session(std::move(set), mode) {}
 
   [[nodiscard]] const PracticeLine& line(std::size_t i) const { return session.current().lines[i]; }
   [[nodiscard]] std::string right(std::size_t i) const { return rightAnswer(session.current().problem, i); }
@@ -40,9 +40,9 @@ class Student {
   PracticeSession session;
 };
 
-TEST(PracticeSession, theSamePlanGivesTheSameProblems) {
-  const PracticeSession one(planOf({Topic::bsa, Topic::drops}, 3), PracticeMode::learning);
-  const PracticeSession other(planOf({Topic::bsa, Topic::drops}, 3), PracticeMode::test);
+TEST(PracticeSession, theSameSetGivesTheSameProblems) {
+  const PracticeSession one(setOf({Topic::bsa, Topic::drops}, 3), PracticeMode::learning);
+  const PracticeSession other(setOf({Topic::bsa, Topic::drops}, 3), PracticeMode::test);
   ASSERT_EQ(one.count(), 3U);
   for (std::size_t i = 0; i < 3; ++i) {
     EXPECT_EQ(one.at(i).problem.story, other.at(i).problem.story);
@@ -52,7 +52,7 @@ TEST(PracticeSession, theSamePlanGivesTheSameProblems) {
 }
 
 TEST(PracticeSession, drawsAProblemOnlyWhenItIsLookedAt) {
-  const PracticeSession session(planOf({Topic::bsa}, 50), PracticeMode::learning);
+  const PracticeSession session(setOf({Topic::bsa}, 50), PracticeMode::learning);
   EXPECT_FALSE(session.isMade(0));
   EXPECT_FALSE(session.current().lines.empty());
   EXPECT_TRUE(session.isMade(0));
@@ -60,7 +60,7 @@ TEST(PracticeSession, drawsAProblemOnlyWhenItIsLookedAt) {
 }
 
 TEST(PracticeSession, aRightLineIsRightAtOnce) {
-  Student student(planOf({Topic::bsa}, 1));
+  Student student(setOf({Topic::bsa}, 1));
   student.answerAllRight();
   student.session.handIn();
   const SessionTally tally = tallyOf(student.session);
@@ -72,7 +72,7 @@ TEST(PracticeSession, aRightLineIsRightAtOnce) {
 }
 
 TEST(PracticeSession, hintsClimbRungByRungAndNoFurther) {
-  Student student(planOf({Topic::bsa}, 1));
+  Student student(setOf({Topic::bsa}, 1));
   student.session.climb(0);
   EXPECT_EQ(student.line(0).rung, 0) << "nothing was checked yet";
   student.answer(0, student.wrong(0));
@@ -93,7 +93,7 @@ TEST(PracticeSession, hintsClimbRungByRungAndNoFurther) {
 }
 
 TEST(PracticeSession, anEmptyLineIsNoTry) {
-  Student student(planOf({Topic::bsa}, 1));
+  Student student(setOf({Topic::bsa}, 1));
   student.answer(0, "  ");
   EXPECT_EQ(student.line(0).tries, 0);
   ASSERT_TRUE(student.line(0).marked);
@@ -101,7 +101,7 @@ TEST(PracticeSession, anEmptyLineIsNoTry) {
 }
 
 TEST(PracticeSession, aChangedLineIsNoLongerMarked) {
-  Student student(planOf({Topic::bsa}, 1));
+  Student student(setOf({Topic::bsa}, 1));
   student.answer(0, student.right(0));
   student.session.write(0, student.right(0));
   EXPECT_TRUE(student.line(0).marked) << "nothing was changed";
@@ -111,7 +111,7 @@ TEST(PracticeSession, aChangedLineIsNoLongerMarked) {
 }
 
 TEST(PracticeSession, mistakesThatWereCorrectedAreRemembered) {
-  Student student(planOf({Topic::bsa}, 1));
+  Student student(setOf({Topic::bsa}, 1));
   const Problem& problem = student.session.current().problem;
   ASSERT_EQ(idOf(problem.asks[0]), "bsa");
   const Step* bsa = problem.key.step(StepId::bsa);
@@ -130,7 +130,7 @@ TEST(PracticeSession, mistakesThatWereCorrectedAreRemembered) {
 /// A dose that follows from a wrong surface is right for who carried it on, and wrong once the surface is put
 /// right.
 TEST(PracticeSession, laterLinesAreMarkedAnewWhenAnEarlierOneChanges) {
-  Student student(planOf({Topic::doseByBsa}, 1));
+  Student student(setOf({Topic::doseByBsa}, 1));
   const Problem& problem = student.session.current().problem;
   std::size_t surface = 0, dose = 0;
   for (std::size_t i = 0; i < problem.asks.size(); ++i) {
@@ -155,7 +155,7 @@ TEST(PracticeSession, laterLinesAreMarkedAnewWhenAnEarlierOneChanges) {
 }
 
 TEST(PracticeSession, aTestMarksNothingBeforeAllIsHandedIn) {
-  Student student(planOf({Topic::bsa}, 3), PracticeMode::test);
+  Student student(setOf({Topic::bsa}, 3), PracticeMode::test);
   student.answer(0, student.wrong(0));
   student.session.climb(0);
   EXPECT_FALSE(student.line(0).marked);
@@ -178,7 +178,7 @@ TEST(PracticeSession, aTestMarksNothingBeforeAllIsHandedIn) {
 }
 
 TEST(PracticeSession, whatWasHandedInStays) {
-  Student student(planOf({Topic::bsa}, 1));
+  Student student(setOf({Topic::bsa}, 1));
   student.answerAllRight();
   student.session.spend(0, 12);
   student.session.handIn();
@@ -191,7 +191,7 @@ TEST(PracticeSession, whatWasHandedInStays) {
 }
 
 TEST(PracticeSession, aProblemLeftAsideCanBeTakenUpAgain) {
-  Student student(planOf({Topic::bsa}, 2));
+  Student student(setOf({Topic::bsa}, 2));
   student.session.skip();
   student.session.handIn();
   EXPECT_FALSE(student.session.current().handedIn);
@@ -201,24 +201,24 @@ TEST(PracticeSession, aProblemLeftAsideCanBeTakenUpAgain) {
 }
 
 TEST(PracticeSession, oneMoreIsOfTheSameTopicAndNewToTheSet) {
-  Student student(planOf({Topic::bsa, Topic::drops}, 2));
+  Student student(setOf({Topic::bsa, Topic::drops}, 2));
   student.session.oneMore();
   ASSERT_EQ(student.session.count(), 3U);
   EXPECT_EQ(student.session.at(1).problem.topic, Topic::bsa);
-  EXPECT_EQ(student.session.at(1).problem.seed, 7U);  // 5 and 6 are the set's own
+  EXPECT_EQ(student.session.at(1).problem.seed, seedInSet(5, 2));  // the set itself has two
   EXPECT_EQ(student.session.at(2).problem.topic, Topic::drops);
   student.session.oneMore();
-  EXPECT_EQ(student.session.at(1).problem.seed, 8U);
+  EXPECT_EQ(student.session.at(1).problem.seed, seedInSet(5, 3));
 }
 
 TEST(PracticeSession, placesBeyondTheLastAreTheLast) {
-  Student student(planOf({Topic::bsa}, 2));
+  Student student(setOf({Topic::bsa}, 2));
   student.session.goTo(9);
   EXPECT_EQ(student.session.place(), 1U);
 }
 
 TEST(SessionTable, hasARowForEachLineThatWasHandedInOrLeftAside) {
-  Student student(planOf({Topic::bsa}, 3));
+  Student student(setOf({Topic::bsa}, 3));
   student.answer(0, student.wrong(0));
   student.session.climb(0);
   student.session.climb(0);
@@ -237,7 +237,7 @@ TEST(SessionTable, hasARowForEachLineThatWasHandedInOrLeftAside) {
             "1,5,bsa,1,bsa,right," +
                 slips +
                 ",2,2,41\r\n"
-                "2,6,bsa,1,bsa,skipped,,0,0,0\r\n");
+                "2," + std::to_string(seedInSet(5, 1)) + ",bsa,1,bsa,skipped,,0,0,0\r\n");
 }
 
 TEST(SessionTally, everySpotButSumAndWritingHasATopic) {
@@ -247,7 +247,7 @@ TEST(SessionTally, everySpotButSumAndWritingHasATopic) {
 }
 
 TEST(SessionTally, withoutAKnownMistakeTheWeakestTopicIsNext) {
-  Student student(planOf({Topic::drops, Topic::bsa}, 2));
+  Student student(setOf({Topic::drops, Topic::bsa}, 2));
   student.answerAllRight();
   student.session.handIn();
   student.session.goTo(1);

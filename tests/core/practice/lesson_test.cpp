@@ -1,4 +1,4 @@
-#include "core/practice/practice_plan.h"
+#include "core/practice/lesson.h"
 
 #include <gtest/gtest.h>
 
@@ -9,49 +9,49 @@
 namespace wardchalk {
 namespace {
 
-PracticePlan planOf(Topic topic, int level) {
-  PracticePlan plan;
-  plan.topics = {topic};
-  plan.level = level;
-  plan.count = 3;
-  return plan;
+PracticeSet setOf(Topic topic, int level) {
+  PracticeSet set;
+  set.topics = {topic};
+  set.level = level;
+  set.count = 3;
+  return set;
 }
 
 bool asksFor(const Problem& problem, StepId step) {
   return std::ranges::any_of(problem.asks, [step](const Ask& ask) { return ask.step == step; });
 }
 
-TEST(PracticePlan, topicsTakeTurnsAndSeedsFollowOneAnother) {
-  PracticePlan plan = planOf(Topic::bsa, 1);
-  plan.topics = {Topic::drops, Topic::bsa};
-  plan.seed = 40;
-  EXPECT_EQ(topicAt(plan, 0), Topic::drops);
-  EXPECT_EQ(topicAt(plan, 1), Topic::bsa);
-  EXPECT_EQ(topicAt(plan, 2), Topic::drops);
-  EXPECT_EQ(seedAt(plan, 0), 40U);
-  EXPECT_EQ(seedAt(plan, 7), 47U);
+TEST(Lesson, topicsTakeTurnsBeyondTheSetToo) {
+  PracticeSet set = setOf(Topic::bsa, 1);
+  set.topics = {Topic::drops, Topic::bsa};
+  EXPECT_EQ(topicInSet(set, 0), Topic::drops);
+  EXPECT_EQ(topicInSet(set, 1), Topic::bsa);
+  EXPECT_EQ(topicInSet(set, 8), Topic::drops);
+  set.topics.clear();
+  EXPECT_EQ(topicInSet(set, 3), Topic::mixed);
 }
 
-TEST(PracticePlan, theGreatestSeedIsFollowedByNought) {
-  PracticePlan plan = planOf(Topic::bsa, 1);
-  plan.seed = greatestSeed;
-  EXPECT_EQ(seedAt(plan, 0), greatestSeed);
-  EXPECT_EQ(seedAt(plan, 1), 0U);
+TEST(Lesson, isTheProblemOfTheSet) {
+  const PracticeSet set = setOf(Topic::bsa, 1);
+  for (int place = 0; place < set.count; ++place) {
+    EXPECT_EQ(lessonProblem(set, place).seed, problemInSet(set, place).seed);
+    EXPECT_EQ(lessonProblem(set, place).story, problemInSet(set, place).story);
+  }
 }
 
-TEST(PracticePlan, worksByTheRulesOfItsSchool) {
-  PracticePlan plan = planOf(Topic::bsa, 1);
-  EXPECT_EQ(practiceProblem(plan, Topic::bsa, 3).rules, exactRules());
-  plan.school = SchoolRules::classroom;
-  EXPECT_EQ(practiceProblem(plan, Topic::bsa, 3).rules, classroomRules());
+TEST(Lesson, worksByTheRulesOfItsSet) {
+  PracticeSet set = setOf(Topic::bsa, 1);
+  EXPECT_EQ(lessonProblem(set, Topic::bsa, 3).rules, exactRules());
+  set.rules = classroomRules();
+  EXPECT_EQ(lessonProblem(set, Topic::bsa, 3).rules, classroomRules());
 }
 
 /// Otherwise a student who is asked for the amount would know that the order is safe.
-TEST(PracticePlan, beingAskedForTheAmountTellsNothing) {
-  const PracticePlan plan = planOf(Topic::doseByWeight, 2);
+TEST(Lesson, beingAskedForTheAmountTellsNothing) {
+  const PracticeSet set = setOf(Topic::doseByWeight, 2);
   int unsafe = 0;
   for (std::uint64_t seed = 1; seed <= 40; ++seed) {
-    const Problem problem = practiceProblem(plan, Topic::doseByWeight, seed);
+    const Problem problem = lessonProblem(set, Topic::doseByWeight, seed);
     if (problem.key.verdict == VerdictKind::safe || !problem.given.stock.kind) continue;
     ++unsafe;
     EXPECT_TRUE(asksFor(problem, StepId::give)) << seed;
@@ -63,7 +63,7 @@ TEST(PracticePlan, beingAskedForTheAmountTellsNothing) {
   EXPECT_GT(unsafe, 5);
 }
 
-TEST(PracticePlan, everyTopicAndLevelHasItsWord) {
+TEST(Lesson, everyTopicAndLevelHasItsWord) {
   std::vector<std::string> words;
   for (std::size_t i = 0; i < topicIds.size(); ++i)
     words.push_back(topicWord(static_cast<Topic>(i), englishPhrases()));
@@ -74,10 +74,10 @@ TEST(PracticePlan, everyTopicAndLevelHasItsWord) {
   EXPECT_FALSE(words.front().empty());
 }
 
-TEST(PracticePlan, everyLineOfEveryTopicHasAQuestionAndAnAnswer) {
+TEST(Lesson, everyLineOfEveryTopicHasAQuestionAndAnAnswer) {
   for (std::size_t topic = 0; topic < topicIds.size(); ++topic) {
-    const PracticePlan plan = planOf(static_cast<Topic>(topic), 2);
-    const Problem problem = practiceProblem(plan, static_cast<Topic>(topic), 11);
+    const PracticeSet set = setOf(static_cast<Topic>(topic), 2);
+    const Problem problem = lessonProblem(set, static_cast<Topic>(topic), 11);
     for (const Ask& ask : problem.asks) {
       EXPECT_FALSE(lineQuestion(ask, problem, englishPhrases()).empty()) << topicIds[topic];
       EXPECT_FALSE(lineAnswer(ask, problem, englishPhrases()).empty()) << topicIds[topic];

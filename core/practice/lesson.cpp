@@ -1,4 +1,4 @@
-#include "core/practice/practice_plan.h"
+#include "core/practice/lesson.h"
 
 #include <algorithm>
 
@@ -31,23 +31,19 @@ void askForAmount(Problem& problem) {
 
 }  // namespace
 
-const HouseRules& rulesOf(SchoolRules school) {
-  return school == SchoolRules::classroom ? classroomRules() : exactRules();
+Topic topicInSet(const PracticeSet& set, int place) {
+  if (set.topics.empty()) return Topic::mixed;
+  return set.topics[static_cast<std::size_t>(place) % set.topics.size()];
 }
 
-Topic topicAt(const PracticePlan& plan, int place) {
-  if (plan.topics.empty()) return Topic::mixed;
-  return plan.topics[static_cast<std::size_t>(place) % plan.topics.size()];
-}
-
-std::uint64_t seedAt(const PracticePlan& plan, int place) {
-  return (plan.seed + static_cast<std::uint64_t>(place)) % (greatestSeed + 1);
-}
-
-Problem practiceProblem(const PracticePlan& plan, Topic topic, std::uint64_t seed) {
-  Problem problem = makeProblem(topic, plan.level, seed, rulesOf(plan.school));
+Problem lessonProblem(const PracticeSet& set, Topic topic, std::uint64_t seed) {
+  Problem problem = makeProblem(topic, set.level, seed, set.rules);
   askForAmount(problem);
   return problem;
+}
+
+Problem lessonProblem(const PracticeSet& set, int place) {
+  return lessonProblem(set, topicInSet(set, place), seedInSet(set.seed, place));
 }
 
 }  // namespace wardchalk
