@@ -40,15 +40,20 @@ bool paintSheet(QPagedPaintDevice& device, const SheetLayout& sheet) {
   return painter.end();
 }
 
-bool writePdf(const QString& file, const SheetContent& content, PaperSize size) {
+bool writePdf(const QString& file, const SheetLayout& sheet, PaperSize size, const QString& title,
+              const QString& creator) {
   QSaveFile out(file);
   if (!out.open(QIODevice::WriteOnly)) return false;
   QPdfWriter writer(&out);
   writer.setResolution(pdfResolution);
   writer.setPageLayout({pageSizeOf(size), QPageLayout::Portrait, QMarginsF()});
-  writer.setTitle(content.title);
-  writer.setCreator(content.program);
-  return paintSheet(writer, layOutSheet(content, paperFormat(size))) && out.commit();
+  writer.setTitle(title);
+  writer.setCreator(creator);
+  return paintSheet(writer, sheet) && out.commit();
+}
+
+bool writePdf(const QString& file, const SheetContent& content, PaperSize size) {
+  return writePdf(file, layOutSheet(content, paperFormat(size)), size, content.title, content.program);
 }
 
 }  // namespace wardchalk::ui

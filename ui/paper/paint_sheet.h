@@ -14,7 +14,11 @@ void paintPage(QPainter& painter, const SheetPage& page);
 /// Paints every page on a printer or into a PDF whose pages are set to the whole paper. False if that fails.
 [[nodiscard]] bool paintSheet(QPagedPaintDevice& device, const SheetLayout& sheet);
 
-/// Writes the sheet as a PDF of real text with its fonts. False if the file cannot be written.
+/// Writes pages as a PDF of real text with its fonts. False if the file cannot be written.
+[[nodiscard]] bool writePdf(const QString& file, const SheetLayout& sheet, PaperSize size, const QString& title,
+                            const QString& creator);
+
+/// Writes the sheet as a PDF. False if the file cannot be written.
 [[nodiscard]] bool writePdf(const QString& file, const SheetContent& content, PaperSize size);
 
 }  // namespace wardchalk::ui

@@ -116,7 +116,8 @@ void ChainCanvas::walk(int direction) {
 
 bool ChainCanvas::event(QEvent* event) {
   // the plain keys are the chain's own while it has the keyboard
-  if (event->type() == QEvent::ShortcutOverride && static_cast<QKeyEvent*>(event)->modifiers() == Qt::NoModifier)
+  if (event->type() == QEvent::ShortcutOverride &&
+      static_cast<QKeyEvent*>(event)->modifiers() == Qt::NoModifier)
     event->accept();
   return SpokenWidget::event(event);
 }

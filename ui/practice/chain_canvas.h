@@ -7,9 +7,9 @@
 
 namespace wardchalk::ui {
 
-/// A chain as it is being put together, painted like a step of the working: units strike out as they meet, and what is
-/// left over stands behind it. One factor is chosen; Left and Right choose another. It never says what the chain
-/// comes to: that is for the student to work out.
+/// A chain as it is being put together, painted like a step of the working: units strike out as they meet,
+/// and what is left over stands behind it. One factor is chosen; Left and Right choose another. It never says
+/// what the chain comes to: that is for the student to work out.
 class ChainCanvas : public SpokenWidget {
   Q_OBJECT
 

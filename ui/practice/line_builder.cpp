@@ -23,8 +23,13 @@ constexpr QSize usualSize(900, 600);
 
 }  // namespace
 
-LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, const Phrasebook& book, QWidget* parent)
-    : QDialog(parent), book_(book), zoom_(zoom), facts_(lineFacts(ask, problem)), work_{{}, lineWanted(ask, problem)} {
+LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, const Phrasebook& book,
+                         QWidget* parent)
+    : QDialog(parent),
+      book_(book),
+      zoom_(zoom),
+      facts_(lineFacts(ask, problem)),
+      work_{{}, lineWanted(ask, problem)} {
   setObjectName(QStringLiteral("line-builder"));
   setWindowTitle(tr("Build the line – PRACTICE"));
   auto* column = new QVBoxLayout(this);
@@ -35,7 +40,8 @@ LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, co
   inner->setSpacing(10);
   column->addLayout(inner, 1);
   const QString unit = fromCore(lineUnit(ask, book));
-  inner->addWidget(wordsIn(this, held(lineQuestion(ask, problem, book)) + QStringLiteral("  ") + unit, 1.2, true));
+  inner->addWidget(
+      wordsIn(this, held(lineQuestion(ask, problem, book)) + QStringLiteral("  ") + unit, 1.2, true));
   canvas_ = new ChainCanvas(book, this);
   canvas_->setScale(zoom);
   auto* sides = new QHBoxLayout;
@@ -95,8 +101,10 @@ QWidget* LineBuilder::buildFacts(const Problem& problem) {
   for (const ChainFact& fact : facts_) {
     const Origin& origin = fact.factor.over.origin;
     const QString from = fromCore(tag(origin, problem.key, book_));
-    auto* item = new QListWidgetItem(held(factorLine(fact.factor)) + (from.isEmpty() ? QString() : QStringLiteral("   ") + from));
-    item->setData(Qt::AccessibleTextRole, fromCore(spokenFactor(fact.factor, book_)) + QStringLiteral(", ") + from);
+    auto* item = new QListWidgetItem(held(factorLine(fact.factor)) +
+                                     (from.isEmpty() ? QString() : QStringLiteral("   ") + from));
+    item->setData(Qt::AccessibleTextRole,
+                  fromCore(spokenFactor(fact.factor, book_)) + QStringLiteral(", ") + from);
     list_->addItem(item);
   }
   column->addWidget(list_, 1);
@@ -151,7 +159,9 @@ void LineBuilder::change(ChainWork work, int chosen) {
   const bool empty = work_.chain.factors.empty();
   const ChainState state = stateOf(work_);
   const QString told = leftOverOf(work_, book_);
-  left_->setText(empty ? tr("Units strike out as they meet.") : state.isWanted ? QStringLiteral("✓ ") + told : told);
+  left_->setText(empty            ? tr("Units strike out as they meet.")
+                 : state.isWanted ? QStringLiteral("✓ ") + told
+                                  : told);
   for (QPushButton* handle : handles_) handle->setEnabled(!empty);
   write_->setEnabled(!empty);
 }
@@ -173,9 +183,7 @@ void LineBuilder::remove() {
   if (chosen >= 0) change(without(work_, static_cast<std::size_t>(chosen)), qMax(0, chosen - 1));
 }
 
-void LineBuilder::root() {
-  change(withRoot(work_, !work_.chain.rooted), canvas_->chosen());
-}
+void LineBuilder::root() { change(withRoot(work_, !work_.chain.rooted), canvas_->chosen()); }
 
 QString LineBuilder::line() const { return fromCore(lineText(work_.chain)) + QStringLiteral(" = "); }
 

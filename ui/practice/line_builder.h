@@ -16,8 +16,8 @@ namespace wardchalk::ui {
 
 class ChainCanvas;
 
-/// Puts a line together: facts of the papers are chosen, turned over and moved, and units strike out as they meet. What
-/// was built is written into the student's line; what it comes to is left to the student.
+/// Puts a line together: facts of the papers are chosen, turned over and moved, and units strike out as they
+/// meet. What was built is written into the student's line; what it comes to is left to the student.
 class LineBuilder : public QDialog {
   Q_OBJECT
 

@@ -74,7 +74,8 @@ void addRungs(LineFeedback& feedback, const PracticeProblem& problem, std::size_
                                                          line.marked->carried, rung, book))});
 }
 
-void addWorkedLine(LineFeedback& feedback, const PracticeProblem& problem, std::size_t place, const Phrasebook& book) {
+void addWorkedLine(LineFeedback& feedback, const PracticeProblem& problem, std::size_t place,
+                   const Phrasebook& book) {
   const MarkedLine& marked = *problem.lines[place].marked;
   if (!marked.mark.mistakes.empty()) feedback.said << mistakeNames(marked.mark, book);
   feedback.rungs.push_back(
@@ -93,8 +94,10 @@ QString LineFeedback::spoken() const {
   all << said;
   for (const ShownRung& rung : rungs) all << rung.title + QStringLiteral(": ") + rung.text;
   all.removeIf([](const QString& one) { return one.isEmpty(); });
-  return all.join(QStringLiteral(". ")).replace(QStringLiteral(".. "), QStringLiteral(". "))
-      .replace(QStringLiteral("?. "), QStringLiteral("? ")).replace(QStringLiteral(":. "), QStringLiteral(": "))
+  return all.join(QStringLiteral(". "))
+      .replace(QStringLiteral(".. "), QStringLiteral(". "))
+      .replace(QStringLiteral("?. "), QStringLiteral("? "))
+      .replace(QStringLiteral(":. "), QStringLiteral(": "))
       .replace(QChar::Nbsp, u' ');
 }
 

@@ -29,8 +29,10 @@ struct LineFeedback {
   [[nodiscard]] QString spoken() const;
 };
 
-/// Of the line at this place of a problem. Once it is handed in, mistakes are named and the worked line stands there.
-[[nodiscard]] LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t line, const Phrasebook& book);
+/// Of the line at this place of a problem. Once it is handed in, mistakes are named and the worked line
+/// stands there.
+[[nodiscard]] LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t line,
+                                        const Phrasebook& book);
 
 /// Where bytes of a UTF-8 text stand in the same text as the screen has it.
 struct TextRange {

@@ -26,7 +26,8 @@ QString nothingMeasured() { return QStringLiteral("do not measure"); }
 
 }  // namespace
 
-LineRow::LineRow(std::size_t line, const Problem& problem, Offer offer, const Phrasebook& book, QWidget* parent)
+LineRow::LineRow(std::size_t line, const Problem& problem, Offer offer, const Phrasebook& book,
+                 QWidget* parent)
     : QWidget(parent), line_(line), ask_(problem.asks[line]) {
   setObjectName(nameOf(line, "row"));
   auto* column = new QVBoxLayout(this);
@@ -52,7 +53,8 @@ void LineRow::buildQuestion(QBoxLayout* column, const Problem& problem, const Ph
 }
 
 void LineRow::buildField(QBoxLayout* row, const Phrasebook& book) {
-  const QString name = tr("Line %1: %2").arg(line_ + 1).arg(question_->text().section(QStringLiteral("  "), 1));
+  const QString name =
+      tr("Line %1: %2").arg(line_ + 1).arg(question_->text().section(QStringLiteral("  "), 1));
   if (ask_.isVerdict()) {
     verdict_ = new VerdictChoice(book, this);
     verdict_->setAccessibleName(name);
@@ -152,7 +154,8 @@ void LineRow::show(const LineFeedback& feedback, bool pointAtFault) {
   showRungs(feedback.rungs);
   const bool hadKeyboard = hint_->hasFocus();
   hint_->setText(feedback.next);
-  hint_->setAccessibleName(feedback.next.isEmpty() ? QString() : tr("%1, line %2").arg(feedback.next).arg(line_ + 1));
+  hint_->setAccessibleName(feedback.next.isEmpty() ? QString()
+                                                   : tr("%1, line %2").arg(feedback.next).arg(line_ + 1));
   hint_->setVisible(!feedback.next.isEmpty());
   if (hadKeyboard && feedback.next.isEmpty()) field()->setFocus(Qt::OtherFocusReason);
   field()->setAccessibleDescription(feedback.spoken());

@@ -14,8 +14,8 @@ namespace wardchalk::ui {
 class MarkBadge;
 class VerdictChoice;
 
-/// One line of a problem: its question, a field to write the working in or four words to choose from, its mark, and
-/// what is said of it. It knows nothing of sessions; what it shows is handed to it.
+/// One line of a problem: its question, a field to write the working in or four words to choose from, its
+/// mark, and what is said of it. It knows nothing of sessions; what it shows is handed to it.
 class LineRow : public QWidget {
   Q_OBJECT
 

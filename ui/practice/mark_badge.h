@@ -7,8 +7,8 @@
 
 namespace wardchalk::ui {
 
-/// How a line is marked: a sign and a word. A tick in a square for right, three dots in a ring for not yet, a question
-/// mark in a lozenge where more than one mistake fits; no colour says it alone, and none is red.
+/// How a line is marked: a sign and a word. A tick in a square for right, three dots in a ring for not yet, a
+/// question mark in a lozenge where more than one mistake fits; no colour says it alone, and none is red.
 class MarkBadge : public QLabel {
   Q_OBJECT
 

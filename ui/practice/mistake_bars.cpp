@@ -52,7 +52,8 @@ double MistakeBars::layOutAt(int width) {
   const double room = width - left - metrics.px(40);
   double y = metrics.px(4);
   for (const MistakeTally& one : mistakes_) {
-    const QString name = fromCore(idOf(one.mistake)) + QStringLiteral("  ") + fromCore(mistakeName(one.mistake, book_));
+    const QString name =
+        fromCore(idOf(one.mistake)) + QStringLiteral("  ") + fromCore(mistakeName(one.mistake, book_));
     Box said = paragraph(name, FontRole::body, Ink::text, metrics, words);
     Box figure = textBox(QString::number(one.lines), FontRole::badge, Ink::text, metrics);
     const double high = std::max(said.height(), metrics.px(barHeight));
@@ -61,7 +62,8 @@ double MistakeBars::layOutAt(int width) {
     const QRectF bar(left, middle - metrics.px(barHeight) / 2, wide, metrics.px(barHeight));
     drawing_.areas.push_back({corners(bar), 3, Area::Fill::hatched, Ink::line, 1.2, Ink::line, 0});
     drawing_.add(std::move(said.drawing), {0, y + said.above});
-    drawing_.add(std::move(figure.drawing), {left + wide + metrics.px(8), middle + figure.above - figure.height() / 2});
+    drawing_.add(std::move(figure.drawing),
+                 {left + wide + metrics.px(8), middle + figure.above - figure.height() / 2});
     y += high + metrics.px(rowGap);
   }
   return y;

@@ -9,7 +9,8 @@
 
 namespace wardchalk::ui {
 
-/// The mistakes of a session as bars, the most frequent first: each with its words and how many lines it was in.
+/// The mistakes of a session as bars, the most frequent first: each with its words and how many lines it was
+/// in.
 class MistakeBars : public SpokenWidget {
   Q_OBJECT
 

@@ -92,7 +92,8 @@ void PlanForm::buildLevels(QBoxLayout* column) {
   column->addWidget(wordsIn(this, tr("How hard may it be?"), 1.15, true));
   levels_ = new QButtonGroup(this);
   for (int level = lowestLevel; level <= highestLevel; ++level) {
-    auto* choice = new QRadioButton(QStringLiteral("%1 – %2").arg(level).arg(fromCore(levelWord(level, book_))), this);
+    auto* choice =
+        new QRadioButton(QStringLiteral("%1 – %2").arg(level).arg(fromCore(levelWord(level, book_))), this);
     choice->setObjectName(QStringLiteral("level:%1").arg(level));
     choice->setMinimumHeight(practiceTarget - 4);
     levels_->addButton(choice, level);
@@ -113,7 +114,8 @@ void PlanForm::buildNumbers(QBoxLayout* column) {
   seed_->setObjectName(QStringLiteral("seed"));
   seed_->setAccessibleName(tr("Number of the set"));
   // as many digits as every machine reads exactly
-  seed_->setValidator(new QRegularExpressionValidator(QRegularExpression(QStringLiteral("[0-9]{1,15}")), seed_));
+  seed_->setValidator(
+      new QRegularExpressionValidator(QRegularExpression(QStringLiteral("[0-9]{1,15}")), seed_));
   const auto add = [&](int row, const QString& text, QWidget* field) {
     QLabel* label = wordsIn(this, text);
     label->setWordWrap(false);
@@ -126,7 +128,8 @@ void PlanForm::buildNumbers(QBoxLayout* column) {
   add(1, tr("&Number of the set"), seed_);
   grid->setColumnStretch(1, 1);
   column->addLayout(grid);
-  column->addWidget(quietWordsIn(this, tr("The same number gives the same problems again, on every computer.")));
+  column->addWidget(
+      quietWordsIn(this, tr("The same number gives the same problems again, on every computer.")));
   connect(count_, &QSpinBox::valueChanged, this, &PlanForm::changed);
   connect(seed_, &QLineEdit::textEdited, this, &PlanForm::changed);
 }

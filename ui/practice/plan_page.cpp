@@ -24,8 +24,9 @@ PlanPage::PlanPage(const Phrasebook& book, QWidget* parent) : QScrollArea(parent
   title_ = wordsIn(inside, {}, 1.6, true);
   title_->setObjectName(QStringLiteral("plan-title"));
   column->addWidget(title_);
-  column->addWidget(wordsIn(inside, tr("Children and medicines here are invented, so nothing can go wrong. Take your "
-                                       "time. Nothing is kept unless you save it."),
+  column->addWidget(wordsIn(inside,
+                            tr("Children and medicines here are invented, so nothing can go wrong. Take your "
+                               "time. Nothing is kept unless you save it."),
                             1.05));
   form_ = new PlanForm(book, inside);
   column->addWidget(form_);
@@ -93,6 +94,8 @@ void PlanPage::setPlan(const PracticeSet& plan) {
 
 PracticeSet PlanPage::plan() const { return form_->plan(); }
 
-PracticeMode PlanPage::mode() const { return test_->isChecked() ? PracticeMode::test : PracticeMode::learning; }
+PracticeMode PlanPage::mode() const {
+  return test_->isChecked() ? PracticeMode::test : PracticeMode::learning;
+}
 
 }  // namespace wardchalk::ui

@@ -8,8 +8,8 @@ class QWidget;
 
 namespace wardchalk::ui {
 
-/// What practice asks the desktop for: names of files and the answer to a question. A file is read or written only
-/// after it was chosen here.
+/// What practice asks the desktop for: names of files and the answer to a question. A file is read or written
+/// only after it was chosen here.
 class PracticeFiles {
  public:
   virtual ~PracticeFiles() = default;

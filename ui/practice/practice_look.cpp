@@ -101,7 +101,8 @@ void PracticeBand::paintEvent(QPaintEvent*) {
   const int high = height();
   QPainterPath stripes;
   for (int x = -high; x < width(); x += 2 * stripeWidth)
-    stripes.addPolygon(QPolygon({{x, high}, {x + high, 0}, {x + high + stripeWidth, 0}, {x + stripeWidth, high}}));
+    stripes.addPolygon(
+        QPolygon({{x, high}, {x + high, 0}, {x + high + stripeWidth, 0}, {x + stripeWidth, high}}));
   painter.fillPath(stripes, colours.stripe);
   // the words stand on plain ground
   const int wide = qMin(width(), fontMetrics().horizontalAdvance(text()) + 48);

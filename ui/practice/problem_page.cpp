@@ -188,6 +188,7 @@ void ProblemPage::fillLines() {
   empty(lines_->layout());
   for (std::size_t i = 0; i < session_->current().lines.size(); ++i) rows_.push_back(addRow(i));
   static_cast<QBoxLayout*>(lines_->layout())->addStretch(1);
+  uncover();
   showFeedback(nullptr);
 }
 
@@ -199,7 +200,10 @@ LineRow* ProblemPage::addRow(std::size_t line) {
   row->setText(fromCore(shown.lines[line].text));
   row->setReadOnly(shown.handedIn);
   lines_->layout()->addWidget(row);
-  connect(row, &LineRow::edited, this, [this] { warned_ = false; });
+  connect(row, &LineRow::edited, this, [this] {
+    warned_ = false;
+    uncover();
+  });
   connect(row, &LineRow::checkWanted, this, [this, row] { check(row); });
   connect(row, &LineRow::hintWanted, this, [this, row] { climb(row); });
   connect(row, &LineRow::buildWanted, this, [this, row] { build(row); });
@@ -210,18 +214,20 @@ void ProblemPage::fillFoot() {
   const bool test = session_->mode() == PracticeMode::test;
   const bool handedIn = session_->current().handedIn;
   const bool last = session_->place() + 1 == session_->count();
-  foot_->setText(handedIn ? tr("Handed in. The worked lines stand below what was not right yet.")
-                 : test   ? tr("Enter: next line · Ctrl+B: build the line · Ctrl+Enter: next problem. Everything is marked "
-                               "when you hand it in.")
-                          : tr("Enter: check the line · Ctrl+H: a hint, rung by rung · Ctrl+B: build the line out of "
-                               "facts · Ctrl+Enter: done"));
+  foot_->setText(
+      handedIn ? tr("Handed in. The worked lines stand below what was not right yet.")
+      : test
+          ? tr("Enter: next line · Ctrl+B: build the line · Ctrl+Enter: next problem. Everything is marked "
+               "when you hand it in.")
+          : tr("Enter: check the line · Ctrl+H: a hint, rung by rung · Ctrl+B: build the line out of "
+               "facts · Ctrl+Enter: done"));
   back_->setVisible(session_->place() > 0);
   skip_->setVisible(!handedIn);
   more_->setVisible(!test);
   review_->setVisible(test && !handedIn);
   on_->setText(test && last && !handedIn ? tr("&Go to the review")
                : last                    ? tr("Do&ne: to the summary")
-                                         : (test || handedIn ? tr("&Next problem") : tr("Do&ne: next problem")));
+                      : (test || handedIn ? tr("&Next problem") : tr("Do&ne: next problem")));
 }
 
 void ProblemPage::keep() {
@@ -238,6 +244,17 @@ void ProblemPage::showFeedback(LineRow* pointAt) {
   applyLetters(window(), zoom_);
 }
 
+/// What comes after the verdict stays covered until one is chosen: being asked for an amount must not tell
+/// that there is one.
+void ProblemPage::uncover() {
+  bool covered = false;
+  for (LineRow* row : rows_) {
+    row->setVisible(!covered || session_->current().handedIn);
+    const bool isVerdict = session_->current().problem.asks[row->line()].isVerdict();
+    covered = covered || (isVerdict && row->text().isEmpty());
+  }
+}
+
 void ProblemPage::check(LineRow* row) {
   keep();
   if (session_->mode() == PracticeMode::test || session_->current().handedIn) return focusNext(row);
@@ -250,9 +267,10 @@ void ProblemPage::check(LineRow* row) {
 
 void ProblemPage::focusNext(const LineRow* row) {
   const std::size_t next = row->line() + 1;
-  QWidget* to = next < rows_.size() ? rows_[next]->field() : static_cast<QWidget*>(on_);
+  const bool open = next < rows_.size() && !rows_[next]->isHidden();
+  QWidget* to = open ? rows_[next]->field() : static_cast<QWidget*>(on_);
   to->setFocus(Qt::TabFocusReason);
-  if (next < rows_.size()) lineScroll_->ensureWidgetVisible(rows_[next], 0, 24);
+  if (open) lineScroll_->ensureWidgetVisible(rows_[next], 0, 24);
 }
 
 /// A hint for a line that was not checked yet is one for the line as it stands.
@@ -274,7 +292,8 @@ void ProblemPage::build(LineRow* row) {
 
 int ProblemPage::linesNotRight() const {
   const auto& lines = session_->current().lines;
-  return static_cast<int>(std::ranges::count_if(lines, [](const PracticeLine& line) { return !line.isRight(); }));
+  return static_cast<int>(
+      std::ranges::count_if(lines, [](const PracticeLine& line) { return !line.isRight(); }));
 }
 
 void ProblemPage::goOn() {
@@ -288,9 +307,10 @@ void ProblemPage::goOn() {
     const int open = linesNotRight();
     if (open > 0 && !warned_) {
       warned_ = true;
-      foot_->setText(tr("%n line(s) are not right yet. Look at them again, or press the button once more to hand it in "
-                        "as it stands and see the worked lines.",
-                        "", open));
+      foot_->setText(
+          tr("%n line(s) are not right yet. Look at them again, or press the button once more to hand it in "
+             "as it stands and see the worked lines.",
+             "", open));
       return;
     }
     session_->handIn();
@@ -305,7 +325,9 @@ void ProblemPage::skip() {
   Q_EMIT onwards();
 }
 
-LineRow* ProblemPage::rowWithKeyboard() const { return last_ ? last_ : rows_.empty() ? nullptr : rows_.front(); }
+LineRow* ProblemPage::rowWithKeyboard() const {
+  return last_ ? last_ : rows_.empty() ? nullptr : rows_.front();
+}
 
 void ProblemPage::arrange() {
   const bool beside = width() >= sideBySide * zoom_;

@@ -15,7 +15,8 @@ class QScrollArea;
 
 namespace wardchalk::ui {
 
-/// One problem: its papers beside the lines that are asked for. It shows a session and hands it what is written.
+/// One problem: its papers beside the lines that are asked for. It shows a session and hands it what is
+/// written.
 class ProblemPage : public QWidget {
   Q_OBJECT
 
@@ -55,6 +56,7 @@ class ProblemPage : public QWidget {
   void fillFoot();
   LineRow* addRow(std::size_t line);
   void showFeedback(LineRow* pointAt);
+  void uncover();
   void check(LineRow* row);
   void climb(LineRow* row);
   void build(LineRow* row);

@@ -61,8 +61,10 @@ void ReviewPage::show(const PracticeSession& session, double zoom) {
     blanks += blanksIn(session.at(i));
     addProblem(session, i);
   }
-  open_->setText(blanks == 0 ? tr("Every line has something in it. You can still change any of them.")
-                             : tr("%n line(s) are still empty. You can go back to them, or hand it in as it is.", "", blanks));
+  open_->setText(
+      blanks == 0
+          ? tr("Every line has something in it. You can still change any of them.")
+          : tr("%n line(s) are still empty. You can go back to them, or hand it in as it is.", "", blanks));
   applyLetters(window(), zoom);
   ensureVisible(0, 0);
   handIn_->setFocus(Qt::OtherFocusReason);
@@ -78,7 +80,8 @@ void ReviewPage::addProblem(const PracticeSession& session, std::size_t place) {
   grid->setColumnStretch(0, 2);
   grid->setColumnStretch(1, 3);
   const QString title = tr("Problem %1").arg(place + 1);
-  grid->addWidget(wordsIn(card, shown.skipped ? tr("%1 (left aside)").arg(title) : title, 1.1, true), 0, 0, 1, 2);
+  grid->addWidget(wordsIn(card, shown.skipped ? tr("%1 (left aside)").arg(title) : title, 1.1, true), 0, 0, 1,
+                  2);
   auto* go = buttonIn(card, tr("Change it"), "");
   go->setObjectName(QStringLiteral("review-go-%1").arg(place + 1));
   go->setAccessibleName(tr("Change problem %1").arg(place + 1));
@@ -86,7 +89,8 @@ void ReviewPage::addProblem(const PracticeSession& session, std::size_t place) {
   connect(go, &QPushButton::clicked, this, [this, place] { Q_EMIT problemWanted(static_cast<int>(place)); });
   for (std::size_t i = 0; i < shown.lines.size(); ++i) {
     const int row = static_cast<int>(i) + 1;
-    grid->addWidget(quietWordsIn(card, held(lineQuestion(shown.problem.asks[i], shown.problem, book_))), row, 0);
+    grid->addWidget(quietWordsIn(card, held(lineQuestion(shown.problem.asks[i], shown.problem, book_))), row,
+                    0);
     grid->addWidget(wordsIn(card, written(shown.lines[i])), row, 1);
   }
   list_->addWidget(card);

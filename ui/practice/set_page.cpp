@@ -50,7 +50,7 @@ QString refusalText(const QString& file, const Refusal& refusal, const Phraseboo
 }  // namespace
 
 std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files, const Phrasebook& book,
-                                        QWidget* parent) {
+                                       QWidget* parent) {
   const auto refuse = [&](const Refusal& refusal) {
     files.tell(parent, SetPage::tr("The set was not opened"), refusalText(file, refusal, book));
     return std::nullopt;
@@ -73,9 +73,11 @@ SetPage::SetPage(PracticeFiles& files, const Phrasebook& book, QWidget* parent)
   column->setContentsMargins(32, 20, 32, 20);
   column->setSpacing(14);
   column->addWidget(wordsIn(inside, tr("A set for a class"), 1.6, true));
-  column->addWidget(wordsIn(inside, tr("Whoever opens the set file gets the same problems. On paper they come as questions "
-                                       "with room for the working, and as a key with every line worked."),
-                            1.05));
+  column->addWidget(
+      wordsIn(inside,
+              tr("Whoever opens the set file gets the same problems. On paper they come as questions "
+                 "with room for the working, and as a key with every line worked."),
+              1.05));
   form_ = new PlanForm(book, inside);
   buildSchool();
   column->addWidget(form_);
@@ -198,7 +200,8 @@ void SetPage::saveSet() {
 }
 
 void SetPage::savePdf(bool withKey) {
-  const QString file = files_.pdfToSave(window(), withKey ? tr("practice-key.pdf") : tr("practice-questions.pdf"));
+  const QString file =
+      files_.pdfToSave(window(), withKey ? tr("practice-key.pdf") : tr("practice-questions.pdf"));
   if (file.isEmpty()) return;
   const auto kind = withKey ? PracticeSheetKind::key : PracticeSheetKind::questions;
   if (!writePracticePdf(file, plan(), kind, files_.paper(), book_))

@@ -50,7 +50,7 @@ class SetPage : public QScrollArea {
 };
 
 /// Reads a set file; tells why not where it cannot be read.
-[[nodiscard]] std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files, const Phrasebook& book,
-                                                      QWidget* parent);
+[[nodiscard]] std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files,
+                                                     const Phrasebook& book, QWidget* parent);
 
 }  // namespace wardchalk::ui

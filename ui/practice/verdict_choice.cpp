@@ -19,7 +19,8 @@ constexpr std::array<const char*, 4> answers = {"safe", "ask", "unsafe", "does n
 
 }  // namespace
 
-VerdictChoice::VerdictChoice(const Phrasebook& book, QWidget* parent) : QWidget(parent), group_(new QButtonGroup(this)) {
+VerdictChoice::VerdictChoice(const Phrasebook& book, QWidget* parent)
+    : QWidget(parent), group_(new QButtonGroup(this)) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(20);

@@ -8,8 +8,8 @@ class QButtonGroup;
 
 namespace wardchalk::ui {
 
-/// A choice of the four words for a verdict, none of them chosen to begin with. Arrow keys walk, Space chooses, and
-/// the first letters of the words (S, A, U, D) choose at once.
+/// A choice of the four words for a verdict, none of them chosen to begin with. Arrow keys walk, Space
+/// chooses, and the first letters of the words (S, A, U, D) choose at once.
 class VerdictChoice : public QWidget {
   Q_OBJECT
 

@@ -46,6 +46,7 @@ constexpr std::array actions = {
     ActionSpec{A::goToForm, M::view, "go-to-form", TEXT("Go to the fo&rm"), "F5"},
     ActionSpec{A::moreFields, M::view, "more-fields", TEXT("Show every f&ield"), "F8", true, true},
     ActionSpec{A::board, M::view, "board", TEXT("The working on a &board, full screen"), "F11", true},
+    ActionSpec{A::practice, M::view, "practice", TEXT("&Practice with invented medicines …"), "F12", true},
 
     ActionSpec{A::unitsMetric, M::units, "units-metric", TEXT("&Metric: cm and kg"), "Ctrl+1", false, true},
     ActionSpec{A::unitsHousehold, M::units, "units-household", TEXT("&Household: feet and pounds"), "Ctrl+2", false, true},

@@ -35,6 +35,7 @@ enum class ActionId : std::uint8_t {
   goToForm,
   moreFields,
   board,
+  practice,
   unitsMetric,
   unitsHousehold,
   unitsNone,

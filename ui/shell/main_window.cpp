@@ -20,6 +20,7 @@
 #include "ui/shell/caution_bar.h"
 #include "ui/shell/copy_desk.h"
 #include "ui/shell/help_texts.h"
+#include "ui/shell/practice_desk.h"
 #include "ui/shell/sheet_desk.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/flag_widget.h"
@@ -59,7 +60,8 @@ MainWindow::MainWindow(HouseRules rules, const Phrasebook& book, Settings& setti
       dialogs_(dialogs),
       document_(editor_),
       actions_(new Actions(menuBar(), this)),
-      desk_(new SheetDesk(this, settings_, dialogs_, book_)) {
+      desk_(new SheetDesk(this, settings_, dialogs_, book_)),
+      practice_(new PracticeDesk(this, settings_, book_)) {
   setAcceptDrops(true);
   buildCentre();
   bindFileActions();
@@ -128,6 +130,7 @@ void MainWindow::bindEditActions() {
 
 void MainWindow::bindViewActions() {
   actions_->bind(ActionId::board, [this] { showBoard(); });
+  actions_->bind(ActionId::practice, [this] { practice_->open(); });
   (*actions_)[ActionId::board]->setEnabled(false);  // until there is something to show
   actions_->bind(ActionId::zoomIn, [this] { setZoom(settings_.zoom() + zoomStep); });
   actions_->bind(ActionId::zoomOut, [this] { setZoom(settings_.zoom() - zoomStep); });

@@ -16,6 +16,7 @@ class Actions;
 class Board;
 class CopyDesk;
 class Form;
+class PracticeDesk;
 class SheetDesk;
 class WorkingPane;
 
@@ -83,6 +84,7 @@ class MainWindow : public QMainWindow {
   QPointer<Board> board_;
   SheetDesk* desk_;
   CopyDesk* copies_ = nullptr;
+  PracticeDesk* practice_;
 };
 
 }  // namespace wardchalk::ui

@@ -6,8 +6,9 @@
 
 namespace wardchalk::ui {
 
-/// The colours of the place where students practise: the inks of the board on another ground, so that nobody takes the
-/// one for the other. High contrast leaves no room for a tint; there the band alone tells them apart.
+/// The colours of the place where students practise: the inks of the board on another ground, so that nobody
+/// takes the one for the other. High contrast leaves no room for a tint; there the band alone tells them
+/// apart.
 [[nodiscard]] const BoardPalette& practicePalette(Scheme scheme);
 
 /// The striped band that runs across the top of that place.
@@ -18,8 +19,8 @@ struct BandColours {
 };
 [[nodiscard]] BandColours bandColours(Scheme scheme);
 
-/// The desktop's colours with the grounds of practice, for ordinary fields and buttons. High contrast is left as the
-/// desktop has it.
+/// The desktop's colours with the grounds of practice, for ordinary fields and buttons. High contrast is left
+/// as the desktop has it.
 [[nodiscard]] QPalette practiceWidgets(const QPalette& desktop);
 
 }  // namespace wardchalk::ui

@@ -237,7 +237,8 @@ TEST(SessionTable, hasARowForEachLineThatWasHandedInOrLeftAside) {
             "1,5,bsa,1,bsa,right," +
                 slips +
                 ",2,2,41\r\n"
-                "2," + std::to_string(seedInSet(5, 1)) + ",bsa,1,bsa,skipped,,0,0,0\r\n");
+                "2," +
+                std::to_string(seedInSet(5, 1)) + ",bsa,1,bsa,skipped,,0,0,0\r\n");
 }
 
 TEST(SessionTally, everySpotButSumAndWritingHasATopic) {
