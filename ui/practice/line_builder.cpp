@@ -1,5 +1,6 @@
 #include "ui/practice/line_builder.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
@@ -32,6 +33,7 @@ LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, co
       work_{{}, lineWanted(ask, problem)} {
   setObjectName(QStringLiteral("line-builder"));
   setWindowTitle(tr("Build the line – PRACTICE"));
+  setPalette(practiceWidgets(QApplication::palette()));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 12);
   column->addWidget(new PracticeBand(fromCore(say(book, PhraseId::practiceSheet_banner)), this));

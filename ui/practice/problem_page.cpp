@@ -129,6 +129,10 @@ void ProblemPage::bindKeys() {
     if (LineRow* row = rowWithKeyboard()) build(row);
   });
   bind(QStringLiteral("Ctrl+Return"), [this] { goOn(); });
+  // who has just finished the last line goes on with the same key
+  auto* enter = new QShortcut(Qt::Key_Return, on_);
+  enter->setContext(Qt::WidgetShortcut);
+  connect(enter, &QShortcut::activated, this, &ProblemPage::goOn);
   bind(QStringLiteral("Ctrl+M"), [this] { more_->click(); });
   connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
     for (LineRow* row : rows_) {
