@@ -16,11 +16,12 @@ constexpr std::string_view blank = "________________________________";
 
 constexpr char together = '\x1F';  // stands for a space at which no line is broken
 
-/// Broken into lines, but never between a number and its unit.
+/// Broken into lines, but never between a number and its unit, nor before a rounded number.
 std::string lines(std::string text, std::string_view first, std::string_view rest) {
   const auto isDigit = [](char c) { return c >= '0' && c <= '9'; };
   for (std::size_t i = 1; i + 1 < text.size(); ++i)
-    if (text[i] == ' ' && isDigit(text[i - 1])) text[i] = together;
+    if (text[i] == ' ' && (isDigit(text[i - 1]) || std::string_view(text).substr(0, i).ends_with("≈")))
+      text[i] = together;
   std::string broken = wrapped(text, pageWidth, first, rest);
   std::replace(broken.begin(), broken.end(), together, ' ');
   return broken;

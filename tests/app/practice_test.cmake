@@ -24,11 +24,13 @@ if(NOT first MATCHES "^PRACTICE: invented medicines")
 endif()
 
 run(lines --topic dose-by-bsa --count 5 --seed 1 --json --rules classroom)
-string(REGEX MATCHALL "{\"format\":\"wardchalk.problem\",\"version\":1,\"seed\":[0-9]+,\"topic\":\"dose-by-bsa\",\"level\":1[^\n]*}\n"
+string(REGEX MATCHALL "{\"format\":\"wardchalk.problem\",\"version\":1,\"seed\":[0-9]+,\"topic\":\"dose-by-bsa\",\"level\":1,"
        problems "${lines}")
+string(REGEX MATCHALL "\n" ends "${lines}")
 list(LENGTH problems count)
-if(NOT count EQUAL 5)
-  message(FATAL_ERROR "${count} lines of problems for 5:\n${lines}")
+list(LENGTH ends lineCount)
+if(NOT count EQUAL 5 OR NOT lineCount EQUAL 5)
+  message(FATAL_ERROR "${count} problems on ${lineCount} lines for 5")
 endif()
 
 foreach(wrong "--topic;dose;--count;1;--seed;1" "--topic;bsa;--count;0;--seed;1" "--topic;bsa;--count;1001;--seed;1"

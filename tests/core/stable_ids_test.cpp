@@ -14,6 +14,7 @@
 #include "core/medicine/medicine.h"
 #include "core/number/refusal_code.h"
 #include "core/practice/line_codes.h"
+#include "core/practice/topic.h"
 #include "core/working/step_id.h"
 
 // Ids and codes stand in files and outlive every version. A change here breaks other people's files: add at
@@ -60,6 +61,7 @@ constexpr std::array slipIds = {
 #undef WARDCHALK_SLIP
 };
 static_assert(allDiffer(slipIds) && allPlain(slipIds));
+static_assert(allDiffer(topicIds) && allPlain(topicIds));
 static_assert(allDiffer(routeIds) && allPlain(routeIds));
 
 constexpr std::array<std::string_view, 4> twice = {"a", "b", "c", "b"};
@@ -123,6 +125,12 @@ TEST(StableIds, reasonsForNoCheck) {
   expectSame(whyNotIds, WARDCHALK_LIST("no-schedule", "no-maximum", "no-band", "not-stated", "no-size",
                                        "no-age", "newborn", "adult", "limit-only", "once-only", "as-needed",
                                        "no-infusion", "not-a-rate", "missing"));
+}
+
+TEST(StableIds, topics) {
+  expectSame(topicIds, WARDCHALK_LIST("bsa", "dose-by-bsa", "dose-by-weight", "daily-divided", "safe-range",
+                                      "amount-liquid", "amount-solid", "reconstitution", "infusion", "drops",
+                                      "dilution", "dose-rate", "conversion", "mixed"));
 }
 
 TEST(StableIds, sizeSlips) {
