@@ -73,8 +73,7 @@ std::string workedLine(StepId id, const Replay& carried, const Phrasebook& book)
   if (const auto* measured = std::get_if<Measuring>(&step.body)) return measuringLine(*measured, book);
   const auto* solved = std::get_if<Solved>(&step.body);
   if (!solved) return conclusion(step, book);
-  const std::string chain = chainLine(solved->chain);
-  return (solved->chain.rooted ? "√(" + chain + ")" : chain) + " " + equalsSign(step) + " " + conclusion(step, book);
+  return chainLine(solved->chain) + " " + equalsSign(step) + " " + conclusion(step, book);
 }
 
 std::string worked(const Problem& problem, const Ask& ask, std::span<const CarriedAnswer> carried,

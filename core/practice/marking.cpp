@@ -30,6 +30,16 @@ LineMark mistaken(MistakeId mistake) {
   return mark;
 }
 
+/// "= 84 mg" is an answer: the sign is blanked, so that places in the line stay what they are.
+std::string withoutFirstSign(std::string_view text) {
+  std::string line(text);
+  const std::size_t first = line.find_first_not_of(" \t");
+  for (const std::string_view sign : {"=", "≈"})
+    if (first != std::string::npos && line.compare(first, sign.size(), sign) == 0)
+      line.replace(first, sign.size(), sign.size(), ' ');
+  return line;
+}
+
 /// A gram in a line about the child's weight is the child's.
 Gram gramOf(StepId step) { return step == StepId::weight ? Gram::child : Gram::medicine; }
 
@@ -111,7 +121,7 @@ LineMark Marking::markVerdictWord(const Replay& carried, std::string_view text) 
 }
 
 LineMark Marking::markNumber(std::size_t ask, StepId step, std::string_view text) {
-  const ReadLine read = readStudentLine(text, gramOf(step));
+  const ReadLine read = readStudentLine(withoutFirstSign(text), gramOf(step));
   if (const auto* fault = std::get_if<LineFault>(&read)) {
     LineMark mark;
     mark.fault = *fault;
@@ -136,7 +146,7 @@ LineMark Marking::markRead(std::size_t ask, StepId step, const StudentLine& line
 
 LineMark Marking::markAnswer(std::size_t ask, StepId step, const detail::NumberLine& number, const Replay& replay) {
   const std::vector<CarriedAnswer> carried = carriedTo(ask);
-  const detail::LineKey key{step, right_, right_.of(step, carried), wrongValues(problem_.key, step, insteadOf(carried))};
+  const detail::LineKey key{step, right_, right_.of(step, carried), wrongValues(problem_.key, step, insteadOf(carried)).values};
   LineMark mark = detail::markNumberLine(number, key);
   const bool right = mark.mark == Mark::right;
   if (right && std::ranges::any_of(carried, [](const CarriedAnswer& answer) { return !answer.right; }) &&

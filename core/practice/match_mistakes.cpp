@@ -10,7 +10,11 @@ bool within(const Number& value, const Number& of, const Number& share) {
   return (value - of).absolute() <= of * share;
 }
 
-bool fitsClosely(const TypedNumber& typed, const Number& wrong) { return within(typed.value, wrong, routeTolerance()); }
+/// A size rounded too early is known by its digits alone: it lies too near the right one for anything else.
+bool fitsClosely(const TypedNumber& typed, const WrongValue& wrong) {
+  if (wrong.mistake == MistakeId::E17) return typed.value == wrong.value.rounded(typed.decimals);
+  return within(typed.value, wrong.value, routeTolerance());
+}
 
 /// Rounded or cut at the digits written.
 bool fitsRounded(const TypedNumber& typed, const Number& wrong) {
@@ -42,11 +46,11 @@ const Number& collisionShare() {
 
 std::vector<MistakeId> matchMistakes(const TypedNumber& typed, std::span<const WrongValue> wrong, bool closely) {
   std::vector<WrongValue> found =
-      fitting(wrong, [&](const WrongValue& one) { return fitsClosely(typed, one.value); });
-  if (found.empty() && !closely)
-    found = fitting(wrong, [&](const WrongValue& one) { return fitsRounded(typed, one.value); });
+      fitting(wrong, [&](const WrongValue& one) { return fitsClosely(typed, one); });
+  if (closely) return named(found);
+  if (found.empty()) found = fitting(wrong, [&](const WrongValue& one) { return fitsRounded(typed, one.value); });
   const std::vector<WrongValue> beside = fitting(wrong, [&](const WrongValue& other) {
-    if (other.mistake == MistakeId::E17 && !fitsClosely(typed, other.value)) return false;  // known by its digits alone
+    if (other.mistake == MistakeId::E17 && !fitsClosely(typed, other)) return false;  // known by its digits alone
     return std::ranges::any_of(found, [&](const WrongValue& one) { return within(other.value, one.value, collisionShare()); });
   });
   return named(beside);

@@ -10,8 +10,8 @@ namespace wardchalk {
 
 /// The mistakes that explain this number, each once, in the order of their numbers. Two that lie within 3 % of each
 /// other are both named where one of them fits: then a student is asked, and nothing is asserted.
-/// `closely`: only values that agree within what accepted conversions differ by, whatever the digits written; for an
-/// answer that may as well be the right one rounded too far.
+/// `closely`: only values that agree within what accepted conversions differ by, whatever the digits written, and none
+/// beside them; for an answer that may as well be the right one rounded too far.
 [[nodiscard]] std::vector<MistakeId> matchMistakes(const TypedNumber& typed, std::span<const WrongValue> wrong,
                                                    bool closely = false);
 

@@ -10,7 +10,11 @@ namespace wardchalk {
 namespace detail {
 
 void WrongList::add(MistakeId mistake, const Number& value) {
-  if (value == right_ || value <= Number(0)) return;
+  if (value <= Number(0)) return;
+  if (value == right_) {
+    hidden_.push_back(mistake);
+    return;
+  }
   const bool known = std::ranges::any_of(
       values_, [&](const WrongValue& other) { return other.mistake == mistake && other.value == value; });
   if (!known) values_.push_back({mistake, value});
@@ -32,12 +36,12 @@ class Search {
       : key_(key), line_(line), carried_(carried.begin(), carried.end()), papers_(detail::papersOf(key)),
         right_(key, carried_), list_(right_.exact(line) ? *right_.exact(line) : Number(0)) {}
 
-  std::vector<WrongValue> run() {
+  WrongValues run() {
     if (!right_.exact(line_)) return {};
     addOwn();
     addEarlierSteps();
     addSizeMisused();
-    return list_.take();
+    return {list_.right(), list_.take(), list_.hidden()};
   }
 
  private:
@@ -130,7 +134,7 @@ class Search {
 
 }  // namespace
 
-std::vector<WrongValue> wrongValues(const Worksheet& key, StepId line, std::span<const Instead> carried) {
+WrongValues wrongValues(const Worksheet& key, StepId line, std::span<const Instead> carried) {
   return Search(key, line, carried).run();
 }
 

@@ -15,9 +15,16 @@ struct WrongValue {
   Number value;
 };
 
-/// Every known mistake that could be made on the way to this step, with what it comes to. `carried` are the student's
-/// own earlier answers: a mistake in a step that was answered is no part of this line, unless it is one of using the
-/// answer (kg for m², a size rounded before it is used). Values equal to the right one are left out.
-[[nodiscard]] std::vector<WrongValue> wrongValues(const Worksheet& key, StepId line, std::span<const Instead> carried);
+/// Every known mistake that could be made on the way to a step.
+struct WrongValues {
+  Number right;
+  std::vector<WrongValue> values;
+  std::vector<MistakeId> hidden;  ///< those that come to the right value, and so cannot be seen in it
+};
+
+/// The mistakes that could be made on the way to this step, with what the step comes to. `carried` are the student's own
+/// earlier answers: a mistake in a step that was answered is no part of this line, unless it is one of using the answer
+/// (kg for m², a size rounded before it is used). Empty for a step that has no number.
+[[nodiscard]] WrongValues wrongValues(const Worksheet& key, StepId line, std::span<const Instead> carried);
 
 }  // namespace wardchalk

@@ -105,7 +105,8 @@ void addShare(const Problem& problem, const Symbols& s, StepId line, const Numbe
   made.push_back({"E21", right / n});
   if (problem.given.reference.high->perTime != PerTime::day) return;
   made.push_back({"E20", right * n});
-  made.push_back({"E22", right * n * n / Number(24)});
+  if (problem.given.reference.schedule->text.ends_with(" h"))  // the hours can be taken for the doses
+    made.push_back({"E22", right * n * n / Number(24)});
   for (const int other : {2, 3, 4, 6})
     if (Number(other) != n) made.push_back({"E23", right * n / Number(other)});
 }

@@ -20,7 +20,7 @@ struct WrongGround {
   [[nodiscard]] const Chain* chain() const { return chainOf(key, step); }
 };
 
-/// Collects wrong values; what equals the right one, or is not above zero, is no mistake that could be seen.
+/// Collects wrong values. One that equals the right value is kept apart: it is a mistake that cannot be seen.
 class WrongList {
  public:
   explicit WrongList(Number right) : right_(std::move(right)) {}
@@ -28,10 +28,12 @@ class WrongList {
   void times(MistakeId mistake, const Number& factor) { add(mistake, right_ * factor); }
   [[nodiscard]] const Number& right() const { return right_; }
   [[nodiscard]] std::vector<WrongValue> take() { return std::move(values_); }
+  [[nodiscard]] const std::vector<MistakeId>& hidden() const { return hidden_; }
 
  private:
   Number right_;
   std::vector<WrongValue> values_;
+  std::vector<MistakeId> hidden_;
 };
 
 // Mistakes made in one step itself, by what the step does. Each adds what it knows and leaves the rest alone.

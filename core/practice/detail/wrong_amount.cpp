@@ -39,13 +39,20 @@ void addWrongLabel(const Label& label, WrongList& list) {
   list.add(M::E34, dose / (label.amount * label.in));
 }
 
-/// The reference's dose in place of the ordered one, either end.
+/// The reference's dose in place of the ordered one, either end. A flat one needs no step to be found.
 void addReferenceDose(const WrongGround& ground, WrongList& list) {
-  if (!ground.key.orderedDose) return;
+  const Worksheet& key = ground.key;
+  if (!key.orderedDose) return;
   const Number* ordered = ground.right.exact(StepId::orderedDose);
-  const Number dose = ordered ? *ordered : ground.key.orderedDose->value;
-  for (const StepId end : {StepId::limitDose, StepId::lowDose})
-    if (const Number* found = ground.right.exact(end)) list.times(M::E30, *found / dose);
+  const Number dose = ordered ? *ordered : key.orderedDose->value;
+  const auto add = [&](StepId step, const std::optional<Quantity>& end) {
+    if (const Number* found = ground.right.exact(step))
+      list.times(M::E30, *found / dose);
+    else if (end)
+      list.times(M::E30, end->value / dose);
+  };
+  add(StepId::limitDose, key.limitDose ? std::optional(key.limitDose->amount) : std::nullopt);
+  add(StepId::lowDose, key.lowDose);
 }
 
 void addSizeAgain(const WrongGround& ground, WrongList& list) {
@@ -61,7 +68,7 @@ void addWrongAmount(const WrongGround& ground, WrongList& list) {
   if (ground.step != StepId::give) return;
   for (const Label& label : labelsOf(ground)) addWrongLabel(label, list);
   addReferenceDose(ground, list);
-  list.times(M::E35, ground.papers.orderDoses);
+  if (ground.papers.orderDoses != Number(1)) list.times(M::E35, ground.papers.orderDoses);
   addSizeAgain(ground, list);
 }
 

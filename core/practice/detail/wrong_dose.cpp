@@ -20,21 +20,30 @@ void addOtherCount(const Number& doses, bool shared, WrongList& list) {
 }
 
 /// The day's amount shared among its doses: not at all, twice, by the hours between them, among too many or too few.
-void addWrongShare(const Number& doses, WrongList& list) {
+void addWrongShare(const Number& doses, bool byTheHour, WrongList& list) {
   if (doses == Number(1)) return;
   list.times(M::E20, doses);
   list.times(M::E21, Number(1) / doses);
-  list.times(M::E22, doses * doses / Number(24));
+  if (byTheHour) list.times(M::E22, doses * doses / Number(24));
   addOtherCount(doses, true, list);
 }
 
 bool isDose(StepId step) { return step == StepId::limitDose || step == StepId::lowDose || step == StepId::orderedDose; }
 bool isDay(StepId step) { return step == StepId::limitDay || step == StepId::lowDay || step == StepId::orderedDay; }
 
+/// The schedule that a dose line goes by.
+const std::optional<Schedule>& scheduleOf(const WrongGround& ground) {
+  const Case& given = ground.key.given;
+  return ground.step == StepId::orderedDose || !given.reference.schedule ? given.order.schedule
+                                                                         : given.reference.schedule;
+}
+
+/// "every 8 h", where the hours could be taken for the doses.
+bool isByTheHour(const std::optional<Schedule>& schedule) { return schedule && schedule->text.ends_with(" h"); }
+
 /// A dose that is stated as each dose, divided all the same.
 void addNeedlessShare(const WrongGround& ground, WrongList& list) {
-  const auto& schedule = ground.step == StepId::orderedDose ? ground.key.given.order.schedule
-                                                            : ground.key.given.reference.schedule;
+  const auto& schedule = scheduleOf(ground);
   if (!schedule || !schedule->isRepeated()) return;
   const Number doses = larger(schedule->most.ceil(), Number(1));
   if (doses != Number(1)) list.times(M::E21, Number(1) / doses);
@@ -68,7 +77,7 @@ void addWrongSharing(const WrongGround& ground, WrongList& list) {
   if (!chain) return;
   if (isDose(ground.step)) {
     if (const auto doses = dosesSharing(*chain))
-      addWrongShare(*doses, list);
+      addWrongShare(*doses, isByTheHour(scheduleOf(ground)), list);
     else
       addNeedlessShare(ground, list);
   } else if (isDay(ground.step)) {
@@ -107,7 +116,8 @@ void addWrongConversion(const WrongGround& ground, WrongList& list) {
 void addWrongPoint(const WrongGround& ground, WrongList& list) {
   for (const int power : {1, 2, -1, -2}) list.times(M::E40, Number::powerOfTen(power));
   const std::vector<Unit>& over = ground.key.step(ground.step)->lookingFor.over;
-  const bool ofMedicine = over.size() == 1 && (measuresDrug(over.front()) || over.front() == Unit::mL);
+  const bool ofMedicine = over.size() == 1 && (measuresDrug(over.front()) || over.front() == Unit::mL ||
+                                               over.front() == Unit::tablet || over.front() == Unit::capsule);
   if (!ofMedicine || isRateOrder(ground.key)) return;
   for (const int power : {3, -3}) list.times(M::E06, Number::powerOfTen(power));
 }

@@ -65,9 +65,18 @@ void score(const LineMark& mark, std::string_view number, Score& into) {
     ++(named && mark.mistakes.size() == 1 ? into.known : into.misnamed);
 }
 
+/// A figure that an accepted rounding or another school's conversion could as well have made: within 3 % of the right one.
+/// A size rounded too early always lies near it and counts where its digits differ.
+bool isTooNear(const Problem& problem, StepId step, const test::MadeMistake& made) {
+  const Number right = test::rightOn(problem, step);
+  if (made.number == "E17") return made.value == right.rounded(2);
+  return (made.value - right).absolute() * Number(100) <= right * Number(3);
+}
+
 void scoreLine(const Problem& problem, std::size_t ask, std::map<std::string_view, Score>& scores) {
   const StepId step = *problem.asks[ask].step;
   for (const test::MadeMistake& made : test::mistakesOn(problem, step)) {
+    if (isTooNear(problem, step, made)) continue;
     Score& into = scores[made.number];
     if (into.made >= wantedOfEach) continue;
     Marking marking(problem);
@@ -121,10 +130,9 @@ std::vector<std::string> spellings(const Step& step) {
                                   show(value, Grouping::commas).text + " " + unitsText(bare, Spelling::printed),
                                   "= " + written(value, bare)};
   const std::string chain = chainLine(solved.chain);
-  const std::string worked = solved.chain.rooted ? "√(" + chain + ")" : chain;
   if (chain.find("≈") == std::string::npos) {  // a number of an earlier line that is not written in full
-    all.push_back(worked + " = " + written(value, units));
-    all.push_back(worked + " ≈ " + written(value, bare));
+    all.push_back(chain + " = " + written(value, units));
+    all.push_back(chain + " ≈ " + written(value, bare));
   }
   if (units.over == std::vector{Unit::mg} && bare.under.empty())
     all.push_back(exactText(value.rounded(3) / Number(1000)) + " g");
