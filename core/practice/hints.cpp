@@ -52,12 +52,6 @@ std::vector<MistakeId> hintedOf(const LineMark& mark) {
   return hinted;
 }
 
-std::string workedVerdict(const Problem& problem, const Replay& carried, const Phrasebook& book) {
-  const VerdictWord word = verdictWordOf(problem.key, carried);
-  return say(book, PhraseId::hint_workedVerdict,
-             {{"word", verdictWord(word, book)}, {"reason", verdictReason(problem.key, book)}});
-}
-
 std::string comparisonLine(const Comparison& comparison, const Replay& carried, StepId step, const Phrasebook& book) {
   const auto sides = carried.sides(step);
   if (!sides) return sideText(comparison.left) + " " + relationSign(comparison, book) + " " + sideText(comparison.right);
@@ -65,6 +59,30 @@ std::string comparisonLine(const Comparison& comparison, const Replay& carried, 
   shown.left.term.value = sides->left;
   shown.right.term.value = sides->right;
   return sideText(shown.left) + " " + relationSign(shown, book) + " " + sideText(shown.right);
+}
+
+/// The comparisons that decide, with the student's own numbers: those that fail, or the first one where none does.
+std::string decidingLines(const Problem& problem, const Replay& carried, const Phrasebook& book) {
+  std::string lines;
+  for (const bool failing : {true, false}) {
+    for (const Step& step : problem.key.steps) {
+      const auto* compared = std::get_if<Comparison>(&step.body);
+      const std::optional<bool> holds = carried.holds(step.id);
+      if (!compared || !holds || *holds == failing || (!failing && !lines.empty())) continue;
+      lines += (lines.empty() ? "" : "; ") + comparisonLine(*compared, carried, step.id, book) + " " +
+               say(book, *holds ? PhraseId::truth_true : PhraseId::truth_false);
+    }
+  }
+  return lines;
+}
+
+/// Why the key says so; with a wrong number carried on, what the student's own numbers say.
+std::string workedVerdict(const Problem& problem, std::span<const CarriedAnswer> answers, const Replay& carried,
+                          const Phrasebook& book) {
+  const VerdictWord word = verdictWordOf(problem.key, carried);
+  const bool own = std::ranges::any_of(answers, [](const CarriedAnswer& answer) { return !answer.right; });
+  const std::string reason = own ? decidingLines(problem, carried, book) : verdictReason(problem.key, book);
+  return say(book, PhraseId::hint_workedVerdict, {{"word", verdictWord(word, book)}, {"reason", reason}});
 }
 
 std::string workedLine(StepId id, const Replay& carried, const Phrasebook& book) {
@@ -80,7 +98,7 @@ std::string worked(const Problem& problem, const Ask& ask, std::span<const Carri
                    const Phrasebook& book) {
   const std::vector<Instead> instead = insteadOf(carried);
   const Replay replay(problem.key, instead);
-  if (ask.isVerdict()) return workedVerdict(problem, replay, book);
+  if (ask.isVerdict()) return workedVerdict(problem, carried, replay, book);
   if (!problem.key.step(*ask.step)) return say(book, PhraseId::hint_workedNothing);
   return say(book, PhraseId::hint_worked, {{"line", workedLine(*ask.step, replay, book)}});
 }

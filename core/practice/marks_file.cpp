@@ -4,9 +4,9 @@
 
 #include "core/practice/hints.h"
 #include "core/practice/marking.h"
+#include "core/practice/problem_story.h"
 #include "core/record/file_head.h"
 #include "core/record/json_writer.h"
-#include "core/words/step_words.h"
 
 namespace wardchalk {
 
@@ -27,12 +27,6 @@ void writeLine(JsonWriter& writer, const Problem& problem, std::size_t ask, cons
   if (line.mark.fault) writer.member("fault", idOf(line.mark.fault->code));
   writer.member("hint", hint(problem, ask, line.mark, line.carried, rung, englishPhrases()));
   writer.closeObject();
-}
-
-std::string heading(const Problem& problem, std::size_t ask) {
-  const Ask& asked = problem.asks[ask];
-  const Step* step = asked.step ? problem.key.step(*asked.step) : nullptr;
-  return step ? question(*step, problem.key, englishPhrases()) : std::string(idOf(asked));
 }
 
 }  // namespace
@@ -75,7 +69,7 @@ std::string marksText(const Problem& problem, std::span<const std::string> answe
     if (!line.empty()) text += "    " + line + "\n";
   };
   for (std::size_t i = 0; i < lines.size(); ++i) {
-    text += heading(problem, i) + "\n";
+    text += askText(problem.asks[i], problem, book) + "\n";
     add(i < answers.size() ? answers[i] : std::string());
     std::string word = markWord(lines[i].mark.mark, book);
     for (const MistakeId mistake : lines[i].mark.mistakes)
