@@ -2,6 +2,7 @@
 #include <iostream>
 #include <memory>
 #include <string_view>
+#include <thread>
 #include <vector>
 
 #include "app/console/commands.h"
@@ -20,50 +21,41 @@ struct CloseFile {
 };
 using File = std::unique_ptr<std::FILE, CloseFile>;
 
-/// Cuts a stream into lines of bounded length and hands each to the batch. A line that is too long is dropped as it
-/// comes, so that memory stays the same whatever is fed in.
-class LineFeed {
+/// Gathers small answers before they are written, and remembers when they could not be.
+class Output {
  public:
-  explicit LineFeed(Batch& batch) : batch_(batch) {}
-
-  void take(std::string_view chunk, std::string& out) {
-    while (!chunk.empty()) {
-      const std::size_t end = chunk.find('\n');
-      append(chunk.substr(0, end));
-      if (end == std::string_view::npos) return;
-      finish(out);
-      chunk.remove_prefix(end + 1);
-    }
+  void add(std::string_view text) {
+    gathered_.append(text);
+    if (gathered_.size() >= chunkSize) flush();
   }
-
-  /// A last line without a line end counts as a line.
-  void end(std::string& out) {
-    if (!line_.empty() || tooLong_) finish(out);
+  void flush() {
+    written_ = written_ && std::fwrite(gathered_.data(), 1, gathered_.size(), stdout) == gathered_.size();
+    gathered_.clear();
   }
+  [[nodiscard]] bool close() {
+    flush();
+    return std::fflush(stdout) == 0 && written_;
+  }
+  [[nodiscard]] bool isWritten() const { return written_; }
 
  private:
-  void append(std::string_view part) {
-    tooLong_ = tooLong_ || line_.size() + part.size() > longestBatchLine;
-    if (tooLong_) line_.clear();
-    else line_.append(part);
-  }
-
-  void finish(std::string& out) {
-    if (tooLong_) batch_.answerTooLong(out);
-    else batch_.answer(line_, out);
-    line_.clear();
-    tooLong_ = false;
-  }
-
-  Batch& batch_;
-  std::string line_;
-  bool tooLong_ = false;
+  std::string gathered_;
+  bool written_ = true;
 };
 
-bool flush(std::string& out) {
-  const bool written = std::fwrite(out.data(), 1, out.size(), stdout) == out.size();
-  out.clear();
-  return written;
+BatchForm formOf(const BatchOptions& options) {
+  const int processors = static_cast<int>(std::max(1U, std::thread::hardware_concurrency()));
+  return {options.csv ? StreamKind::table : StreamKind::jsonLines,
+          options.brief ? WorksheetExtent::brief : WorksheetExtent::whole,
+          options.jobs == 0 ? processors : options.jobs};
+}
+
+void feed(Batch& cases, std::FILE* input, const Output& out) {
+  std::vector<char> chunk(chunkSize);
+  while (const std::size_t size = std::fread(chunk.data(), 1, chunk.size(), input)) {
+    cases.take({chunk.data(), size});
+    if (!out.isWritten() || cases.refusal()) return;
+  }
 }
 
 }  // namespace
@@ -77,23 +69,19 @@ int batch(const BatchOptions& options) {
     tell(options.inputFile, {RefusalCode::fileUnreadable, options.inputFile + " may not be opened", {}, {}});
     return unusable;
   }
-  Batch lines(*rules, options.brief ? WorksheetExtent::brief : WorksheetExtent::whole);
-  LineFeed feed(lines);
-  std::vector<char> chunk(chunkSize);
-  std::string out;
-  bool written = true;
-  while (const std::size_t size = std::fread(chunk.data(), 1, chunk.size(), input.get())) {
-    feed.take({chunk.data(), size}, out);
-    if (out.size() >= chunkSize) written = flush(out) && written;
-    if (!written) break;
-  }
-  feed.end(out);
-  written = flush(out) && std::fflush(stdout) == 0 && written;
-  if (!written || std::ferror(input.get()) != 0) {
+  Output out;
+  Batch cases(*rules, formOf(options), [&](std::string_view text) { out.add(text); });
+  feed(cases, input.get(), out);
+  cases.end();
+  if (!out.close() || std::ferror(input.get()) != 0) {
     std::cerr << "wardchalk-console: the batch broke off while it was read or written\n";
     return unusable;
   }
-  return lines.count().refused > 0 ? someLinesFailed : done;
+  if (cases.refusal()) {
+    tell(fromInput ? "standard input" : options.inputFile, *cases.refusal());
+    return unusable;
+  }
+  return cases.count().refused > 0 ? someLinesFailed : done;
 }
 
 }  // namespace wardchalk::console

@@ -1,34 +1,113 @@
 #include "core/record/batch.h"
 
+#include <utility>
+
 #include "core/check/work_out.h"
-#include "core/record/case_file.h"
+#include "core/record/case_summary.h"
 #include "core/record/json_writer.h"
 #include "core/words/sentences.h"
 
 namespace wardchalk {
 
-void Batch::answer(std::string_view line, std::string& out) {
-  ++line_;
-  if (line.ends_with('\r')) line.remove_suffix(1);
-  if (line.empty()) return refuse({RefusalCode::empty, {}, {}, {}}, out);
-  const Result<Case> inputs = readCase(line);
-  if (!inputs) return refuse(inputs.refusal(), out);
-  writeWorksheet(out, workOut(*inputs, rules_), extent_);
-  out.push_back('\n');
-  ++count_.worked;
-}
+namespace {
 
-void Batch::answerTooLong(std::string& out) {
-  ++line_;
-  refuse({RefusalCode::fileTooLarge, {}, "1 MiB", {}}, out);
-}
+/// Cases handed to a thread at once: enough that waiting for one another costs little, few enough to keep
+/// memory small.
+constexpr std::size_t mostGathered = 64;
+constexpr std::size_t mostGatheredBytes = std::size_t{1} << 18U;
 
-void Batch::refuse(const Refusal& refusal, std::string& out) {
+void refuseInJson(long line, const Refusal& refusal, std::string& out) {
   JsonWriter writer(out);
-  writer.openObject().key("line").number(line_).member("path", refusal.path);
-  writer.key("code").text(idOf(refusal.code)).key("error").text(sentence(refusal, englishPhrases())).closeObject();
+  writer.openObject().key("line").number(line).member("path", refusal.path);
+  writer.key("code")
+      .text(idOf(refusal.code))
+      .key("error")
+      .text(sentence(refusal, englishPhrases()))
+      .closeObject();
   out.push_back('\n');
-  ++count_.refused;
+}
+
+std::size_t sizeOf(const StreamedCase& one) {
+  std::size_t size = one.text.size();
+  for (const std::string& cell : one.cells) size += cell.size();
+  return size;
+}
+
+}  // namespace
+
+Batch::Batch(const HouseRules& rules, const BatchForm& form, Write write)
+    : rules_(rules),
+      form_(form),
+      write_(std::move(write)),
+      stream_(form.kind, [this](StreamedCase one) { add(std::move(one)); }),
+      work_(
+          form.jobs, [this](const std::vector<StreamedCase>& cases) { return answer(cases); },
+          [this](const Answer& one) { takeAnswer(one); }) {}
+
+void Batch::end() {
+  stream_.end();
+  handIn();
+  work_.finish();
+}
+
+void Batch::add(StreamedCase one) {
+  gatheredBytes_ += sizeOf(one);
+  gathered_.push_back(std::move(one));
+  if (gathered_.size() >= mostGathered || gatheredBytes_ >= mostGatheredBytes) handIn();
+}
+
+void Batch::handIn() {
+  if (stream_.table() && !std::exchange(headerWritten_, true)) {
+    std::vector<std::string> header = stream_.table()->header();
+    header.insert(header.end(), summaryColumns.begin(), summaryColumns.end());
+    std::string line;
+    appendCsvRow(line, header);
+    write_(line);
+  }
+  gatheredBytes_ = 0;
+  if (!gathered_.empty()) work_.add(std::exchange(gathered_, {}));
+}
+
+void Batch::takeAnswer(const Answer& answer) {
+  count_.worked += answer.count.worked;
+  count_.refused += answer.count.refused;
+  write_(answer.text);
+}
+
+Batch::Answer Batch::answer(const std::vector<StreamedCase>& cases) const {
+  Answer answers;
+  for (const StreamedCase& one : cases)
+    ++(answerOne(one, answers.text) ? answers.count.worked : answers.count.refused);
+  return answers;
+}
+
+/// False when the case could not be read.
+bool Batch::answerOne(const StreamedCase& one, std::string& out) const {
+  const bool table = form_.kind == StreamKind::table;
+  const Result<CaseFile> read = stream_.read(one);
+  if (!read) {
+    if (table)
+      answerInRow(one, summaryOf(read.refusal(), englishPhrases()), out);
+    else
+      refuseInJson(one.number, read.refusal(), out);
+    return false;
+  }
+  const Worksheet sheet = workOut(read->inputs, rules_);
+  if (table) {
+    answerInRow(one, summaryOf(sheet, englishPhrases()), out);
+    return true;
+  }
+  writeWorksheet(out, sheet, form_.extent);
+  out.push_back('\n');
+  return true;
+}
+
+/// The row's own cells first, as many as the header has, so that the answer stands under its column.
+void Batch::answerInRow(const StreamedCase& one, std::vector<std::string> summary, std::string& out) const {
+  std::vector<std::string> cells = one.cells;
+  cells.resize(stream_.table()->columnCount());
+  cells.insert(cells.end(), std::make_move_iterator(summary.begin()), std::make_move_iterator(summary.end()));
+  appendCsvRow(out, cells);
 }
 
 }  // namespace wardchalk

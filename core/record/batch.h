@@ -3,42 +3,68 @@
 #include <functional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "core/number/refusal.h"
+#include "core/record/case_stream.h"
+#include "core/record/ordered_work.h"
 #include "core/record/worksheet_file.h"
 #include "core/rules/house_rules.h"
 
 namespace wardchalk {
 
-/// Longest line of a batch, in bytes.
-inline constexpr std::size_t longestBatchLine = std::size_t{1} << 20U;
-
-/// How the lines of a batch went.
+/// How the cases of a batch went.
 struct BatchCount {
   long worked = 0;
   long refused = 0;
 };
 
-/// Works a stream of cases, one a line, into worksheets, one a line, in order and in constant memory. A line that cannot
-/// be read gives one line that says where and why, and the run goes on. Line ends may be LF or CRLF.
+/// How a batch is read and written.
+struct BatchForm {
+  StreamKind kind = StreamKind::jsonLines;
+  WorksheetExtent extent = WorksheetExtent::whole;  ///< of JSON; a table has its own columns
+  int jobs = 1;                                     ///< threads that work
+};
+
+/// Works a stream of cases into a stream of answers, one for each, in order and in constant memory. JSON
+/// lines become worksheets, one a line; the rows of a table keep their cells and get those of a summary. A
+/// case that cannot be read is answered with where and why, and the run goes on.
 class Batch {
  public:
-  Batch(const HouseRules& rules, WorksheetExtent extent) : rules_(rules), extent_(extent) {}
+  using Write = std::function<void(std::string_view)>;
 
-  /// Appends the answer to one line of input (without its line end) and a line break.
-  void answer(std::string_view line, std::string& out);
-  /// Appends the answer to a line that was too long to be taken in.
-  void answerTooLong(std::string& out);
+  Batch(const HouseRules& rules, const BatchForm& form, Write write);
+
+  void take(std::string_view piece) { stream_.take(piece); }
+  /// Works what is left.
+  void end();
 
   [[nodiscard]] const BatchCount& count() const { return count_; }
+  /// Why nothing could be read: the header of a table.
+  [[nodiscard]] const std::optional<Refusal>& refusal() const { return stream_.refusal(); }
 
  private:
-  void refuse(const Refusal& refusal, std::string& out);
+  struct Answer {
+    std::string text;
+    BatchCount count;
+  };
+
+  void add(StreamedCase one);
+  void handIn();
+  void takeAnswer(const Answer& answer);
+  [[nodiscard]] Answer answer(const std::vector<StreamedCase>& cases) const;
+  [[nodiscard]] bool answerOne(const StreamedCase& one, std::string& out) const;
+  void answerInRow(const StreamedCase& one, std::vector<std::string> summary, std::string& out) const;
 
   const HouseRules& rules_;
-  WorksheetExtent extent_;
+  BatchForm form_;
+  Write write_;
   BatchCount count_;
-  long line_ = 0;
+  CaseStream stream_;
+  std::vector<StreamedCase> gathered_;
+  std::size_t gatheredBytes_ = 0;
+  bool headerWritten_ = false;
+  OrderedWork<std::vector<StreamedCase>, Answer> work_;  // last: its threads use the rest
 };
 
 }  // namespace wardchalk

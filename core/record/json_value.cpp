@@ -1,6 +1,7 @@
 #include "core/record/json_value.h"
 
 #include <nlohmann/json.hpp>
+#include <utility>
 
 namespace wardchalk {
 
@@ -27,7 +28,7 @@ class Builder : public nlohmann::json_sax<Json> {
   bool key(string_t& name) override {
     for (const auto& member : open_.back()->members)
       if (member.name == name) return fail(RefusalCode::keyDuplicate, pathTo(name));
-    open_.back()->members.push_back({std::move(name), {}});
+    open_.back()->members.push_back({std::move(name), JsonValue{}});
     return true;
   }
 

@@ -23,7 +23,8 @@ struct JsonValue {
   [[nodiscard]] const JsonValue* member(std::string_view key) const;
 };
 
-/// A named value of an object.
+/// A key of an object with its value: a pair that may be named before JsonValue is whole, as std::pair may
+/// not.
 struct JsonMember {
   std::string name;
   JsonValue value;

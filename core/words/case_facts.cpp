@@ -39,6 +39,24 @@ class FactList {
     return std::move(facts_);
   }
 
+  /// Whom the reference serves.
+  std::string bands() const {
+    struct Edge {
+      std::string_view path;
+      PhraseId phrase;
+    };
+    Line line;
+    for (const Edge& edge :
+         {Edge{path::ageFrom, PhraseId::band_from}, Edge{path::ageOver, PhraseId::band_over},
+          Edge{path::ageBelow, PhraseId::band_below}, Edge{path::ageUpTo, PhraseId::band_upTo},
+          Edge{path::weightFrom, PhraseId::band_from}, Edge{path::weightOver, PhraseId::band_over},
+          Edge{path::weightBelow, PhraseId::band_below}, Edge{path::weightUpTo, PhraseId::band_upTo},
+          Edge{path::bsaFrom, PhraseId::band_from}, Edge{path::bsaOver, PhraseId::band_over},
+          Edge{path::bsaBelow, PhraseId::band_below}, Edge{path::bsaUpTo, PhraseId::band_upTo}})
+      line.add(within(edge.phrase, "edge", edge.path));
+    return line.take();
+  }
+
  private:
   void add(PhraseId label, std::string text) {
     if (!text.empty()) facts_.push_back({say(book_, label), std::move(text)});
@@ -80,23 +98,6 @@ class FactList {
     return line.take();
   }
 
-  std::string bands() const {
-    struct Edge {
-      std::string_view path;
-      PhraseId phrase;
-    };
-    Line line;
-    for (const Edge& edge :
-         {Edge{path::ageFrom, PhraseId::band_from}, Edge{path::ageOver, PhraseId::band_over},
-          Edge{path::ageBelow, PhraseId::band_below}, Edge{path::ageUpTo, PhraseId::band_upTo},
-          Edge{path::weightFrom, PhraseId::band_from}, Edge{path::weightOver, PhraseId::band_over},
-          Edge{path::weightBelow, PhraseId::band_below}, Edge{path::weightUpTo, PhraseId::band_upTo},
-          Edge{path::bsaFrom, PhraseId::band_from}, Edge{path::bsaOver, PhraseId::band_over},
-          Edge{path::bsaBelow, PhraseId::band_below}, Edge{path::bsaUpTo, PhraseId::band_upTo}})
-      line.add(within(edge.phrase, "edge", edge.path));
-    return line.take();
-  }
-
   std::string maxima() const {
     Line line;
     line.add(entered(path::maxPerDose));
@@ -129,6 +130,12 @@ class FactList {
 };
 
 }  // namespace
+
+std::string bandWords(const Reference& reference, const Phrasebook& book) {
+  Case inputs;
+  inputs.reference = reference;
+  return FactList(inputs, book).bands();
+}
 
 std::vector<Fact> caseFacts(const Case& inputs, const Phrasebook& book) {
   return FactList(inputs, book).take();

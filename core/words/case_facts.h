@@ -19,4 +19,7 @@ struct Fact {
 /// out. A paper that states nothing is left out.
 [[nodiscard]] std::vector<Fact> caseFacts(const Case& inputs, const Phrasebook& book);
 
+/// The children that a reference is meant for, in words: "at least 2 years, below 12 years"; empty for all.
+[[nodiscard]] std::string bandWords(const Reference& reference, const Phrasebook& book);
+
 }  // namespace wardchalk

@@ -1,8 +1,10 @@
 #!/usr/bin/env python3
 """Drives the real program as a screen reader's user would: by keyboard, reading only what an AT-SPI client can read.
 
-Types the usual case into the form and reads the flag, its reason, the amount and the sentence of every step; then
-makes the order one to ask about, and ticks; then one that cannot be read. Usage: usual_case.py PROGRAM. Needs an X display with a window manager and a session bus (see `run_with_desktop`).
+Types the usual case into the form and reads the flag, its reason, the amount and the sentence of every step; then makes
+the order one to ask about, and ticks; then one that cannot be read; then begins a second check, in which nothing of the
+first may be readable. Usage: usual_case.py PROGRAM. Needs an X display with a window manager and a session bus (see
+`run_with_desktop`).
 """
 import subprocess
 import sys
@@ -42,6 +44,10 @@ BOARD = [
     "the square root of 0.4921",
     "0.7015 m²",
 ]
+
+
+# Words of the case and its result that stand nowhere else in the program.
+TELL_TALE = ["17.2", "Plover", "Bench list", "84 mg", "Measure 3.2", "SAFE by this reference"]
 
 
 def wait_for(what, condition):
@@ -215,6 +221,28 @@ def board(client):
     wait_for("the board to be gone", lambda: client.reads("rounded to 0.70") is None)
 
 
+def everything_held(app):
+    """All that a client can read of the program, on the screen or not."""
+    for node in walk(app):
+        yield node.get_name() or ""
+        yield node.get_description() or ""
+        text = node.get_text_iface()
+        if text is not None:
+            yield Atspi.Text.get_text(text, 0, Atspi.Text.get_character_count(text))
+
+
+def first_tell_tale(app):
+    return next((text for text in everything_held(app) if any(word in text for word in TELL_TALE)), None)
+
+
+def second_check(client):
+    """The second person can read nothing of the first, wherever a screen reader looks."""
+    assert first_tell_tale(client.app), "nothing to hide was found"
+    client.press(0xFFC6)  # F9
+    print(wait_for("the second check", lambda: client.reads("Second check: the first person's entries")))
+    wait_for("the first entries to be gone", lambda: first_tell_tale(client.app) is None)
+
+
 def main():
     program = subprocess.Popen([sys.argv[1]])
     try:
@@ -239,6 +267,7 @@ def main():
         ask_first(client)
         refused(client)
         board(client)
+        second_check(client)
         print(flag)
         print(amount)
         print("1 passed, 0 failed")

@@ -13,6 +13,8 @@
 #include "core/child/size_slip.h"
 #include "core/medicine/medicine.h"
 #include "core/number/refusal_code.h"
+#include "core/practice/line_codes.h"
+#include "core/practice/topic.h"
 #include "core/working/step_id.h"
 
 // Ids and codes stand in files and outlive every version. A change here breaks other people's files: add at
@@ -46,12 +48,20 @@ static_assert(allDiffer(checkIds) && allPlain(checkIds));
 static_assert(allDiffer(findingIds) && allPlain(findingIds));
 static_assert(allDiffer(whyNotIds) && allPlain(whyNotIds));
 static_assert(allDiffer(sizeSlipIds) && allPlain(sizeSlipIds));
+static_assert(allDiffer(lineFaultIds) && allPlain(lineFaultIds));
+constexpr std::array lineRemarkIds = {
+#define WARDCHALK_LINE_REMARK(name, id, error) std::string_view(id),
+#include "core/practice/line_remarks.def"
+#undef WARDCHALK_LINE_REMARK
+};
+static_assert(allDiffer(lineRemarkIds) && allPlain(lineRemarkIds));
 constexpr std::array slipIds = {
 #define WARDCHALK_SLIP(name, id, field, errors, undoing) std::string_view(id),
 #include "core/check/slips/slips.def"
 #undef WARDCHALK_SLIP
 };
 static_assert(allDiffer(slipIds) && allPlain(slipIds));
+static_assert(allDiffer(topicIds) && allPlain(topicIds));
 static_assert(allDiffer(routeIds) && allPlain(routeIds));
 
 constexpr std::array<std::string_view, 4> twice = {"a", "b", "c", "b"};
@@ -79,7 +89,11 @@ TEST(StableIds, refusals) {
           "schedule-too-often", "word-unknown", "count-not-whole", "low-above-high", "low-basis-differs",
           "low-with-limit-only", "capsule-divides", "band-backwards", "file-unreadable", "file-too-large",
           "not-json", "not-utf-8", "too-deep", "key-unknown", "key-duplicate", "key-missing", "type-wrong",
-          "format-wrong", "version-newer", "version-wrong", "value-out-of-range", "file-unwritable"));
+          "format-wrong", "version-newer", "version-wrong", "value-out-of-range", "file-unwritable",
+          "problem-altered", "ask-not-in-key",
+          "date-shape", "date-unknown", "dates-backwards", "row-quotes", "row-too-long", "row-not-utf-8",
+          "header-missing", "separator-wrong", "cells-missing",
+          "disk-full", "folder-read-only", "folder-missing"));
 }
 
 // The lists below are those of the documented worksheet format.
@@ -114,24 +128,29 @@ TEST(StableIds, reasonsForNoCheck) {
                                        "no-infusion", "not-a-rate", "missing"));
 }
 
+TEST(StableIds, topics) {
+  expectSame(topicIds, WARDCHALK_LIST("bsa", "dose-by-bsa", "dose-by-weight", "daily-divided", "safe-range",
+                                      "amount-liquid", "amount-solid", "reconstitution", "infusion", "drops",
+                                      "dilution", "dose-rate", "conversion", "mixed"));
+}
+
 TEST(StableIds, sizeSlips) {
-  expectSame(sizeSlipIds,
-             WARDCHALK_LIST("pounds-as-kg", "kg-as-pounds", "inches-as-cm", "cm-as-inches", "pounds-and-inches",
-                            "kg-and-cm", "weight-and-height-swapped", "weight-ten-times-too-much",
-                            "weight-ten-times-too-little", "height-ten-times-too-much",
-                            "height-ten-times-too-little"));
+  expectSame(sizeSlipIds, WARDCHALK_LIST("pounds-as-kg", "kg-as-pounds", "inches-as-cm", "cm-as-inches",
+                                         "pounds-and-inches", "kg-and-cm", "weight-and-height-swapped",
+                                         "weight-ten-times-too-much", "weight-ten-times-too-little",
+                                         "height-ten-times-too-much", "height-ten-times-too-little"));
 }
 
 TEST(StableIds, slips) {
   expectSame(
       slipIds,
-      WARDCHALK_LIST(
-          "order-ten-times-too-much", "order-ten-times-too-little", "order-thousand-times-too-much",
-          "order-thousand-times-too-little", "order-hundred-times-too-much", "order-hundred-times-too-little",
-          "day-as-dose", "dose-as-day", "divided-twice", "kg-for-m2", "m2-for-kg", "size-counted-twice",
-          "per-size-as-total", "order-from-pounds", "schedule-not-of-reference", "pounds-as-kg",
-          "weight-ten-times-too-much", "weight-ten-times-too-little", "bsa-ten-times-too-much",
-          "bsa-ten-times-too-little", "label-per-5-as-per-1", "label-per-1-as-per-more"));
+      WARDCHALK_LIST("order-ten-times-too-much", "order-ten-times-too-little",
+                     "order-thousand-times-too-much", "order-thousand-times-too-little",
+                     "order-hundred-times-too-much", "order-hundred-times-too-little", "day-as-dose",
+                     "dose-as-day", "divided-twice", "kg-for-m2", "m2-for-kg", "size-counted-twice",
+                     "per-size-as-total", "order-from-pounds", "schedule-not-of-reference", "pounds-as-kg",
+                     "weight-ten-times-too-much", "weight-ten-times-too-little", "bsa-ten-times-too-much",
+                     "bsa-ten-times-too-little", "label-per-5-as-per-1", "label-per-1-as-per-more"));
 }
 
 struct Group {

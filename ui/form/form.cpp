@@ -56,6 +56,7 @@ void Form::build() {
     groups_ << group;
     column->addWidget(group);
     if (id == FieldGroup::child) addUnitSystem(group);
+    if (id == FieldGroup::reference) addListButton(group);
     connect(group, &FormGroup::foldingChanged, this, &Form::refresh);
   }
   column->addStretch();
@@ -112,6 +113,18 @@ void Form::addUnitSystem(FormGroup* group) {
   connect(unitSystem_, &ChoiceBox::passed, this, tell);
 }
 
+void Form::addListButton(FormGroup* group) {
+  listButton_ = new QToolButton(group);
+  listButton_->setObjectName(QStringLiteral("from-list"));
+  listButton_->setText(tr("from a list …"));
+  listButton_->setAccessibleName(tr("Reference: choose it from the ward's list"));
+  listButton_->setAutoRaise(true);
+  listButton_->setMinimumHeight(32);
+  listButton_->setFocusPolicy(Qt::StrongFocus);
+  group->addToHeading(nullptr, listButton_);
+  connect(listButton_, &QToolButton::clicked, this, &Form::listWanted);
+}
+
 void Form::showUnitSystem(UnitSystem system) {
   std::string_view shown;
   for (const auto& [one, id] : systems)
@@ -128,6 +141,7 @@ void Form::orderTabs() {
       for (QWidget* box : field->findChildren<QWidget*>())
         if (box->focusPolicy() != Qt::NoFocus && box->parentWidget() == field) chain << box;
     if (group->group() == FieldGroup::child) chain << unitSystem_;
+    if (group->group() == FieldGroup::reference) chain << listButton_;
     chain << group->moreButton();
   }
   for (qsizetype i = 1; i < chain.size(); ++i) QWidget::setTabOrder(chain[i - 1], chain[i]);

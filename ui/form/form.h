@@ -8,6 +8,8 @@
 #include "ui/form/case_editor.h"
 #include "ui/form/field_table.h"
 
+class QToolButton;
+
 namespace wardchalk::ui {
 
 class ChoiceBox;
@@ -40,12 +42,14 @@ class Form : public QScrollArea {
  Q_SIGNALS:
   void pointedAt(const QString& path);
   void unitSystemChosen(wardchalk::UnitSystem system);
+  void listWanted();  ///< the reference is to come from a list
 
  private:
   void build();
   FieldEdit* addField(const FieldSpec& spec);
   [[nodiscard]] FormGroup* groupOf(const FieldSpec& spec) const;
   void addUnitSystem(FormGroup* group);
+  void addListButton(FormGroup* group);
   void orderTabs();
   void refresh();
   void arrange();
@@ -62,6 +66,7 @@ class Form : public QScrollArea {
   QList<FormGroup*> groups_;
   QHash<QString, FieldEdit*> fields_;  // those that were in view once
   ChoiceBox* unitSystem_ = nullptr;
+  QToolButton* listButton_ = nullptr;
   bool tabsInOrder_ = false;
   QStringList wanted_;
   QString last_;

@@ -58,6 +58,7 @@ void FormGroup::addField(FieldEdit* field) {
 void FormGroup::addToHeading(QWidget* label, QWidget* control) {
   const int at = heading_->indexOf(more_);
   heading_->insertWidget(at, control);
+  if (!label) return;  // it says itself what it is, and has a frame of its own
   heading_->insertWidget(at, label);
   headingControl_ = control;
 }

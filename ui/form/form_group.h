@@ -23,7 +23,8 @@ class FormGroup : public QWidget {
 
   /// In the order of the table, whenever it comes.
   void addField(FieldEdit* field);
-  /// A control that belongs to the whole group, at the right of its heading.
+  /// A control that belongs to the whole group, at the right of its heading; without a label if it says
+  /// itself what it is.
   void addToHeading(QWidget* label, QWidget* control);
 
   [[nodiscard]] FieldGroup group() const { return group_; }

@@ -1,0 +1,83 @@
+#include "core/record/case_summary.h"
+
+#include "core/number/decimal_text.h"
+#include "core/unit/print.h"
+#include "core/words/amount_words.h"
+#include "core/words/sentences.h"
+
+namespace wardchalk {
+
+namespace {
+
+std::string filedOr(const std::optional<Quantity>& quantity) {
+  return quantity ? filed(*quantity) : std::string();
+}
+std::string filedOr(const std::optional<Limit>& limit) {
+  return limit ? filed(limit->amount) : std::string();
+}
+
+std::string surfaceText(const std::optional<SurfaceFound>& bsa) {
+  if (!bsa) return {};
+  return (bsa->fixedDecimals >= 0 ? fixedText(bsa->m2, bsa->fixedDecimals) : show(bsa->m2).marked()) + " m2";
+}
+
+/// An amount that must not be taken for one that may be given at once.
+std::string afterAsking(std::string amount, bool ask, const Phrasebook& book) {
+  return ask && !amount.empty() ? say(book, PhraseId::row_afterAsking, {{"amount", amount}}) : amount;
+}
+
+std::string giveText(const Worksheet& sheet, const Phrasebook& book) {
+  if (!sheet.give || !sheet.give->measured || !sheet.give->doseGiven) return {};
+  const Give& give = *sheet.give;
+  std::string amount = filed({*give.measured, give.exact.unit}) + " (" + filed(*give.doseGiven) + ")";
+  return afterAsking(std::move(amount), give.afterAsking, book);
+}
+
+std::string flowText(const std::optional<RunRate>& rate, std::optional<Flow> RunRate::*flow,
+                     std::string_view per, const Phrasebook& book) {
+  if (!rate || !((*rate).*flow) || !((*rate).*flow)->measured) return {};
+  const Flow& found = *((*rate).*flow);
+  return afterAsking(filed({*found.measured, found.exact.unit}).append(per), rate->afterAsking, book);
+}
+
+template <typename List, typename Id>
+std::string idsOf(const List& list, Id id) {
+  std::string ids;
+  for (const auto& one : list) ids.append(ids.empty() ? "" : " ").append(id(one));
+  return ids;
+}
+
+}  // namespace
+
+std::string placedSentence(const Refusal& refusal, const Phrasebook& book) {
+  const std::string why = sentence(refusal, book);
+  return refusal.path.empty() ? why : refusal.path + ": " + why;
+}
+
+std::vector<std::string> summaryOf(const Worksheet& sheet, const Phrasebook& book) {
+  std::string reason = verdictReason(sheet, book);
+  if (reason.empty()) reason = verdictTitle(sheet, book);
+  return {std::string(idOf(sheet.verdict)),
+          std::move(reason),
+          surfaceText(sheet.bsa),
+          sheet.weight ? show(sheet.weight->kg).marked() : std::string(),
+          filedOr(sheet.orderedDose),
+          filedOr(sheet.orderedDay),
+          filedOr(sheet.limitDose),
+          filedOr(sheet.limitDay),
+          giveText(sheet, book),
+          amountWords(sheet, book).device,
+          flowText(sheet.rate, &RunRate::mlPerHour, "/h", book),
+          flowText(sheet.rate, &RunRate::dropsPerMinute, "/min", book),
+          idsOf(sheet.findings, [](const Finding& finding) { return idOf(finding.code); }),
+          idsOf(sheet.needs, [](const Need& need) { return need.path; }),
+          {}};
+}
+
+std::vector<std::string> summaryOf(const Refusal& refusal, const Phrasebook& book) {
+  std::vector<std::string> cells(summaryColumns.size());
+  cells.back() = placedSentence(refusal, book);
+  return cells;
+}
+
+}  // namespace wardchalk

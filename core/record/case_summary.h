@@ -1,0 +1,29 @@
+#pragma once
+
+#include <array>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/check/worksheet.h"
+#include "core/number/refusal.h"
+#include "core/words/phrasebook.h"
+
+namespace wardchalk {
+
+/// What is told of a case in one row, in this order; empty where it does not apply.
+inline constexpr std::array<std::string_view, 15> summaryColumns = {
+    "verdict", "reason", "bsa",  "weight_kg", "ordered_dose", "ordered_day", "limit_dose", "limit_day",
+    "give",    "device", "rate", "drops",     "findings",     "needs",       "error"};
+
+/// A worksheet in the cells of summaryColumns. An amount never stands without its dose, and on *ask* it says
+/// that it is for after asking.
+[[nodiscard]] std::vector<std::string> summaryOf(const Worksheet& sheet, const Phrasebook& book);
+
+/// The same cells for a case that could not be read: nothing but why.
+[[nodiscard]] std::vector<std::string> summaryOf(const Refusal& refusal, const Phrasebook& book);
+
+/// Why, with the path of what it is about: "order.dose: Nothing is written here."
+[[nodiscard]] std::string placedSentence(const Refusal& refusal, const Phrasebook& book);
+
+}  // namespace wardchalk

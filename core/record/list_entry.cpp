@@ -1,0 +1,133 @@
+#include "core/record/list_entry.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/medicine/paths.h"
+
+namespace wardchalk {
+
+namespace {
+
+using Refused = std::optional<Refusal>;
+
+constexpr std::string_view room = "reference.";
+
+/// Words have no control characters, as the free text of a case, and together they fit the source of one.
+Refused putWords(std::string& into, std::string_view text, std::size_t most) {
+  if (text.empty()) return refusalOf(RefusalCode::empty, text);
+  if (text.size() > most) return refusalOf(RefusalCode::tooLong, text);
+  Case trial;
+  if (auto refusal = setEntry(trial, path::title, text)) return refusal;
+  into = text;
+  return std::nullopt;
+}
+
+template <typename T>
+Refused putDate(T& into, std::string_view text) {
+  const Result<Date> date = readDate(text);
+  if (!date) return date.refusal();
+  into = *date;
+  return std::nullopt;
+}
+
+std::string textOf(const std::optional<Date>& date) { return date ? textOf(*date) : std::string(); }
+
+/// What an entry says in words and dates.
+struct WordKey {
+  std::string_view key;
+  bool needed;
+  Refused (*set)(ListEntry&, std::string_view);
+  std::string (*text)(const ListEntry&);
+};
+
+// clang-format off
+constexpr std::array wordKeyTable = {
+    WordKey{"medicine", true, [](ListEntry& e, std::string_view t) { return putWords(e.medicine, t, 100); }, [](const ListEntry& e) { return e.medicine; }},
+    WordKey{"indication", false, [](ListEntry& e, std::string_view t) { return putWords(e.indication, t, 100); }, [](const ListEntry& e) { return e.indication; }},
+    WordKey{"source.title", true, [](ListEntry& e, std::string_view t) { return putWords(e.source.title, t, 120); }, [](const ListEntry& e) { return e.source.title; }},
+    WordKey{"source.edition", false, [](ListEntry& e, std::string_view t) { return putWords(e.source.edition, t, 40); }, [](const ListEntry& e) { return e.source.edition; }},
+    WordKey{"source.date", false, [](ListEntry& e, std::string_view t) { return putDate(e.source.date, t); }, [](const ListEntry& e) { return textOf(e.source.date); }},
+    WordKey{"source.page", false, [](ListEntry& e, std::string_view t) { return putWords(e.source.page, t, 30); }, [](const ListEntry& e) { return e.source.page; }},
+    WordKey{"checked_by", true, [](ListEntry& e, std::string_view t) { return putWords(e.checkedBy, t, 60); }, [](const ListEntry& e) { return e.checkedBy; }},
+    WordKey{"checked_on", true, [](ListEntry& e, std::string_view t) { return putDate(e.checkedOn, t); }, [](const ListEntry& e) { return textOf(e.checkedOn); }},
+    WordKey{"review_by", true, [](ListEntry& e, std::string_view t) { return putDate(e.reviewBy, t); }, [](const ListEntry& e) { return textOf(e.reviewBy); }},
+};
+// clang-format on
+
+const WordKey* findWordKey(std::string_view key) {
+  const auto* found = std::find_if(wordKeyTable.begin(), wordKeyTable.end(),
+                                   [&](const WordKey& one) { return one.key == key; });
+  return found == wordKeyTable.end() ? nullptr : found;
+}
+
+/// The entry of a case that a figure of the list is. The source is told in parts.
+const CaseEntry* findFigure(std::string_view key) {
+  const std::string path = std::string(room).append(key);
+  return path == path::source ? nullptr : findEntry(path);
+}
+
+Refusal missing(std::string_view key) {
+  return {RefusalCode::keyMissing, std::string(key), {}, std::string(key)};
+}
+
+}  // namespace
+
+std::string_view listKeyOf(std::string_view path) {
+  return path.starts_with(room) && path != path::source ? path.substr(room.size()) : std::string_view();
+}
+
+std::string wordOf(const ListEntry& entry, std::string_view key) {
+  const WordKey* known = findWordKey(key);
+  return known ? known->text(entry) : std::string();
+}
+
+std::optional<EntryKind> ListEntryBuilder::kindOf(std::string_view key) {
+  if (findWordKey(key)) return EntryKind::text;
+  const CaseEntry* figure = findFigure(key);
+  return figure ? std::optional(figure->kind) : std::nullopt;
+}
+
+std::vector<std::string_view> ListEntryBuilder::wordKeys() {
+  std::vector<std::string_view> keys;
+  for (const WordKey& one : wordKeyTable) keys.push_back(one.key);
+  return keys;
+}
+
+std::optional<Refusal> ListEntryBuilder::set(std::string_view key, std::string_view text) {
+  Refused refusal;
+  if (const WordKey* word = findWordKey(key)) {
+    refusal = word->set(entry_, text);
+    seen_.push_back(word->key);
+  } else if (const CaseEntry* figure = findFigure(key)) {
+    refusal = figure->set(trial_, text);
+    if (!refusal) entry_.figures.push_back({std::string(figure->path), std::string(text)});
+  } else {
+    refusal = Refusal{RefusalCode::keyUnknown, std::string(key.substr(0, 60)), {}, {}};
+  }
+  if (refusal) refusal->path = key;
+  return refusal;
+}
+
+Result<ListEntry> ListEntryBuilder::finish() {
+  for (const WordKey& word : wordKeyTable)
+    if (word.needed && std::find(seen_.begin(), seen_.end(), word.key) == seen_.end())
+      return missing(word.key);
+  if (!trial_.reference.route) return missing("route");
+  if (!trial_.reference.high) return missing("high");
+  if (entry_.source.edition.empty() && !entry_.source.date) return missing("source.date");
+  if (entry_.reviewBy < entry_.checkedOn)
+    return Refusal{RefusalCode::datesBackwards, wordOf(entry_, "review_by"), wordOf(entry_, "checked_on"),
+                   "review_by"};
+  if (auto refusal = contradictionIn(trial_)) {
+    refusal->path = listKeyOf(refusal->path);
+    return *refusal;
+  }
+  const auto place = [](const WrittenEntry& figure) { return findEntry(figure.path); };
+  std::sort(entry_.figures.begin(), entry_.figures.end(),
+            [&](const WrittenEntry& a, const WrittenEntry& b) { return place(a) < place(b); });
+  entry_.reference = trial_.reference;
+  return entry_;
+}
+
+}  // namespace wardchalk

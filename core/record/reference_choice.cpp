@@ -1,0 +1,191 @@
+#include "core/record/reference_choice.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/check/work_out.h"
+#include "core/medicine/paths.h"
+#include "core/record/unicode_text.h"
+#include "core/words/case_facts.h"
+#include "core/words/sentences.h"
+
+namespace wardchalk {
+
+namespace {
+
+std::vector<std::string> wordsOf(std::string_view text) {
+  std::vector<std::string> words;
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find(' '), text.size());
+    if (end > 0) words.emplace_back(text.substr(0, end));
+    text.remove_prefix(std::min(end + 1, text.size()));
+  }
+  return words;
+}
+
+std::string nameOf(const ListEntry& entry) {
+  return folded(entry.medicine) + "\n" + folded(entry.indication) + "\n" +
+         std::string(idOf(*entry.reference.route));
+}
+
+bool hasAll(const std::string& name, const std::vector<std::string>& words) {
+  return std::all_of(words.begin(), words.end(),
+                     [&](const std::string& word) { return name.find(word) != std::string::npos; });
+}
+
+std::vector<ListGroup> groupsWith(const ReferenceList& list, const std::vector<std::string>& words) {
+  std::vector<ListGroup> groups;
+  std::vector<std::string> names;
+  for (std::size_t i = 0; i < list.entries.size(); ++i) {
+    const ListEntry& entry = list.entries[i];
+    std::string name = nameOf(entry);
+    if (!hasAll(name, words)) continue;
+    const auto known = std::find(names.begin(), names.end(), name);
+    if (known != names.end()) {
+      groups[static_cast<std::size_t>(known - names.begin())].entries.push_back(i);
+      continue;
+    }
+    names.push_back(std::move(name));
+    groups.push_back({entry.medicine, entry.indication, *entry.reference.route, {i}});
+  }
+  return groups;
+}
+
+constexpr std::array bandChecks = {CheckId::ageBand, CheckId::weightBand, CheckId::bsaBand};
+
+/// The needs that the bands have, and not the dose.
+std::vector<Need> bandNeeds(const Worksheet& sheet) {
+  constexpr std::array paths = {path::age, path::weight, path::height, path::bsa};
+  std::vector<Need> needs;
+  std::copy_if(sheet.needs.begin(), sheet.needs.end(), std::back_inserter(needs), [&](const Need& need) {
+    return std::find(paths.begin(), paths.end(), need.path) != paths.end();
+  });
+  return needs;
+}
+
+/// The very checks of a case, of which nothing but the child and the reference's bands is known.
+JudgedEntry judge(const ReferenceList& list, std::size_t index, const Child& child, const HouseRules& rules) {
+  Case inputs;
+  inputs.child = child;
+  inputs.reference.age = list.entries[index].reference.age;
+  inputs.reference.weight = list.entries[index].reference.weight;
+  inputs.reference.bsa = list.entries[index].reference.bsa;
+  const Worksheet sheet = workOut(inputs, rules);
+  JudgedEntry judged{index, BandFit::covers, {}, {}};
+  for (const CheckId id : bandChecks) {
+    const Check& check = sheet.check(id);
+    if (check.status == CheckStatus::outside) judged.fit = BandFit::doesNotCover;
+    if (!check.isMade() && check.why != WhyNot::noBand && judged.fit == BandFit::covers)
+      judged.fit = BandFit::unclear;
+    if (const auto* value = std::get_if<std::string>(&check.value))
+      judged.child.append(judged.child.empty() ? "" : ", ").append(*value);
+  }
+  if (judged.fit == BandFit::unclear) judged.needs = bandNeeds(sheet);
+  return judged;
+}
+
+std::vector<const JudgedEntry*> thatAre(const BandChoice& choice, BandFit fit) {
+  std::vector<const JudgedEntry*> some;
+  for (const JudgedEntry& judged : choice.entries)
+    if (judged.fit == fit) some.push_back(&judged);
+  return some;
+}
+
+std::string bandOf(const ReferenceList& list, std::size_t entry, const Phrasebook& book) {
+  const std::string band = bandWords(list.entries[entry].reference, book);
+  return band.empty() ? say(book, PhraseId::list_everyChild) : band;
+}
+
+/// What is wanting before the bands can be told apart, each thing once.
+std::string needWords(const std::vector<const JudgedEntry*>& unclear, const Phrasebook& book) {
+  std::vector<std::string> told;
+  for (const JudgedEntry* judged : unclear)
+    for (const Need& need : judged->needs) {
+      std::string words = sentence(need, book);
+      if (std::find(told.begin(), told.end(), words) == told.end()) told.push_back(std::move(words));
+    }
+  std::string list;
+  for (const std::string& words : told) list.append(list.empty() ? "" : "; ").append(words);
+  return list;
+}
+
+std::string takenWords(const JudgedEntry& taken, const BandChoice& choice, const ReferenceList& list,
+                       const Phrasebook& book) {
+  if (taken.child.empty())
+    return say(book, choice.entries.size() == 1 ? PhraseId::list_takenOnly : PhraseId::list_takenForAll);
+  return say(book, PhraseId::list_taken, {{"band", bandOf(list, taken.entry, book)}, {"child", taken.child}});
+}
+
+std::string severalWords(const std::vector<const JudgedEntry*>& covering, const ReferenceList& list,
+                         const Phrasebook& book) {
+  std::string bands;
+  for (const JudgedEntry* judged : covering)
+    bands.append(bands.empty() ? "" : "; ").append(bandOf(list, judged->entry, book));
+  return say(book, PhraseId::list_several, {{"n", std::to_string(covering.size())}, {"bands", bands}},
+             static_cast<long>(covering.size()));
+}
+
+}  // namespace
+
+std::vector<ListGroup> find(const ReferenceList& list, std::string_view part) {
+  const std::string wanted = folded(part);
+  const std::vector<std::string> words = wordsOf(wanted);
+  std::vector<ListGroup> groups = groupsWith(list, words);
+  if (!words.empty())
+    std::stable_partition(groups.begin(), groups.end(), [&](const ListGroup& group) {
+      return folded(group.medicine).starts_with(words.front());
+    });
+  return groups;
+}
+
+BandChoice bandFor(const ReferenceList& list, const ListGroup& group, const Child& child,
+                   const HouseRules& rules) {
+  BandChoice choice;
+  for (const std::size_t index : group.entries) choice.entries.push_back(judge(list, index, child, rules));
+  const auto covering = thatAre(choice, BandFit::covers);
+  if (covering.size() == 1 && thatAre(choice, BandFit::unclear).empty())
+    choice.chosen = covering.front()->entry;
+  return choice;
+}
+
+std::string sentence(const BandChoice& choice, const ReferenceList& list, const Phrasebook& book) {
+  const auto covering = thatAre(choice, BandFit::covers);
+  const auto unclear = thatAre(choice, BandFit::unclear);
+  if (choice.chosen) return takenWords(*covering.front(), choice, list, book);
+  if (covering.size() > 1) return severalWords(covering, list, book);
+  if (!unclear.empty()) return say(book, PhraseId::list_unclear, {{"what", needWords(unclear, book)}});
+  return say(book, PhraseId::list_none,
+             {{"child", choice.entries.empty() ? "" : choice.entries.front().child}});
+}
+
+std::string fitWords(const JudgedEntry& judged, const Phrasebook& book) {
+  switch (judged.fit) {
+    case BandFit::covers:
+      return say(book, PhraseId::list_covers, {{"child", judged.child}});
+    case BandFit::doesNotCover:
+      return say(book, PhraseId::list_doesNotCover, {{"child", judged.child}});
+    case BandFit::unclear:
+      return say(book, PhraseId::list_cannotTell, {{"what", needWords({&judged}, book)}});
+  }
+  return {};
+}
+
+std::string sourceWords(const ListEntry& entry, const Date& today, const Phrasebook& book) {
+  return say(book, PhraseId::list_source,
+             {{"title", entry.source.title},
+              {"edition", entry.source.edition},
+              {"date", entry.source.date ? textOf(*entry.source.date) : std::string()},
+              {"page", entry.source.page},
+              {"indication", entry.indication},
+              {"who", entry.checkedBy},
+              {"when", textOf(entry.checkedOn)},
+              {"review", isPastReview(entry, today) ? textOf(entry.reviewBy) : std::string()}});
+}
+
+std::vector<WrittenEntry> entriesOf(const ListEntry& entry, const Date& today, const Phrasebook& book) {
+  std::vector<WrittenEntry> entries = entry.figures;
+  entries.push_back({std::string(path::source), sourceWords(entry, today, book)});
+  return entries;
+}
+
+}  // namespace wardchalk

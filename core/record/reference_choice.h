@@ -1,0 +1,64 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/check/worksheet.h"
+#include "core/record/reference_list.h"
+#include "core/words/phrasebook.h"
+
+namespace wardchalk {
+
+/// The entries of a list for one medicine, indication and route: one for each band. However its name is
+/// capitalised or accented, a medicine is one.
+struct ListGroup {
+  std::string medicine;
+  std::string indication;
+  Route route;
+  std::vector<std::size_t> entries;  ///< places in the list, in its order
+};
+
+/// The groups in whose medicine, indication or route each word of `part` stands; those whose medicine begins
+/// with it come first, the rest in the order of the list. No word finds all.
+[[nodiscard]] std::vector<ListGroup> find(const ReferenceList& list, std::string_view part);
+
+/// Whether an entry's band serves a child, as the checks of a case judge it.
+enum class BandFit : std::uint8_t { covers, doesNotCover, unclear };
+
+/// One entry held against a child.
+struct JudgedEntry {
+  std::size_t entry;
+  BandFit fit;
+  std::string child;        ///< what of the child was held against the band: "4 years, 17.2 kg"
+  std::vector<Need> needs;  ///< what is wanting while it is unclear
+};
+
+/// The entries of a group held against a child.
+struct BandChoice {
+  std::vector<JudgedEntry> entries;
+  /// The place in the list of the one entry that covers the child; none while another might, or when none or
+  /// more do.
+  std::optional<std::size_t> chosen;
+};
+
+[[nodiscard]] BandChoice bandFor(const ReferenceList& list, const ListGroup& group, const Child& child,
+                                 const HouseRules& rules);
+
+/// Which entry is taken and why, or why none is: a sentence to be read aloud.
+[[nodiscard]] std::string sentence(const BandChoice& choice, const ReferenceList& list,
+                                   const Phrasebook& book);
+
+/// Whether one entry covers the child, in words: "covers this child (4 years)".
+[[nodiscard]] std::string fitWords(const JudgedEntry& judged, const Phrasebook& book);
+
+/// The source of an entry in one line, with its edition and date, who checked it and when, and that it was
+/// past its review on the day it was taken.
+[[nodiscard]] std::string sourceWords(const ListEntry& entry, const Date& today, const Phrasebook& book);
+
+/// What an entry puts into a case: each of its figures, and its source.
+[[nodiscard]] std::vector<WrittenEntry> entriesOf(const ListEntry& entry, const Date& today,
+                                                  const Phrasebook& book);
+
+}  // namespace wardchalk

@@ -1,0 +1,46 @@
+#include "core/record/unicode_text.h"
+
+#include <utf8proc.h>
+
+#include <cstdlib>
+#include <memory>
+
+namespace wardchalk {
+
+namespace {
+
+const utf8proc_uint8_t* bytesOf(std::string_view text) {
+  return reinterpret_cast<const utf8proc_uint8_t*>(text.data());
+}
+
+struct Release {
+  void operator()(utf8proc_uint8_t* text) const {
+    std::free(text);
+  }  // NOLINT: the library hands out malloc's
+};
+
+}  // namespace
+
+bool isUtf8(std::string_view text) {
+  while (!text.empty()) {
+    utf8proc_int32_t character = 0;
+    const utf8proc_ssize_t size =
+        utf8proc_iterate(bytesOf(text), static_cast<utf8proc_ssize_t>(text.size()), &character);
+    if (size <= 0) return false;
+    text.remove_prefix(static_cast<std::size_t>(size));
+  }
+  return true;
+}
+
+std::string folded(std::string_view text) {
+  constexpr int options = UTF8PROC_STABLE | UTF8PROC_COMPAT | UTF8PROC_DECOMPOSE | UTF8PROC_CASEFOLD |
+                          UTF8PROC_STRIPMARK | UTF8PROC_IGNORE;
+  utf8proc_uint8_t* made = nullptr;
+  const utf8proc_ssize_t size = utf8proc_map(bytesOf(text), static_cast<utf8proc_ssize_t>(text.size()), &made,
+                                             static_cast<utf8proc_option_t>(options));
+  const std::unique_ptr<utf8proc_uint8_t, Release> owner(made);
+  if (size < 0) return std::string(text);
+  return {reinterpret_cast<const char*>(made), static_cast<std::size_t>(size)};
+}
+
+}  // namespace wardchalk
