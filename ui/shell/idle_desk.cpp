@@ -4,6 +4,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "core/rules/house_rules.h"
 #include "core/words/case_facts.h"
 #include "ui/form/field_table.h"
 #include "ui/shell/cover_page.h"
@@ -17,8 +18,8 @@ namespace wardchalk::ui {
 namespace {
 
 /// The facts of a draft, and the fields that were being changed or could not be read.
-std::vector<Fact> factsOf(const CaseDraft& draft, const HouseRules& rules, const Phrasebook& book) {
-  std::vector<Fact> facts = caseFacts(draft.toCase(), rules, book);
+std::vector<Fact> factsOf(const CaseDraft& draft, const Phrasebook& book) {
+  std::vector<Fact> facts = caseFacts(draft.toCase(), book);
   QStringList open;
   for (const FieldSpec& spec : fieldTable())
     if (draft.state(spec.path) == FieldState::pending || draft.state(spec.path) == FieldState::refused)
@@ -88,7 +89,7 @@ void IdleDesk::cover() {
 }
 
 void IdleDesk::showFacts() {
-  page_->showFacts(factsOf(hidden_->draft, parts_.rules, parts_.book));
+  page_->showFacts(factsOf(hidden_->draft, parts_.book));
   watch_->setWatching(true);
 }
 
