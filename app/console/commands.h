@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 
@@ -33,11 +34,34 @@ struct ReferencesOptions {
   bool withoutRefused = false;  ///< write the list although rows of the table were refused
 };
 
+struct PracticeOptions {
+  std::string topic;
+  int level = 1;
+  int count = 1;
+  std::uint64_t seed = 1;
+  std::string rulesFile;
+  bool json = false;
+};
+
+struct MarkOptions {
+  std::string problemFile;
+  std::string answersFile;
+  int rung = 2;       ///< of the hints, 1 to 4
+  bool json = false;
+  bool lines = false;  ///< both files hold one a line
+};
+
 /// Prints the working of one case, or its worksheet.
 int check(const CheckOptions& options);
 
 /// Works a case a line into a worksheet a line, or a table of cases into one with their results.
 int batch(const BatchOptions& options);
+
+/// Makes problems to practise on: as text with their keys at the end, or one problem file a line.
+int practice(const PracticeOptions& options);
+
+/// Marks a student's answers to a problem, or a class's.
+int mark(const MarkOptions& options);
 
 /// Turns a table into a reference list and reports on every row that is no entry.
 int references(const ReferencesOptions& options);

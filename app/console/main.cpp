@@ -3,6 +3,8 @@
 #include <iostream>
 
 #include "app/console/commands.h"
+#include "core/practice/hints.h"
+#include "core/practice/set_file.h"
 
 namespace {
 
@@ -52,11 +54,39 @@ int run(int argc, char** argv) {
   listCommand->add_flag("--without-refused", listOptions.withoutRefused,
                         "Write it although rows were refused");
 
+  PracticeOptions practiceOptions;
+  CLI::App* practiceCommand = app.add_subcommand("practice", "Make problems with invented medicines, and their keys");
+  practiceCommand->add_option("--topic", practiceOptions.topic, "What they are about")
+      ->required()
+      ->check(CLI::IsMember(std::vector<std::string>(wardchalk::topicIds.begin(), wardchalk::topicIds.end())));
+  practiceCommand->add_option("--level", practiceOptions.level, "1 (the default), 2 or 3")
+      ->check(CLI::Range(wardchalk::lowestLevel, wardchalk::highestLevel));
+  practiceCommand->add_option("--count", practiceOptions.count, "How many")
+      ->required()
+      ->check(CLI::Range(1, wardchalk::mostProblems));
+  practiceCommand->add_option("--seed", practiceOptions.seed, "The same seed gives the same problems everywhere")
+      ->required()
+      ->check(CLI::Range(std::uint64_t{0}, wardchalk::greatestSeed));
+  practiceCommand->add_option("--rules", practiceOptions.rulesFile,
+                              "House rules: exact (the default), classroom, or a file");
+  practiceCommand->add_flag("--json", practiceOptions.json, "Print one problem file a line");
+
+  MarkOptions markOptions;
+  CLI::App* markCommand = app.add_subcommand("mark", "Mark a student's answers to a problem, line by line");
+  markCommand->add_option("problem", markOptions.problemFile, "Problem file (JSON)")->required();
+  markCommand->add_option("answers", markOptions.answersFile, "Answers file (JSON)")->required();
+  markCommand->add_option("--rung", markOptions.rung, "How far hints go: 1 where, 2 a question (the default), 3 the rule, 4 the line")
+      ->check(CLI::Range(1, wardchalk::lastRung));
+  markCommand->add_flag("--json", markOptions.json, "Print the marks as JSON");
+  markCommand->add_flag("--lines", markOptions.lines, "Both files hold one a line, and so does the output");
+
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
     return app.exit(error) == 0 ? done : unusable;
   }
+  if (practiceCommand->parsed()) return practice(practiceOptions);
+  if (markCommand->parsed()) return mark(markOptions);
   if (listCommand->parsed()) return references(listOptions);
   return checkCommand->parsed() ? check(checkOptions) : batch(batchOptions);
 }

@@ -49,7 +49,7 @@ std::optional<Refusal> takeRoom(CaseFile& file, const std::string& room, const J
   if (!isRoom(room)) return takeEntry(file, room, value);
   if (value.kind != JsonValue::Kind::object) return Refusal{RefusalCode::typeWrong, {}, "an object in braces", room};
   for (const auto& [key, inner] : value.members)
-    if (auto refusal = takeEntry(file, room + "." + key, inner)) return refusal;
+    if (auto refusal = takeEntry(file, std::string(room).append(".").append(key), inner)) return refusal;
   return std::nullopt;
 }
 
@@ -58,9 +58,13 @@ std::optional<Refusal> takeRoom(CaseFile& file, const std::string& room, const J
 Result<CaseFile> readCaseFile(std::string_view json) {
   Result<JsonValue> value = readJson(json);
   if (!value) return value.refusal();
-  if (auto refusal = checkHead(*value, head)) return *refusal;
+  return readCaseFile(*value);
+}
+
+Result<CaseFile> readCaseFile(const JsonValue& value) {
+  if (auto refusal = checkHead(value, head)) return *refusal;
   CaseFile file;
-  for (const auto& [key, inner] : value->members) {
+  for (const auto& [key, inner] : value.members) {
     if (isHeadKey(key)) continue;
     if (auto refusal = takeRoom(file, key, inner)) return *refusal;
   }

@@ -6,6 +6,7 @@
 
 #include "core/medicine/case.h"
 #include "core/number/refusal.h"
+#include "core/record/json_value.h"
 
 namespace wardchalk {
 
@@ -24,6 +25,8 @@ struct CaseFile {
 
 /// Reads a case file whole or refuses it whole, with the path of what is wrong.
 [[nodiscard]] Result<CaseFile> readCaseFile(std::string_view json);
+/// The same for a case that stands within another file.
+[[nodiscard]] Result<CaseFile> readCaseFile(const JsonValue& value);
 
 /// As readCaseFile, for who needs the case alone.
 [[nodiscard]] Result<Case> readCase(std::string_view json);

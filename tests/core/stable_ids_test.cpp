@@ -13,6 +13,8 @@
 #include "core/child/size_slip.h"
 #include "core/medicine/medicine.h"
 #include "core/number/refusal_code.h"
+#include "core/practice/line_codes.h"
+#include "core/practice/topic.h"
 #include "core/working/step_id.h"
 
 // Ids and codes stand in files and outlive every version. A change here breaks other people's files: add at
@@ -46,12 +48,20 @@ static_assert(allDiffer(checkIds) && allPlain(checkIds));
 static_assert(allDiffer(findingIds) && allPlain(findingIds));
 static_assert(allDiffer(whyNotIds) && allPlain(whyNotIds));
 static_assert(allDiffer(sizeSlipIds) && allPlain(sizeSlipIds));
+static_assert(allDiffer(lineFaultIds) && allPlain(lineFaultIds));
+constexpr std::array lineRemarkIds = {
+#define WARDCHALK_LINE_REMARK(name, id, error) std::string_view(id),
+#include "core/practice/line_remarks.def"
+#undef WARDCHALK_LINE_REMARK
+};
+static_assert(allDiffer(lineRemarkIds) && allPlain(lineRemarkIds));
 constexpr std::array slipIds = {
 #define WARDCHALK_SLIP(name, id, field, errors, undoing) std::string_view(id),
 #include "core/check/slips/slips.def"
 #undef WARDCHALK_SLIP
 };
 static_assert(allDiffer(slipIds) && allPlain(slipIds));
+static_assert(allDiffer(topicIds) && allPlain(topicIds));
 static_assert(allDiffer(routeIds) && allPlain(routeIds));
 
 constexpr std::array<std::string_view, 4> twice = {"a", "b", "c", "b"};
@@ -80,8 +90,10 @@ TEST(StableIds, refusals) {
           "low-with-limit-only", "capsule-divides", "band-backwards", "file-unreadable", "file-too-large",
           "not-json", "not-utf-8", "too-deep", "key-unknown", "key-duplicate", "key-missing", "type-wrong",
           "format-wrong", "version-newer", "version-wrong", "value-out-of-range", "file-unwritable",
+          "problem-altered", "ask-not-in-key",
           "date-shape", "date-unknown", "dates-backwards", "row-quotes", "row-too-long", "row-not-utf-8",
-          "header-missing", "separator-wrong", "cells-missing"));
+          "header-missing", "separator-wrong", "cells-missing",
+          "disk-full", "folder-read-only", "folder-missing"));
 }
 
 // The lists below are those of the documented worksheet format.
@@ -114,6 +126,12 @@ TEST(StableIds, reasonsForNoCheck) {
   expectSame(whyNotIds, WARDCHALK_LIST("no-schedule", "no-maximum", "no-band", "not-stated", "no-size",
                                        "no-age", "newborn", "adult", "limit-only", "once-only", "as-needed",
                                        "no-infusion", "not-a-rate", "missing"));
+}
+
+TEST(StableIds, topics) {
+  expectSame(topicIds, WARDCHALK_LIST("bsa", "dose-by-bsa", "dose-by-weight", "daily-divided", "safe-range",
+                                      "amount-liquid", "amount-solid", "reconstitution", "infusion", "drops",
+                                      "dilution", "dose-rate", "conversion", "mixed"));
 }
 
 TEST(StableIds, sizeSlips) {

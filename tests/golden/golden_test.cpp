@@ -1,18 +1,15 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <cstdlib>
-#include <filesystem>
-#include <fstream>
 #include <ostream>
 #include <set>
 #include <string>
 #include <vector>
 
 #include "core/check/work_out.h"
-#include "core/record/text_file.h"
 #include "core/record/worksheet_file.h"
 #include "core/words/working_text.h"
+#include "tests/golden/golden_file.h"
 #include "tests/support/golden_cases.h"
 
 // Each case in tests/golden/cases has its expected working as text and its expected worksheet as JSON beside
@@ -22,39 +19,12 @@
 namespace wardchalk {
 namespace {
 
-namespace fs = std::filesystem;
+using test::compareWithFile;
 using test::GoldenCase;
 using test::goldenCases;
 using test::goldenFolder;
 
-std::string slurp(const fs::path& path) {
-  const Result<std::string> text = readTextFile(path);
-  return text ? *text : std::string();
-}
-
 Worksheet worksheetOf(const GoldenCase& golden) { return workOut(golden.given, golden.rules); }
-
-/// The first line in which two texts differ, for a message that can be read.
-std::string firstDifference(const std::string& expected, const std::string& actual) {
-  std::istringstream a(expected), b(actual);
-  std::string left, right;
-  for (int line = 1;; ++line) {
-    const bool more = static_cast<bool>(std::getline(a, left));
-    const bool moreToo = static_cast<bool>(std::getline(b, right));
-    if (!more && !moreToo) return "no difference";
-    if (left != right || more != moreToo)
-      return "line " + std::to_string(line) + "\n  expected: " + left + "\n  actual:   " + right;
-  }
-}
-
-void compareWithFile(const fs::path& file, const std::string& actual) {
-  if (std::getenv("WARDCHALK_UPDATE_GOLDEN") != nullptr) {
-    std::ofstream(file, std::ios::binary) << actual;
-    FAIL() << "written anew: " << file << "; review it";
-  }
-  const std::string expected = slurp(file);
-  EXPECT_EQ(expected, actual) << file << " differs in " << firstDifference(expected, actual);
-}
 
 /// One member a line, so that a difference can be reviewed.
 std::string broken(const std::string& json) {

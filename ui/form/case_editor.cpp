@@ -140,6 +140,20 @@ void CaseEditor::clear() {
   Q_EMIT changed();
 }
 
+Shelved CaseEditor::take() {
+  Shelved taken{draft_, isModified()};
+  clear();
+  return taken;
+}
+
+void CaseEditor::restore(Shelved shelved) {
+  draft_ = std::move(shelved.draft);
+  undoStack_.clear();
+  if (shelved.modified) undoStack_.resetClean();
+  ++typing_;
+  Q_EMIT changed();
+}
+
 void CaseEditor::offer(UnitSystem system) {
   draft_.offer(system);
   Q_EMIT changed();

@@ -11,6 +11,12 @@
 
 namespace wardchalk::ui {
 
+/// Entries that were taken out of the form, to be hidden or to make room for another person's. They live in no widget.
+struct Shelved {
+  CaseDraft draft;
+  bool modified = false;
+};
+
 /// Everything that changes the draft goes through here: the form, undo, files, New child. Whoever shows the
 /// draft listens.
 class CaseEditor : public QObject {
@@ -37,6 +43,11 @@ class CaseEditor : public QObject {
   /// Empties every field; it cannot be undone, so that nothing about a child stays.
   void clear();
   void offer(UnitSystem system);
+
+  /// Empties the form and gives away what stood in it. What could be undone is forgotten.
+  [[nodiscard]] Shelved take();
+  /// Puts back what was taken, whatever stands there now.
+  void restore(Shelved shelved);
 
   /// Whether something was entered or changed since the last file was opened or saved.
   [[nodiscard]] bool isModified() const { return !undoStack_.isClean(); }

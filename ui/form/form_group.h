@@ -21,6 +21,7 @@ class FormGroup : public QWidget {
  public:
   explicit FormGroup(FieldGroup group, QWidget* parent = nullptr);
 
+  /// In the order of the table, whenever it comes.
   void addField(FieldEdit* field);
   /// A control that belongs to the whole group, at the right of its heading; without a label if it says
   /// itself what it is.

@@ -50,6 +50,16 @@ constexpr std::array actions = {
     ActionSpec{A::goToForm, M::view, "go-to-form", TEXT("Go to the fo&rm"), "F5"},
     ActionSpec{A::moreFields, M::view, "more-fields", TEXT("Show every f&ield"), "F8", true, true},
     ActionSpec{A::board, M::view, "board", TEXT("The working on a &board, full screen"), "F11", true},
+    ActionSpec{A::practice, M::view, "practice", TEXT("&Practice with invented medicines …"), "F12", true},
+
+    ActionSpec{A::rulesExact, M::houseRules, "rules-exact", TEXT("&Exact: as shipped"), "Ctrl+Shift+H, E"},
+    ActionSpec{A::rulesClassroom, M::houseRules, "rules-classroom", TEXT("&Classroom: as often taught"), "Ctrl+Shift+H, C"},
+    ActionSpec{A::rulesOpen, M::houseRules, "rules-open", TEXT("&Open a file of rules …"), "Ctrl+Shift+H, O", true},
+    ActionSpec{A::rulesEdit, M::houseRules, "rules-edit", TEXT("&Look at the rules and change them …"), "Ctrl+Shift+H, L"},
+
+    ActionSpec{A::secondCheck, M::check, "second-check-begin", TEXT("A &second person checks alone"), "F9"},
+    ActionSpec{A::secondCompare, M::check, "second-check-compare", TEXT("&Compare the two"), "Ctrl+F9"},
+    ActionSpec{A::secondLeave, M::check, "second-check-leave", TEXT("&Leave the second check"), "Shift+F9"},
 
     ActionSpec{A::unitsMetric, M::units, "units-metric", TEXT("&Metric: cm and kg"), "Ctrl+1", false, true},
     ActionSpec{A::unitsHousehold, M::units, "units-household", TEXT("&Household: feet and pounds"), "Ctrl+2", false, true},
@@ -70,6 +80,8 @@ constexpr std::array menus = {
     MenuSpec{M::copyStep, M::edit, "copy-step-as", QT_TRANSLATE_NOOP("Action", "Copy this &step as")},
     MenuSpec{M::view, M::view, "view", QT_TRANSLATE_NOOP("Action", "&View")},
     MenuSpec{M::units, M::view, "units", QT_TRANSLATE_NOOP("Action", "Units &offered")},
+    MenuSpec{M::check, M::check, "check", QT_TRANSLATE_NOOP("Action", "&Check")},
+    MenuSpec{M::houseRules, M::check, "house-rules", QT_TRANSLATE_NOOP("Action", "House &rules")},
     MenuSpec{M::help, M::help, "help", QT_TRANSLATE_NOOP("Action", "&Help")},
 };
 

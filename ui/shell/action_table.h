@@ -39,6 +39,14 @@ enum class ActionId : std::uint8_t {
   goToForm,
   moreFields,
   board,
+  secondCheck,
+  secondCompare,
+  secondLeave,
+  rulesExact,
+  rulesClassroom,
+  rulesOpen,
+  rulesEdit,
+  practice,
   unitsMetric,
   unitsHousehold,
   unitsNone,
@@ -47,7 +55,7 @@ enum class ActionId : std::uint8_t {
   about,
 };
 
-enum class MenuId : std::uint8_t { file, edit, copyWorking, copyStep, view, units, help };
+enum class MenuId : std::uint8_t { file, houseRules, edit, copyWorking, copyStep, view, units, check, help };
 
 /// One action: declared here once, with its place, its words and its shortcut.
 struct ActionSpec {

@@ -21,6 +21,9 @@ struct FileQuestion {
   QString suggested;  ///< the name to save under
 };
 
+/// What a person answers when the file to be saved over is not as it was.
+enum class Overwrite : std::uint8_t { keepMine, openTheirs, saveElsewhere, stop };
+
 /// The questions that the window asks in dialogs; a test answers them itself.
 class Dialogs {
  public:
@@ -41,6 +44,11 @@ class Dialogs {
     return files(parent, question).value(0);
   }
   [[nodiscard]] virtual Unsaved unsaved(QWidget* parent, const QString& question) = 0;
+  /// `theirs`: whether there is something to open.
+  [[nodiscard]] virtual Overwrite overwrite(QWidget* parent, const QString& question, bool theirs) = 0;
+  /// The house rules to open, or the file to save them to; empty when none was chosen.
+  [[nodiscard]] virtual QString rulesToOpen(QWidget* parent) = 0;
+  [[nodiscard]] virtual QString rulesToSave(QWidget* parent, const QString& suggested) = 0;
   virtual void tell(QWidget* parent, const QString& title, const QString& text) = 0;
 };
 
@@ -53,6 +61,9 @@ class DesktopDialogs : public Dialogs {
   [[nodiscard]] bool choosePrinter(QWidget* parent, QPrinter& printer) override;
   [[nodiscard]] QStringList files(QWidget* parent, const FileQuestion& question) override;
   [[nodiscard]] Unsaved unsaved(QWidget* parent, const QString& question) override;
+  [[nodiscard]] Overwrite overwrite(QWidget* parent, const QString& question, bool theirs) override;
+  [[nodiscard]] QString rulesToOpen(QWidget* parent) override;
+  [[nodiscard]] QString rulesToSave(QWidget* parent, const QString& suggested) override;
   void tell(QWidget* parent, const QString& title, const QString& text) override;
 };
 

@@ -2,6 +2,7 @@
 
 #include <QMainWindow>
 #include <QPointer>
+#include <optional>
 
 #include "core/check/worksheet.h"
 #include "core/words/phrasebook.h"
@@ -10,14 +11,24 @@
 #include "ui/shell/dialogs.h"
 #include "ui/shell/settings.h"
 
+class QStackedWidget;
+class QVBoxLayout;
+
 namespace wardchalk::ui {
 
+struct SheetMade;
+enum class WindowStage : std::uint8_t;
 class Actions;
 class Board;
+class CautionBar;
 class CopyDesk;
 class CasesDesk;
 class Form;
+class IdleDesk;
+class RulesDesk;
+class SecondCheckDesk;
 class ReferenceDesk;
+class PracticeDesk;
 class SheetDesk;
 class WorkingPane;
 
@@ -52,16 +63,25 @@ class MainWindow : public QMainWindow {
 
  private:
   void buildCentre();
+  QWidget* buildSides();
+  void buildDesks(QStackedWidget* pages, QVBoxLayout* notices);
   void bindFileActions();
   void bindSheetActions();
   void bindWardActions();
   void bindEditActions();
   void bindViewActions();
   void bindHelpActions();
+  void bindCheckActions();
   void connectSides();
 
   void workAgain();
+  void followCase();
+  void followDesks();
+  [[nodiscard]] WindowStage stage() const;
+  void useRules();
+  void hideOther();
   void nameWindow();
+  [[nodiscard]] bool holdsUnsaved() const;
   bool mayLeave(const QString& question);
   void newChild();
   void openChosen();
@@ -69,7 +89,7 @@ class MainWindow : public QMainWindow {
   bool saveAs();
   bool saveTo(const QString& file);
   void showExample();
-  void makeSheet(void (SheetDesk::*make)(const Worksheet&, const std::optional<QStringList>&));
+  void makeSheet(void (SheetDesk::*make)(const Worksheet&, const SheetMade&));
   void setZoom(int percent);
   void setUnitSystem(UnitSystem system);
   void goToWorking();
@@ -92,6 +112,11 @@ class MainWindow : public QMainWindow {
   ReferenceDesk* references_;
   CasesDesk* cases_;
   CopyDesk* copies_ = nullptr;
+  PracticeDesk* practice_;
+  CautionBar* caution_ = nullptr;
+  RulesDesk* rulesDesk_ = nullptr;
+  SecondCheckDesk* second_ = nullptr;
+  IdleDesk* idle_ = nullptr;
 };
 
 }  // namespace wardchalk::ui

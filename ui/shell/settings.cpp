@@ -56,4 +56,8 @@ void Settings::setReferenceList(const QString& file) {
   store_.setValue(QStringLiteral("reference_list"), file);
 }
 
+QString Settings::rules() const { return store_.value(QStringLiteral("house_rules")).toString(); }
+
+void Settings::setRules(const QString& chosen) { store_.setValue(QStringLiteral("house_rules"), chosen); }
+
 }  // namespace wardchalk::ui

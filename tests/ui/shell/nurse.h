@@ -18,6 +18,9 @@ class ScriptedDialogs : public Dialogs {
   QString pdf;
   std::function<void(QPrinter&)> setUpPrinter;  ///< none: no printer is chosen
   Unsaved answer = Unsaved::keep;
+  Overwrite overwriting = Overwrite::stop;
+  QString rules;
+  QStringList overwrites;  ///< the questions about files that were not as they had been
   int asked = 0;
   QStringList told;
   QList<QStringList> chosen;  ///< answers to questions for files, one after the other
@@ -38,6 +41,12 @@ class ScriptedDialogs : public Dialogs {
     ++asked;
     return answer;
   }
+  [[nodiscard]] Overwrite overwrite(QWidget*, const QString& question, bool) override {
+    overwrites << question;
+    return overwriting;
+  }
+  [[nodiscard]] QString rulesToOpen(QWidget*) override { return rules; }
+  [[nodiscard]] QString rulesToSave(QWidget*, const QString&) override { return rules; }
   void tell(QWidget*, const QString&, const QString& text) override { told << text; }
 };
 

@@ -1,0 +1,24 @@
+#pragma once
+
+#include <vector>
+
+#include "core/check/worksheet.h"
+#include "core/working/chain.h"
+
+namespace wardchalk {
+
+/// A fact that a chain can be built of: a number over a number, with where it comes from.
+struct ChainFact {
+  Factor factor;
+  bool needed;  ///< it stands in the key's working of the step; the others are there to be left out
+  friend bool operator==(const ChainFact&, const ChainFact&) = default;
+};
+
+/// What lies on the table for one step: each factor of the key's chain once, and beside them what the papers
+/// say besides, the conversions that touch the same units, and the constants of the other formula. The order
+/// (papers, earlier steps, constants) tells nothing of what is needed. A number that does not end stands as
+/// it is shown, rounded to four significant digits, because nobody could write it otherwise. Empty for a step
+/// that has no chain.
+[[nodiscard]] std::vector<ChainFact> chainFacts(const Worksheet& key, StepId step);
+
+}  // namespace wardchalk

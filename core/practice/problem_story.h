@@ -1,0 +1,18 @@
+#pragma once
+
+#include <string>
+
+#include "core/practice/problem.h"
+#include "core/words/phrasebook.h"
+
+namespace wardchalk {
+
+/// The papers of a case in plain words, a paragraph each: child, order, reference, what is in hand, infusion.
+/// `wording` (0 or more) chooses among ways to say it. Nothing is worked out or hinted at.
+[[nodiscard]] std::string storyOf(const Case& given, const HouseRules& rules, std::uint64_t wording,
+                                  const Phrasebook& book);
+
+/// What is asked in a line: "How much is that from this bottle? (in mL)". The same words whatever the answer.
+[[nodiscard]] std::string askText(const Ask& ask, const Problem& problem, const Phrasebook& book);
+
+}  // namespace wardchalk
