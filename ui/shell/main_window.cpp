@@ -262,9 +262,11 @@ bool MainWindow::openFile(const QString& file) {
 }
 
 bool MainWindow::openRow(const std::vector<WrittenEntry>& entries) {
+  if (stage() != WindowStage::usual) return false;
   if (!mayLeave(tr("The entries are not saved. Open another case in their place?"))) return false;
   document_.openEntries(entries);
-  nameWindow();
+  second_->forget();
+  followDesks();
   return true;
 }
 
