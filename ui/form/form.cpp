@@ -125,6 +125,8 @@ void Form::addListButton(FormGroup* group) {
   connect(listButton_, &QToolButton::clicked, this, &Form::listWanted);
 }
 
+void Form::offerList(bool offered) { listButton_->setVisible(offered); }
+
 void Form::showUnitSystem(UnitSystem system) {
   std::string_view shown;
   for (const auto& [one, id] : systems)

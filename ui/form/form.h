@@ -36,6 +36,8 @@ class Form : public QScrollArea {
   void setWanted(const QStringList& paths);
 
   void showUnitSystem(UnitSystem system);
+  /// Whether the reference may come from a list just now.
+  void offerList(bool offered);
   [[nodiscard]] bool isUnfolded() const;
   void setUnfolded(bool unfolded);
 

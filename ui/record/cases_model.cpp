@@ -91,8 +91,7 @@ void VerdictDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
   painter->setPen(colours.ink);
   painter->setFont(option.font);
   const QRect words = cell.adjusted(signSize + 2 * gap, 0, -gap, 0);
-  painter->drawText(words, Qt::AlignVCenter | Qt::AlignLeft,
-                    option.fontMetrics.elidedText(index.data().toString(), Qt::ElideRight, words.width()));
+  painter->drawText(words, Qt::AlignVCenter | Qt::AlignLeft | Qt::TextWordWrap, index.data().toString());
   if (option.state.testFlag(QStyle::State_Selected)) {
     painter->setPen(QPen(option.palette.color(QPalette::Highlight), 3));
     painter->drawRect(option.rect.adjusted(1, 1, -2, -2));

@@ -5,7 +5,9 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
+#include <array>
 #include <utility>
 
 #include "ui/record/plain_table.h"
@@ -15,8 +17,9 @@ namespace wardchalk::ui {
 namespace {
 
 constexpr QSize usualSize(1180, 640);
-constexpr int rowHeight = 32;
-constexpr std::array widths = {180, 170, 250, 380};  // of the columns but the last
+constexpr int targetHeight = 32;
+/// Of the columns but the last: file and row, title, verdict, why.
+constexpr std::array columnParts = {0.15, 0.15, 0.2, 0.35};
 
 }  // namespace
 
@@ -74,14 +77,15 @@ QWidget* CasesWindow::buildList() {
   view_->setSelectionBehavior(QAbstractItemView::SelectRows);
   view_->setSelectionMode(QAbstractItemView::SingleSelection);
   view_->setTabKeyNavigation(false);
-  view_->setWordWrap(false);
+  view_->setWordWrap(true);
+  view_->setTextElideMode(Qt::ElideMiddle);  // the row's number and a sentence's end stay in view
   view_->verticalHeader()->hide();
   view_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-  view_->verticalHeader()->setDefaultSectionSize(rowHeight);
+  view_->verticalHeader()->setDefaultSectionSize(std::max(targetHeight, 2 * fontMetrics().lineSpacing() + 6));
+  view_->horizontalHeader()->setMinimumHeight(targetHeight);
   view_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   view_->horizontalHeader()->setHighlightSections(false);
   view_->horizontalHeader()->setStretchLastSection(true);
-  for (std::size_t i = 0; i < widths.size(); ++i) view_->setColumnWidth(static_cast<int>(i), widths[i]);
   label->setBuddy(view_);
   detail_ = new QLabel(part);
   detail_->setObjectName(QStringLiteral("detail"));
@@ -96,6 +100,11 @@ QWidget* CasesWindow::buildList() {
   connect(view_, &QTableView::activated, this, &CasesWindow::openCurrent);
   connect(view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &CasesWindow::showCurrent);
   return part;
+}
+
+void CasesWindow::resizeEvent(QResizeEvent* event) {
+  QDialog::resizeEvent(event);
+  QTimer::singleShot(0, this, [this] { shareWidth(*view_, columnParts); });  // once the table has its size
 }
 
 QWidget* CasesWindow::buildBottom() {

@@ -46,6 +46,9 @@ class CasesWindow : public QDialog {
   void sheetsWanted();
   void failed(const wardchalk::Refusal& refusal);
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
  private:
   QWidget* buildTop();
   QWidget* buildList();

@@ -41,6 +41,12 @@ void addRow(QTableWidget& table, const QStringList& texts) {
   }
 }
 
+void shareWidth(QTableView& table, std::span<const double> parts) {
+  const int whole = table.viewport()->width();
+  for (std::size_t i = 0; i < parts.size(); ++i)
+    table.setColumnWidth(static_cast<int>(i), static_cast<int>(whole * parts[i]));
+}
+
 QPushButton* plainButton(const QString& text, const char* name, QWidget* parent) {
   auto* button = new QPushButton(text, parent);
   button->setObjectName(QLatin1String(name));

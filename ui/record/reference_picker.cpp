@@ -9,7 +9,9 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QTableWidget>
+#include <QTimer>
 #include <QVBoxLayout>
+#include <array>
 
 #include "core/medicine/paths.h"
 #include "core/words/case_facts.h"
@@ -24,6 +26,8 @@ namespace {
 
 constexpr QSize usualSize(1040, 660);
 constexpr int targetHeight = 32;
+/// Of the columns of the entries but the last: band, child, low, high, how often, source.
+constexpr std::array bandParts = {0.16, 0.15, 0.13, 0.13, 0.12, 0.21};
 
 QString inOneLine(const QStringList& parts) {
   QStringList stated;
@@ -118,7 +122,7 @@ QWidget* ReferencePicker::buildBands() {
                        tr("Source"), tr("Review by")},
                       tr("Entries of what is chosen, one for each band"), part);
   bands_->setObjectName(QStringLiteral("bands"));
-  bands_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  bands_->horizontalHeader()->setStretchLastSection(true);
   bands_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   label->setBuddy(bands_);
   column->addWidget(label);
@@ -187,12 +191,16 @@ bool ReferencePicker::eventFilter(QObject* watched, QEvent* event) {
 
 void ReferencePicker::findAgain() {
   groups_ = wardchalk::find(list_, search_->text().toStdString());
+  const QSize itemSize(0, std::max(targetHeight, fontMetrics().height() + 8));
   {
     const QSignalBlocker quiet(found_);
     found_->clear();
-    for (const ListGroup& group : groups_)
-      found_->addItem(inOneLine({fromCore(group.medicine), fromCore(group.indication),
-                                 QString::fromStdString(routeText(group.route, book_))}));
+    for (const ListGroup& group : groups_) {
+      auto* item = new QListWidgetItem(inOneLine({fromCore(group.medicine), fromCore(group.indication),
+                                                  QString::fromStdString(routeText(group.route, book_))}),
+                                       found_);
+      item->setSizeHint(itemSize);
+    }
     if (!groups_.empty()) found_->setCurrentRow(0);
   }
   showGroup();
@@ -230,6 +238,18 @@ void ReferencePicker::showBands(const ListGroup& group) {
   chosen_ = choice.chosen;
   setReview(chosen_ ? &list_.entries[*chosen_] : nullptr);
   say(fromCore(sentence(choice, list_, book_)));
+  QTimer::singleShot(0, this, &ReferencePicker::showChosen);  // once the rows have their heights
+}
+
+void ReferencePicker::showChosen() {
+  shareWidth(*bands_, bandParts);
+  if (chosen_ && bands_->currentItem())
+    bands_->scrollToItem(bands_->currentItem(), QAbstractItemView::PositionAtTop);
+}
+
+void ReferencePicker::resizeEvent(QResizeEvent* event) {
+  QDialog::resizeEvent(event);
+  QTimer::singleShot(0, this, &ReferencePicker::showChosen);
 }
 
 void ReferencePicker::say(const QString& text) {

@@ -40,6 +40,7 @@ class ReferencePicker : public QDialog {
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   QWidget* buildFile();
@@ -50,6 +51,7 @@ class ReferencePicker : public QDialog {
   void findAgain();
   void showGroup();
   void showBands(const ListGroup& group);
+  void showChosen();
   void say(const QString& text);
   void setReview(const ListEntry* entry);
   void allowTaking();

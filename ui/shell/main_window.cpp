@@ -23,12 +23,13 @@
 #include "ui/shell/caution_bar.h"
 #include "ui/shell/copy_desk.h"
 #include "ui/shell/help_texts.h"
-#include "ui/shell/reference_desk.h"
 #include "ui/shell/idle_desk.h"
+#include "ui/shell/offered_actions.h"
+#include "ui/shell/practice_desk.h"
+#include "ui/shell/reference_desk.h"
 #include "ui/shell/rules_desk.h"
 #include "ui/shell/save_check.h"
 #include "ui/shell/second_check_desk.h"
-#include "ui/shell/practice_desk.h"
 #include "ui/shell/sheet_desk.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/flag_widget.h"
@@ -262,9 +263,11 @@ bool MainWindow::openFile(const QString& file) {
 }
 
 bool MainWindow::openRow(const std::vector<WrittenEntry>& entries) {
+  if (stage() != WindowStage::usual) return false;
   if (!mayLeave(tr("The entries are not saved. Open another case in their place?"))) return false;
   document_.openEntries(entries);
-  nameWindow();
+  second_->forget();
+  followDesks();
   return true;
 }
 

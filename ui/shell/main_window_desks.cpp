@@ -61,6 +61,7 @@ WindowStage MainWindow::stage() const {
 void MainWindow::followDesks() {
   followCase();
   actions_->leaveOnly(offeredActions(stage()));
+  form_->offerList(stage() == WindowStage::usual);
   nameWindow();
 }
 

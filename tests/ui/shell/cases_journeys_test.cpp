@@ -79,6 +79,8 @@ class CasesJourneysTest : public QObject {
     return window()->model().index(row, column).data().toString();
   }
   QString write(const char* name, const QByteArray& content);
+  void showWindow();
+  void page(Qt::Key key);
   void start(const QStringList& files);
   void read(const QStringList& files);
 
@@ -93,9 +95,20 @@ QString CasesJourneysTest::write(const char* name, const QByteArray& content) {
   return file;
 }
 
+void CasesJourneysTest::showWindow() {
+  QVERIFY(QTest::qWaitForWindowActive(&nurse_->window()));
+  QTest::keyClick(&nurse_->window(), Qt::Key_L, Qt::ControlModifier);
+  QVERIFY(window() && QTest::qWaitForWindowActive(window()));
+}
+
+/// From the form, which has the keyboard when a case was opened in it.
+void CasesJourneysTest::page(Qt::Key key) {
+  QVERIFY(QTest::qWaitForWindowActive(&nurse_->window()));
+  QTest::keyClick(&nurse_->window(), key, Qt::ControlModifier);
+}
+
 void CasesJourneysTest::start(const QStringList& files) {
-  if (!window()) nurse_->press(Qt::Key_L, Qt::ControlModifier);
-  QVERIFY(window());
+  if (!window()) showWindow();
   nurse_->dialogs().chosen << files;
   part<QPushButton>("open-cases")->click();
 }
@@ -151,11 +164,11 @@ void CasesJourneysTest::enterOpensARowAndPagesStepOn() {
   QTest::keyClick(part<QTableView>("cases"), Qt::Key_Return);
   QCOMPARE(nurse_->sheet().given.title, std::string("Bench 2"));
   QCOMPARE(nurse_->sheet().verdict, VerdictKind::unsafe);
-  QTest::keyClick(&nurse_->window(), Qt::Key_PageDown, Qt::ControlModifier);
+  page(Qt::Key_PageDown);
   QCOMPARE(nurse_->sheet().given.title, std::string("Bench 3"));
-  QTest::keyClick(&nurse_->window(), Qt::Key_PageUp, Qt::ControlModifier);
-  QTest::keyClick(&nurse_->window(), Qt::Key_PageUp, Qt::ControlModifier);
-  QTest::keyClick(&nurse_->window(), Qt::Key_PageUp, Qt::ControlModifier);  // the first is the end
+  page(Qt::Key_PageUp);
+  page(Qt::Key_PageUp);
+  page(Qt::Key_PageUp);  // the first is the end
   QCOMPARE(nurse_->sheet().given.title, std::string("Bench 1"));
   QCOMPARE(nurse_->dialogs().asked, 0);
 }
@@ -255,7 +268,7 @@ void CasesJourneysTest::nothingStaysWhenItCloses() {
   read({demo("class_set.csv")});
   window()->close();
   QTRY_VERIFY(!window());
-  nurse_->press(Qt::Key_L, Qt::ControlModifier);
+  showWindow();
   QCOMPARE(window()->model().rowCount(), 0);
   QFile settings(nurse_->settingsFile());
   nurse_.reset();
@@ -264,7 +277,7 @@ void CasesJourneysTest::nothingStaysWhenItCloses() {
 
 void CasesJourneysTest::theDialogIsReachedAndNamed() {
   read({demo("class_set.csv")});
-  QCOMPARE(faultsOf(*window()), QStringList());
+  QCOMPARE(faultsOf(*window()).join(QStringLiteral("; ")), QString());
 }
 
 void CasesJourneysTest::shoots() {
