@@ -63,7 +63,6 @@ int practice(const PracticeOptions& options);
 /// Marks a student's answers to a problem, or a class's.
 int mark(const MarkOptions& options);
 
-/// The rules named by the option ("exact", "classroom" or a file), or none after telling why on standard error.
 /// Turns a table into a reference list and reports on every row that is no entry.
 int references(const ReferencesOptions& options);
 

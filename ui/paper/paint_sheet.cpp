@@ -47,20 +47,26 @@ bool paintSheet(QPagedPaintDevice& device, const SheetLayout& sheet) {
   return beginSheets(painter, device) && paintSheets(painter, device, sheet, true) && painter.end();
 }
 
-std::unique_ptr<QPdfWriter> pdfWriter(QIODevice& out, const SheetContent& content, PaperSize size) {
+std::unique_ptr<QPdfWriter> pdfWriter(QIODevice& out, PaperSize size, const QString& title,
+                                      const QString& creator) {
   auto writer = std::make_unique<QPdfWriter>(&out);
   writer->setResolution(pdfResolution);
   writer->setPageLayout({pageSizeOf(size), QPageLayout::Portrait, QMarginsF()});
-  writer->setTitle(content.title);
-  writer->setCreator(content.program);
+  writer->setTitle(title);
+  writer->setCreator(creator);
   return writer;
 }
 
-bool writePdf(const QString& file, const SheetContent& content, PaperSize size) {
+bool writePdf(const QString& file, const SheetLayout& sheet, PaperSize size, const QString& title,
+              const QString& creator) {
   QSaveFile out(file);
   if (!out.open(QIODevice::WriteOnly)) return false;
-  const std::unique_ptr<QPdfWriter> writer = pdfWriter(out, content, size);
-  return paintSheet(*writer, layOutSheet(content, paperFormat(size))) && out.commit();
+  const std::unique_ptr<QPdfWriter> writer = pdfWriter(out, size, title, creator);
+  return paintSheet(*writer, sheet) && out.commit();
+}
+
+bool writePdf(const QString& file, const SheetContent& content, PaperSize size) {
+  return writePdf(file, layOutSheet(content, paperFormat(size)), size, content.title, content.program);
 }
 
 }  // namespace wardchalk::ui

@@ -24,11 +24,15 @@ void paintPage(QPainter& painter, const SheetPage& page);
 [[nodiscard]] bool paintSheets(QPainter& painter, QPagedPaintDevice& device, const SheetLayout& sheet,
                                bool first);
 
-/// A writer of PDF on this paper, named after the sheet.
-[[nodiscard]] std::unique_ptr<QPdfWriter> pdfWriter(QIODevice& out, const SheetContent& content,
-                                                    PaperSize size);
+/// A writer of PDF on this paper with this title.
+[[nodiscard]] std::unique_ptr<QPdfWriter> pdfWriter(QIODevice& out, PaperSize size, const QString& title,
+                                                    const QString& creator);
 
-/// Writes the sheet as a PDF of real text with its fonts. False if the file cannot be written.
+/// Writes pages as a PDF of real text with its fonts. False if the file cannot be written.
+[[nodiscard]] bool writePdf(const QString& file, const SheetLayout& sheet, PaperSize size, const QString& title,
+                            const QString& creator);
+
+/// Writes the sheet as a PDF. False if the file cannot be written.
 [[nodiscard]] bool writePdf(const QString& file, const SheetContent& content, PaperSize size);
 
 }  // namespace wardchalk::ui

@@ -16,7 +16,7 @@ bool PdfBook::add(const SheetContent& content) {
   const bool first = !painter_;
   if (first) {
     if (!out_.open(QIODevice::WriteOnly)) return false;
-    writer_ = pdfWriter(out_, content, size_);
+    writer_ = pdfWriter(out_, size_, content.title, content.program);
     painter_ = std::make_unique<QPainter>();
     if (!beginSheets(*painter_, *writer_)) return false;
   }

@@ -50,6 +50,7 @@ constexpr std::array actions = {
     ActionSpec{A::goToForm, M::view, "go-to-form", TEXT("Go to the fo&rm"), "F5"},
     ActionSpec{A::moreFields, M::view, "more-fields", TEXT("Show every f&ield"), "F8", true, true},
     ActionSpec{A::board, M::view, "board", TEXT("The working on a &board, full screen"), "F11", true},
+    ActionSpec{A::practice, M::view, "practice", TEXT("&Practice with invented medicines …"), "F12", true},
 
     ActionSpec{A::rulesExact, M::houseRules, "rules-exact", TEXT("&Exact: as shipped"), "Ctrl+Shift+H, E"},
     ActionSpec{A::rulesClassroom, M::houseRules, "rules-classroom", TEXT("&Classroom: as often taught"), "Ctrl+Shift+H, C"},

@@ -46,6 +46,7 @@ enum class ActionId : std::uint8_t {
   rulesClassroom,
   rulesOpen,
   rulesEdit,
+  practice,
   unitsMetric,
   unitsHousehold,
   unitsNone,

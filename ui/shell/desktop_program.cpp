@@ -13,6 +13,7 @@
 #include "core/words/sentences.h"
 #include "ui/paper/paint_sheet.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/practice_desk.h"
 #include "ui/shell/sheet_desk.h"
 
 namespace wardchalk::ui {
@@ -39,6 +40,7 @@ bool isAskedFor(int argc, char** argv, const char* option) {
 /// come out alike on every machine.
 void chooseDisplay(int argc, char** argv) {
   const bool noWindow = isAskedFor(argc, argv, "--picture") || isAskedFor(argc, argv, "--sheet") ||
+                        isAskedFor(argc, argv, "--practice-sheet") ||
                         isAskedFor(argc, argv, "--version") || isAskedFor(argc, argv, "--help") ||
                         isAskedFor(argc, argv, "-h") || isAskedFor(argc, argv, "-v");
   if (noWindow && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
@@ -151,7 +153,13 @@ int runDesktop(int argc, char** argv) {
       QStringLiteral("paper"),
       tr("Paper of the sheet: a4 (the same on every machine unless asked for) or letter"),
       QStringLiteral("a4|letter"), QStringLiteral("a4"));
+  const QCommandLineOption practiceSheet(
+      QStringLiteral("practice-sheet"),
+      tr("Write the questions of a practice set, or its key: --practice-sheet SET.json OUT.pdf [--key]"));
+  const QCommandLineOption key(QStringLiteral("key"), tr("The key of a practice set in place of its questions"));
   line.addOption(sheet);
+  line.addOption(practiceSheet);
+  line.addOption(key);
   line.addOption(paper);
   line.addPositionalArgument(QStringLiteral("CASE.json"), tr("Case file to open"),
                              QStringLiteral("[CASE.json]"));
@@ -168,6 +176,12 @@ int runDesktop(int argc, char** argv) {
   if (files.size() != 2 && line.isSet(sheet))
     return complain(tr("--sheet wants a case file and the name of the PDF."));
   if (line.isSet(sheet)) return writeSheet(files[0], files[1], *size);
+  if (files.size() != 2 && line.isSet(practiceSheet))
+    return complain(tr("--practice-sheet wants a set file and the name of the PDF."));
+  if (line.isSet(practiceSheet)) {
+    const QString wrong = writePracticeSheet(files[0], files[1], line.isSet(key), *size);
+    return wrong.isEmpty() ? done : complain(wrong);
+  }
   if (files.size() > 1) return complain(tr("One case at a time."));
   return showWindow(files, line.isSet(board));
 }

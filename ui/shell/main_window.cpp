@@ -28,6 +28,7 @@
 #include "ui/shell/rules_desk.h"
 #include "ui/shell/save_check.h"
 #include "ui/shell/second_check_desk.h"
+#include "ui/shell/practice_desk.h"
 #include "ui/shell/sheet_desk.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/flag_widget.h"
@@ -69,7 +70,8 @@ MainWindow::MainWindow(HouseRules rules, const Phrasebook& book, Settings& setti
       actions_(new Actions(menuBar(), this)),
       desk_(new SheetDesk(this, settings_, dialogs_, book_)),
       references_(new ReferenceDesk(this, editor_, rules_, settings_, dialogs_, book_)),
-      cases_(new CasesDesk(*this, rules_, settings_, dialogs_, book_)) {
+      cases_(new CasesDesk(*this, rules_, settings_, dialogs_, book_)),
+      practice_(new PracticeDesk(this, settings_, book_)) {
   setAcceptDrops(true);
   buildCentre();
   bindFileActions();
@@ -159,6 +161,7 @@ void MainWindow::bindEditActions() {
 
 void MainWindow::bindViewActions() {
   actions_->bind(ActionId::board, [this] { showBoard(); });
+  actions_->bind(ActionId::practice, [this] { practice_->open(); });
   (*actions_)[ActionId::board]->setEnabled(false);  // until there is something to show
   actions_->bind(ActionId::zoomIn, [this] { setZoom(settings_.zoom() + zoomStep); });
   actions_->bind(ActionId::zoomOut, [this] { setZoom(settings_.zoom() - zoomStep); });

@@ -28,6 +28,7 @@ class IdleDesk;
 class RulesDesk;
 class SecondCheckDesk;
 class ReferenceDesk;
+class PracticeDesk;
 class SheetDesk;
 class WorkingPane;
 
@@ -111,6 +112,7 @@ class MainWindow : public QMainWindow {
   ReferenceDesk* references_;
   CasesDesk* cases_;
   CopyDesk* copies_ = nullptr;
+  PracticeDesk* practice_;
   CautionBar* caution_ = nullptr;
   RulesDesk* rulesDesk_ = nullptr;
   SecondCheckDesk* second_ = nullptr;

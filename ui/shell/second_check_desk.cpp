@@ -3,12 +3,14 @@
 #include <QClipboard>
 #include <QDateTime>
 #include <QGuiApplication>
+#include <QMimeData>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include "core/check/work_out.h"
 #include "ui/form/field_table.h"
 #include "ui/record/second_check_view.h"
+#include "ui/shell/copy_desk.h"
 #include "ui/shell/dialogs.h"
 #include "ui/shell/notice_bar.h"
 #include "ui/shell/other_windows.h"
@@ -18,13 +20,13 @@ namespace wardchalk::ui {
 
 namespace {
 
-/// What the first person copied is not offered to the second.
+/// What the first person copied is not offered to the second. Not every system says whose the clipboard is.
 void emptyOwnClipboard() {
   QClipboard* clipboard = QGuiApplication::clipboard();
-  for (const QClipboard::Mode mode : {QClipboard::Clipboard, QClipboard::Selection}) {
-    const bool own = mode == QClipboard::Clipboard ? clipboard->ownsClipboard() : clipboard->ownsSelection();
-    if (own) clipboard->clear(mode);
-  }
+  const QMimeData* offered = clipboard->mimeData();
+  const bool ours = offered && offered->hasFormat(QLatin1String(copiedHere));
+  if (ours || clipboard->ownsClipboard()) clipboard->clear();
+  if (clipboard->ownsSelection()) clipboard->clear(QClipboard::Selection);
 }
 
 }  // namespace

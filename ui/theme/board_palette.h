@@ -45,6 +45,12 @@ class BoardPalette {
   [[nodiscard]] QColor operator[](Ink ink) const {
     return QColor::fromRgb(colours_[static_cast<std::size_t>(ink)]);
   }
+  /// The same with one ink of another colour.
+  [[nodiscard]] BoardPalette with(Ink ink, QRgb colour) const {
+    BoardPalette other = *this;
+    other.colours_[static_cast<std::size_t>(ink)] = colour;
+    return other;
+  }
 
  private:
   std::array<QRgb, inkCount> colours_;

@@ -12,6 +12,9 @@
 #include "tests/ui/shell/nurse.h"
 #include "ui/form/choice_box.h"
 #include "ui/form/field_table.h"
+#include "ui/form/form.h"
+#include "ui/practice/practice_window.h"
+#include "ui/shell/practice_desk.h"
 #include "ui/working/flag_widget.h"
 #include "ui/working/working_pane.h"
 
@@ -72,6 +75,7 @@ class MainWindowTest : public QObject {
   void closingAsksWhenEntriesAreUnsaved();
   void settingsHoldNothingOfACase();
   void cautionAndRulesAlwaysStand();
+  void practiceIsAWindowOfItsOwn();
 
  private:
   QAction* action(const char* name) { return nurse_->window().findChild<QAction*>(QLatin1String(name)); }
@@ -276,6 +280,28 @@ void MainWindowTest::settingsHoldNothingOfACase() {
   keys.sort();
   QCOMPARE(keys,
            QStringList({QStringLiteral("geometry"), QStringLiteral("unit_system"), QStringLiteral("zoom")}));
+}
+
+/// H33: what is typed here is not seen there, nor the other way round, and the ward's keys do nothing there.
+void MainWindowTest::practiceIsAWindowOfItsOwn() {
+  nurse_->fill({QStringLiteral("103 cm"), QStringLiteral("17.2 kg")});
+  const Worksheet before = nurse_->sheet();
+  nurse_->press(Qt::Key_F12);
+  const auto* desk = nurse_->window().findChild<PracticeDesk*>();
+  PracticeWindow* practice = desk->window();
+  QVERIFY(practice && practice->isVisible() && practice->isWindow());
+  QVERIFY(!practice->parentWidget());
+  QVERIFY(QTest::qWaitForWindowActive(practice));
+  QVERIFY(!practice->findChild<Form*>());
+  QTest::keyClick(practice, Qt::Key_N, Qt::ControlModifier);
+  QTest::keyClick(practice, Qt::Key_P, Qt::ControlModifier);
+  QVERIFY(nurse_->sheet().given == before.given);
+  QVERIFY(nurse_->dialogs().told.isEmpty());
+  for (const QLabel* label : practice->findChildren<QLabel*>())
+    QVERIFY2(!label->text().contains(QStringLiteral("17.2")), qPrintable(label->text()));
+  const QPointer<PracticeWindow> gone(practice);
+  nurse_.reset();
+  QVERIFY(!gone);
 }
 
 void MainWindowTest::cautionAndRulesAlwaysStand() {

@@ -3,6 +3,7 @@
 #include <QTest>
 
 #include "ui/theme/contrast.h"
+#include "ui/theme/practice_palette.h"
 
 namespace wardchalk::ui::test {
 
@@ -76,11 +77,25 @@ class BoardPaletteTest : public QObject {
   void knowsTheEndsOfContrast();
   void everyPairIsFarEnoughApart_data();
   void everyPairIsFarEnoughApart();
+  void practiceCanBeRead_data() { everyPairIsFarEnoughApart_data(); }
+  void practiceCanBeRead();
+  void practiceIsAnotherPlace_data() { addSchemes(); }
+  void practiceIsAnotherPlace();
+  void theBandCanBeRead_data() { addSchemes(); }
+  void theBandCanBeRead();
+  void fieldsOfPracticeCanBeRead_data() { addSchemes(); }
+  void fieldsOfPracticeCanBeRead();
   void flagsCanBeRead_data();
   void flagsCanBeRead();
   void onlySafeIsGreen();
   void followsTheDesktop();
   void followsAThemeNamedInTheEnvironment();
+
+ private:
+  static void addSchemes() {
+    QTest::addColumn<Scheme>("scheme");
+    for (const Scheme scheme : allSchemes) QTest::addRow("%s", nameOf(scheme).constData()) << scheme;
+  }
 };
 
 void BoardPaletteTest::init() { qunsetenv("GTK_THEME"); }
@@ -109,6 +124,45 @@ void BoardPaletteTest::everyPairIsFarEnoughApart() {
   QVERIFY2(found >= wanted.least, qPrintable(QString::number(found)));
   if (isHighContrast(scheme) && wanted.least == textContrast)
     QVERIFY2(found >= enhancedContrast, qPrintable(QString::number(found)));
+}
+
+void BoardPaletteTest::practiceCanBeRead() {
+  QFETCH(Scheme, scheme);
+  QFETCH(int, pair);
+  const Pair& wanted = pairs[pair];
+  const BoardPalette& palette = practicePalette(scheme);
+  const double found = contrastRatio(palette[wanted.ink], palette[wanted.ground]);
+  QVERIFY2(found >= wanted.least, qPrintable(QString::number(found)));
+}
+
+/// By its ground where colours may say something, by its band everywhere.
+void BoardPaletteTest::practiceIsAnotherPlace() {
+  QFETCH(Scheme, scheme);
+  const QColor ground = practicePalette(scheme)[Ink::board];
+  QCOMPARE(ground == boardPalette(scheme)[Ink::board], isHighContrast(scheme));
+  QVERIFY(contrastRatio(bandColours(scheme).ground, ground) > 1.5);
+}
+
+void BoardPaletteTest::theBandCanBeRead() {
+  QFETCH(Scheme, scheme);
+  const BandColours band = bandColours(scheme);
+  const double least = isHighContrast(scheme) ? enhancedContrast : textContrast;
+  QVERIFY(contrastRatio(band.ink, band.ground) >= least);
+  QVERIFY(contrastRatio(band.ink, band.stripe) >= least);
+  QVERIFY(band.stripe != band.ground);
+}
+
+void BoardPaletteTest::fieldsOfPracticeCanBeRead() {
+  QFETCH(Scheme, scheme);
+  const bool dark = scheme == Scheme::dark || scheme == Scheme::contrastDark;
+  const QColor ground = isHighContrast(scheme) ? QColor(dark ? Qt::black : Qt::white)
+                        : dark                 ? QColor(0x2d, 0x2d, 0x2d)
+                                               : QColor(0xef, 0xef, 0xef);
+  const QPalette own = practiceWidgets(desktop(ground, dark ? Qt::white : Qt::black, ground));
+  for (const auto& [ink, on] :
+       {std::pair{QPalette::WindowText, QPalette::Window}, std::pair{QPalette::ButtonText, QPalette::Button}})
+    QVERIFY(contrastRatio(own.color(ink), own.color(on)) >= textContrast);
+  QCOMPARE(schemeFor(own), scheme);
 }
 
 void BoardPaletteTest::flagsCanBeRead_data() {
@@ -156,7 +210,6 @@ void BoardPaletteTest::followsAThemeNamedInTheEnvironment() {
 }
 
 }  // namespace wardchalk::ui::test
-
 
 QTEST_MAIN(wardchalk::ui::test::BoardPaletteTest)
 #include "board_palette_test.moc"

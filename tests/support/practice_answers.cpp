@@ -1,0 +1,53 @@
+#include "tests/support/practice_answers.h"
+
+#include "core/number/decimal_text.h"
+#include "core/words/unit_words.h"
+
+namespace wardchalk::test {
+
+namespace {
+
+std::string inUnits(const Number& value, const Units& units) {
+  std::string text = show(value).text;
+  if (text.starts_with("≈")) text.erase(0, std::string("≈").size());
+  return text + " " + unitsText(units, Spelling::printed);
+}
+
+std::string verdictOf(VerdictKind verdict) {
+  switch (verdict) {
+    case VerdictKind::safe:
+      return "safe";
+    case VerdictKind::ask:
+      return "ask";
+    case VerdictKind::notCovered:
+      return "does not fit";
+    case VerdictKind::unsafe:
+    case VerdictKind::undecided:
+      break;
+  }
+  return "unsafe";
+}
+
+Number resultOf(const Step& step) {
+  if (const auto* solved = std::get_if<Solved>(&step.body)) return solved->result;
+  if (const auto* measuring = std::get_if<Measuring>(&step.body))
+    return measuring->syringe ? measuring->syringe->holdsMl : measuring->exact.value;
+  return Number(0);
+}
+
+}  // namespace
+
+std::string rightAnswer(const Problem& problem, std::size_t ask) {
+  const Ask& asked = problem.asks[ask];
+  if (asked.isVerdict()) return verdictOf(problem.key.verdict);
+  const Step* step = problem.key.step(*asked.step);
+  return step ? inUnits(resultOf(*step), asked.wanted) : "do not measure";
+}
+
+std::string wrongAnswer(const Problem& problem, std::size_t ask) {
+  const Ask& asked = problem.asks[ask];
+  if (asked.isVerdict()) return problem.key.verdict == VerdictKind::safe ? "unsafe" : "safe";
+  return inUnits(Number(987654), asked.wanted);
+}
+
+}  // namespace wardchalk::test

@@ -1,0 +1,369 @@
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QTest>
+#include <QTimer>
+
+#include "core/practice/session_tally.h"
+#include "core/practice/set_file.h"
+#include "tests/ui/paper/pdf_text.h"
+#include "tests/ui/practice/pupil.h"
+#include "ui/practice/line_builder.h"
+#include "ui/practice/line_row.h"
+#include "ui/practice/plan_page.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+QString contentOf(const QString& file) {
+  QFile in(file);
+  return in.open(QIODevice::ReadOnly) ? QString::fromUtf8(in.readAll()) : QString();
+}
+
+void save(const QString& file, const QByteArray& text) {
+  QFile out(file);
+  if (!out.open(QIODevice::WriteOnly) || out.write(text) != text.size()) qFatal("a test's own file");
+}
+
+}  // namespace
+
+/// Students and a preceptor at the window of practice, with nothing but the keyboard.
+class PracticeJourneysTest : public QObject {
+  Q_OBJECT
+
+ private Q_SLOTS:
+  void aStudentLearns();
+  void aFaultIsPointedAt();
+  void aHintComesWithAKey();
+  void aVerdictIsAChoiceOfFourWords();
+  void whatFollowsTheVerdictIsCoveredUntilThen();
+  void nothingIsMeasuredByAButton();
+  void aLineIsBuilt();
+  void aTestIsReviewedAndHandedIn();
+  void aProblemIsSkippedAndOneMoreAskedFor();
+  void theSameSetAgain();
+  void theSummaryProposesWhatToPractiseNext();
+  void aSetIsOpened();
+  void aDamagedSetIsRefusedInWords();
+  void leavingInTheMiddleIsAskedAbout();
+  void aPreceptorMakesASet();
+  void timeIsHandedToTheSession();
+};
+
+/// One line wrong, all rungs, corrected; then summary and table.
+void PracticeJourneysTest::aStudentLearns() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("bsa")}, 1, 5));
+  QVERIFY(pupil.isOn("problem-page"));
+  QCOMPARE(pupil.window().findChild<QLabel*>(QStringLiteral("progress"))->text(),
+           QStringLiteral("Problem 1 of 1"));
+  QTRY_COMPARE(pupil.focused(), QStringLiteral("line-1:text"));
+  pupil.write(0, QStringLiteral("999 m²"));
+  pupil.enter();
+  QVERIFY(!pupil.session().current().lines[0].isRight());
+  QVERIFY(pupil.rungs(0).isEmpty());
+  QCOMPARE(pupil.focused(), QStringLiteral("line-1:text"));
+  for (int rung = 1; rung <= lastRung; ++rung) {
+    QVERIFY(pupil.push(QStringLiteral("line-1:hint")));
+    QCOMPARE(pupil.rungs(0).count(u'\n') + 1, rung);
+    QCOMPARE(pupil.session().current().lines[0].rung, rung);
+  }
+  QVERIFY(pupil.rungs(0).contains(pupil.right(0).section(u' ', 0, 0)));
+  pupil.write(0, pupil.right(0));
+  pupil.enter();
+  QVERIFY(pupil.session().current().lines[0].isRight());
+  QVERIFY(pupil.rungs(0).isEmpty());
+  QVERIFY(pupil.said(0).contains(QStringLiteral("Well worked")));
+  pupil.press(Qt::Key_Return, Qt::ControlModifier);
+  QVERIFY(pupil.isOn("summary-page"));
+  QVERIFY(pupil.window()
+              .findChild<QLabel*>(QStringLiteral("summary-title"))
+              ->text()
+              .contains(QStringLiteral("right in the end")));
+  pupil.files().table = pupil.inFolder(QStringLiteral("results.csv"));
+  QVERIFY(pupil.push(QStringLiteral("save-results")));
+  const QStringList rows = contentOf(pupil.files().table).split(QStringLiteral("\r\n"), Qt::SkipEmptyParts);
+  QCOMPARE(rows.size(), 2);
+  QVERIFY(rows[0].startsWith(QStringLiteral("problem,seed,topic,level,line,mark")));
+  QVERIFY2(
+      rows[1].startsWith(QStringLiteral("1,5,bsa,1,bsa,right,")) && rows[1].contains(QStringLiteral(",4,2,")),
+      qPrintable(rows[1]));
+  QVERIFY(pupil.files().told.isEmpty());
+}
+
+void PracticeJourneysTest::aFaultIsPointedAt() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("bsa")}, 1, 5));
+  pupil.write(0, QStringLiteral("√(103 cm × 17,2 kg)"));
+  pupil.enter();
+  QCOMPARE(qobject_cast<QLineEdit*>(pupil.row(0)->field())->selectedText(), QStringLiteral("17,2"));
+  QVERIFY(pupil.said(0).contains(QStringLiteral("17,2")));
+}
+
+void PracticeJourneysTest::aHintComesWithAKey() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("bsa")}, 1, 5));
+  pupil.write(0, QStringLiteral("999 m²"));
+  pupil.press(Qt::Key_H, Qt::ControlModifier);
+  QCOMPARE(pupil.session().current().lines[0].rung, 1);
+  pupil.press(Qt::Key_H, Qt::ControlModifier);
+  QCOMPARE(pupil.session().current().lines[0].rung, 2);
+  QCOMPARE(pupil.session().current().lines[0].tries, 1);
+}
+
+namespace {
+
+/// The first line that asks for the verdict of the current problem.
+std::size_t verdictOf(const PracticeSession& session) {
+  const auto& asks = session.current().problem.asks;
+  for (std::size_t i = 0; i < asks.size(); ++i)
+    if (asks[i].isVerdict()) return i;
+  return asks.size();
+}
+
+}  // namespace
+
+void PracticeJourneysTest::aVerdictIsAChoiceOfFourWords() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("dose-by-weight")}, 1, 3));
+  const std::size_t verdict = verdictOf(pupil.session());
+  QVERIFY(verdict < pupil.session().current().lines.size());
+  LineRow* row = pupil.row(verdict);
+  QCOMPARE(row->text(), QString());
+  for (const char* word : {"safe", "ask", "unsafe", "does not fit"}) {
+    row->field()->setFocus();
+    pupil.type(QString(QLatin1Char(word[0])));
+    QCOMPARE(row->text(), QLatin1String(word));
+  }
+  pupil.write(verdict, pupil.right(verdict));
+  pupil.enter();
+  QVERIFY(pupil.session().current().lines[verdict].marked.has_value());
+}
+
+void PracticeJourneysTest::whatFollowsTheVerdictIsCoveredUntilThen() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("dose-by-weight")}, 6, 3));
+  for (int problem = 0; problem < 6; ++problem) {
+    const std::size_t verdict = verdictOf(pupil.session());
+    const std::size_t lines = pupil.session().current().lines.size();
+    for (std::size_t i = verdict + 1; i < lines; ++i) QVERIFY(!pupil.row(i)->isVisible());
+    pupil.write(verdict, pupil.right(verdict));
+    for (std::size_t i = verdict + 1; i < lines; ++i) QVERIFY(pupil.row(i)->isVisible());
+    QVERIFY(pupil.push(QStringLiteral("skip")));
+  }
+  QVERIFY(pupil.isOn("summary-page"));
+}
+
+/// A problem that must not be given: its amount is answered by a button.
+void PracticeJourneysTest::nothingIsMeasuredByAButton() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("dose-by-weight")}, 30, 3));
+  for (int problem = 0; problem < 30; ++problem) {
+    const PracticeProblem& shown = pupil.session().current();
+    const std::size_t last = shown.lines.size() - 1;
+    if (shown.problem.key.verdict != VerdictKind::unsafe || shown.problem.asks[last].step != StepId::give) {
+      QVERIFY(pupil.push(QStringLiteral("skip")));
+      continue;
+    }
+    pupil.write(verdictOf(pupil.session()), QStringLiteral("unsafe"));
+    QVERIFY(pupil.push(QStringLiteral("line-%1:nothing").arg(last + 1)));
+    pupil.enter();
+    QVERIFY(pupil.session().current().lines[last].isRight());
+    QCOMPARE(pupil.session().current().lines[last].text, std::string("do not measure"));
+    return;
+  }
+  QFAIL("no problem that must not be given was drawn");
+}
+
+void PracticeJourneysTest::aLineIsBuilt() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("amount-liquid")}, 1, 5));
+  std::size_t give = 0;
+  while (pupil.session().current().problem.asks[give].step != StepId::give) ++give;
+  const QString name = QStringLiteral("line-%1:text").arg(give + 1);
+  QVERIFY(pupil.walkTo(name));
+  bool built = false;
+  // the dialog waits for its own end, so the student's keys are told beforehand
+  QTimer::singleShot(0, &pupil.window(), [&] {
+    auto* builder = pupil.window().findChild<LineBuilder*>();
+    if (!builder) return;
+    auto* facts = builder->findChild<QListWidget*>();
+    QTest::keyClick(facts, Qt::Key_Return);
+    QTest::keyClick(facts, Qt::Key_Down);
+    QTest::keyClick(facts, Qt::Key_Return);
+    auto* write = builder->findChild<QPushButton*>(QStringLiteral("write"));
+    built = write->isEnabled();
+    QTest::keyClick(write, Qt::Key_Space);
+  });
+  pupil.press(Qt::Key_B, Qt::ControlModifier);
+  QVERIFY(built);
+  QVERIFY(pupil.row(give)->text().contains(u'×'));
+  QVERIFY(pupil.row(give)->text().endsWith(QStringLiteral(" = ")));
+  QCOMPARE(pupil.focused(), name);
+}
+
+void PracticeJourneysTest::aTestIsReviewedAndHandedIn() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("bsa")}, 2, 5, true));
+  QCOMPARE(pupil.session().mode(), PracticeMode::test);
+  QVERIFY(!pupil.window().findChild<QPushButton*>(QStringLiteral("line-1:check")));
+  pupil.write(0, QStringLiteral("999 m²"));
+  pupil.enter();
+  QVERIFY(!pupil.session().current().lines[0].marked);
+  QVERIFY(pupil.said(0).isEmpty());
+  pupil.press(Qt::Key_Return, Qt::ControlModifier);
+  QCOMPARE(pupil.session().place(), 1U);
+  pupil.press(Qt::Key_Return, Qt::ControlModifier);
+  QVERIFY(pupil.isOn("review-page"));
+  QVERIFY(pupil.window()
+              .findChild<QLabel*>(QStringLiteral("review-open"))
+              ->text()
+              .contains(QStringLiteral("still empty")));
+  QVERIFY(pupil.push(QStringLiteral("review-go-1")));
+  QVERIFY(pupil.isOn("problem-page"));
+  QCOMPARE(pupil.row(0)->text(), QStringLiteral("999 m²"));
+  pupil.write(0, pupil.right(0));
+  QVERIFY(pupil.push(QStringLiteral("review")));
+  QVERIFY(!pupil.session().at(0).lines[0].marked);
+  QVERIFY(pupil.push(QStringLiteral("hand-in")));
+  QVERIFY(pupil.isOn("summary-page"));
+  QVERIFY(pupil.session().at(0).lines[0].isRight());
+  const SessionTally tally = tallyOf(pupil.session());
+  QCOMPARE(tally.lines.lines, 2);
+  QCOMPARE(tally.lines.atOnce, 1);
+  QVERIFY(pupil.push(QStringLiteral("look-again")));
+  QVERIFY(qobject_cast<QLineEdit*>(pupil.row(0)->field())->isReadOnly());
+}
+
+void PracticeJourneysTest::aProblemIsSkippedAndOneMoreAskedFor() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("bsa")}, 1, 5));
+  const std::string first = pupil.session().current().problem.story;
+  pupil.press(Qt::Key_M, Qt::ControlModifier);
+  QCOMPARE(pupil.session().count(), 2U);
+  QVERIFY(pupil.session().current().problem.story != first);
+  QVERIFY(pupil.push(QStringLiteral("skip")));
+  QVERIFY(pupil.isOn("summary-page"));
+  QVERIFY(pupil.session().at(1).skipped);
+}
+
+void PracticeJourneysTest::theSameSetAgain() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("bsa")}, 1, 5));
+  const std::string story = pupil.session().current().problem.story;
+  QVERIFY(pupil.push(QStringLiteral("skip")));
+  QVERIFY(pupil.push(QStringLiteral("same-again")));
+  QVERIFY(pupil.isOn("problem-page"));
+  QCOMPARE(pupil.session().current().problem.story, story);
+  QVERIFY(!pupil.session().current().skipped);
+}
+
+void PracticeJourneysTest::theSummaryProposesWhatToPractiseNext() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("drops")}, 1, 5));
+  pupil.press(Qt::Key_Return, Qt::ControlModifier);
+  QVERIFY(pupil.isOn("problem-page"));  // it says first that lines are not right yet
+  QVERIFY(pupil.window()
+              .findChild<QLabel*>(QStringLiteral("foot-words"))
+              ->text()
+              .contains(QStringLiteral("not right yet")));
+  pupil.press(Qt::Key_Return, Qt::ControlModifier);
+  QVERIFY(pupil.session().current().handedIn);
+  QVERIFY(pupil.rungs(0).contains(QStringLiteral("worked")));
+  pupil.press(Qt::Key_Return, Qt::ControlModifier);
+  QVERIFY(pupil.isOn("summary-page"));
+  QVERIFY(pupil.push(QStringLiteral("practise-next")));
+  QCOMPARE(pupil.session().current().problem.topic, Topic::drops);
+  QVERIFY(pupil.session().set().seed != 5);
+}
+
+void PracticeJourneysTest::aSetIsOpened() {
+  Pupil pupil;
+  pupil.files().open = pupil.inFolder(QStringLiteral("class.json"));
+  save(
+      pupil.files().open,
+      R"({"format": "wardchalk.set", "version": 1, "title": "Week 3", "topics": ["drops"], "level": 2, "count": 4, "seed": 77})");
+  QVERIFY(pupil.push(QStringLiteral("open-set")));
+  QCOMPARE(pupil.window().findChild<QLabel*>(QStringLiteral("plan-title"))->text(), QStringLiteral("Week 3"));
+  QVERIFY(pupil.push(QStringLiteral("begin")));
+  QCOMPARE(pupil.session().count(), 4U);
+  QCOMPARE(pupil.session().set().level, 2);
+  QCOMPARE(pupil.session().current().problem.seed, std::uint64_t{77});
+}
+
+void PracticeJourneysTest::aDamagedSetIsRefusedInWords() {
+  Pupil pupil;
+  pupil.files().open = pupil.inFolder(QStringLiteral("class.json"));
+  save(pupil.files().open,
+       R"({"format": "wardchalk.set", "version": 1, "topics": ["owls"], "level": 1, "count": 4, "seed": 7})");
+  QVERIFY(pupil.push(QStringLiteral("open-set")));
+  QCOMPARE(pupil.files().told.size(), 1);
+  QVERIFY2(pupil.files().told[0].contains(QStringLiteral("owls")), qPrintable(pupil.files().told[0]));
+  QVERIFY(pupil.isOn("plan-page"));
+}
+
+void PracticeJourneysTest::leavingInTheMiddleIsAskedAbout() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("bsa")}, 2, 5));
+  pupil.write(0, QStringLiteral("0.7"));
+  pupil.window().close();
+  QCOMPARE(pupil.files().asked, 1);
+  QVERIFY(pupil.window().isVisible());
+  pupil.files().may = true;
+  pupil.window().close();
+  QVERIFY(!pupil.window().isVisible());
+}
+
+void PracticeJourneysTest::aPreceptorMakesASet() {
+  Pupil pupil;
+  QVERIFY(pupil.push(QStringLiteral("make-set")));
+  QVERIFY(pupil.isOn("set-page"));
+  auto* page = pupil.window().findChild<QWidget*>(QStringLiteral("set-page"));
+  auto* topic = page->findChild<QAbstractButton*>(QStringLiteral("topic:bsa"));
+  topic->setFocus();
+  pupil.press(Qt::Key_Space);
+  QVERIFY(pupil.walkTo(QStringLiteral("set-title")));
+  pupil.type(QStringLiteral("Week 3"));
+  QVERIFY(pupil.walkTo(QStringLiteral("set-school")));
+  pupil.press(Qt::Key_Down);
+  pupil.files().save = pupil.inFolder(QStringLiteral("class.json"));
+  QVERIFY(pupil.push(QStringLiteral("set-save")));
+  const Result<PracticeSet> set = readSet(contentOf(pupil.files().save).toStdString());
+  QVERIFY(set);
+  QCOMPARE(set->title, std::string("Week 3"));
+  QVERIFY(set->rules == classroomRules());
+  QVERIFY(set->topics == std::vector{Topic::bsa});
+  for (const bool key : {false, true}) {
+    pupil.files().pdf = pupil.inFolder(key ? QStringLiteral("key.pdf") : QStringLiteral("questions.pdf"));
+    QVERIFY(pupil.push(key ? QStringLiteral("set-key") : QStringLiteral("set-questions")));
+    const QStringList pages = test::pagesOfPdf(pupil.files().pdf);
+    for (const QString& one : pages)
+      QVERIFY2(one.contains(QStringLiteral("PRACTICE: invented medicines")), qPrintable(one));
+    QVERIFY(pages[0].contains(QStringLiteral("Week 3")));
+    QCOMPARE(pages[0].contains(QStringLiteral("Key")), key);
+  }
+  QVERIFY(pupil.files().told.isEmpty());
+  pupil.files().pdf = pupil.inFolder(QStringLiteral("nowhere/key.pdf"));
+  QVERIFY(pupil.push(QStringLiteral("set-key")));
+  QCOMPARE(pupil.files().told.size(), 1);
+  QVERIFY(pupil.push(QStringLiteral("set-back")));
+  QVERIFY(pupil.isOn("plan-page"));
+}
+
+void PracticeJourneysTest::timeIsHandedToTheSession() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("bsa")}, 1, 5));
+  const auto spent = [&] {
+    pupil.enter();  // a check hands over the time
+    return pupil.session().current().lines[0].seconds > 0;
+  };
+  QTRY_VERIFY_WITH_TIMEOUT(spent(), 10000);
+}
+
+}  // namespace wardchalk::ui
+
+QTEST_MAIN(wardchalk::ui::PracticeJourneysTest)
+#include "practice_journeys_test.moc"

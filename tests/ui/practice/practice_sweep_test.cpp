@@ -1,0 +1,330 @@
+#include <QAbstractButton>
+#include <QApplication>
+#include <QComboBox>
+#include <QDir>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QMainWindow>
+#include <QMenuBar>
+#include <QScrollArea>
+#include <QSpinBox>
+#include <QTest>
+
+#include "core/words/phrasebook.h"
+#include "tests/ui/practice/pupil.h"
+#include "ui/practice/line_builder.h"
+#include "ui/practice/line_row.h"
+#include "ui/practice/practice_look.h"
+#include "ui/working/spoken_widget.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+/// A page of practice, and how a student comes to it.
+struct Page {
+  const char* name;
+  void (*reach)(Pupil&);
+};
+
+void toProblem(Pupil& pupil) {
+  QVERIFY(pupil.begin({QStringLiteral("dose-by-bsa"), QStringLiteral("bsa")}, 3, 5));
+}
+
+void toHint(Pupil& pupil) {
+  toProblem(pupil);
+  pupil.write(0, QStringLiteral("0.46 m²"));
+  pupil.enter();
+  for (int i = 0; i < lastRung; ++i) pupil.press(Qt::Key_H, Qt::ControlModifier);
+}
+
+void toTest(Pupil& pupil) { QVERIFY(pupil.begin({QStringLiteral("dose-by-weight")}, 2, 5, true)); }
+
+void toReview(Pupil& pupil) {
+  toTest(pupil);
+  pupil.write(0, QStringLiteral("17.2 kg × 5 mg/kg = 86 mg"));
+  QVERIFY(pupil.push(QStringLiteral("review")));
+}
+
+void toSummary(Pupil& pupil) {
+  QVERIFY(
+      pupil.begin({QStringLiteral("bsa"), QStringLiteral("amount-liquid"), QStringLiteral("drops")}, 3, 5));
+  for (int problem = 0; problem < 3; ++problem) {
+    const std::size_t lines = pupil.session().current().lines.size();
+    for (std::size_t i = 0; i < lines; ++i) {
+      if (i > 0 || problem == 1) {
+        pupil.write(i, pupil.right(i));
+      } else {
+        const QString right = pupil.right(i);
+        const double tenfold = right.section(u' ', 0, 0).remove(u',').toDouble() * 10;
+        pupil.write(i, QString::number(tenfold) + u' ' + right.section(u' ', 1));
+      }
+      pupil.enter();
+    }
+    for (int presses = 0; presses < 3 && pupil.isOn("problem-page") &&
+                          pupil.session().place() == static_cast<std::size_t>(problem);
+         ++presses)
+      pupil.press(Qt::Key_Return, Qt::ControlModifier);
+  }
+  QVERIFY(pupil.isOn("summary-page"));
+}
+
+void toSet(Pupil& pupil) { QVERIFY(pupil.push(QStringLiteral("make-set"))); }
+
+const Page pages[] = {
+    {"plan", [](Pupil&) {}}, {"problem", toProblem}, {"hint", toHint}, {"test", toTest},
+    {"review", toReview},    {"summary", toSummary}, {"set", toSet},
+};
+
+QString nameOf(const QWidget* widget) {
+  if (!widget->accessibleName().isEmpty()) return widget->accessibleName();
+  if (const auto* button = qobject_cast<const QAbstractButton*>(widget)) return button->text();
+  if (const auto* spoken = qobject_cast<const SpokenWidget*>(widget)) return spoken->spoken();
+  return {};
+}
+
+QString mnemonicOf(const QString& text) {
+  const qsizetype at = text.indexOf(u'&');
+  return at < 0 || at + 1 == text.size() ? QString() : text.mid(at + 1, 1).toLower();
+}
+
+struct Desktop {
+  const char* name;
+  QRgb ground, base, button, text;
+};
+constexpr std::array desktops = {
+    Desktop{"light", 0xffefefef, 0xffffffff, 0xffe6e6e6, 0xff000000},
+    Desktop{"dark", 0xff2d2d2d, 0xff1f1f1f, 0xff3a3a3a, 0xffeeeeee},
+    Desktop{"contrast-light", 0xffffffff, 0xffffffff, 0xffffffff, 0xff000000},
+    Desktop{"contrast-dark", 0xff000000, 0xff000000, 0xff000000, 0xffffffff},
+};
+
+QPalette paletteOf(const Desktop& desktop) {
+  QPalette palette(QColor(desktop.button), QColor(desktop.ground));
+  palette.setColor(QPalette::Base, QColor(desktop.base));
+  for (const QPalette::ColorRole role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+    palette.setColor(role, QColor(desktop.text));
+  return palette;
+}
+
+}  // namespace
+
+/// Every widget of every page of practice is looked at.
+class PracticeSweepTest : public QObject {
+  Q_OBJECT
+
+ private Q_SLOTS:
+  void everythingHasAName_data() { addPages(); }
+  void everythingHasAName();
+  void everyFieldHasALabelThatLeadsToIt_data() { addPages(); }
+  void everyFieldHasALabelThatLeadsToIt();
+  void tabReachesEverything_data() { addPages(); }
+  void tabReachesEverything();
+  void noTwoMnemonicsAreAlike_data() { addPages(); }
+  void noTwoMnemonicsAreAlike();
+  void nothingIsCutOff_data() { addPagesAndZooms(); }
+  void nothingIsCutOff();
+  void whatIsPressedIsHighEnough_data() { addPages(); }
+  void whatIsPressedIsHighEnough();
+  void theBandStandsOnTopOfEveryPage_data() { addPages(); }
+  void theBandStandsOnTopOfEveryPage();
+  void noWardCaseIsReachedFromHere();
+  void shoots_data();
+  void shoots();
+  void cleanup() { QApplication::setPalette(before_); }
+
+ private:
+  static void addPages() {
+    QTest::addColumn<int>("page");
+    for (int i = 0; i < static_cast<int>(std::size(pages)); ++i) QTest::newRow(pages[i].name) << i;
+  }
+  static void addPagesAndZooms() {
+    QTest::addColumn<int>("page");
+    QTest::addColumn<int>("zoom");
+    for (const int zoom : {100, 200})
+      for (int i = 0; i < static_cast<int>(std::size(pages)); ++i)
+        QTest::addRow("%s at %d %%", pages[i].name, zoom) << i << zoom;
+  }
+  static void reach(Pupil& pupil) {
+    QFETCH(int, page);
+    pages[page].reach(pupil);
+    QCoreApplication::processEvents();
+  }
+
+  QPalette before_ = QApplication::palette();
+};
+
+void PracticeSweepTest::everythingHasAName() {
+  Pupil pupil;
+  reach(pupil);
+  int seen = 0;
+  for (const QWidget* widget : pupil.window().findChildren<QWidget*>()) {
+    if (!widget->isVisible() || !(widget->focusPolicy() & Qt::TabFocus)) continue;
+    if (qobject_cast<const QLineEdit*>(widget) && qobject_cast<const QSpinBox*>(widget->parentWidget()))
+      continue;
+    if (widget->focusProxy()) continue;
+    ++seen;
+    QVERIFY2(!nameOf(widget).isEmpty(), qPrintable(widget->objectName()));
+    QVERIFY2(!widget->objectName().isEmpty(), qPrintable(nameOf(widget)));
+  }
+  QVERIFY(seen > 3);
+}
+
+void PracticeSweepTest::everyFieldHasALabelThatLeadsToIt() {
+  Pupil pupil;
+  reach(pupil);
+  QList<const QWidget*> led;
+  for (const QLabel* label : pupil.window().findChildren<QLabel*>())
+    if (label->isVisible() && label->buddy()) led << label->buddy();
+  for (const QWidget* widget : pupil.window().findChildren<QWidget*>()) {
+    const bool field = qobject_cast<const QLineEdit*>(widget) || qobject_cast<const QComboBox*>(widget) ||
+                       qobject_cast<const QSpinBox*>(widget);
+    const bool inner = qobject_cast<const QSpinBox*>(widget->parentWidget()) != nullptr;
+    if (field && !inner && widget->isVisible())
+      QVERIFY2(led.contains(widget), qPrintable(widget->objectName()));
+  }
+}
+
+void PracticeSweepTest::tabReachesEverything() {
+  Pupil pupil;
+  reach(pupil);
+  QSet<QWidget*> wanted;
+  for (QWidget* widget : pupil.window().findChildren<QWidget*>()) {
+    const auto* radio = qobject_cast<QAbstractButton*>(widget);
+    const bool reachedByArrows =
+        radio && radio->isCheckable() && radio->autoExclusive();  // Tab stops at one of a group
+    if (widget->isVisible() && widget->isEnabled() && (widget->focusPolicy() & Qt::TabFocus) &&
+        !widget->focusProxy() && !reachedByArrows && !qobject_cast<QSpinBox*>(widget->parentWidget()))
+      wanted << widget;
+  }
+  QVERIFY(wanted.size() > 2);
+  for (int steps = 0; steps < 200 && !wanted.isEmpty(); ++steps) {
+    wanted.remove(QApplication::focusWidget());
+    pupil.press(Qt::Key_Tab);
+  }
+  for (const QWidget* missed : wanted) QVERIFY2(false, qPrintable(missed->objectName()));
+}
+
+void PracticeSweepTest::noTwoMnemonicsAreAlike() {
+  Pupil pupil;
+  reach(pupil);
+  QHash<QString, QString> seen;
+  const auto check = [&seen](const QString& text) {
+    const QString letter = mnemonicOf(text);
+    if (letter.isEmpty()) return true;
+    if (seen.contains(letter)) qWarning("%s and %s", qPrintable(seen[letter]), qPrintable(text));
+    const bool alone = !seen.contains(letter);
+    seen.insert(letter, text);
+    return alone;
+  };
+  for (const QLabel* label : pupil.window().findChildren<QLabel*>())
+    if (label->isVisible() && label->buddy()) QVERIFY(check(label->text()));
+  for (const QAbstractButton* button : pupil.window().findChildren<QAbstractButton*>())
+    if (button->isVisible()) QVERIFY(check(button->text()));
+}
+
+/// Words have the room they ask for, and what does not fit the window can be scrolled to.
+void PracticeSweepTest::nothingIsCutOff() {
+  QFETCH(int, zoom);
+  Pupil pupil(zoom);
+  reach(pupil);
+  QTest::qWait(0);
+  for (const QLabel* label : pupil.window().findChildren<QLabel*>()) {
+    if (!label->isVisible() || label->text().isEmpty()) continue;
+    if (label->wordWrap())
+      QTRY_VERIFY2(label->height() >= label->heightForWidth(label->width()), qPrintable(label->text()));
+    else
+      QTRY_VERIFY2(label->width() >= label->minimumSizeHint().width(), qPrintable(label->text()));
+  }
+  for (const QAbstractButton* button : pupil.window().findChildren<QAbstractButton*>()) {
+    if (!button->isVisible() || button->text().isEmpty()) continue;
+    QTRY_VERIFY2(button->width() >= button->minimumSizeHint().width() &&
+                     button->height() >= button->minimumSizeHint().height(),
+                 qPrintable(button->text()));
+  }
+  for (const QScrollArea* scroll : pupil.window().findChildren<QScrollArea*>())
+    if (scroll->isVisible() && scroll->widgetResizable() &&
+        scroll->horizontalScrollBarPolicy() == Qt::ScrollBarAlwaysOff)
+      QVERIFY2(scroll->widget()->width() <= scroll->viewport()->width() + 1,
+               qPrintable(scroll->objectName()));
+  QCOMPARE(pupil.window().width(), 1366);
+}
+
+void PracticeSweepTest::whatIsPressedIsHighEnough() {
+  Pupil pupil;
+  reach(pupil);
+  for (const QWidget* widget : pupil.window().findChildren<QWidget*>()) {
+    const bool pressed = qobject_cast<const QAbstractButton*>(widget) ||
+                         qobject_cast<const QComboBox*>(widget) || qobject_cast<const QLineEdit*>(widget);
+    if (!pressed || !widget->isVisible() || qobject_cast<const QSpinBox*>(widget->parentWidget())) continue;
+    QVERIFY2(widget->height() >= 32, qPrintable(widget->objectName()));
+  }
+}
+
+void PracticeSweepTest::theBandStandsOnTopOfEveryPage() {
+  Pupil pupil;
+  reach(pupil);
+  const auto* band = pupil.window().findChild<PracticeBand*>();
+  QVERIFY(band && band->isVisible());
+  QCOMPARE(band->text(), QStringLiteral("PRACTICE: invented medicines"));
+  QCOMPARE(band->pos(), QPoint(0, 0));
+  QCOMPARE(band->width(), pupil.window().width());
+  QVERIFY(pupil.window().findChild<QLabel*>(QStringLiteral("practice-caution"))->isVisible());
+}
+
+/// H33: no menu, no case file, no sheet for the bedside.
+void PracticeSweepTest::noWardCaseIsReachedFromHere() {
+  Pupil pupil;
+  QVERIFY(!pupil.window().findChild<QMenuBar*>());
+  QVERIFY(!pupil.window().parentWidget());
+  for (const QAction* action : pupil.window().findChildren<QAction*>())
+    QVERIFY2(action->shortcut().isEmpty() || !action->isEnabled(), qPrintable(action->text()));
+  for (const Qt::Key key : {Qt::Key_P, Qt::Key_O, Qt::Key_S, Qt::Key_N})
+    pupil.press(key, Qt::ControlModifier);
+  QVERIFY(pupil.files().told.isEmpty());
+  QVERIFY(pupil.isOn("plan-page"));
+}
+
+void PracticeSweepTest::shoots_data() {
+  QTest::addColumn<int>("page");
+  QTest::addColumn<int>("desktop");
+  QTest::addColumn<int>("zoom");
+  for (int page = 0; page < static_cast<int>(std::size(pages)); ++page) {
+    for (int desktop = 0; desktop < static_cast<int>(desktops.size()); ++desktop)
+      QTest::addRow("%s-%s", pages[page].name, desktops[static_cast<std::size_t>(desktop)].name)
+          << page << desktop << 100;
+    QTest::addRow("%s-light-200", pages[page].name) << page << 0 << 200;
+  }
+}
+
+void PracticeSweepTest::shoots() {
+  const QString folder = qEnvironmentVariable("WARDCHALK_SHOTS");
+  if (folder.isEmpty()) QSKIP("WARDCHALK_SHOTS names no folder");
+  QFETCH(int, desktop);
+  QFETCH(int, zoom);
+  QApplication::setPalette(paletteOf(desktops[static_cast<std::size_t>(desktop)]));
+  Pupil pupil(zoom);
+  reach(pupil);
+  QTest::qWait(50);  // pictures are for the eye: nothing is judged by them
+  QVERIFY(QDir().mkpath(folder));
+  const QString name = folder + QStringLiteral("/practice-") + QLatin1String(QTest::currentDataTag());
+  QVERIFY(pupil.window().grab().save(name + QStringLiteral(".png")));
+  QFETCH(int, page);
+  if (QLatin1String(pages[page].name) != QLatin1String("problem")) return;
+  const Problem& problem = pupil.session().current().problem;
+  LineBuilder builder(problem.asks[1], problem, zoom / 100.0, englishPhrases(), &pupil.window());
+  builder.show();
+  auto* facts = builder.findChild<QListWidget*>();
+  for (int i = 0; i < 2; ++i) {
+    facts->setCurrentRow(qMin(i * 2, facts->count() - 1));
+    QTest::keyClick(facts, Qt::Key_Return);
+  }
+  QTest::qWait(50);
+  QVERIFY(builder.grab().save(name + QStringLiteral("-builder.png")));
+}
+
+}  // namespace wardchalk::ui
+
+QTEST_MAIN(wardchalk::ui::PracticeSweepTest)
+#include "practice_sweep_test.moc"

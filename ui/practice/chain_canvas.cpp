@@ -1,0 +1,162 @@
+#include "ui/practice/chain_canvas.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+
+#include "core/words/spoken.h"
+#include "ui/board/turned_view.h"
+#include "ui/practice/practice_look.h"
+#include "ui/working/paint_drawing.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr double pad = 12;
+constexpr int leastHeight = 120;
+
+/// The chain as a step of which nothing is known but what is looked for.
+StepView viewOf(const ChainWork& work, const Phrasebook& book) {
+  StepView view;
+  view.step.lookingFor = work.wanted;
+  view.step.body = Solved{work.chain, cancel(work.chain), Number(), -1};
+  return turnedView(view, {}, book);
+}
+
+}  // namespace
+
+QString leftOverOf(const ChainWork& work, const Phrasebook& book) {
+  return work.chain.factors.empty() ? QString() : leftOverSentence(viewOf(work, book), book);
+}
+
+ChainCanvas::ChainCanvas(const Phrasebook& book, QWidget* parent)
+    : SpokenWidget(parent, QAccessible::Equation), book_(book) {
+  setObjectName(QStringLiteral("chain"));
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  setMinimumHeight(leastHeight);
+  setSpoken(tr("The chain is empty. Choose a fact."));
+}
+
+void ChainCanvas::show(const ChainWork& work, int chosen) {
+  work_ = work;
+  chosen_ = qMin(chosen, static_cast<int>(work.chain.factors.size()) - 1);
+  setSpoken(toldOf(work));
+  forget();
+  setMinimumHeight(qMax(leastHeight, heightAt(qMax(width(), 200))));
+}
+
+QString ChainCanvas::toldOf(const ChainWork& work) const {
+  if (work.chain.factors.empty()) return tr("The chain is empty. Choose a fact.");
+  QStringList told;
+  for (std::size_t i = 0; i < work.chain.factors.size(); ++i) {
+    const QString factor = fromCore(spokenFactor(work.chain.factors[i], book_));
+    told << (static_cast<int>(i) == chosen_ ? tr("%1 (chosen)").arg(factor) : factor);
+  }
+  const QString chain = told.join(tr(" times "));
+  const QString left = leftOverSpoken(viewOf(work, book_), book_);
+  return (work.chain.rooted ? tr("the square root of %1").arg(chain) : chain) + QStringLiteral(". ") + left;
+}
+
+double ChainCanvas::layOutAt(int width) {
+  if (work_.chain.factors.empty()) {
+    layout_ = {};
+    return leastHeight;
+  }
+  Metrics metrics = metricsAt(width);
+  metrics.width -= 2 * pad;
+  metrics.scale *= 1.25;
+  layout_ = layOutBody(viewOf(work_, book_), metrics);
+  layout_.drawing.moveBy({pad, pad});
+  return layout_.size.height() + 2 * pad;
+}
+
+QRectF ChainCanvas::factorRect(int factor) const {
+  QRectF rect;
+  for (const HitArea& hit : layout_.drawing.hits)
+    if (hit.factor == factor) rect |= hit.rect;
+  return rect;
+}
+
+int ChainCanvas::factorAt(const QPointF& at) const {
+  for (int i = 0; i < static_cast<int>(work_.chain.factors.size()); ++i)
+    if (factorRect(i).adjusted(-6, -6, 6, 6).contains(at)) return i;
+  return -1;
+}
+
+void ChainCanvas::paintEvent(QPaintEvent*) {
+  const BoardPalette& inks = practicePalette(practiceScheme());
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(QPen(inks[Ink::edge], 1));
+  painter.setBrush(inks[Ink::card]);
+  painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 8, 8);
+  if (work_.chain.factors.empty()) {
+    painter.setPen(inks[Ink::quiet]);
+    painter.drawText(rect(), Qt::AlignCenter, tr("Choose a fact to begin with."));
+  }
+  const QRectF chosen = factorRect(chosen_);
+  if (!chosen.isEmpty()) {
+    painter.setPen(QPen(inks[Ink::accent], 1.5, Qt::DashLine));
+    painter.setBrush(inks[Ink::lit]);
+    painter.drawRoundedRect(chosen.adjusted(-5, -4, 5, 4), 5, 5);
+  }
+  paintDrawing(painter, layout_.drawing, inks, {});
+  paintFocusRing(painter, inks[Ink::focus]);
+}
+
+void ChainCanvas::walk(int direction) {
+  const int count = static_cast<int>(work_.chain.factors.size());
+  const int to = qBound(0, chosen_ + direction, count - 1);
+  if (count == 0 || to == chosen_) return;
+  show(work_, to);
+  Q_EMIT chosenChanged(to);
+}
+
+bool ChainCanvas::event(QEvent* event) {
+  // the plain keys are the chain's own while it has the keyboard
+  if (event->type() == QEvent::ShortcutOverride &&
+      static_cast<QKeyEvent*>(event)->modifiers() == Qt::NoModifier)
+    event->accept();
+  return SpokenWidget::event(event);
+}
+
+void ChainCanvas::mousePressEvent(QMouseEvent* event) {
+  const int factor = factorAt(event->position());
+  setFocus(Qt::MouseFocusReason);
+  if (factor < 0) return;
+  show(work_, factor);
+  Q_EMIT chosenChanged(factor);
+}
+
+void ChainCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
+  if (factorAt(event->position()) >= 0) Q_EMIT turnWanted();
+}
+
+void ChainCanvas::keyPressEvent(QKeyEvent* event) {
+  const bool moves = event->modifiers().testFlag(Qt::ShiftModifier);
+  switch (event->key()) {
+    case Qt::Key_Left:
+    case Qt::Key_Right: {
+      const int direction = event->key() == Qt::Key_Left ? -1 : 1;
+      if (!moves) return walk(direction);
+      Q_EMIT moveWanted(direction);
+      return;
+    }
+    case Qt::Key_T:
+      Q_EMIT turnWanted();
+      return;
+    case Qt::Key_R:
+      Q_EMIT rootWanted();
+      return;
+    case Qt::Key_Delete:
+    case Qt::Key_Backspace:
+      Q_EMIT removeWanted();
+      return;
+    default:
+      SpokenWidget::keyPressEvent(event);
+  }
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,192 @@
+#include "ui/practice/line_builder.h"
+
+#include <QApplication>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QListWidget>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "core/practice/lesson_words.h"
+#include "core/words/spoken.h"
+#include "core/words/step_words.h"
+#include "ui/form/focus_ring.h"
+#include "ui/practice/chain_canvas.h"
+#include "ui/practice/practice_look.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr QSize usualSize(900, 600);
+
+}  // namespace
+
+LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, const Phrasebook& book,
+                         QWidget* parent)
+    : QDialog(parent),
+      book_(book),
+      zoom_(zoom),
+      facts_(lineFacts(ask, problem)),
+      work_{{}, lineWanted(ask, problem)} {
+  setObjectName(QStringLiteral("line-builder"));
+  setWindowTitle(tr("Build the line – PRACTICE"));
+  setPalette(practiceWidgets(QApplication::palette()));
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 12);
+  column->addWidget(new PracticeBand(fromCore(say(book, PhraseId::practiceSheet_banner)), this));
+  auto* inner = new QVBoxLayout;
+  inner->setContentsMargins(20, 8, 20, 0);
+  inner->setSpacing(10);
+  column->addLayout(inner, 1);
+  const QString unit = fromCore(lineUnit(ask, book));
+  inner->addWidget(
+      wordsIn(this, held(lineQuestion(ask, problem, book)) + QStringLiteral("  ") + unit, 1.2, true));
+  canvas_ = new ChainCanvas(book, this);
+  canvas_->setScale(zoom);
+  auto* sides = new QHBoxLayout;
+  sides->setSpacing(20);
+  sides->addWidget(buildFacts(problem), 2);
+  auto* right = new QVBoxLayout;
+  right->setSpacing(8);
+  auto* scroll = new QScrollArea(this);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setWidgetResizable(true);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  auto* holder = new QWidget(scroll);
+  auto* held = new QVBoxLayout(holder);
+  held->setContentsMargins(0, 0, 0, 0);
+  held->addWidget(canvas_);
+  held->addStretch(1);
+  scroll->setWidget(holder);
+  right->addWidget(scroll, 1);
+  left_ = wordsIn(this, {}, 1.05, true);
+  left_->setObjectName(QStringLiteral("left-over"));
+  right->addWidget(left_);
+  right->addWidget(buildHandles());
+  sides->addLayout(right, 3);
+  inner->addLayout(sides, 1);
+  auto* foot = new QHBoxLayout;
+  foot->addStretch(1);
+  write_ = buttonIn(this, tr("&Write it into the line"), "write");
+  auto* cancel = buttonIn(this, tr("&Leave it"), "leave");
+  foot->addWidget(cancel);
+  foot->addWidget(write_);
+  inner->addLayout(foot);
+  connect(write_, &QPushButton::clicked, this, &QDialog::accept);
+  connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
+  connectCanvas();
+  new FocusRing(this);
+  applyLetters(this, zoom);
+  resize((QSizeF(usualSize) * qMin(zoom, 1.35)).toSize());
+  change(work_, -1);
+  list_->setCurrentRow(0);
+  list_->setFocus(Qt::OtherFocusReason);
+}
+
+QWidget* LineBuilder::buildFacts(const Problem& problem) {
+  auto* side = new QWidget(this);
+  auto* column = new QVBoxLayout(side);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(4);
+  auto* label = wordsIn(side, tr("&Facts on the table"), 1, true);
+  column->addWidget(label);
+  list_ = new QListWidget(side);
+  list_->setObjectName(QStringLiteral("facts"));
+  list_->setAccessibleName(tr("Facts. Enter adds one to the chain."));
+  list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  list_->setWordWrap(true);
+  list_->setSpacing(3);
+  label->setBuddy(list_);
+  for (const ChainFact& fact : facts_) {
+    const Origin& origin = fact.factor.over.origin;
+    const QString from = fromCore(tag(origin, problem.key, book_));
+    auto* item = new QListWidgetItem(held(factorLine(fact.factor)) +
+                                     (from.isEmpty() ? QString() : QStringLiteral("   ") + from));
+    item->setData(Qt::AccessibleTextRole,
+                  fromCore(spokenFactor(fact.factor, book_)) + QStringLiteral(", ") + from);
+    list_->addItem(item);
+  }
+  column->addWidget(list_, 1);
+  column->addWidget(quietWordsIn(side, tr("Enter or a double click adds a fact.")));
+  connect(list_, &QListWidget::itemActivated, this, &LineBuilder::addChosenFact);
+  auto* add = buttonIn(side, tr("&Add it to the chain"), "add");
+  column->addWidget(add);
+  connect(add, &QPushButton::clicked, this, &LineBuilder::addChosenFact);
+  return side;
+}
+
+QWidget* LineBuilder::buildHandles() {
+  auto* side = new QWidget(this);
+  auto* column = new QVBoxLayout(side);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(6);
+  auto* first = new QHBoxLayout;
+  auto* second = new QHBoxLayout;
+  const auto handle = [&](QBoxLayout* row, const QString& text, const char* name, auto what) {
+    QPushButton* button = buttonIn(side, text, name);
+    row->addWidget(button);
+    handles_.push_back(button);
+    connect(button, &QPushButton::clicked, this, what);
+  };
+  handle(first, tr("&Turn over (T)"), "turn", [this] { turn(); });
+  handle(first, tr("Ro&ot of all (R)"), "root", [this] { root(); });
+  handle(first, tr("&Remove (Del)"), "remove", [this] { remove(); });
+  handle(second, tr("Move l&eft (Shift+←)"), "left", [this] { move(-1); });
+  handle(second, tr("Move r&ight (Shift+→)"), "right", [this] { move(+1); });
+  column->addLayout(first);
+  column->addLayout(second);
+  return side;
+}
+
+void LineBuilder::connectCanvas() {
+  connect(canvas_, &ChainCanvas::turnWanted, this, &LineBuilder::turn);
+  connect(canvas_, &ChainCanvas::moveWanted, this, &LineBuilder::move);
+  connect(canvas_, &ChainCanvas::removeWanted, this, &LineBuilder::remove);
+  connect(canvas_, &ChainCanvas::rootWanted, this, &LineBuilder::root);
+}
+
+void LineBuilder::addChosenFact() {
+  const int row = list_->currentRow();
+  if (row < 0) return;
+  const std::size_t end = work_.chain.factors.size();
+  change(withFact(work_, facts_[static_cast<std::size_t>(row)], end), static_cast<int>(end));
+}
+
+void LineBuilder::change(ChainWork work, int chosen) {
+  work_ = std::move(work);
+  canvas_->show(work_, chosen);
+  const bool empty = work_.chain.factors.empty();
+  const ChainState state = stateOf(work_);
+  const QString told = leftOverOf(work_, book_);
+  left_->setText(empty            ? tr("Units strike out as they meet.")
+                 : state.isWanted ? QStringLiteral("✓ ") + told
+                                  : told);
+  for (QPushButton* handle : handles_) handle->setEnabled(!empty);
+  write_->setEnabled(!empty);
+}
+
+void LineBuilder::turn() {
+  const int chosen = canvas_->chosen();
+  if (chosen >= 0) change(withTurned(work_, static_cast<std::size_t>(chosen)), chosen);
+}
+
+void LineBuilder::move(int direction) {
+  const int chosen = canvas_->chosen();
+  const int to = chosen + direction;
+  if (chosen < 0 || to < 0 || to >= static_cast<int>(work_.chain.factors.size())) return;
+  change(withMoved(work_, static_cast<std::size_t>(chosen), static_cast<std::size_t>(to)), to);
+}
+
+void LineBuilder::remove() {
+  const int chosen = canvas_->chosen();
+  if (chosen >= 0) change(without(work_, static_cast<std::size_t>(chosen)), qMax(0, chosen - 1));
+}
+
+void LineBuilder::root() { change(withRoot(work_, !work_.chain.rooted), canvas_->chosen()); }
+
+QString LineBuilder::line() const { return fromCore(lineText(work_.chain)) + QStringLiteral(" = "); }
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,134 @@
+#include "ui/practice/line_feedback.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+#include "core/practice/hints.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Practice", text); }
+
+QString rungTitle(int rung) {
+  switch (rung) {
+    case 1:
+      return tr("Where to look");
+    case 2:
+      return tr("A question");
+    case 3:
+      return tr("The rule");
+    default:
+      return tr("The worked line");
+  }
+}
+
+QString nextRung(int used) {
+  switch (used) {
+    case 0:
+      return tr("A hint: where to look");
+    case 1:
+      return tr("One rung more: a question");
+    case 2:
+      return tr("One rung more: the rule");
+    case 3:
+      return tr("The worked line");
+    default:
+      return {};
+  }
+}
+
+bool isAnswered(const LineMark& mark) { return !mark.has(LineNote::unanswered); }
+
+/// What each found mistake is called.
+QString mistakeNames(const LineMark& mark, const Phrasebook& book) {
+  QStringList names;
+  for (const MistakeId mistake : mark.mistakes) names << fromCore(mistakeName(mistake, book));
+  const QString all = names.join(tr("; or "));
+  return mark.mark == Mark::unsure ? tr("It may be one of these: %1.").arg(all) : tr("It was: %1.").arg(all);
+}
+
+/// A right line hears so in whole words; what is better written otherwise comes after.
+void sayRight(LineFeedback& feedback, const LineMark& mark) {
+  const bool writing = mark.standing(Aspect::writing) == Standing::bad;
+  feedback.said << (writing ? tr("The answer is right. Write it so that nobody can misread it:")
+                            : tr("Well worked."));
+}
+
+void sayNotYet(LineFeedback& feedback, const LineMark& mark, const Phrasebook& book) {
+  const QString praised = fromCore(praise(mark, book));
+  if (!praised.isEmpty()) feedback.said << praised;
+  if (mark.fault)
+    feedback.said << tr("The line cannot be read yet.");
+  else if (isAnswered(mark) && praised.isEmpty())
+    feedback.said << tr("Something here is worth another look.");
+}
+
+void addRungs(LineFeedback& feedback, const PracticeProblem& problem, std::size_t place, int upTo,
+              const Phrasebook& book) {
+  const PracticeLine& line = problem.lines[place];
+  for (int rung = 1; rung <= upTo; ++rung)
+    feedback.rungs.push_back({rungTitle(rung), held(hint(problem.problem, place, line.marked->mark,
+                                                         line.marked->carried, rung, book))});
+}
+
+void addWorkedLine(LineFeedback& feedback, const PracticeProblem& problem, std::size_t place,
+                   const Phrasebook& book) {
+  const MarkedLine& marked = *problem.lines[place].marked;
+  if (!marked.mark.mistakes.empty()) feedback.said << mistakeNames(marked.mark, book);
+  feedback.rungs.push_back(
+      {rungTitle(lastRung), held(hint(problem.problem, place, marked.mark, marked.carried, lastRung, book))});
+}
+
+std::optional<Span> pointedIn(const LineMark& mark) {
+  if (mark.fault) return mark.fault->at;
+  return mark.remarks.empty() ? std::nullopt : std::optional(mark.remarks.front().at);
+}
+
+}  // namespace
+
+QString LineFeedback::spoken() const {
+  QStringList all{word};
+  all << said;
+  for (const ShownRung& rung : rungs) all << rung.title + QStringLiteral(": ") + rung.text;
+  all.removeIf([](const QString& one) { return one.isEmpty(); });
+  return all.join(QStringLiteral(". "))
+      .replace(QStringLiteral(".. "), QStringLiteral(". "))
+      .replace(QStringLiteral("?. "), QStringLiteral("? "))
+      .replace(QStringLiteral(":. "), QStringLiteral(": "))
+      .replace(QChar::Nbsp, u' ');
+}
+
+LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t place, const Phrasebook& book) {
+  LineFeedback feedback;
+  const PracticeLine& line = problem.lines[place];
+  if (!line.marked) return feedback;
+  const LineMark& mark = line.marked->mark;
+  feedback.mark = mark.mark;
+  feedback.word = fromCore(markWord(mark.mark, book));
+  feedback.pointed = pointedIn(mark);
+  if (line.isRight())
+    sayRight(feedback, mark);
+  else
+    sayNotYet(feedback, mark, book);
+  for (const std::string& remark : remarks(mark, book)) feedback.said << held(remark);
+  if (line.isRight()) return feedback;
+  if (problem.handedIn) {
+    addWorkedLine(feedback, problem, place, book);
+    return feedback;
+  }
+  addRungs(feedback, problem, place, line.rung, book);
+  feedback.next = nextRung(line.rung);
+  return feedback;
+}
+
+TextRange rangeOf(const Span& span, const std::string& text) {
+  const std::size_t begin = std::min(span.begin, text.size());
+  const std::size_t end = std::clamp(span.end, begin, text.size());
+  const auto before = static_cast<int>(fromCore(std::string_view(text).substr(0, begin)).size());
+  return {before, static_cast<int>(fromCore(std::string_view(text).substr(begin, end - begin)).size())};
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,44 @@
+#pragma once
+
+#include <QString>
+#include <QStringList>
+#include <optional>
+#include <vector>
+
+#include "core/practice/session.h"
+#include "core/words/phrasebook.h"
+
+namespace wardchalk::ui {
+
+/// One rung of a hint as it is shown.
+struct ShownRung {
+  QString title;  ///< "Where to look"
+  QString text;
+};
+
+/// What is said beneath a line. Right things first, and no number of the problem before the last rung.
+struct LineFeedback {
+  std::optional<Mark> mark;  ///< none: not looked at yet
+  QString word;              ///< "right", "not yet", "one of these"
+  QStringList said;          ///< what is right, why it cannot be read, what is better written otherwise
+  std::vector<ShownRung> rungs;
+  QString next;                 ///< of the button: "A hint", "One rung more"; empty where there is none
+  std::optional<Span> pointed;  ///< the bytes of the text that it is about
+
+  /// All of it in one piece, to be read aloud.
+  [[nodiscard]] QString spoken() const;
+};
+
+/// Of the line at this place of a problem. Once it is handed in, mistakes are named and the worked line
+/// stands there.
+[[nodiscard]] LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t line,
+                                        const Phrasebook& book);
+
+/// Where bytes of a UTF-8 text stand in the same text as the screen has it.
+struct TextRange {
+  int begin = 0;
+  int length = 0;
+};
+[[nodiscard]] TextRange rangeOf(const Span& span, const std::string& text);
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,184 @@
+#include "ui/practice/line_row.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "core/practice/lesson_words.h"
+#include "core/practice/student_line.h"
+#include "ui/practice/mark_badge.h"
+#include "ui/practice/practice_look.h"
+#include "ui/practice/verdict_choice.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+QString nameOf(std::size_t line, const char* role) {
+  return QStringLiteral("line-%1:%2").arg(line + 1).arg(QLatin1String(role));
+}
+
+/// As the marker understands it, whatever the language of the screen.
+QString nothingMeasured() { return QStringLiteral("do not measure"); }
+
+}  // namespace
+
+LineRow::LineRow(std::size_t line, const Problem& problem, Offer offer, const Phrasebook& book,
+                 QWidget* parent)
+    : QWidget(parent), line_(line), ask_(problem.asks[line]) {
+  setObjectName(nameOf(line, "row"));
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(6);
+  buildQuestion(column, problem, book);
+  auto* row = new QHBoxLayout;
+  row->setSpacing(8);
+  buildField(row, book);
+  buildButtons(row, problem, offer);
+  column->addLayout(row);
+  buildFeedback(column);
+  question_->setBuddy(field());
+}
+
+void LineRow::buildQuestion(QBoxLayout* column, const Problem& problem, const Phrasebook& book) {
+  const QString question = held(lineQuestion(ask_, problem, book));
+  const QString unit = fromCore(lineUnit(ask_, book));
+  question_ = wordsIn(this, QStringLiteral("%1  %2").arg(line_ + 1).arg(question), 1.05, true);
+  if (!unit.isEmpty()) question_->setText(question_->text() + QStringLiteral("  (%1)").arg(unit));
+  question_->setObjectName(nameOf(line_, "question"));
+  column->addWidget(question_);
+}
+
+void LineRow::buildField(QBoxLayout* row, const Phrasebook& book) {
+  const QString name =
+      tr("Line %1: %2").arg(line_ + 1).arg(question_->text().section(QStringLiteral("  "), 1));
+  if (ask_.isVerdict()) {
+    verdict_ = new VerdictChoice(book, this);
+    verdict_->setAccessibleName(name);
+    row->addWidget(verdict_, 1);
+    connect(verdict_, &VerdictChoice::chosen, this, &LineRow::edited);
+    connect(verdict_, &VerdictChoice::entered, this, &LineRow::checkWanted);
+    return;
+  }
+  edit_ = new QLineEdit(this);
+  edit_->setObjectName(nameOf(line_, "text"));
+  edit_->setAccessibleName(name);
+  edit_->setMinimumHeight(practiceTarget + 4);
+  edit_->setMaxLength(static_cast<int>(longestLine));
+  setLetters(edit_, 1.12);
+  row->addWidget(edit_, 1);
+  connect(edit_, &QLineEdit::textEdited, this, &LineRow::edited);
+  connect(edit_, &QLineEdit::returnPressed, this, &LineRow::checkWanted);
+}
+
+void LineRow::buildButtons(QBoxLayout* row, const Problem& problem, Offer offer) {
+  const auto button = [&](const QString& text, const char* role) {
+    QPushButton* made = buttonIn(this, text, "");
+    made->setObjectName(nameOf(line_, role));
+    made->setAccessibleName(tr("%1, line %2").arg(text).arg(line_ + 1));
+    row->addWidget(made);
+    return made;
+  };
+  if (ask_.step == StepId::give) {
+    nothing_ = button(tr("Do not measure"), "nothing");
+    connect(nothing_, &QPushButton::clicked, this, [this] { write(nothingMeasured()); });
+  }
+  if (edit_ && !lineFacts(ask_, problem).empty()) {
+    build_ = button(tr("Build"), "build");
+    build_->setToolTip(tr("Put the line together out of facts (Ctrl+B)"));
+    connect(build_, &QPushButton::clicked, this, &LineRow::buildWanted);
+  }
+  if (offer == Offer::writingOnly) return;
+  check_ = button(tr("Check"), "check");
+  check_->setToolTip(tr("Check this line (Enter)"));
+  connect(check_, &QPushButton::clicked, this, &LineRow::checkWanted);
+}
+
+void LineRow::buildFeedback(QBoxLayout* column) {
+  auto* row = new QHBoxLayout;
+  row->setSpacing(12);
+  badge_ = new MarkBadge(this);
+  said_ = wordsIn(this, {});
+  said_->setObjectName(nameOf(line_, "said"));
+  said_->hide();
+  row->addWidget(badge_, 0, Qt::AlignTop);
+  row->addWidget(said_, 1);
+  column->addLayout(row);
+  rungs_ = new QWidget(this);
+  rungs_->setObjectName(nameOf(line_, "rungs"));
+  auto* rungs = new QVBoxLayout(rungs_);
+  rungs->setContentsMargins(14, 0, 0, 0);
+  rungs->setSpacing(4);
+  rungs_->hide();
+  column->addWidget(rungs_);
+  hint_ = buttonIn(this, {}, "");
+  hint_->setObjectName(nameOf(line_, "hint"));
+  hint_->setToolTip(tr("Ctrl+H"));
+  hint_->hide();
+  column->addWidget(hint_, 0, Qt::AlignLeft);
+  connect(hint_, &QPushButton::clicked, this, &LineRow::hintWanted);
+}
+
+QString LineRow::text() const { return verdict_ ? verdict_->text() : edit_->text(); }
+
+void LineRow::setText(const QString& text) {
+  if (verdict_)
+    verdict_->setText(text);
+  else
+    edit_->setText(text);
+}
+
+void LineRow::write(const QString& text) {
+  setText(text);
+  field()->setFocus(Qt::OtherFocusReason);
+  if (edit_) edit_->end(false);
+  Q_EMIT edited();
+}
+
+QWidget* LineRow::field() const { return verdict_ ? static_cast<QWidget*>(verdict_) : edit_; }
+
+void LineRow::setReadOnly(bool readOnly) {
+  if (verdict_) verdict_->setReadOnly(readOnly);
+  if (edit_) edit_->setReadOnly(readOnly);
+  for (QPushButton* button : {check_, build_, nothing_})
+    if (button) button->setVisible(!readOnly);
+}
+
+void LineRow::show(const LineFeedback& feedback, bool pointAtFault) {
+  badge_->show(feedback.mark, feedback.word);
+  said_->setText(feedback.said.join(u'\n'));
+  said_->setVisible(!feedback.said.isEmpty());
+  showRungs(feedback.rungs);
+  const bool hadKeyboard = hint_->hasFocus();
+  hint_->setText(feedback.next);
+  hint_->setAccessibleName(feedback.next.isEmpty() ? QString()
+                                                   : tr("%1, line %2").arg(feedback.next).arg(line_ + 1));
+  hint_->setVisible(!feedback.next.isEmpty());
+  if (hadKeyboard && feedback.next.isEmpty()) field()->setFocus(Qt::OtherFocusReason);
+  field()->setAccessibleDescription(feedback.spoken());
+  if (pointAtFault) point(feedback);
+}
+
+void LineRow::showRungs(const std::vector<ShownRung>& rungs) {
+  qDeleteAll(rungs_->findChildren<QLabel*>(QString(), Qt::FindDirectChildrenOnly));
+  for (const ShownRung& rung : rungs) {
+    QLabel* label = wordsIn(rungs_, QStringLiteral("%1: %2").arg(rung.title, rung.text));
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    rungs_->layout()->addWidget(label);
+  }
+  rungs_->setVisible(!rungs.empty());
+}
+
+void LineRow::point(const LineFeedback& feedback) {
+  if (!edit_ || !feedback.pointed) return;
+  const TextRange range = rangeOf(*feedback.pointed, edit_->text().toStdString());
+  if (range.length > 0)
+    edit_->setSelection(range.begin, range.length);
+  else
+    edit_->setCursorPosition(range.begin);
+}
+
+}  // namespace wardchalk::ui

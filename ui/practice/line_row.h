@@ -1,0 +1,71 @@
+#pragma once
+
+#include <QWidget>
+
+#include "ui/practice/line_feedback.h"
+
+class QBoxLayout;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace wardchalk::ui {
+
+class MarkBadge;
+class VerdictChoice;
+
+/// One line of a problem: its question, a field to write the working in or four words to choose from, its
+/// mark, and what is said of it. It knows nothing of sessions; what it shows is handed to it.
+class LineRow : public QWidget {
+  Q_OBJECT
+
+ public:
+  /// What may be done with a line beside writing it.
+  enum class Offer : std::uint8_t { checking, writingOnly };
+
+  LineRow(std::size_t line, const Problem& problem, Offer offer, const Phrasebook& book, QWidget* parent);
+
+  [[nodiscard]] std::size_t line() const { return line_; }
+  [[nodiscard]] QString text() const;
+  void setText(const QString& text);
+  /// Puts the text there with the caret at its end, as if it had been typed.
+  void write(const QString& text);
+
+  /// Shows what is said of the line; `pointAtFault` marks the place that it is about.
+  void show(const LineFeedback& feedback, bool pointAtFault);
+  using QWidget::show;
+  void setReadOnly(bool readOnly);
+
+  [[nodiscard]] bool canBeBuilt() const { return build_ != nullptr; }
+  /// What takes the keyboard when one comes to this line.
+  [[nodiscard]] QWidget* field() const;
+
+ Q_SIGNALS:
+  void edited();
+  void checkWanted();
+  void hintWanted();
+  void buildWanted();
+
+ private:
+  void buildQuestion(QBoxLayout* column, const Problem& problem, const Phrasebook& book);
+  void buildField(QBoxLayout* row, const Phrasebook& book);
+  void buildButtons(QBoxLayout* row, const Problem& problem, Offer offer);
+  void buildFeedback(QBoxLayout* column);
+  void showRungs(const std::vector<ShownRung>& rungs);
+  void point(const LineFeedback& feedback);
+
+  std::size_t line_;
+  Ask ask_;
+  QLabel* question_ = nullptr;
+  QLineEdit* edit_ = nullptr;
+  VerdictChoice* verdict_ = nullptr;
+  QPushButton* check_ = nullptr;
+  QPushButton* build_ = nullptr;
+  QPushButton* nothing_ = nullptr;
+  QPushButton* hint_ = nullptr;
+  MarkBadge* badge_ = nullptr;
+  QLabel* said_ = nullptr;
+  QWidget* rungs_ = nullptr;
+};
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,80 @@
+#include "ui/practice/mistake_bars.h"
+
+#include <QPainter>
+#include <algorithm>
+
+#include "core/practice/hints.h"
+#include "ui/practice/practice_look.h"
+#include "ui/working/box.h"
+#include "ui/working/paint_drawing.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+/// More are named in the table that can be saved.
+constexpr std::size_t mostBars = 8;
+constexpr double wordShare = 0.5;  // of the width, for the words before the bars
+constexpr double barHeight = 16;
+constexpr double rowGap = 8;
+
+}  // namespace
+
+MistakeBars::MistakeBars(const Phrasebook& book, QWidget* parent)
+    : SpokenWidget(parent, QAccessible::Chart), book_(book) {
+  setObjectName(QStringLiteral("mistake-bars"));
+  QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
+  policy.setHeightForWidth(true);
+  setSizePolicy(policy);
+}
+
+void MistakeBars::show(const std::vector<MistakeTally>& mistakes) {
+  mistakes_ = mistakes;
+  if (mistakes_.size() > mostBars) mistakes_.resize(mostBars);
+  QStringList told;
+  for (const MistakeTally& one : mistakes_)
+    told << tr("%1: %n line(s)", "", one.lines).arg(fromCore(mistakeName(one.mistake, book_)));
+  setSpoken(told.join(QStringLiteral(". ")));
+  forget();
+  updateGeometry();
+}
+
+int MistakeBars::heightForWidth(int width) const { return const_cast<MistakeBars*>(this)->heightAt(width); }
+
+double MistakeBars::layOutAt(int width) {
+  drawing_ = {};
+  const Metrics metrics = metricsAt(width);
+  int most = 1;
+  for (const MistakeTally& one : mistakes_) most = std::max(most, one.lines);
+  const double words = width * wordShare;
+  const double left = words + metrics.px(12);
+  const double room = width - left - metrics.px(40);
+  double y = metrics.px(4);
+  for (const MistakeTally& one : mistakes_) {
+    const QString name =
+        fromCore(idOf(one.mistake)) + QStringLiteral("  ") + fromCore(mistakeName(one.mistake, book_));
+    Box said = paragraph(name, FontRole::body, Ink::text, metrics, words);
+    Box figure = textBox(QString::number(one.lines), FontRole::badge, Ink::text, metrics);
+    const double high = std::max(said.height(), metrics.px(barHeight));
+    const double middle = y + high / 2;
+    const double wide = room * one.lines / most;
+    const QRectF bar(left, middle - metrics.px(barHeight) / 2, wide, metrics.px(barHeight));
+    drawing_.areas.push_back({corners(bar), 3, Area::Fill::hatched, Ink::line, 1.2, Ink::line, 0});
+    drawing_.add(std::move(said.drawing), {0, y + said.above});
+    drawing_.add(std::move(figure.drawing),
+                 {left + wide + metrics.px(8), middle + figure.above - figure.height() / 2});
+    y += high + metrics.px(rowGap);
+  }
+  return y;
+}
+
+void MistakeBars::paintEvent(QPaintEvent*) {
+  const BoardPalette& inks = practicePalette(practiceScheme());
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  paintDrawing(painter, drawing_, inks, {});
+  paintFocusRing(painter, inks[Ink::focus]);
+}
+
+}  // namespace wardchalk::ui

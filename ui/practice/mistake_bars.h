@@ -1,0 +1,37 @@
+#pragma once
+
+#include <vector>
+
+#include "core/practice/session_tally.h"
+#include "core/words/phrasebook.h"
+#include "ui/working/drawing.h"
+#include "ui/working/spoken_widget.h"
+
+namespace wardchalk::ui {
+
+/// The mistakes of a session as bars, the most frequent first: each with its words and how many lines it was
+/// in.
+class MistakeBars : public SpokenWidget {
+  Q_OBJECT
+
+ public:
+  MistakeBars(const Phrasebook& book, QWidget* parent);
+
+  void show(const std::vector<MistakeTally>& mistakes);
+  using QWidget::show;
+  [[nodiscard]] const Drawing& drawing() const { return drawing_; }
+
+  [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+  [[nodiscard]] int heightForWidth(int width) const override;
+
+ protected:
+  double layOutAt(int width) override;
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  const Phrasebook& book_;
+  std::vector<MistakeTally> mistakes_;
+  Drawing drawing_;
+};
+
+}  // namespace wardchalk::ui

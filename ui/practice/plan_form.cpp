@@ -1,0 +1,167 @@
+#include "ui/practice/plan_form.h"
+
+#include <QButtonGroup>
+#include <QCheckBox>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QRadioButton>
+#include <QRegularExpressionValidator>
+#include <QSpinBox>
+#include <QVBoxLayout>
+#include <QWheelEvent>
+#include <algorithm>
+
+#include "core/practice/lesson_words.h"
+#include "ui/practice/practice_look.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr int topicColumns = 2;
+
+/// A number of problems. The wheel never changes it.
+class CountBox : public QSpinBox {
+ public:
+  explicit CountBox(QWidget* parent) : QSpinBox(parent) {
+    setFocusPolicy(Qt::StrongFocus);
+    setRange(1, mostProblems);
+  }
+
+ protected:
+  void wheelEvent(QWheelEvent* event) override { event->ignore(); }
+};
+
+QString capital(QString text) {
+  if (!text.isEmpty()) text[0] = text[0].toUpper();
+  return text;
+}
+
+QVBoxLayout* cardColumn(QWidget* card) {
+  auto* column = new QVBoxLayout(card);
+  column->setContentsMargins(20, 16, 20, 16);
+  column->setSpacing(8);
+  return column;
+}
+
+}  // namespace
+
+PlanForm::PlanForm(const Phrasebook& book, QWidget* parent) : QWidget(parent), book_(book) {
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(16);
+  row->addWidget(buildTopics(), 3, Qt::AlignTop);
+  row->addWidget(buildRest(), 2, Qt::AlignTop);
+}
+
+QWidget* PlanForm::buildTopics() {
+  auto* card = new PracticeCard(this);
+  QVBoxLayout* column = cardColumn(card);
+  column->addWidget(wordsIn(card, tr("What would you like to practise?"), 1.15, true));
+  auto* grid = new QGridLayout;
+  grid->setHorizontalSpacing(24);
+  grid->setVerticalSpacing(2);
+  const int count = static_cast<int>(topicIds.size());
+  const int rows = (count + topicColumns - 1) / topicColumns;
+  for (int i = 0; i < count; ++i) {
+    const auto topic = static_cast<Topic>(i);
+    auto* box = new QCheckBox(capital(fromCore(topicWord(topic, book_))), card);
+    box->setObjectName(QStringLiteral("topic:") + fromCore(idOf(topic)));
+    box->setMinimumHeight(practiceTarget);
+    topics_.push_back(box);
+    grid->addWidget(box, i % rows, i / rows);
+    connect(box, &QCheckBox::toggled, this, &PlanForm::changed);
+  }
+  column->addLayout(grid);
+  return card;
+}
+
+QWidget* PlanForm::buildRest() {
+  auto* card = new PracticeCard(this);
+  QVBoxLayout* column = cardColumn(card);
+  buildLevels(column);
+  column->addSpacing(8);
+  buildNumbers(column);
+  more_ = column;
+  return card;
+}
+
+void PlanForm::buildLevels(QBoxLayout* column) {
+  column->addWidget(wordsIn(this, tr("How hard may it be?"), 1.15, true));
+  levels_ = new QButtonGroup(this);
+  for (int level = lowestLevel; level <= highestLevel; ++level) {
+    auto* choice =
+        new QRadioButton(QStringLiteral("%1 – %2").arg(level).arg(fromCore(levelWord(level, book_))), this);
+    choice->setObjectName(QStringLiteral("level:%1").arg(level));
+    choice->setMinimumHeight(practiceTarget - 4);
+    levels_->addButton(choice, level);
+    column->addWidget(choice);
+  }
+  levels_->button(lowestLevel)->setChecked(true);
+  connect(levels_, &QButtonGroup::idClicked, this, &PlanForm::changed);
+}
+
+void PlanForm::buildNumbers(QBoxLayout* column) {
+  auto* grid = new QGridLayout;
+  grid->setHorizontalSpacing(12);
+  grid->setVerticalSpacing(8);
+  count_ = new CountBox(this);
+  count_->setObjectName(QStringLiteral("count"));
+  count_->setAccessibleName(tr("How many problems"));
+  seed_ = new QLineEdit(this);
+  seed_->setObjectName(QStringLiteral("seed"));
+  seed_->setAccessibleName(tr("Number of the set"));
+  // as many digits as every machine reads exactly
+  seed_->setValidator(
+      new QRegularExpressionValidator(QRegularExpression(QStringLiteral("[0-9]{1,15}")), seed_));
+  const auto add = [&](int row, const QString& text, QWidget* field) {
+    QLabel* label = wordsIn(this, text);
+    label->setWordWrap(false);
+    label->setBuddy(field);
+    field->setMinimumHeight(practiceTarget);
+    grid->addWidget(label, row, 0);
+    grid->addWidget(field, row, 1);
+  };
+  add(0, tr("How man&y problems?"), count_);
+  add(1, tr("&Number of the set"), seed_);
+  grid->setColumnStretch(1, 1);
+  column->addLayout(grid);
+  column->addWidget(
+      quietWordsIn(this, tr("The same number gives the same problems again, on every computer.")));
+  connect(count_, &QSpinBox::valueChanged, this, &PlanForm::changed);
+  connect(seed_, &QLineEdit::textEdited, this, &PlanForm::changed);
+}
+
+PracticeSet PlanForm::plan() const {
+  PracticeSet plan = rest_;
+  plan.topics.clear();
+  for (std::size_t i = 0; i < topics_.size(); ++i)
+    if (topics_[i]->isChecked()) plan.topics.push_back(static_cast<Topic>(i));
+  plan.level = levels_->checkedId();
+  plan.count = count_->value();
+  plan.seed = seed_->text().toULongLong();
+  return plan;
+}
+
+void PlanForm::setPlan(const PracticeSet& plan) {
+  rest_ = plan;
+  choose(plan.topics);
+  levels_->button(std::clamp(plan.level, lowestLevel, highestLevel))->setChecked(true);
+  count_->setValue(plan.count);
+  seed_->setText(QString::number(plan.seed));
+  Q_EMIT changed();
+}
+
+void PlanForm::choose(const std::vector<Topic>& topics) {
+  for (std::size_t i = 0; i < topics_.size(); ++i)
+    topics_[i]->setChecked(std::ranges::find(topics, static_cast<Topic>(i)) != topics.end());
+}
+
+bool PlanForm::isComplete() const {
+  return !seed_->text().isEmpty() &&
+         std::ranges::any_of(topics_, [](const QCheckBox* box) { return box->isChecked(); });
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,101 @@
+#include "ui/practice/plan_page.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QVBoxLayout>
+
+#include "ui/practice/plan_form.h"
+#include "ui/practice/practice_look.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+PlanPage::PlanPage(const Phrasebook& book, QWidget* parent) : QScrollArea(parent) {
+  setObjectName(QStringLiteral("plan-page"));
+  setFrameShape(QFrame::NoFrame);
+  setWidgetResizable(true);
+  setFocusPolicy(Qt::NoFocus);
+  auto* inside = new QWidget(this);
+  auto* column = new QVBoxLayout(inside);
+  column->setContentsMargins(32, 20, 32, 20);
+  column->setSpacing(14);
+  title_ = wordsIn(inside, {}, 1.6, true);
+  title_->setObjectName(QStringLiteral("plan-title"));
+  column->addWidget(title_);
+  column->addWidget(wordsIn(inside,
+                            tr("Children and medicines here are invented, so nothing can go wrong. Take your "
+                               "time. Nothing is kept unless you save it."),
+                            1.05));
+  form_ = new PlanForm(book, inside);
+  column->addWidget(form_);
+  buildMode();
+  column->addStretch(1);
+  column->addWidget(buildFoot(inside));
+  setWidget(inside);
+  connect(form_, &PlanForm::changed, this, &PlanPage::tellWhatIsMissing);
+  setPlan({});
+}
+
+void PlanPage::buildMode() {
+  auto* holder = new QWidget(form_);
+  auto* column = new QVBoxLayout(holder);
+  column->setContentsMargins(0, 6, 0, 0);
+  column->setSpacing(2);
+  column->addWidget(wordsIn(holder, tr("Learn, or be tested?"), 1.15, true));
+  learning_ = new QRadioButton(tr("&Learn: check each line, with hints"), holder);
+  learning_->setObjectName(QStringLiteral("mode:learning"));
+  test_ = new QRadioButton(tr("&Test: hand in everything at the end"), holder);
+  test_->setObjectName(QStringLiteral("mode:test"));
+  learning_->setChecked(true);
+  for (QRadioButton* button : {learning_, test_}) {
+    button->setMinimumHeight(practiceTarget - 4);
+    column->addWidget(button);
+  }
+  form_->more()->addWidget(holder);
+}
+
+QWidget* PlanPage::buildFoot(QWidget* inside) {
+  auto* foot = new QWidget(inside);
+  auto* row = new QHBoxLayout(foot);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(12);
+  auto* open = buttonIn(foot, tr("&Open a set …"), "open-set");
+  auto* make = buttonIn(foot, tr("For preceptors: &make a set …"), "make-set");
+  missing_ = quietWordsIn(foot, {});
+  missing_->setObjectName(QStringLiteral("plan-missing"));
+  missing_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+  begin_ = buttonIn(foot, tr("&Begin"), "begin");
+  begin_->setMinimumSize(160, 48);
+  setLetters(begin_, 1.2, true);
+  row->addWidget(open);
+  row->addWidget(make);
+  row->addWidget(missing_, 1);
+  row->addWidget(begin_);
+  connect(open, &QPushButton::clicked, this, &PlanPage::openWanted);
+  connect(make, &QPushButton::clicked, this, &PlanPage::makeSetWanted);
+  connect(begin_, &QPushButton::clicked, this, &PlanPage::begun);
+  return foot;
+}
+
+void PlanPage::tellWhatIsMissing() {
+  begin_->setEnabled(form_->isComplete());
+  const bool noTopic = form_->plan().topics.empty();
+  missing_->setText(form_->isComplete() ? QString()
+                    : noTopic           ? tr("Choose one topic or more.")
+                                        : tr("Write a number for the set."));
+}
+
+void PlanPage::setPlan(const PracticeSet& plan) {
+  title_->setText(plan.title.empty() ? tr("Practise dose calculation") : fromCore(plan.title));
+  form_->setPlan(plan);
+}
+
+PracticeSet PlanPage::plan() const { return form_->plan(); }
+
+PracticeMode PlanPage::mode() const {
+  return test_->isChecked() ? PracticeMode::test : PracticeMode::learning;
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,45 @@
+#pragma once
+
+#include <QScrollArea>
+
+#include "core/practice/session.h"
+#include "core/words/phrasebook.h"
+
+class QLabel;
+class QPushButton;
+class QRadioButton;
+
+namespace wardchalk::ui {
+
+class PlanForm;
+
+/// Where practice begins: what, how hard, how many, and whether to learn or to be tested.
+class PlanPage : public QScrollArea {
+  Q_OBJECT
+
+ public:
+  PlanPage(const Phrasebook& book, QWidget* parent);
+
+  void setPlan(const PracticeSet& plan);
+  [[nodiscard]] PracticeSet plan() const;
+  [[nodiscard]] PracticeMode mode() const;
+
+ Q_SIGNALS:
+  void begun();
+  void openWanted();
+  void makeSetWanted();
+
+ private:
+  void buildMode();
+  QWidget* buildFoot(QWidget* inside);
+  void tellWhatIsMissing();
+
+  PlanForm* form_;
+  QRadioButton* learning_ = nullptr;
+  QRadioButton* test_ = nullptr;
+  QLabel* title_ = nullptr;
+  QLabel* missing_ = nullptr;
+  QPushButton* begin_ = nullptr;
+};
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,114 @@
+#include "ui/practice/practice_look.h"
+
+#include <QApplication>
+#include <QPainter>
+#include <QPainterPath>
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr auto shareName = "letters-share";
+constexpr auto boldName = "letters-bold";
+constexpr auto quietName = "letters-quiet";
+
+/// Letters a little larger than the desktop's: this is read slowly.
+constexpr double usualShare = 1.1;
+constexpr int cardRadius = 8;
+constexpr int stripeWidth = 14;
+
+QFont sized(const QFont& base, double share, bool bold) {
+  QFont font = base;
+  if (base.pixelSize() > 0)
+    font.setPixelSize(qRound(base.pixelSize() * share));
+  else
+    font.setPointSizeF(base.pointSizeF() * share);
+  font.setBold(bold);
+  return font;
+}
+
+void applyQuiet(QWidget* widget) {
+  QPalette own = widget->palette();
+  own.setColor(QPalette::WindowText, practicePalette(practiceScheme())[Ink::quiet]);
+  widget->setPalette(own);
+}
+
+}  // namespace
+
+Scheme practiceScheme() { return schemeFor(QApplication::palette()); }
+
+void setLetters(QWidget* widget, double share, bool bold) {
+  widget->setProperty(shareName, share);
+  widget->setProperty(boldName, bold);
+}
+
+void applyLetters(QWidget* window, double zoom) {
+  const QFont base = sized(QApplication::font(), usualShare * zoom, false);
+  window->setFont(base);
+  for (QWidget* one : window->findChildren<QWidget*>()) {
+    const QVariant share = one->property(shareName);
+    if (share.isValid()) one->setFont(sized(base, share.toDouble(), one->property(boldName).toBool()));
+    if (one->property(quietName).toBool()) applyQuiet(one);
+  }
+}
+
+QLabel* wordsIn(QWidget* parent, const QString& text, double share, bool bold) {
+  auto* label = new QLabel(text, parent);
+  label->setTextFormat(Qt::PlainText);
+  label->setWordWrap(true);
+  setLetters(label, share, bold);
+  return label;
+}
+
+QLabel* quietWordsIn(QWidget* parent, const QString& text) {
+  QLabel* label = wordsIn(parent, text, 0.94);
+  label->setProperty(quietName, true);
+  applyQuiet(label);
+  return label;
+}
+
+QPushButton* buttonIn(QWidget* parent, const QString& text, const char* name) {
+  auto* button = new QPushButton(text, parent);
+  button->setObjectName(QLatin1String(name));
+  button->setMinimumHeight(practiceTarget);
+  button->setAutoDefault(false);
+  return button;
+}
+
+PracticeCard::PracticeCard(QWidget* parent) : QFrame(parent) {}
+
+void PracticeCard::paintEvent(QPaintEvent*) {
+  const BoardPalette& inks = practicePalette(practiceScheme());
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(QPen(inks[Ink::edge], 1));
+  painter.setBrush(inks[Ink::card]);
+  painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), cardRadius, cardRadius);
+}
+
+PracticeBand::PracticeBand(const QString& text, QWidget* parent) : QLabel(text, parent) {
+  setObjectName(QStringLiteral("practice-band"));
+  setAlignment(Qt::AlignCenter);
+  setContentsMargins(16, 8, 16, 8);
+  setLetters(this, 1.08, true);
+}
+
+void PracticeBand::paintEvent(QPaintEvent*) {
+  const BandColours colours = bandColours(practiceScheme());
+  QPainter painter(this);
+  painter.fillRect(rect(), colours.ground);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const int high = height();
+  QPainterPath stripes;
+  for (int x = -high; x < width(); x += 2 * stripeWidth)
+    stripes.addPolygon(
+        QPolygon({{x, high}, {x + high, 0}, {x + high + stripeWidth, 0}, {x + stripeWidth, high}}));
+  painter.fillPath(stripes, colours.stripe);
+  // the words stand on plain ground
+  const int wide = qMin(width(), fontMetrics().horizontalAdvance(text()) + 48);
+  painter.fillRect(QRect((width() - wide) / 2, 0, wide, high), colours.ground);
+  painter.setPen(colours.ink);
+  painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap, text());
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,232 @@
+#include "ui/practice/practice_window.h"
+
+#include <QApplication>
+#include <QCloseEvent>
+#include <QLabel>
+#include <QShortcut>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <utility>
+
+#include "core/practice/session_tally.h"
+#include "core/record/text_file.h"
+#include "core/words/sentences.h"
+#include "ui/form/focus_ring.h"
+#include "ui/practice/plan_page.h"
+#include "ui/practice/practice_look.h"
+#include "ui/practice/problem_page.h"
+#include "ui/practice/review_page.h"
+#include "ui/practice/set_page.h"
+#include "ui/practice/summary_page.h"
+#include "ui/working/text.h"
+#include "ui/working/working_pane.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr QSize usualSize(1180, 720);
+constexpr int zoomStep = 10;
+
+PracticeSet firstSet(std::uint64_t seed) {
+  PracticeSet set;
+  set.seed = seed;
+  set.count = 5;
+  return set;
+}
+
+}  // namespace
+
+PracticeWindow::PracticeWindow(PracticeFiles& files, std::uint64_t firstSeed, int zoom,
+                               const Phrasebook& book, QWidget* parent)
+    : QWidget(parent, Qt::Window),
+      files_(files),
+      book_(book),
+      nextSeed_(firstSeed),
+      zoom_(zoom),
+      pages_(new QStackedWidget(this)),
+      plan_(new PlanPage(book, pages_)),
+      problem_(new ProblemPage(book, pages_)),
+      review_(new ReviewPage(book, pages_)),
+      summary_(new SummaryPage(book, pages_)),
+      set_(new SetPage(files, book, pages_)) {
+  setObjectName(QStringLiteral("practice-window"));
+  setWindowTitle(tr("PRACTICE – Wardchalk"));
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  column->addWidget(new PracticeBand(fromCore(say(book, PhraseId::practiceSheet_banner)), this));
+  for (QWidget* page : std::initializer_list<QWidget*>{plan_, problem_, review_, summary_, set_})
+    pages_->addWidget(page);
+  column->addWidget(pages_, 1);
+  QLabel* caution = quietWordsIn(this, fromCore(say(book, PhraseId::practice_invented)));
+  caution->setObjectName(QStringLiteral("practice-caution"));
+  caution->setAlignment(Qt::AlignCenter);
+  caution->setContentsMargins(16, 4, 16, 6);
+  column->addWidget(caution);
+  new FocusRing(this);
+  connectPages();
+  bindKeys();
+  applyScheme();
+  resize(usualSize);
+  showPlan(firstSet(nextSeed_));
+}
+
+PracticeWindow::~PracticeWindow() = default;
+
+void PracticeWindow::connectPages() {
+  connect(plan_, &PlanPage::begun, this, [this] { begin(plan_->plan(), plan_->mode()); });
+  connect(plan_, &PlanPage::openWanted, this, &PracticeWindow::openSet);
+  connect(plan_, &PlanPage::makeSetWanted, this, &PracticeWindow::makeSet);
+  connect(set_, &SetPage::backWanted, this, [this] { showPlan(set_->plan()); });
+  connect(problem_, &ProblemPage::onwards, this, &PracticeWindow::onwards);
+  connect(problem_, &ProblemPage::back, this, &PracticeWindow::back);
+  connect(problem_, &ProblemPage::oneMoreWanted, this, &PracticeWindow::oneMore);
+  connect(problem_, &ProblemPage::reviewWanted, this, &PracticeWindow::showReview);
+  connect(review_, &ReviewPage::problemWanted, this, [this](int place) {
+    session_->goTo(static_cast<std::size_t>(place));
+    session_->takeUp();
+    showProblem(session_->place());
+  });
+  connect(review_, &ReviewPage::handedIn, this, [this] {
+    session_->handIn();
+    showSummary();
+  });
+  connect(summary_, &SummaryPage::saveWanted, this, &PracticeWindow::saveResults);
+  connect(summary_, &SummaryPage::againWanted, this, [this] { begin(session_->set(), session_->mode()); });
+  connect(summary_, &SummaryPage::newWanted, this, [this] {
+    PracticeSet fresh = session_->set();
+    fresh.seed = ++nextSeed_;
+    showPlan(fresh);
+  });
+  connect(summary_, &SummaryPage::lookWanted, this, [this] { showProblem(0); });
+  connect(summary_, &SummaryPage::nextWanted, this, &PracticeWindow::practise);
+}
+
+void PracticeWindow::bindKeys() {
+  const auto bind = [this](const char* keys, auto what) {
+    auto* shortcut = new QShortcut(QKeySequence(QLatin1String(keys), QKeySequence::PortableText), this);
+    connect(shortcut, &QShortcut::activated, this, what);
+  };
+  bind("Ctrl++", [this] { setZoom(zoom_ + zoomStep); });
+  bind("Ctrl+=", [this] { setZoom(zoom_ + zoomStep); });
+  bind("Ctrl+-", [this] { setZoom(zoom_ - zoomStep); });
+  bind("Ctrl+0", [this] { setZoom(100); });
+  bind("Ctrl+W", [this] { close(); });
+}
+
+void PracticeWindow::setZoom(int percent) {
+  zoom_ = std::clamp(percent, WorkingPane::leastZoom, WorkingPane::mostZoom);
+  applyLetters(this, zoom());
+  if (pages_->currentWidget() == problem_) {
+    problem_->keep();
+    problem_->show(*session_, zoom());
+  }
+  if (pages_->currentWidget() == summary_) summary_->show(*session_, zoom());
+}
+
+void PracticeWindow::applyScheme() { setPalette(practiceWidgets(QApplication::palette())); }
+
+void PracticeWindow::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() != QEvent::ApplicationPaletteChange) return;
+  applyScheme();
+  applyLetters(this, zoom());
+}
+
+void PracticeWindow::showPlan(const PracticeSet& set) {
+  plan_->setPlan(set);
+  pages_->setCurrentWidget(plan_);
+  applyLetters(this, zoom());
+}
+
+void PracticeWindow::openSet() {
+  const QString file = files_.setToOpen(this);
+  if (file.isEmpty()) return;
+  if (const auto set = openSetFile(file, files_, book_, this)) plan_->setPlan(*set);
+}
+
+void PracticeWindow::makeSet() {
+  set_->setPlan(plan_->plan());
+  pages_->setCurrentWidget(set_);
+  applyLetters(this, zoom());
+}
+
+void PracticeWindow::begin(PracticeSet set, PracticeMode mode) {
+  if (!mayLeave()) return;
+  problem_->leave();
+  session_ = std::make_unique<PracticeSession>(std::move(set), mode);
+  showProblem(0);
+}
+
+void PracticeWindow::showProblem(std::size_t place) {
+  session_->goTo(place);
+  pages_->setCurrentWidget(problem_);
+  problem_->show(*session_, zoom());
+}
+
+void PracticeWindow::showReview() {
+  pages_->setCurrentWidget(review_);
+  review_->show(*session_, zoom());
+}
+
+void PracticeWindow::showSummary() {
+  pages_->setCurrentWidget(summary_);
+  summary_->show(*session_, zoom());
+}
+
+void PracticeWindow::onwards() {
+  if (session_->place() + 1 < session_->count()) return showProblem(session_->place() + 1);
+  const bool isTest = session_->mode() == PracticeMode::test;
+  if (isTest && !session_->isOver()) return showReview();
+  showSummary();
+}
+
+void PracticeWindow::back() {
+  if (session_->place() > 0) showProblem(session_->place() - 1);
+}
+
+void PracticeWindow::oneMore() {
+  session_->oneMore();
+  showProblem(session_->place() + 1);
+}
+
+void PracticeWindow::practise(Topic topic) {
+  PracticeSet set = session_->set();
+  set.title.clear();
+  set.topics = {topic};
+  set.seed = ++nextSeed_;
+  begin(std::move(set), PracticeMode::learning);
+}
+
+void PracticeWindow::saveResults() {
+  const QString file = files_.tableToSave(this);
+  if (file.isEmpty()) return;
+  const auto refusal = writeTextFile(std::filesystem::path(file.toStdU16String()), sessionTable(*session_));
+  if (refusal)
+    files_.tell(this, tr("The results were not saved"), file + u'\n' + fromCore(sentence(*refusal, book_)));
+}
+
+/// A problem page that was begun holds answers that would be gone.
+bool PracticeWindow::mayLeave() {
+  if (!session_) return true;
+  problem_->keep();
+  const bool underWay = pages_->currentWidget() == problem_ || pages_->currentWidget() == review_;
+  bool written = false;
+  for (std::size_t i = 0; i < session_->count() && !written; ++i)
+    written = session_->isMade(i) && std::ranges::any_of(session_->at(i).lines, [](const PracticeLine& line) {
+                return !line.text.empty();
+              });
+  if (!underWay || !written || session_->isOver()) return true;
+  return files_.mayLose(this, tr("Practice is not finished, and nothing of it is kept. Leave it?"));
+}
+
+void PracticeWindow::closeEvent(QCloseEvent* event) {
+  if (mayLeave())
+    event->accept();
+  else
+    event->ignore();
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,73 @@
+#pragma once
+
+#include <QWidget>
+#include <memory>
+
+#include "core/practice/session.h"
+#include "core/words/phrasebook.h"
+#include "ui/practice/practice_files.h"
+
+class QStackedWidget;
+
+namespace wardchalk::ui {
+
+class PlanPage;
+class ProblemPage;
+class ReviewPage;
+class SetPage;
+class SummaryPage;
+
+/// The place to practise: a window of its own under a striped band. No case of the ward is reached from here
+/// and no bedside sheet printed. What a student does is kept nowhere unless the results are saved.
+class PracticeWindow : public QWidget {
+  Q_OBJECT
+
+ public:
+  /// `firstSeed` draws the set that is proposed; `zoom` in percent. `files` and `book` must outlive the
+  /// window.
+  PracticeWindow(PracticeFiles& files, std::uint64_t firstSeed, int zoom, const Phrasebook& book,
+                 QWidget* parent = nullptr);
+  ~PracticeWindow() override;
+
+  /// The session that is under way or was; none before the first.
+  [[nodiscard]] const PracticeSession* session() const { return session_.get(); }
+  void setZoom(int percent);
+
+ protected:
+  void closeEvent(QCloseEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void connectPages();
+  void bindKeys();
+  void applyScheme();
+  [[nodiscard]] double zoom() const { return zoom_ / 100.0; }
+
+  void openSet();
+  void makeSet();
+  void begin(PracticeSet set, PracticeMode mode);
+  void showPlan(const PracticeSet& set);
+  void showProblem(std::size_t place);
+  void showReview();
+  void showSummary();
+  void onwards();
+  void back();
+  void oneMore();
+  void practise(Topic topic);
+  void saveResults();
+  [[nodiscard]] bool mayLeave();
+
+  PracticeFiles& files_;
+  const Phrasebook& book_;
+  std::uint64_t nextSeed_;
+  int zoom_;
+  std::unique_ptr<PracticeSession> session_;
+  QStackedWidget* pages_;
+  PlanPage* plan_;
+  ProblemPage* problem_;
+  ReviewPage* review_;
+  SummaryPage* summary_;
+  SetPage* set_;
+};
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,346 @@
+#include "ui/practice/problem_page.h"
+
+#include <QApplication>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QShortcut>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "core/practice/lesson_words.h"
+#include "ui/practice/line_builder.h"
+#include "ui/practice/practice_look.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+/// Below this width, at 100 %, the papers stand above the lines.
+constexpr double sideBySide = 860;
+constexpr double milliseconds = 1000;
+
+QScrollArea* scrollIn(QWidget* parent, QWidget* inside) {
+  auto* scroll = new QScrollArea(parent);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setWidgetResizable(true);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll->setWidget(inside);
+  return scroll;
+}
+
+void empty(QLayout* layout) {
+  while (QLayoutItem* item = layout->takeAt(0)) {
+    delete item->widget();
+    delete item;
+  }
+}
+
+}  // namespace
+
+ProblemPage::ProblemPage(const Phrasebook& book, QWidget* parent) : QWidget(parent), book_(book) {
+  setObjectName(QStringLiteral("problem-page"));
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(24, 14, 24, 14);
+  column->setSpacing(10);
+  buildHead(column);
+  buildSides(column);
+  buildFoot(column);
+  bindKeys();
+}
+
+void ProblemPage::buildHead(QBoxLayout* column) {
+  auto* row = new QHBoxLayout;
+  progress_ = wordsIn(this, {}, 1.3, true);
+  progress_->setObjectName(QStringLiteral("progress"));
+  progress_->setWordWrap(false);
+  about_ = quietWordsIn(this, {});
+  about_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+  row->addWidget(progress_);
+  row->addWidget(about_, 1);
+  column->addLayout(row);
+}
+
+void ProblemPage::buildSides(QBoxLayout* column) {
+  sides_ = new QBoxLayout(QBoxLayout::LeftToRight);
+  sides_->setSpacing(16);
+  papers_ = new PracticeCard(this);
+  papers_->setObjectName(QStringLiteral("papers"));
+  auto* papers = new QVBoxLayout(papers_);
+  papers->setContentsMargins(20, 16, 20, 16);
+  papers->setSpacing(12);
+  lines_ = new PracticeCard(this);
+  auto* lines = new QVBoxLayout(lines_);
+  lines->setContentsMargins(20, 16, 20, 16);
+  lines->setSpacing(20);
+  paperScroll_ = scrollIn(this, papers_);
+  lineScroll_ = scrollIn(this, lines_);
+  sides_->addWidget(paperScroll_, 36);
+  sides_->addWidget(lineScroll_, 64);
+  column->addLayout(sides_, 1);
+}
+
+void ProblemPage::buildFoot(QBoxLayout* column) {
+  foot_ = quietWordsIn(this, {});
+  foot_->setObjectName(QStringLiteral("foot-words"));
+  column->addWidget(foot_);
+  auto* row = new QHBoxLayout;
+  row->setSpacing(10);
+  back_ = buttonIn(this, tr("&Back"), "back");
+  skip_ = buttonIn(this, tr("S&kip it"), "skip");
+  more_ = buttonIn(this, tr("One &more like this"), "one-more");
+  review_ = buttonIn(this, tr("Re&view and hand in …"), "review");
+  on_ = buttonIn(this, {}, "onwards");
+  setLetters(on_, 1.08, true);
+  for (QPushButton* button : {back_, skip_, more_}) row->addWidget(button);
+  row->addStretch(1);
+  row->addWidget(review_);
+  row->addWidget(on_);
+  column->addLayout(row);
+  connect(back_, &QPushButton::clicked, this, [this] {
+    keep();
+    Q_EMIT back();
+  });
+  connect(skip_, &QPushButton::clicked, this, &ProblemPage::skip);
+  connect(more_, &QPushButton::clicked, this, [this] {
+    keep();
+    Q_EMIT oneMoreWanted();
+  });
+  connect(review_, &QPushButton::clicked, this, [this] {
+    keep();
+    Q_EMIT reviewWanted();
+  });
+  connect(on_, &QPushButton::clicked, this, &ProblemPage::goOn);
+}
+
+void ProblemPage::bindKeys() {
+  const auto bind = [this](const QString& keys, auto what) {
+    auto* shortcut = new QShortcut(QKeySequence(keys, QKeySequence::PortableText), this);
+    shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(shortcut, &QShortcut::activated, this, what);
+  };
+  bind(QStringLiteral("Ctrl+H"), [this] {
+    if (LineRow* row = rowWithKeyboard()) climb(row);
+  });
+  bind(QStringLiteral("Ctrl+B"), [this] {
+    if (LineRow* row = rowWithKeyboard()) build(row);
+  });
+  bind(QStringLiteral("Ctrl+Return"), [this] { goOn(); });
+  // who has just finished the last line goes on with the same key
+  auto* enter = new QShortcut(Qt::Key_Return, on_);
+  enter->setContext(Qt::WidgetShortcut);
+  connect(enter, &QShortcut::activated, this, &ProblemPage::goOn);
+  bind(QStringLiteral("Ctrl+M"), [this] { more_->click(); });
+  connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
+    for (LineRow* row : rows_) {
+      if (!now || !row->isAncestorOf(now) || row == last_) continue;
+      keep();  // the time until now belongs to the line before
+      last_ = row;
+      lineScroll_->ensureWidgetVisible(row, 0, 24);
+    }
+  });
+}
+
+void ProblemPage::show(PracticeSession& session, double zoom) {
+  session_ = &session;
+  zoom_ = zoom;
+  warned_ = false;
+  fillHead();
+  fillPapers();
+  fillLines();
+  fillFoot();
+  applyLetters(window(), zoom);
+  arrange();
+  clock_.start();
+  lineScroll_->ensureVisible(0, 0);
+  if (!rows_.empty()) rows_.front()->field()->setFocus(Qt::OtherFocusReason);
+}
+
+void ProblemPage::leave() {
+  last_ = nullptr;
+  rows_.clear();
+  empty(lines_->layout());
+  session_ = nullptr;
+}
+
+void ProblemPage::fillHead() {
+  const Problem& problem = session_->current().problem;
+  progress_->setText(tr("Problem %1 of %2").arg(session_->place() + 1).arg(session_->count()));
+  about_->setText(tr("%1 · level %2 · set %3")
+                      .arg(fromCore(topicWord(problem.topic, book_)))
+                      .arg(problem.level)
+                      .arg(session_->set().seed));
+}
+
+void ProblemPage::fillPapers() {
+  empty(papers_->layout());
+  const QString story = fromCore(session_->current().problem.story);
+  for (const QString& paragraph : story.split(u'\n', Qt::SkipEmptyParts)) {
+    QLabel* label = wordsIn(papers_, held(paragraph.toStdString()), 1.1);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    papers_->layout()->addWidget(label);
+  }
+  static_cast<QBoxLayout*>(papers_->layout())->addStretch(1);
+}
+
+void ProblemPage::fillLines() {
+  last_ = nullptr;
+  rows_.clear();
+  empty(lines_->layout());
+  for (std::size_t i = 0; i < session_->current().lines.size(); ++i) rows_.push_back(addRow(i));
+  static_cast<QBoxLayout*>(lines_->layout())->addStretch(1);
+  uncover();
+  showFeedback(nullptr);
+}
+
+LineRow* ProblemPage::addRow(std::size_t line) {
+  const PracticeProblem& shown = session_->current();
+  const auto offer =
+      session_->mode() == PracticeMode::learning ? LineRow::Offer::checking : LineRow::Offer::writingOnly;
+  auto* row = new LineRow(line, shown.problem, offer, book_, lines_);
+  row->setText(fromCore(shown.lines[line].text));
+  row->setReadOnly(shown.handedIn);
+  lines_->layout()->addWidget(row);
+  connect(row, &LineRow::edited, this, [this] {
+    warned_ = false;
+    uncover();
+  });
+  connect(row, &LineRow::checkWanted, this, [this, row] { check(row); });
+  connect(row, &LineRow::hintWanted, this, [this, row] { climb(row); });
+  connect(row, &LineRow::buildWanted, this, [this, row] { build(row); });
+  return row;
+}
+
+void ProblemPage::fillFoot() {
+  const bool test = session_->mode() == PracticeMode::test;
+  const bool handedIn = session_->current().handedIn;
+  const bool last = session_->place() + 1 == session_->count();
+  foot_->setText(
+      handedIn ? tr("Handed in. The worked lines stand below what was not right yet.")
+      : test
+          ? tr("Enter: next line · Ctrl+B: build the line · Ctrl+Enter: next problem. Everything is marked "
+               "when you hand it in.")
+          : tr("Enter: check the line · Ctrl+H: a hint, rung by rung · Ctrl+B: build the line out of "
+               "facts · Ctrl+Enter: done"));
+  back_->setVisible(session_->place() > 0);
+  skip_->setVisible(!handedIn);
+  more_->setVisible(!test);
+  review_->setVisible(test && !handedIn);
+  on_->setText(test && last && !handedIn ? tr("&Go to the review")
+               : last                    ? tr("Do&ne: to the summary")
+                      : (test || handedIn ? tr("&Next problem") : tr("Do&ne: next problem")));
+}
+
+void ProblemPage::keep() {
+  if (!session_ || rows_.empty()) return;
+  for (LineRow* row : rows_) session_->write(row->line(), row->text().toStdString());
+  const auto seconds = static_cast<long>(clock_.elapsed() / static_cast<qint64>(milliseconds));
+  if (seconds < 1) return;
+  session_->spend(last_ ? last_->line() : 0, seconds);
+  clock_.start();
+}
+
+void ProblemPage::showFeedback(LineRow* pointAt) {
+  for (LineRow* row : rows_) row->show(lineFeedback(session_->current(), row->line(), book_), row == pointAt);
+  applyLetters(window(), zoom_);
+}
+
+/// What comes after the verdict stays covered until one is chosen: being asked for an amount must not tell
+/// that there is one.
+void ProblemPage::uncover() {
+  bool covered = false;
+  for (LineRow* row : rows_) {
+    row->setVisible(!covered || session_->current().handedIn);
+    const bool isVerdict = session_->current().problem.asks[row->line()].isVerdict();
+    covered = covered || (isVerdict && row->text().isEmpty());
+  }
+}
+
+void ProblemPage::check(LineRow* row) {
+  keep();
+  if (session_->mode() == PracticeMode::test || session_->current().handedIn) return focusNext(row);
+  session_->check(row->line());
+  showFeedback(row);
+  warned_ = false;
+  if (session_->current().lines[row->line()].isRight()) return focusNext(row);
+  lineScroll_->ensureWidgetVisible(row, 0, 24);
+}
+
+void ProblemPage::focusNext(const LineRow* row) {
+  const std::size_t next = row->line() + 1;
+  const bool open = next < rows_.size() && !rows_[next]->isHidden();
+  QWidget* to = open ? rows_[next]->field() : static_cast<QWidget*>(on_);
+  to->setFocus(Qt::TabFocusReason);
+  if (open) lineScroll_->ensureWidgetVisible(rows_[next], 0, 24);
+}
+
+/// A hint for a line that was not checked yet is one for the line as it stands.
+void ProblemPage::climb(LineRow* row) {
+  keep();
+  const PracticeLine& line = session_->current().lines[row->line()];
+  if (!line.marked) session_->check(row->line());
+  session_->climb(row->line());
+  showFeedback(row);
+  lineScroll_->ensureWidgetVisible(row, 0, 24);
+}
+
+void ProblemPage::build(LineRow* row) {
+  if (!row->canBeBuilt() || session_->current().handedIn) return;
+  const Problem& problem = session_->current().problem;
+  LineBuilder builder(problem.asks[row->line()], problem, zoom_, book_, window());
+  if (builder.exec() == QDialog::Accepted) row->write(builder.line());
+}
+
+int ProblemPage::linesNotRight() const {
+  const auto& lines = session_->current().lines;
+  return static_cast<int>(
+      std::ranges::count_if(lines, [](const PracticeLine& line) { return !line.isRight(); }));
+}
+
+void ProblemPage::goOn() {
+  keep();
+  const bool learning = session_->mode() == PracticeMode::learning;
+  if (learning && !session_->current().handedIn) {
+    for (LineRow* row : rows_)
+      if (!session_->current().lines[row->line()].marked && !row->text().trimmed().isEmpty())
+        session_->check(row->line());
+    showFeedback(nullptr);
+    const int open = linesNotRight();
+    if (open > 0 && !warned_) {
+      warned_ = true;
+      foot_->setText(
+          tr("%n line(s) are not right yet. Look at them again, or press the button once more to hand it in "
+             "as it stands and see the worked lines.",
+             "", open));
+      return;
+    }
+    session_->handIn();
+    if (open > 0) return show(*session_, zoom_);  // so that the worked lines are seen
+  }
+  Q_EMIT onwards();
+}
+
+void ProblemPage::skip() {
+  keep();
+  session_->skip();
+  Q_EMIT onwards();
+}
+
+LineRow* ProblemPage::rowWithKeyboard() const {
+  return last_ ? last_ : rows_.empty() ? nullptr : rows_.front();
+}
+
+void ProblemPage::arrange() {
+  const bool beside = width() >= sideBySide * zoom_;
+  sides_->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+}
+
+void ProblemPage::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  arrange();
+}
+
+}  // namespace wardchalk::ui

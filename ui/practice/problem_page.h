@@ -1,0 +1,93 @@
+#pragma once
+
+#include <QElapsedTimer>
+#include <QWidget>
+#include <vector>
+
+#include "core/practice/session.h"
+#include "core/words/phrasebook.h"
+#include "ui/practice/line_row.h"
+
+class QBoxLayout;
+class QLabel;
+class QPushButton;
+class QScrollArea;
+
+namespace wardchalk::ui {
+
+/// One problem: its papers beside the lines that are asked for. It shows a session and hands it what is
+/// written.
+class ProblemPage : public QWidget {
+  Q_OBJECT
+
+ public:
+  ProblemPage(const Phrasebook& book, QWidget* parent);
+
+  /// Shows the current problem of this session, which must outlive being shown.
+  void show(PracticeSession& session, double zoom);
+  using QWidget::show;
+  /// Shows nothing any more.
+  void leave();
+
+  /// Hands what is written, and the time it took, to the session.
+  void keep();
+
+  [[nodiscard]] const std::vector<LineRow*>& rows() const { return rows_; }
+
+ Q_SIGNALS:
+  /// The problem is done with: handed in, left aside or, in a test, passed on from.
+  void onwards();
+  void back();
+  void oneMoreWanted();
+  /// In a test, from any problem: the review of everything.
+  void reviewWanted();
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
+ private:
+  void buildHead(QBoxLayout* column);
+  void buildSides(QBoxLayout* column);
+  void buildFoot(QBoxLayout* column);
+  void bindKeys();
+  void fillPapers();
+  void fillLines();
+  void fillHead();
+  void fillFoot();
+  LineRow* addRow(std::size_t line);
+  void showFeedback(LineRow* pointAt);
+  void uncover();
+  void check(LineRow* row);
+  void climb(LineRow* row);
+  void build(LineRow* row);
+  void goOn();
+  void skip();
+  void focusNext(const LineRow* row);
+  void arrange();
+  [[nodiscard]] LineRow* rowWithKeyboard() const;
+  [[nodiscard]] int linesNotRight() const;
+
+  const Phrasebook& book_;
+  PracticeSession* session_ = nullptr;
+  double zoom_ = 1;
+  std::vector<LineRow*> rows_;
+  LineRow* last_ = nullptr;  ///< the line that had the keyboard last
+  bool warned_ = false;      ///< it was said that lines are not right yet
+  QElapsedTimer clock_;
+
+  QLabel* progress_ = nullptr;
+  QLabel* about_ = nullptr;
+  QBoxLayout* sides_ = nullptr;
+  QScrollArea* paperScroll_ = nullptr;
+  QWidget* papers_ = nullptr;
+  QScrollArea* lineScroll_ = nullptr;
+  QWidget* lines_ = nullptr;
+  QLabel* foot_ = nullptr;
+  QPushButton* back_ = nullptr;
+  QPushButton* skip_ = nullptr;
+  QPushButton* more_ = nullptr;
+  QPushButton* review_ = nullptr;
+  QPushButton* on_ = nullptr;
+};
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,37 @@
+#pragma once
+
+#include <QScrollArea>
+
+#include "core/practice/session.h"
+#include "core/words/phrasebook.h"
+
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace wardchalk::ui {
+
+/// Everything that was written in a test, before it is handed in: each line can still be changed.
+class ReviewPage : public QScrollArea {
+  Q_OBJECT
+
+ public:
+  ReviewPage(const Phrasebook& book, QWidget* parent);
+
+  void show(const PracticeSession& session, double zoom);
+  using QWidget::show;
+
+ Q_SIGNALS:
+  void problemWanted(int place);
+  void handedIn();
+
+ private:
+  void addProblem(const PracticeSession& session, std::size_t place);
+
+  const Phrasebook& book_;
+  QLabel* open_ = nullptr;
+  QVBoxLayout* list_ = nullptr;
+  QPushButton* handIn_ = nullptr;
+};
+
+}  // namespace wardchalk::ui

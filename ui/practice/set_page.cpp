@@ -1,0 +1,211 @@
+#include "ui/practice/set_page.h"
+
+#include <QComboBox>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+#include <QWheelEvent>
+
+#include "core/practice/set_file.h"
+#include "core/record/text_file.h"
+#include "core/words/sentences.h"
+#include "ui/practice/plan_form.h"
+#include "ui/practice/practice_look.h"
+#include "ui/practice/practice_sheet.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr int longestTitle = 80;
+
+/// Places in the list of house rules.
+constexpr int exactSet = 0;
+constexpr int classroomSet = 1;
+constexpr int ownRules = 2;
+
+/// One of two words; the wheel never changes it.
+class WordBox : public QComboBox {
+ public:
+  WordBox(const QStringList& words, QWidget* parent) : QComboBox(parent) {
+    setFocusPolicy(Qt::StrongFocus);
+    addItems(words);
+    setMinimumHeight(practiceTarget);
+  }
+
+ protected:
+  void wheelEvent(QWheelEvent* event) override { event->ignore(); }
+};
+
+QString refusalText(const QString& file, const Refusal& refusal, const Phrasebook& book) {
+  QString text = file;
+  if (!refusal.path.empty()) text += u'\n' + fromCore(refusal.path);
+  return text + u'\n' + fromCore(sentence(refusal, book));
+}
+
+}  // namespace
+
+std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files, const Phrasebook& book,
+                                       QWidget* parent) {
+  const auto refuse = [&](const Refusal& refusal) {
+    files.tell(parent, SetPage::tr("The set was not opened"), refusalText(file, refusal, book));
+    return std::nullopt;
+  };
+  const Result<std::string> text = readTextFile(std::filesystem::path(file.toStdU16String()));
+  if (!text) return refuse(text.refusal());
+  const Result<PracticeSet> plan = readSet(*text);
+  if (!plan) return refuse(plan.refusal());
+  return *plan;
+}
+
+SetPage::SetPage(PracticeFiles& files, const Phrasebook& book, QWidget* parent)
+    : QScrollArea(parent), files_(files), book_(book) {
+  setObjectName(QStringLiteral("set-page"));
+  setFrameShape(QFrame::NoFrame);
+  setWidgetResizable(true);
+  setFocusPolicy(Qt::NoFocus);
+  auto* inside = new QWidget(this);
+  auto* column = new QVBoxLayout(inside);
+  column->setContentsMargins(32, 20, 32, 20);
+  column->setSpacing(14);
+  column->addWidget(wordsIn(inside, tr("A set for a class"), 1.6, true));
+  column->addWidget(
+      wordsIn(inside,
+              tr("Whoever opens the set file gets the same problems. On paper they come as questions "
+                 "with room for the working, and as a key with every line worked."),
+              1.05));
+  form_ = new PlanForm(book, inside);
+  buildSchool();
+  column->addWidget(form_);
+  column->addStretch(1);
+  column->addWidget(buildFoot(inside));
+  setWidget(inside);
+  connect(form_, &PlanForm::changed, this, &SetPage::enable);
+  enable();
+}
+
+void SetPage::buildSchool() {
+  auto* holder = new QWidget(form_);
+  auto* grid = new QGridLayout(holder);
+  grid->setContentsMargins(0, 6, 0, 0);
+  grid->setHorizontalSpacing(12);
+  grid->setColumnStretch(1, 1);
+  title_ = new QLineEdit(holder);
+  title_->setObjectName(QStringLiteral("set-title"));
+  title_->setMaxLength(longestTitle);
+  title_->setMinimumHeight(practiceTarget);
+  school_ = new WordBox({tr("exact"), tr("classroom: 2.2 lb in 1 kg, fixed decimals")}, holder);
+  school_->setObjectName(QStringLiteral("set-school"));
+  school_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  const auto add = [&](int row, const QString& text, const QString& name, QWidget* field) {
+    QLabel* label = wordsIn(holder, text);
+    label->setWordWrap(false);
+    label->setBuddy(field);
+    field->setAccessibleName(name);
+    grid->addWidget(label, row, 0);
+    grid->addWidget(field, row, 1);
+  };
+  add(0, tr("&Title"), tr("Title of the set"), title_);
+  add(1, tr("House &rules"), tr("House rules of the set"), school_);
+  form_->more()->addWidget(holder);
+}
+
+QWidget* SetPage::buildFoot(QWidget* inside) {
+  auto* foot = new QWidget(inside);
+  auto* row = new QHBoxLayout(foot);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(10);
+  const auto add = [&](const QString& text, const char* name, auto what) {
+    QPushButton* button = buttonIn(foot, text, name);
+    row->addWidget(button);
+    connect(button, &QPushButton::clicked, this, what);
+    return button;
+  };
+  add(tr("&Back"), "set-back", [this] { Q_EMIT backWanted(); });
+  add(tr("&Open a set …"), "set-open", [this] { openSet(); });
+  row->addStretch(1);
+  auto* label = wordsIn(foot, tr("&Paper"));
+  label->setWordWrap(false);
+  paper_ = new WordBox({tr("A4"), tr("Letter")}, foot);
+  paper_->setObjectName(QStringLiteral("set-paper"));
+  paper_->setAccessibleName(tr("Paper"));
+  paper_->setCurrentIndex(static_cast<int>(files_.paper()));
+  label->setBuddy(paper_);
+  row->addWidget(label);
+  row->addWidget(paper_);
+  questions_ = add(tr("&Questions as PDF …"), "set-questions", [this] { savePdf(false); });
+  key_ = add(tr("&Key as PDF …"), "set-key", [this] { savePdf(true); });
+  save_ = add(tr("&Save the set …"), "set-save", [this] { saveSet(); });
+  connect(paper_, &QComboBox::currentIndexChanged, this,
+          [this](int index) { files_.setPaper(static_cast<PaperSize>(index)); });
+  return foot;
+}
+
+void SetPage::enable() {
+  for (QPushButton* button : {save_, questions_, key_}) button->setEnabled(form_->isComplete());
+}
+
+void SetPage::setPlan(const PracticeSet& plan) {
+  form_->setPlan(plan);
+  title_->setText(fromCore(plan.title));
+  setRules(plan.rules);
+}
+
+/// Rules that are neither shipped set stay those of the file they came with.
+void SetPage::setRules(const HouseRules& rules) {
+  while (school_->count() > ownRules) school_->removeItem(ownRules);
+  own_ = rules;
+  const bool exact = rules == exactRules();
+  const bool classroom = rules == classroomRules();
+  if (!exact && !classroom) school_->addItem(tr("those of the file: %1").arg(fromCore(rules.name)));
+  school_->setCurrentIndex(exact ? exactSet : classroom ? classroomSet : ownRules);
+}
+
+HouseRules SetPage::rules() const {
+  switch (school_->currentIndex()) {
+    case classroomSet:
+      return classroomRules();
+    case ownRules:
+      return own_;
+    default:
+      return exactRules();
+  }
+}
+
+PracticeSet SetPage::plan() const {
+  PracticeSet plan = form_->plan();
+  plan.title = title_->text().trimmed().toStdString();
+  plan.rules = rules();
+  return plan;
+}
+
+void SetPage::openSet() {
+  const QString file = files_.setToOpen(window());
+  if (file.isEmpty()) return;
+  if (const auto plan = openSetFile(file, files_, book_, window())) setPlan(*plan);
+}
+
+void SetPage::saveSet() {
+  const QString file = files_.setToSave(window());
+  if (file.isEmpty()) return;
+  std::string text;
+  writeSet(text, plan());
+  text += '\n';
+  if (const auto refusal = writeTextFile(std::filesystem::path(file.toStdU16String()), text))
+    files_.tell(window(), tr("The set was not saved"), refusalText(file, *refusal, book_));
+}
+
+void SetPage::savePdf(bool withKey) {
+  const QString file =
+      files_.pdfToSave(window(), withKey ? tr("practice-key.pdf") : tr("practice-questions.pdf"));
+  if (file.isEmpty()) return;
+  const auto kind = withKey ? PracticeSheetKind::key : PracticeSheetKind::questions;
+  if (!writePracticePdf(file, plan(), kind, files_.paper(), book_))
+    files_.tell(window(), tr("The sheet was not saved"), tr("%1 cannot be written.").arg(file));
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,56 @@
+#pragma once
+
+#include <QScrollArea>
+
+#include "core/practice/lesson.h"
+#include "core/words/phrasebook.h"
+#include "ui/practice/practice_files.h"
+
+class QComboBox;
+class QLineEdit;
+class QPushButton;
+
+namespace wardchalk::ui {
+
+class PlanForm;
+
+/// For a preceptor: makes a set for a class, saves it as a file, and puts its questions and its key on paper.
+class SetPage : public QScrollArea {
+  Q_OBJECT
+
+ public:
+  SetPage(PracticeFiles& files, const Phrasebook& book, QWidget* parent);
+
+  void setPlan(const PracticeSet& plan);
+  [[nodiscard]] PracticeSet plan() const;
+
+ Q_SIGNALS:
+  void backWanted();
+
+ private:
+  void buildSchool();
+  QWidget* buildFoot(QWidget* inside);
+  void openSet();
+  void saveSet();
+  void savePdf(bool withKey);
+  void enable();
+  void setRules(const HouseRules& rules);
+  [[nodiscard]] HouseRules rules() const;
+
+  PracticeFiles& files_;
+  const Phrasebook& book_;
+  HouseRules own_;  ///< of an opened file, where they are none of the shipped sets
+  PlanForm* form_;
+  QLineEdit* title_ = nullptr;
+  QComboBox* school_ = nullptr;
+  QComboBox* paper_ = nullptr;
+  QPushButton* save_ = nullptr;
+  QPushButton* questions_ = nullptr;
+  QPushButton* key_ = nullptr;
+};
+
+/// Reads a set file; tells why not where it cannot be read.
+[[nodiscard]] std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files,
+                                                     const Phrasebook& book, QWidget* parent);
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,163 @@
+#include "ui/practice/summary_page.h"
+
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "core/practice/lesson_words.h"
+#include "ui/practice/mistake_bars.h"
+#include "ui/practice/practice_look.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+QVBoxLayout* cardColumn(QWidget* card) {
+  auto* column = new QVBoxLayout(card);
+  column->setContentsMargins(20, 16, 20, 16);
+  column->setSpacing(8);
+  return column;
+}
+
+/// Kind, and true.
+QString titleOf(const LineTally& lines) {
+  if (lines.lines == 0) return SummaryPage::tr("That is all for now");
+  if (lines.atOnce == lines.lines) return SummaryPage::tr("Everything right at once: well worked");
+  if (lines.inTheEnd == lines.lines) return SummaryPage::tr("Everything right in the end: well worked");
+  return SummaryPage::tr("Done. Here is what went well, and what to look at next");
+}
+
+}  // namespace
+
+SummaryPage::SummaryPage(const Phrasebook& book, QWidget* parent) : QScrollArea(parent), book_(book) {
+  setObjectName(QStringLiteral("summary-page"));
+  setFrameShape(QFrame::NoFrame);
+  setWidgetResizable(true);
+  setFocusPolicy(Qt::NoFocus);
+  auto* inside = new QWidget(this);
+  auto* column = new QVBoxLayout(inside);
+  column->setContentsMargins(32, 20, 32, 20);
+  column->setSpacing(14);
+  title_ = wordsIn(inside, {}, 1.5, true);
+  title_->setObjectName(QStringLiteral("summary-title"));
+  column->addWidget(title_);
+  auto* sides = new QHBoxLayout;
+  sides->setSpacing(16);
+  sides->addWidget(buildResults(inside), 1, Qt::AlignTop);
+  sides->addWidget(buildMistakes(inside), 1, Qt::AlignTop);
+  column->addLayout(sides);
+  column->addStretch(1);
+  column->addWidget(buildFoot(inside));
+  setWidget(inside);
+}
+
+QWidget* SummaryPage::buildResults(QWidget* inside) {
+  auto* card = new PracticeCard(inside);
+  QVBoxLayout* column = cardColumn(card);
+  lines_ = wordsIn(card, {}, 1.15, true);
+  lines_->setObjectName(QStringLiteral("summary-lines"));
+  column->addWidget(lines_);
+  topics_ = new QWidget(card);
+  topicGrid_ = new QGridLayout(topics_);
+  topicGrid_->setContentsMargins(0, 0, 0, 0);
+  topicGrid_->setHorizontalSpacing(16);
+  topicGrid_->setColumnStretch(0, 1);
+  column->addWidget(topics_);
+  return card;
+}
+
+QWidget* SummaryPage::buildMistakes(QWidget* inside) {
+  auto* card = new PracticeCard(inside);
+  QVBoxLayout* column = cardColumn(card);
+  column->addWidget(wordsIn(card, tr("What to look at again"), 1.15, true));
+  noMistakes_ = wordsIn(card, tr("No mistake that has a name here."));
+  column->addWidget(noMistakes_);
+  bars_ = new MistakeBars(book_, card);
+  column->addWidget(bars_);
+  nextWords_ = wordsIn(card, {}, 1.05);
+  nextWords_->setObjectName(QStringLiteral("summary-next"));
+  column->addWidget(nextWords_);
+  nextButton_ = buttonIn(card, tr("&Practise that next"), "practise-next");
+  column->addWidget(nextButton_, 0, Qt::AlignLeft);
+  connect(nextButton_, &QPushButton::clicked, this, [this] {
+    if (next_) Q_EMIT nextWanted(*next_);
+  });
+  return card;
+}
+
+QWidget* SummaryPage::buildFoot(QWidget* inside) {
+  auto* foot = new QWidget(inside);
+  auto* row = new QHBoxLayout(foot);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(10);
+  const auto add = [&](const QString& text, const char* name, auto signal) {
+    QPushButton* button = buttonIn(foot, text, name);
+    row->addWidget(button);
+    connect(button, &QPushButton::clicked, this, signal);
+    return button;
+  };
+  add(tr("&Look at the problems"), "look-again", &SummaryPage::lookWanted);
+  add(tr("Save the &results …"), "save-results", &SummaryPage::saveWanted);
+  row->addStretch(1);
+  again_ = add(tr("Same &set again"), "same-again", &SummaryPage::againWanted);
+  add(tr("Choose &anew"), "new-practice", &SummaryPage::newWanted);
+  return foot;
+}
+
+void SummaryPage::show(const PracticeSession& session, double zoom) {
+  const SessionTally tally = tallyOf(session);
+  title_->setText(titleOf(tally.lines));
+  QString lines = tr("%1 of %n line(s) right at once, %2 in the end.", "", tally.lines.lines)
+                      .arg(tally.lines.atOnce)
+                      .arg(tally.lines.inTheEnd);
+  if (tally.skipped > 0) lines += u' ' + tr("%n problem(s) left aside.", "", tally.skipped);
+  lines_->setText(lines);
+  fillTopics(tally);
+  bars_->setScale(zoom * 1.05);
+  bars_->show(tally.mistakes);
+  bars_->setVisible(!tally.mistakes.empty());
+  noMistakes_->setVisible(tally.mistakes.empty());
+  tellNext(tally);
+  applyLetters(window(), zoom);
+  ensureVisible(0, 0);
+  QPushButton* first = nextButton_->isHidden() ? again_ : nextButton_;
+  first->setFocus(Qt::OtherFocusReason);
+}
+
+void SummaryPage::fillTopics(const SessionTally& tally) {
+  while (QLayoutItem* item = topicGrid_->takeAt(0)) {
+    delete item->widget();
+    delete item;
+  }
+  const auto put = [&](int row, int column, const QString& text, bool heading) {
+    QLabel* label = heading ? quietWordsIn(topics_, text) : wordsIn(topics_, text);
+    label->setWordWrap(column == 0);
+    if (column > 0) label->setAlignment(Qt::AlignRight | Qt::AlignTop);
+    topicGrid_->addWidget(label, row, column);
+  };
+  put(0, 0, tr("Topic"), true);
+  put(0, 1, tr("Right at once"), true);
+  put(0, 2, tr("In the end"), true);
+  int row = 1;
+  for (const TopicTally& topic : tally.topics) {
+    put(row, 0, fromCore(topicWord(topic.topic, book_)), false);
+    put(row, 1, tr("%1 of %2").arg(topic.lines.atOnce).arg(topic.lines.lines), false);
+    put(row, 2, tr("%1 of %2").arg(topic.lines.inTheEnd).arg(topic.lines.lines), false);
+    ++row;
+  }
+  topics_->setVisible(!tally.topics.empty());
+}
+
+void SummaryPage::tellNext(const SessionTally& tally) {
+  next_ = tally.next;
+  nextButton_->setVisible(next_.has_value());
+  if (next_)
+    nextWords_->setText(tr("Next, this would help you most: %1.").arg(fromCore(topicWord(*next_, book_))));
+  else
+    nextWords_->setText(tr("Try the next level, or another topic."));
+}
+
+}  // namespace wardchalk::ui

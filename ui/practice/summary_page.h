@@ -1,0 +1,55 @@
+#pragma once
+
+#include <QScrollArea>
+
+#include "core/practice/session_tally.h"
+#include "core/words/phrasebook.h"
+
+class QGridLayout;
+class QLabel;
+class QPushButton;
+
+namespace wardchalk::ui {
+
+class MistakeBars;
+
+/// What a session came to, and what to practise next.
+class SummaryPage : public QScrollArea {
+  Q_OBJECT
+
+ public:
+  SummaryPage(const Phrasebook& book, QWidget* parent);
+
+  void show(const PracticeSession& session, double zoom);
+  using QWidget::show;
+
+ Q_SIGNALS:
+  void saveWanted();
+  void againWanted();
+  /// Practise what the summary proposes.
+  void nextWanted(Topic topic);
+  void newWanted();
+  /// Look at the problems once more.
+  void lookWanted();
+
+ private:
+  QWidget* buildResults(QWidget* inside);
+  QWidget* buildMistakes(QWidget* inside);
+  QWidget* buildFoot(QWidget* inside);
+  void fillTopics(const SessionTally& tally);
+  void tellNext(const SessionTally& tally);
+
+  const Phrasebook& book_;
+  std::optional<Topic> next_;
+  QLabel* title_ = nullptr;
+  QLabel* lines_ = nullptr;
+  QWidget* topics_ = nullptr;
+  QGridLayout* topicGrid_ = nullptr;
+  MistakeBars* bars_ = nullptr;
+  QLabel* noMistakes_ = nullptr;
+  QLabel* nextWords_ = nullptr;
+  QPushButton* nextButton_ = nullptr;
+  QPushButton* again_ = nullptr;
+};
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,74 @@
+#include "ui/practice/verdict_choice.h"
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QRadioButton>
+#include <array>
+
+#include "core/practice/hints.h"
+#include "ui/practice/practice_look.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+/// As they stand in files of answers, whatever the language of the screen.
+constexpr std::array<const char*, 4> answers = {"safe", "ask", "unsafe", "does not fit"};
+
+}  // namespace
+
+VerdictChoice::VerdictChoice(const Phrasebook& book, QWidget* parent)
+    : QWidget(parent), group_(new QButtonGroup(this)) {
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(20);
+  group_->setExclusive(true);
+  for (std::size_t i = 0; i < answers.size(); ++i) {
+    auto* choice = new QRadioButton(fromCore(verdictWord(static_cast<VerdictWord>(i), book)), this);
+    choice->setObjectName(QStringLiteral("verdict-%1").arg(i));
+    choice->setMinimumHeight(practiceTarget);
+    choice->installEventFilter(this);
+    group_->addButton(choice, static_cast<int>(i));
+    row->addWidget(choice);
+  }
+  row->addStretch(1);
+  setFocusProxy(group_->button(0));
+  connect(group_, &QButtonGroup::idClicked, this, &VerdictChoice::chosen);
+}
+
+QString VerdictChoice::text() const {
+  const int id = group_->checkedId();
+  return id < 0 ? QString() : QLatin1String(answers[static_cast<std::size_t>(id)]);
+}
+
+void VerdictChoice::setText(const QString& text) {
+  group_->setExclusive(false);  // so that none can be chosen again
+  for (QAbstractButton* button : group_->buttons())
+    button->setChecked(text == QLatin1String(answers[static_cast<std::size_t>(group_->id(button))]));
+  group_->setExclusive(true);
+}
+
+void VerdictChoice::setReadOnly(bool readOnly) {
+  for (QAbstractButton* button : group_->buttons()) button->setEnabled(!readOnly || button->isChecked());
+}
+
+bool VerdictChoice::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
+  const auto* key = static_cast<QKeyEvent*>(event);
+  if (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) {
+    Q_EMIT entered();
+    return true;
+  }
+  if (key->modifiers() == Qt::NoModifier && !key->text().trimmed().isEmpty())
+    for (QAbstractButton* button : group_->buttons())
+      if (button->isEnabled() && button->text().startsWith(key->text(), Qt::CaseInsensitive)) {
+        button->setFocus(Qt::ShortcutFocusReason);
+        button->click();
+        return true;
+      }
+  return QWidget::eventFilter(watched, event);
+}
+
+}  // namespace wardchalk::ui

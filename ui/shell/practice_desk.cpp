@@ -1,0 +1,106 @@
+#include "ui/shell/practice_desk.h"
+
+#include <QFileDialog>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QRandomGenerator>
+
+#include "core/practice/set_file.h"
+#include "core/record/text_file.h"
+#include "core/words/sentences.h"
+#include "ui/practice/practice_sheet.h"
+#include "ui/practice/practice_window.h"
+#include "ui/shell/case_document.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+/// Short enough to be read out to a class.
+constexpr int mostSeed = 100000;
+
+/// The desktop's own dialogs; paper as the settings have it.
+class DesktopPracticeFiles : public PracticeFiles {
+ public:
+  explicit DesktopPracticeFiles(Settings& settings) : settings_(settings) {}
+
+  [[nodiscard]] QString setToOpen(QWidget* parent) override {
+    return QFileDialog::getOpenFileName(parent, PracticeDesk::tr("Open a set"), {}, setFilter());
+  }
+  [[nodiscard]] QString setToSave(QWidget* parent) override {
+    return QFileDialog::getSaveFileName(parent, PracticeDesk::tr("Save the set"),
+                                        PracticeDesk::tr("practice-set.json"), setFilter());
+  }
+  [[nodiscard]] QString tableToSave(QWidget* parent) override {
+    return QFileDialog::getSaveFileName(parent, PracticeDesk::tr("Save the results as a table"),
+                                        PracticeDesk::tr("practice-results.csv"),
+                                        PracticeDesk::tr("Tables (*.csv)"));
+  }
+  [[nodiscard]] QString pdfToSave(QWidget* parent, const QString& suggested) override {
+    return QFileDialog::getSaveFileName(parent, PracticeDesk::tr("Save as PDF"), suggested,
+                                        PracticeDesk::tr("PDF (*.pdf)"));
+  }
+  [[nodiscard]] bool mayLose(QWidget* parent, const QString& question) override {
+    QMessageBox box(QMessageBox::Question, PracticeDesk::tr("Practice"), question, QMessageBox::NoButton,
+                    parent);
+    const auto* leave = box.addButton(PracticeDesk::tr("&Leave it"), QMessageBox::DestructiveRole);
+    QPushButton* stay = box.addButton(PracticeDesk::tr("&Go on practising"), QMessageBox::RejectRole);
+    box.setDefaultButton(stay);
+    box.setEscapeButton(stay);
+    box.exec();
+    return box.clickedButton() == leave;
+  }
+  void tell(QWidget* parent, const QString& title, const QString& text) override {
+    QMessageBox box(QMessageBox::NoIcon, title, text, QMessageBox::Close, parent);
+    box.setTextFormat(Qt::PlainText);
+    box.exec();
+  }
+  [[nodiscard]] PaperSize paper() const override { return settings_.paper(); }
+  void setPaper(PaperSize size) override { settings_.setPaper(size); }
+
+ private:
+  static QString setFilter() { return PracticeDesk::tr("Practice sets (*.json)"); }
+
+  Settings& settings_;
+};
+
+QString refusalText(const QString& file, const Refusal& refusal) {
+  const QString place =
+      refusal.path.empty() ? QString() : QString::fromStdString(refusal.path) + QStringLiteral(": ");
+  return file + QStringLiteral(": ") + place + QString::fromStdString(sentence(refusal, englishPhrases()));
+}
+
+}  // namespace
+
+PracticeDesk::PracticeDesk(QObject* parent, Settings& settings, const Phrasebook& book)
+    : QObject(parent),
+      settings_(settings),
+      book_(book),
+      files_(std::make_unique<DesktopPracticeFiles>(settings)) {}
+
+PracticeDesk::~PracticeDesk() { delete window_; }
+
+PracticeWindow* PracticeDesk::window() const { return window_; }
+
+void PracticeDesk::open() {
+  if (!window_) {
+    const auto seed = static_cast<std::uint64_t>(QRandomGenerator::global()->bounded(1, mostSeed));
+    window_ = new PracticeWindow(*files_, seed, settings_.zoom(), book_);
+    window_->setAttribute(Qt::WA_DeleteOnClose);
+  }
+  window_->show();
+  window_->raise();
+  window_->activateWindow();
+}
+
+QString writePracticeSheet(const QString& setFile, const QString& pdf, bool withKey, PaperSize paper) {
+  const Result<std::string> text = readTextFile(nativePath(setFile));
+  if (!text) return refusalText(setFile, text.refusal());
+  const Result<PracticeSet> set = readSet(*text);
+  if (!set) return refusalText(setFile, set.refusal());
+  const auto kind = withKey ? PracticeSheetKind::key : PracticeSheetKind::questions;
+  if (writePracticePdf(pdf, *set, kind, paper, englishPhrases())) return {};
+  return PracticeDesk::tr("%1: the sheet cannot be written.").arg(pdf);
+}
+
+}  // namespace wardchalk::ui

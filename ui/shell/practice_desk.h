@@ -1,0 +1,39 @@
+#pragma once
+
+#include <QObject>
+#include <QPointer>
+#include <memory>
+
+#include "core/words/phrasebook.h"
+#include "ui/practice/practice_files.h"
+#include "ui/shell/settings.h"
+
+namespace wardchalk::ui {
+
+class PracticeWindow;
+
+/// Opens the place to practise beside the ward's window. The two share the size of letters and the paper, and
+/// nothing else: no case is reached from there, and no problem from here (H33).
+class PracticeDesk : public QObject {
+  Q_OBJECT
+
+ public:
+  PracticeDesk(QObject* parent, Settings& settings, const Phrasebook& book);
+  ~PracticeDesk() override;
+
+  /// Opens the window, or brings the open one to the front.
+  void open();
+  [[nodiscard]] PracticeWindow* window() const;
+
+ private:
+  Settings& settings_;
+  const Phrasebook& book_;
+  std::unique_ptr<PracticeFiles> files_;
+  QPointer<PracticeWindow> window_;
+};
+
+/// Writes the questions or the key of a set file as a PDF. What went wrong, or nothing.
+[[nodiscard]] QString writePracticeSheet(const QString& setFile, const QString& pdf, bool withKey,
+                                         PaperSize paper);
+
+}  // namespace wardchalk::ui
