@@ -33,7 +33,7 @@ std::vector<MistakeId> named(const std::vector<WrongValue>& wrong) {
   std::vector<MistakeId> ids;
   for (const WrongValue& one : wrong) ids.push_back(one.mistake);
   std::ranges::sort(ids);
-  ids.erase(std::ranges::unique(ids).begin(), ids.end());
+  ids.erase(std::unique(ids.begin(), ids.end()), ids.end());
   return ids;
 }
 
