@@ -14,6 +14,7 @@
 
 #include "core/practice/lesson_words.h"
 #include "ui/practice/practice_look.h"
+#include "ui/practice/practice_page.h"
 #include "ui/working/text.h"
 
 namespace wardchalk::ui {
@@ -39,13 +40,6 @@ QString capital(QString text) {
   return text;
 }
 
-QVBoxLayout* cardColumn(QWidget* card) {
-  auto* column = new QVBoxLayout(card);
-  column->setContentsMargins(20, 16, 20, 16);
-  column->setSpacing(8);
-  return column;
-}
-
 }  // namespace
 
 PlanForm::PlanForm(const Phrasebook& book, QWidget* parent) : QWidget(parent), book_(book) {
@@ -58,7 +52,7 @@ PlanForm::PlanForm(const Phrasebook& book, QWidget* parent) : QWidget(parent), b
 
 QWidget* PlanForm::buildTopics() {
   auto* card = new PracticeCard(this);
-  QVBoxLayout* column = cardColumn(card);
+  QVBoxLayout* column = columnOn(card);
   column->addWidget(wordsIn(card, tr("What would you like to practise?"), 1.15, true));
   auto* grid = new QGridLayout;
   grid->setHorizontalSpacing(24);
@@ -80,7 +74,7 @@ QWidget* PlanForm::buildTopics() {
 
 QWidget* PlanForm::buildRest() {
   auto* card = new PracticeCard(this);
-  QVBoxLayout* column = cardColumn(card);
+  QVBoxLayout* column = columnOn(card);
   buildLevels(column);
   column->addSpacing(8);
   buildNumbers(column);

@@ -12,6 +12,7 @@
 #include "core/practice/lesson_words.h"
 #include "ui/practice/line_builder.h"
 #include "ui/practice/practice_look.h"
+#include "ui/practice/practice_page.h"
 #include "ui/working/text.h"
 
 namespace wardchalk::ui {
@@ -30,13 +31,6 @@ QScrollArea* scrollIn(QWidget* parent, QWidget* inside) {
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll->setWidget(inside);
   return scroll;
-}
-
-void empty(QLayout* layout) {
-  while (QLayoutItem* item = layout->takeAt(0)) {
-    delete item->widget();
-    delete item;
-  }
 }
 
 }  // namespace

@@ -2,7 +2,6 @@
 
 #include <QComboBox>
 #include <QGridLayout>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -63,27 +62,18 @@ std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files
 }
 
 SetPage::SetPage(PracticeFiles& files, const Phrasebook& book, QWidget* parent)
-    : QScrollArea(parent), files_(files), book_(book) {
-  setObjectName(QStringLiteral("set-page"));
-  setFrameShape(QFrame::NoFrame);
-  setWidgetResizable(true);
-  setFocusPolicy(Qt::NoFocus);
-  auto* inside = new QWidget(this);
-  auto* column = new QVBoxLayout(inside);
-  column->setContentsMargins(32, 20, 32, 20);
-  column->setSpacing(14);
-  column->addWidget(wordsIn(inside, tr("A set for a class"), 1.6, true));
-  column->addWidget(
+    : PracticePage("set-page", parent), files_(files), book_(book) {
+  column()->addWidget(wordsIn(inside(), tr("A set for a class"), 1.6, true));
+  column()->addWidget(
       wordsIn(inside,
               tr("Whoever opens the set file gets the same problems. On paper they come as questions "
                  "with room for the working, and as a key with every line worked."),
               1.05));
-  form_ = new PlanForm(book, inside);
+  form_ = new PlanForm(book, inside());
   buildSchool();
-  column->addWidget(form_);
-  column->addStretch(1);
-  column->addWidget(buildFoot(inside));
-  setWidget(inside);
+  column()->addWidget(form_);
+  column()->addStretch(1);
+  column()->addWidget(buildFoot());
   connect(form_, &PlanForm::changed, this, &SetPage::enable);
   enable();
 }
@@ -114,20 +104,16 @@ void SetPage::buildSchool() {
   form_->more()->addWidget(holder);
 }
 
-QWidget* SetPage::buildFoot(QWidget* inside) {
-  auto* foot = new QWidget(inside);
-  auto* row = new QHBoxLayout(foot);
-  row->setContentsMargins(0, 0, 0, 0);
-  row->setSpacing(10);
+QWidget* SetPage::buildFoot() {
+  auto* foot = new PracticeFoot(inside());
   const auto add = [&](const QString& text, const char* name, auto what) {
-    QPushButton* button = buttonIn(foot, text, name);
-    row->addWidget(button);
+    QPushButton* button = foot->add(text, name);
     connect(button, &QPushButton::clicked, this, what);
     return button;
   };
   add(tr("&Back"), "set-back", [this] { Q_EMIT backWanted(); });
   add(tr("&Open a set …"), "set-open", [this] { openSet(); });
-  row->addStretch(1);
+  foot->addStretch();
   auto* label = wordsIn(foot, tr("&Paper"));
   label->setWordWrap(false);
   paper_ = new WordBox({tr("A4"), tr("Letter")}, foot);
@@ -135,8 +121,8 @@ QWidget* SetPage::buildFoot(QWidget* inside) {
   paper_->setAccessibleName(tr("Paper"));
   paper_->setCurrentIndex(static_cast<int>(files_.paper()));
   label->setBuddy(paper_);
-  row->addWidget(label);
-  row->addWidget(paper_);
+  foot->add(label);
+  foot->add(paper_);
   questions_ = add(tr("&Questions as PDF …"), "set-questions", [this] { savePdf(false); });
   key_ = add(tr("&Key as PDF …"), "set-key", [this] { savePdf(true); });
   save_ = add(tr("&Save the set …"), "set-save", [this] { saveSet(); });
