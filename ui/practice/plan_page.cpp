@@ -16,7 +16,7 @@ PlanPage::PlanPage(const Phrasebook& book, QWidget* parent) : PracticePage("plan
   title_->setObjectName(QStringLiteral("plan-title"));
   column()->addWidget(title_);
   column()->addWidget(
-      wordsIn(inside,
+      wordsIn(inside(),
               tr("Children and medicines here are invented, so nothing can go wrong. Take your "
                  "time. Nothing is kept unless you save it."),
               1.05));

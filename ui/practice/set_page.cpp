@@ -65,7 +65,7 @@ SetPage::SetPage(PracticeFiles& files, const Phrasebook& book, QWidget* parent)
     : PracticePage("set-page", parent), files_(files), book_(book) {
   column()->addWidget(wordsIn(inside(), tr("A set for a class"), 1.6, true));
   column()->addWidget(
-      wordsIn(inside,
+      wordsIn(inside(),
               tr("Whoever opens the set file gets the same problems. On paper they come as questions "
                  "with room for the working, and as a key with every line worked."),
               1.05));
