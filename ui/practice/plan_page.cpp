@@ -5,6 +5,7 @@
 #include <QRadioButton>
 #include <QVBoxLayout>
 
+#include "ui/practice/button_flow.h"
 #include "ui/practice/plan_form.h"
 #include "ui/practice/practice_look.h"
 #include "ui/working/text.h"
@@ -24,6 +25,10 @@ PlanPage::PlanPage(const Phrasebook& book, QWidget* parent) : PracticePage("plan
   column()->addWidget(form_);
   buildMode();
   column()->addStretch(1);
+  missing_ = quietWordsIn(inside(), {});
+  missing_->setObjectName(QStringLiteral("plan-missing"));
+  missing_->setAlignment(Qt::AlignRight);
+  column()->addWidget(missing_);
   column()->addWidget(buildFoot());
   connect(form_, &PlanForm::changed, this, &PlanPage::tellWhatIsMissing);
   setPlan({});
@@ -48,13 +53,10 @@ void PlanPage::buildMode() {
 }
 
 QWidget* PlanPage::buildFoot() {
-  auto* foot = new PracticeFoot(inside());
+  auto* foot = new ButtonFlow(inside());
   QPushButton* open = foot->add(tr("&Open a set …"), "open-set");
   QPushButton* make = foot->add(tr("For preceptors: &make a set …"), "make-set");
-  missing_ = quietWordsIn(foot, {});
-  missing_->setObjectName(QStringLiteral("plan-missing"));
-  missing_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-  foot->add(missing_, 1);
+  foot->pushRight();
   begin_ = foot->add(tr("&Begin"), "begin");
   begin_->setMinimumSize(160, 48);
   setLetters(begin_, 1.2, true);
@@ -76,6 +78,8 @@ void PlanPage::setPlan(const PracticeSet& plan) {
   title_->setText(plan.title.empty() ? tr("Practise dose calculation") : fromCore(plan.title));
   form_->setPlan(plan);
 }
+
+void PlanPage::arrange(int room) { form_->setRoom(room); }
 
 PracticeSet PlanPage::plan() const { return form_->plan(); }
 

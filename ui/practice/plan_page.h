@@ -28,6 +28,9 @@ class PlanPage : public PracticePage {
   void openWanted();
   void makeSetWanted();
 
+ protected:
+  void arrange(int room) override;
+
  private:
   void buildMode();
   QWidget* buildFoot();

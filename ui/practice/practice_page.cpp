@@ -1,10 +1,6 @@
 #include "ui/practice/practice_page.h"
 
-#include <QHBoxLayout>
-#include <QPushButton>
 #include <QVBoxLayout>
-
-#include "ui/practice/practice_look.h"
 
 namespace wardchalk::ui {
 
@@ -19,23 +15,11 @@ PracticePage::PracticePage(const char* name, QWidget* parent)
   setWidget(inside_);
 }
 
-PracticeFoot::PracticeFoot(QWidget* parent) : QWidget(parent) {
-  auto* row = new QHBoxLayout(this);
-  row->setContentsMargins(0, 0, 0, 0);
-  row->setSpacing(10);
+void PracticePage::resizeEvent(QResizeEvent* event) {
+  const QMargins margins = column_->contentsMargins();
+  arrange(viewport()->width() - margins.left() - margins.right());
+  QScrollArea::resizeEvent(event);
 }
-
-QPushButton* PracticeFoot::add(const QString& text, const char* name) {
-  QPushButton* button = buttonIn(this, text, name);
-  add(button);
-  return button;
-}
-
-void PracticeFoot::add(QWidget* widget, int stretch) {
-  static_cast<QBoxLayout*>(layout())->addWidget(widget, stretch);
-}
-
-void PracticeFoot::addStretch() { static_cast<QBoxLayout*>(layout())->addStretch(1); }
 
 QVBoxLayout* columnOn(QWidget* card) {
   auto* column = new QVBoxLayout(card);

@@ -3,7 +3,6 @@
 #include <QScrollArea>
 
 class QLayout;
-class QPushButton;
 class QVBoxLayout;
 
 namespace wardchalk::ui {
@@ -19,22 +18,13 @@ class PracticePage : public QScrollArea {
   [[nodiscard]] QWidget* inside() const { return inside_; }
   [[nodiscard]] QVBoxLayout* column() const { return column_; }
 
+  /// How wide what stands on the page may be.
+  virtual void arrange(int /*room*/) {}
+  void resizeEvent(QResizeEvent* event) override;
+
  private:
   QWidget* inside_;
   QVBoxLayout* column_;
-};
-
-/// A row for the foot of a page, without edges of its own.
-class PracticeFoot : public QWidget {
-  Q_OBJECT
-
- public:
-  explicit PracticeFoot(QWidget* parent);
-
-  /// A button at the end of the row.
-  QPushButton* add(const QString& text, const char* name);
-  void add(QWidget* widget, int stretch = 0);
-  void addStretch();
 };
 
 /// The column of a card, with the room that a card leaves round what stands on it.

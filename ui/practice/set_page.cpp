@@ -11,6 +11,7 @@
 #include "core/practice/set_file.h"
 #include "core/record/text_file.h"
 #include "core/words/sentences.h"
+#include "ui/practice/button_flow.h"
 #include "ui/practice/plan_form.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/practice_sheet.h"
@@ -105,7 +106,7 @@ void SetPage::buildSchool() {
 }
 
 QWidget* SetPage::buildFoot() {
-  auto* foot = new PracticeFoot(inside());
+  auto* foot = new ButtonFlow(inside());
   const auto add = [&](const QString& text, const char* name, auto what) {
     QPushButton* button = foot->add(text, name);
     connect(button, &QPushButton::clicked, this, what);
@@ -113,7 +114,7 @@ QWidget* SetPage::buildFoot() {
   };
   add(tr("&Back"), "set-back", [this] { Q_EMIT backWanted(); });
   add(tr("&Open a set …"), "set-open", [this] { openSet(); });
-  foot->addStretch();
+  foot->pushRight();
   auto* label = wordsIn(foot, tr("&Paper"));
   label->setWordWrap(false);
   paper_ = new WordBox({tr("A4"), tr("Letter")}, foot);
@@ -161,6 +162,8 @@ HouseRules SetPage::rules() const {
       return exactRules();
   }
 }
+
+void SetPage::arrange(int room) { form_->setRoom(room); }
 
 PracticeSet SetPage::plan() const {
   PracticeSet plan = form_->plan();

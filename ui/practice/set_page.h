@@ -26,6 +26,9 @@ class SetPage : public PracticePage {
  Q_SIGNALS:
   void backWanted();
 
+ protected:
+  void arrange(int room) override;
+
  private:
   void buildSchool();
   QWidget* buildFoot();

@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "core/practice/lesson_words.h"
+#include "ui/practice/button_flow.h"
 #include "ui/practice/mistake_bars.h"
 #include "ui/practice/practice_look.h"
 #include "ui/working/text.h"
@@ -74,7 +75,7 @@ QWidget* SummaryPage::buildMistakes() {
 }
 
 QWidget* SummaryPage::buildFoot() {
-  auto* foot = new PracticeFoot(inside());
+  auto* foot = new ButtonFlow(inside());
   const auto add = [&](const QString& text, const char* name, auto signal) {
     QPushButton* button = foot->add(text, name);
     connect(button, &QPushButton::clicked, this, signal);
@@ -82,7 +83,7 @@ QWidget* SummaryPage::buildFoot() {
   };
   add(tr("&Look at the problems"), "look-again", &SummaryPage::lookWanted);
   add(tr("Save the &results …"), "save-results", &SummaryPage::saveWanted);
-  foot->addStretch();
+  foot->pushRight();
   again_ = add(tr("Same &set again"), "same-again", &SummaryPage::againWanted);
   add(tr("Choose &anew"), "new-practice", &SummaryPage::newWanted);
   return foot;
