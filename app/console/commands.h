@@ -57,14 +57,14 @@ int check(const CheckOptions& options);
 /// Works a case a line into a worksheet a line, or a table of cases into one with their results.
 int batch(const BatchOptions& options);
 
-/// Turns a table into a reference list and reports on every row that is no entry.
-int references(const ReferencesOptions& options);
-
 /// Makes problems to practise on: as text with their keys at the end, or one problem file a line.
 int practice(const PracticeOptions& options);
 
 /// Marks a student's answers to a problem, or a class's.
 int mark(const MarkOptions& options);
+
+/// Turns a table into a reference list and reports on every row that is no entry.
+int references(const ReferencesOptions& options);
 
 /// The rules named by the option ("exact", "classroom" or a file), or none after telling why on standard
 /// error.

@@ -85,9 +85,9 @@ int run(int argc, char** argv) {
   } catch (const CLI::ParseError& error) {
     return app.exit(error) == 0 ? done : unusable;
   }
-  if (listCommand->parsed()) return references(listOptions);
   if (practiceCommand->parsed()) return practice(practiceOptions);
   if (markCommand->parsed()) return mark(markOptions);
+  if (listCommand->parsed()) return references(listOptions);
   return checkCommand->parsed() ? check(checkOptions) : batch(batchOptions);
 }
 

@@ -87,6 +87,7 @@ std::vector<SizeSlip> slipsThatExplain(const Child& child) {
                    [](const Explanation& a, const Explanation& b) { return a.oddness < b.oddness; });
   if (found.size() > mostSlips) found.resize(mostSlips);
   std::vector<SizeSlip> slips;
+  slips.reserve(found.size());
   for (const Explanation& each : found) slips.push_back(each.slip);
   std::sort(slips.begin(), slips.end());
   return slips;

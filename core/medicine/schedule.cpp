@@ -326,7 +326,7 @@ Result<Schedule> readSchedule(std::string_view text) {
   const std::string low = lowered(text);
   for (const Shorthand& shorthand : unsafeShorthands)
     if (shorthand.typed == low) return refusalOf(RefusalCode::scheduleUnsafe, text, shorthand.means);
-  const Result<Schedule> schedule = asTyped(readOurs(low, text), low, text);
+  Result<Schedule> schedule = asTyped(readOurs(low, text), low, text);
   if (schedule || !schedule.refusal().suggestion.empty()) return schedule;
   if (!isOnlyUnread(schedule.refusal().code)) return schedule;
   const std::string write = offered(low);

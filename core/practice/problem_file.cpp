@@ -32,13 +32,13 @@ bool isSame(const JsonValue& a, const JsonValue& b);
 bool haveSameMembers(const JsonValue& a, const JsonValue& b) {
   const auto counted = [](const JsonValue& value) {
     return std::count_if(value.members.begin(), value.members.end(),
-                         [](const auto& m) { return !isWording(m.first); });
+                         [](const auto& m) { return !isWording(m.name); });
   };
   if (counted(a) != counted(b)) return false;
   return std::all_of(a.members.begin(), a.members.end(), [&](const auto& member) {
-    if (isWording(member.first)) return true;
-    const JsonValue* other = b.member(member.first);
-    return other && isSame(member.second, *other);
+    if (isWording(member.name)) return true;
+    const JsonValue* other = b.member(member.name);
+    return other && isSame(member.value, *other);
   });
 }
 

@@ -1,6 +1,7 @@
 #include "core/practice/problem_traps.h"
 
 #include <algorithm>
+#include <array>
 #include <vector>
 
 #include "core/practice/match_mistakes.h"
@@ -27,15 +28,31 @@ bool areApart(WrongValues wrong) {
   for (std::size_t i = 0; i < values.size(); ++i) {
     const Number& value = values[i].value;
     if (areClose(smaller(value, wrong.right), larger(value, wrong.right))) return false;
+    if (value == wrong.right.rounded(0)) return false;  // it could as well be the right one, rounded too far
     for (std::size_t j = i + 1; j < values.size() && areClose(value, values[j].value); ++j)
       if (values[i].mistake != values[j].mistake) return false;
   }
   return true;
 }
 
+/// Near 0.63 and 0.93 m² a root forgotten looks like a constant or a unit mixed up.
+bool isTellingSurface(const Problem& problem) {
+  if (!problem.key.bsa) return true;
+  return std::ranges::none_of(std::array{Number::ratio(63, 100), Number::ratio(93, 100)}, [&](const Number& trap) {
+    return areClose(smaller(trap, problem.key.bsa->m2), larger(trap, problem.key.bsa->m2));
+  });
+}
+
+/// With 60 drops in 1 mL drops in a minute are mL in an hour, and nobody sees how they were come by.
+bool isTellingDropFactor(const Problem& problem) {
+  const auto& factor = problem.given.infusion.dropFactor;
+  return !factor || factor->value != Number(60);
+}
+
 }  // namespace
 
 bool slipsAreApart(const Problem& problem) {
+  if (!isTellingSurface(problem) || !isTellingDropFactor(problem)) return false;
   std::vector<Instead> carried;
   for (const Ask& ask : problem.asks) {
     if (ask.isVerdict()) continue;

@@ -13,13 +13,14 @@ const Step* stepNamed(const Worksheet& key, std::string_view id) {
   return found == key.steps.end() ? nullptr : &*found;
 }
 
-bool mentions(const Worksheet& key, const Chain& chain, const Origin& origin) {
+bool mentions(const Worksheet& key, const Chain& chain, const Origin& origin, std::span<const Instead> instead) {
   return std::ranges::any_of(chain.factors, [&](const Factor& factor) {
     return std::ranges::any_of(std::array{factor.over.origin, factor.under.origin}, [&](const Origin& from) {
       if (from == origin) return true;
-      if (from.kind != Origin::Kind::step) return false;
+      if (from.kind != Origin::Kind::step || std::ranges::find(instead, from, &Instead::origin) != instead.end())
+        return false;
       const Step* earlier = stepNamed(key, from.name);
-      return earlier && restsOn(key, earlier->id, origin);
+      return earlier && restsOn(key, earlier->id, origin, instead);
     });
   });
 }
@@ -36,9 +37,9 @@ const Chain* chainOf(const Worksheet& key, StepId id) {
   return solved ? &solved->chain : nullptr;
 }
 
-bool restsOn(const Worksheet& key, StepId id, const Origin& origin) {
+bool restsOn(const Worksheet& key, StepId id, const Origin& origin, std::span<const Instead> instead) {
   const Chain* chain = chainOf(key, id);
-  return chain && mentions(key, *chain, origin);
+  return chain && mentions(key, *chain, origin, instead);
 }
 
 Replay::Replay(const Worksheet& key, std::span<const Instead> instead) : key_(key), instead_(instead) {

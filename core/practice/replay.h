@@ -67,7 +67,8 @@ class Replay {
 /// The step's chain; null if it has none.
 [[nodiscard]] const Chain* chainOf(const Worksheet& key, StepId id);
 
-/// Whether the step rests on this entry or step, by way of others too.
-[[nodiscard]] bool restsOn(const Worksheet& key, StepId id, const Origin& origin);
+/// Whether the step rests on this entry or step, by way of others too, but not by way of one that has a number put in
+/// its place.
+[[nodiscard]] bool restsOn(const Worksheet& key, StepId id, const Origin& origin, std::span<const Instead> instead = {});
 
 }  // namespace wardchalk

@@ -29,9 +29,10 @@ int wholeDigits(Number value) {
 Number unit(int decimals) { return Number::powerOfTen(-decimals); }
 Number cut(const Number& value, int decimals) { return (value / unit(decimals)).floor() * unit(decimals); }
 
-/// Rounded or cut at the tens, hundreds … that a number without decimals ends in.
+/// Rounded or cut at the digits written or, from a hundred on, at the tens that a number without decimals ends in.
 bool isCoarse(const TypedNumber& typed, const Number& value) {
-  for (int decimals = typed.decimals; decimals >= -2; --decimals) {
+  const int last = value >= Number(100) ? -1 : 0;
+  for (int decimals = typed.decimals; decimals >= last; --decimals) {
     const Number at = cut(value, decimals);
     const Number next = (value / unit(decimals)).rounded(0) * unit(decimals);
     if (typed.value == at || typed.value == next) return true;
@@ -145,9 +146,12 @@ bool RightValues::isNear(const Number& value, std::span<const Number> values) {
 Acceptance RightValues::acceptOne(StepId line, const TypedNumber& typed, const Number& value) const {
   if (typed.value == value) return Acceptance::asRounded;
   if (line == StepId::give && isOnDevice(typed.value, value)) return Acceptance::asRounded;
-  const bool fine = typed.decimals >= fewestDecimals(line, value);
-  if (fine && typed.value == value.rounded(typed.decimals)) return Acceptance::asRounded;
-  if (fine && typed.decimals >= fewestCutDecimals && typed.value == cut(value, typed.decimals)) return Acceptance::asCut;
+  // fewer digits than asked for are enough where those left out are zeros: 25.4 for 25.40
+  const int fewest = fewestDecimals(line, value);
+  const int decimals = std::max(typed.decimals, fewest);
+  if (typed.value == value.rounded(decimals)) return Acceptance::asRounded;
+  const bool fine = typed.decimals >= fewest;
+  if (fine && decimals >= fewestCutDecimals && typed.value == cut(value, decimals)) return Acceptance::asCut;
   return !fine && isCoarse(typed, value) ? Acceptance::roundedTooFar : Acceptance::no;
 }
 

@@ -159,7 +159,7 @@ struct StudentLine {
 
 /// Longest line that is read, in bytes, and the deepest nesting of parentheses and roots.
 inline constexpr std::size_t longestLine = 1000;
-inline constexpr int deepestLineNesting = 24;
+inline constexpr int deepestParentheses = 24;
 
 /// A line or the reason why it cannot be read.
 using ReadLine = std::variant<StudentLine, LineFault>;

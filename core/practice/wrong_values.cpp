@@ -73,7 +73,7 @@ class Search {
     for (const Step& step : key_.steps) {
       if (step.id == line_) return;
       const Origin origin = Origin::step(step.id);
-      if (isCarried(origin) || !right_.exact(step.id) || !restsOn(key_, line_, origin)) continue;
+      if (isCarried(origin) || !right_.exact(step.id) || !restsOn(key_, line_, origin, carried_)) continue;
       WrongList made(*right_.exact(step.id));
       addMade({key_, papers_, right_, step.id}, made);
       for (const WrongValue& wrong : made.take()) addWith(wrong.mistake, {{origin, wrong.value}});
@@ -91,7 +91,7 @@ class Search {
   /// The origin by which the chains name the size; none if this line does not rest on it.
   [[nodiscard]] std::optional<Origin> sizeOrigin(StepId step, std::string_view path) const {
     for (const Origin& origin : {Origin::step(step), Origin::field(path)})
-      if (restsOn(key_, line_, origin)) return origin;
+      if (restsOn(key_, line_, origin, carried_)) return origin;
     return std::nullopt;
   }
 

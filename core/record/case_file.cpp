@@ -49,7 +49,7 @@ std::optional<Refusal> takeRoom(CaseFile& file, const std::string& room, const J
   if (!isRoom(room)) return takeEntry(file, room, value);
   if (value.kind != JsonValue::Kind::object) return Refusal{RefusalCode::typeWrong, {}, "an object in braces", room};
   for (const auto& [key, inner] : value.members)
-    if (auto refusal = takeEntry(file, room + "." + key, inner)) return refusal;
+    if (auto refusal = takeEntry(file, std::string(room).append(".").append(key), inner)) return refusal;
   return std::nullopt;
 }
 

@@ -15,6 +15,9 @@ constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
 /// A piece no larger than this is parsed at once, so that no cell outgrows a row by more.
 constexpr std::size_t largestPiece = std::size_t{1} << 16U;
 
+/// No text has a NUL; a table in UTF-16 has one in every other place.
+bool isPlainText(std::string_view cell) { return cell.find('\0') == std::string_view::npos && isUtf8(cell); }
+
 int isNoSpace(unsigned char) { return 0; }  // blanks beside a comma belong to the cell (RFC 4180, 2.4)
 
 }  // namespace
@@ -118,7 +121,7 @@ class CsvReader::Parser {
     bytes_ += cell.size();
     if (bytes_ > largestCsvRow || row_.cells.size() >= mostCsvCells)
       row_.refusal = Refusal{RefusalCode::rowTooLong, {}, "1 MiB", {}};
-    if (!row_.refusal && !isUtf8(cell)) row_.refusal = Refusal{RefusalCode::rowNotUtf8, {}, {}, {}};
+    if (!row_.refusal && !isPlainText(cell)) row_.refusal = Refusal{RefusalCode::rowNotUtf8, {}, {}, {}};
     if (row_.refusal)
       row_.cells.clear();
     else

@@ -223,7 +223,7 @@ Boxes sorted(View path, Boxes boxes) {
 
 std::string composed(View path, const Boxes& boxes, const Boxes& high) {
   const FieldShape shape = shapeOf(path);
-  const std::string text(trimmed(boxes.text));
+  std::string text(trimmed(boxes.text));
   if (shape == FieldShape::words) return text;
   const std::string& unit = shape == FieldShape::lowEnd ? high.unit : boxes.unit;
   if (standsForItself(text) || unit.empty()) return text;

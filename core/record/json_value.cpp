@@ -1,6 +1,7 @@
 #include "core/record/json_value.h"
 
 #include <nlohmann/json.hpp>
+#include <utility>
 
 namespace wardchalk {
 
@@ -26,8 +27,8 @@ class Builder : public nlohmann::json_sax<Json> {
 
   bool key(string_t& name) override {
     for (const auto& member : open_.back()->members)
-      if (member.first == name) return fail(RefusalCode::keyDuplicate, pathTo(name));
-    open_.back()->members.emplace_back(std::move(name), JsonValue{});
+      if (member.name == name) return fail(RefusalCode::keyDuplicate, pathTo(name));
+    open_.back()->members.push_back({std::move(name), JsonValue{}});
     return true;
   }
 
@@ -53,7 +54,7 @@ class Builder : public nlohmann::json_sax<Json> {
   JsonValue* slot() {
     if (open_.empty()) return &root_;
     JsonValue& parent = *open_.back();
-    if (parent.kind == JsonValue::Kind::object) return &parent.members.back().second;
+    if (parent.kind == JsonValue::Kind::object) return &parent.members.back().value;
     return &parent.items.emplace_back();
   }
 
@@ -79,7 +80,7 @@ class Builder : public nlohmann::json_sax<Json> {
   [[nodiscard]] std::string pathTo(std::string_view name) const {
     std::string path;
     for (std::size_t i = 0; i + 1 < open_.size(); ++i)
-      if (!open_[i]->members.empty()) path.append(open_[i]->members.back().first).append(".");
+      if (!open_[i]->members.empty()) path.append(open_[i]->members.back().name).append(".");
     return path.append(name);
   }
 

@@ -34,6 +34,9 @@ Result<ListEntry> readEntry(const JsonValue& value) {
   ListEntryBuilder builder;
   for (const auto& [key, inner] : value.members) {
     const bool nested = key == sourceRoom && inner.kind == JsonValue::Kind::object;
+    // "source.title" is the name of a column; in a file the title stands within the source.
+    if (key.find('.') != std::string::npos)
+      return Refusal{RefusalCode::keyUnknown, key.substr(0, 60), {}, key};
     if (!nested)
       if (auto refusal = takeKey(builder, key, inner)) return *refusal;
     for (const auto& [part, text] : inner.members)

@@ -21,6 +21,11 @@ Refusal refuse(RefusalCode code, std::string_view key, std::string_view typed, s
   return {code, std::string(typed.substr(0, 60)), std::move(suggestion), std::string(key)};
 }
 
+Refusal withPath(Refusal refusal, std::string_view key) {
+  refusal.path = key;
+  return refusal;
+}
+
 constexpr std::array<std::string_view, 2> poundsWords = {"exact", "trade"};
 constexpr std::array<std::string_view, 2> roundToWords = {"marks", "decimals"};
 constexpr std::array<std::string_view, 2> syringeWords = {"oral", "injection"};
@@ -44,6 +49,7 @@ Refused takeCount(int& into, std::string_view key, const JsonValue& value, int l
   const auto [stop, error] = std::from_chars(value.text.data(), end, read);
   const std::string range = std::to_string(least) + " to " + std::to_string(most);
   if (value.kind != JsonValue::Kind::number) return refuse(RefusalCode::typeWrong, key, value.text, "a whole number, " + range);
+  if (value.text.empty()) return refuse(RefusalCode::empty, key, {}, {});
   if (error != std::errc() || stop != end || read < least || read > most)
     return refuse(RefusalCode::valueOutOfRange, key, value.text, range);
   into = read;
@@ -65,7 +71,8 @@ Refused takeCountOrNone(std::optional<int>& into, std::string_view key, const Js
 Refused takePercent(Number& into, std::string_view key, const JsonValue& value) {
   if (value.kind != JsonValue::Kind::number) return refuse(RefusalCode::typeWrong, key, value.text, "a number");
   const Result<Number> read = readDecimal(value.text);
-  if (!read || *read > Number(100)) return refuse(RefusalCode::valueOutOfRange, key, value.text, "0 to 100");
+  if (!read) return withPath(read.refusal(), key);
+  if (*read > Number(100)) return refuse(RefusalCode::valueOutOfRange, key, value.text, "0 to 100");
   into = *read;
   return std::nullopt;
 }
@@ -80,11 +87,7 @@ Refused takeText(std::string& into, std::string_view key, const JsonValue& value
 Refused takeVolume(Number& into, std::string_view key, const JsonValue& value) {
   if (value.kind != JsonValue::Kind::text) return refuse(RefusalCode::typeWrong, key, value.text, "a volume in quotation marks");
   Result<Quantity> read = readVolume(value.text);
-  if (!read) {
-    Refusal refusal = read.refusal();
-    refusal.path = key;
-    return refusal;
-  }
+  if (!read) return withPath(read.refusal(), key);
   into = *converted(read->value, read->unit, Unit::mL);
   return std::nullopt;
 }
@@ -105,7 +108,7 @@ Refused takeFormula(BsaFormula& into, std::string_view key, const JsonValue& val
 Refused takeSyringe(Syringe& into, const std::string& path, const JsonValue& value) {
   if (value.kind != JsonValue::Kind::object) return refuse(RefusalCode::typeWrong, path, value.text, "an object in braces");
   for (const auto& [key, inner] : value.members) {
-    const std::string own = path + "." + key;
+    const std::string own = std::string(path).append(".").append(key);
     Refused refusal = key == "holds"   ? takeVolume(into.holdsMl, own, inner)
                       : key == "marks" ? takeVolume(into.marksMl, own, inner)
                       : key == "kind"  ? takeWord(into.kind, own, inner, syringeWords)
@@ -137,6 +140,7 @@ struct RuleKey {
   std::string_view key;
   Refused (*take)(HouseRules&, std::string_view, const JsonValue&);
   void (*write)(JsonWriter&, const HouseRules&);
+  JsonValue::Kind kind = JsonValue::Kind::text;
 };
 
 void writePercent(JsonWriter& writer, const Number& percent) { writer.bare(exactText(percent)); }
@@ -163,33 +167,69 @@ using K = std::string_view;
 constexpr std::array ruleKeys = {
     RuleKey{"name", [](HouseRules& r, K k, V v) { return takeText(r.name, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(r.name); }},
     RuleKey{"pounds", [](HouseRules& r, K k, V v) { return takeWord(r.pounds, k, v, poundsWords); }, [](JsonWriter& w, const HouseRules& r) { w.text(poundsWords[static_cast<std::size_t>(r.pounds)]); }},
-    RuleKey{"kilogram_decimals", [](HouseRules& r, K k, V v) { return takeCountOrNone(r.kilogramDecimals, k, v, 0, 6); }, [](JsonWriter& w, const HouseRules& r) { writeCountOr(w, r.kilogramDecimals, "null"); }},
+    RuleKey{"kilogram_decimals", [](HouseRules& r, K k, V v) { return takeCountOrNone(r.kilogramDecimals, k, v, 0, 6); }, [](JsonWriter& w, const HouseRules& r) { writeCountOr(w, r.kilogramDecimals, "null"); }, JsonValue::Kind::number},
     RuleKey{"bsa_formula", [](HouseRules& r, K k, V v) { return takeFormula(r.bsaFormula, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(surfaceFormula(r.bsaFormula).id); }},
-    RuleKey{"bsa_decimals", [](HouseRules& r, K k, V v) { return takeCountOrNone(r.bsaDecimals, k, v, 2, 4); }, [](JsonWriter& w, const HouseRules& r) { writeCountOr(w, r.bsaDecimals, "\"none\""); }},
+    RuleKey{"bsa_decimals", [](HouseRules& r, K k, V v) { return takeCountOrNone(r.bsaDecimals, k, v, 2, 4); }, [](JsonWriter& w, const HouseRules& r) { writeCountOr(w, r.bsaDecimals, "\"none\""); }, JsonValue::Kind::number},
     RuleKey{"round_to", [](HouseRules& r, K k, V v) { return takeWord(r.roundTo, k, v, roundToWords); }, [](JsonWriter& w, const HouseRules& r) { w.text(roundToWords[static_cast<std::size_t>(r.roundTo)]); }},
-    RuleKey{"volume_decimals_below_1_mL", [](HouseRules& r, K k, V v) { return takeCount(r.volumeDecimalsBelow1Ml, k, v, 0, 4); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.volumeDecimalsBelow1Ml); }},
-    RuleKey{"volume_decimals_from_1_mL", [](HouseRules& r, K k, V v) { return takeCount(r.volumeDecimalsFrom1Ml, k, v, 0, 4); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.volumeDecimalsFrom1Ml); }},
-    RuleKey{"rate_decimals", [](HouseRules& r, K k, V v) { return takeCount(r.rateDecimals, k, v, 0, 4); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.rateDecimals); }},
-    RuleKey{"ask_below_percent", [](HouseRules& r, K k, V v) { return takePercent(r.askBelowPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.askBelowPercent); }},
-    RuleKey{"ask_rounding_percent", [](HouseRules& r, K k, V v) { return takePercent(r.askRoundingPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.askRoundingPercent); }},
-    RuleKey{"bsa_differs_percent", [](HouseRules& r, K k, V v) { return takePercent(r.bsaDiffersPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.bsaDiffersPercent); }},
-    RuleKey{"many_units", [](HouseRules& r, K k, V v) { return takeCount(r.manyUnits, k, v, 1, 100); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.manyUnits); }},
+    RuleKey{"volume_decimals_below_1_mL", [](HouseRules& r, K k, V v) { return takeCount(r.volumeDecimalsBelow1Ml, k, v, 0, 4); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.volumeDecimalsBelow1Ml); }, JsonValue::Kind::number},
+    RuleKey{"volume_decimals_from_1_mL", [](HouseRules& r, K k, V v) { return takeCount(r.volumeDecimalsFrom1Ml, k, v, 0, 4); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.volumeDecimalsFrom1Ml); }, JsonValue::Kind::number},
+    RuleKey{"rate_decimals", [](HouseRules& r, K k, V v) { return takeCount(r.rateDecimals, k, v, 0, 4); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.rateDecimals); }, JsonValue::Kind::number},
+    RuleKey{"ask_below_percent", [](HouseRules& r, K k, V v) { return takePercent(r.askBelowPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.askBelowPercent); }, JsonValue::Kind::number},
+    RuleKey{"ask_rounding_percent", [](HouseRules& r, K k, V v) { return takePercent(r.askRoundingPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.askRoundingPercent); }, JsonValue::Kind::number},
+    RuleKey{"bsa_differs_percent", [](HouseRules& r, K k, V v) { return takePercent(r.bsaDiffersPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.bsaDiffersPercent); }, JsonValue::Kind::number},
+    RuleKey{"many_units", [](HouseRules& r, K k, V v) { return takeCount(r.manyUnits, k, v, 1, 100); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.manyUnits); }, JsonValue::Kind::number},
     RuleKey{"smallest_volume", [](HouseRules& r, K k, V v) { return takeVolume(r.smallestVolume.value, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(millilitres(r.smallestVolume.value)); }},
     RuleKey{"syringes", [](HouseRules& r, K k, V v) { return takeSyringes(r.syringes, k, v); }, writeSyringes},
-    RuleKey{"idle_minutes", [](HouseRules& r, K k, V v) { return takeCount(r.idleMinutes, k, v, 1, 120); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.idleMinutes); }},
+    RuleKey{"idle_minutes", [](HouseRules& r, K k, V v) { return takeCount(r.idleMinutes, k, v, 1, 120); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.idleMinutes); }, JsonValue::Kind::number},
     RuleKey{"agreed_by", [](HouseRules& r, K k, V v) { return takeText(r.agreedBy, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(r.agreedBy); }},
     RuleKey{"agreed_on", [](HouseRules& r, K k, V v) { return takeText(r.agreedOn, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(r.agreedOn); }},
 };
 // clang-format on
 
+const RuleKey* findRule(std::string_view key) {
+  const auto known = std::ranges::find(ruleKeys, key, &RuleKey::key);
+  return known == ruleKeys.end() ? nullptr : &*known;
+}
+
+JsonValue textValue(std::string_view text) { return {JsonValue::Kind::text, std::string(text), {}, {}}; }
+
 }  // namespace
+
+std::optional<Refusal> setRule(HouseRules& rules, std::string_view key, std::string_view text) {
+  const RuleKey* rule = findRule(key);
+  if (!rule) return refuse(RefusalCode::keyUnknown, key, key, {});
+  JsonValue value = textValue(text);
+  if (text != noRule) value.kind = rule->kind;
+  return rule->take(rules, key, value);
+}
+
+std::string ruleText(const HouseRules& rules, std::string_view key) {
+  const RuleKey* rule = findRule(key);
+  if (!rule) return {};
+  std::string out;
+  JsonWriter writer(out);
+  rule->write(writer, rules);
+  const Result<JsonValue> value = readJson(out);
+  return value && value->kind != JsonValue::Kind::null ? value->text : std::string(noRule);
+}
+
+Result<Syringe> readSyringe(std::string_view holds, std::string_view marks, SyringeKind kind) {
+  JsonValue value;
+  value.kind = JsonValue::Kind::object;
+  value.members = {{"holds", textValue(holds)},
+                   {"marks", textValue(marks)},
+                   {"kind", textValue(syringeWords[static_cast<std::size_t>(kind)])}};
+  Syringe syringe{Number(1), Number(1), kind};
+  if (auto refusal = takeSyringe(syringe, "syringes", value)) return *refusal;
+  return syringe;
+}
 
 Result<HouseRules> readRules(std::string_view json) {
   Result<JsonValue> read = readJson(json);
   if (!read) return read.refusal();
   JsonValue file = *std::move(read);
   if (auto refusal = checkHead(file, head)) return *refusal;
-  std::erase_if(file.members, [](const auto& member) { return isHeadKey(member.first); });
+  std::erase_if(file.members, [](const auto& member) { return isHeadKey(member.name); });
   return readRuleMembers(file);
 }
 
@@ -198,8 +238,8 @@ Result<HouseRules> readRuleMembers(const JsonValue& object) {
   HouseRules rules = exactRules();
   rules.name.clear();
   for (const auto& [key, value] : object.members) {
-    const auto known = std::ranges::find(ruleKeys, std::string_view(key), &RuleKey::key);
-    if (known == ruleKeys.end()) return refuse(RefusalCode::keyUnknown, key, key, {});
+    const RuleKey* known = findRule(key);
+    if (!known) return refuse(RefusalCode::keyUnknown, key, key, {});
     if (auto refusal = known->take(rules, key, value)) return *refusal;
   }
   return rules;

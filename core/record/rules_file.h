@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -19,6 +20,20 @@ namespace wardchalk {
 
 /// The house-rules file that holds these rules, every key written.
 [[nodiscard]] std::string writeRules(const HouseRules& rules);
+
+/// What stands for a rule that rounds nothing.
+inline constexpr std::string_view noRule = "none";
+
+/// Reads one rule from its text as a file has it, without quotation marks ("trade", "2", "none", "0.1 mL"); the refusal
+/// carries the key. Syringes have a reader of their own.
+[[nodiscard]] std::optional<Refusal> setRule(HouseRules& rules, std::string_view key, std::string_view text);
+
+/// The text that setRule would read back to the same rule; empty for syringes and for a key that is none.
+[[nodiscard]] std::string ruleText(const HouseRules& rules, std::string_view key);
+
+/// A syringe by what it holds and how far apart its marks stand ("3 mL", "0.1 mL"); the refusal's path is
+/// "syringes.holds" or "syringes.marks".
+[[nodiscard]] Result<Syringe> readSyringe(std::string_view holds, std::string_view marks, SyringeKind kind);
 
 /// Every rule as members of the object that is open.
 void writeRuleMembers(JsonWriter& writer, const HouseRules& rules);

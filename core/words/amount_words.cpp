@@ -87,7 +87,7 @@ std::string runText(const Worksheet& sheet, const Phrasebook& book) {
   if (rate.empty()) return {};
   const Infusion& infusion = sheet.given.infusion;
   const std::optional<Quantity>& rest = sheet.rate->toAdd;
-  const std::string run = say(book, rest ? PhraseId::amount_madeUp : PhraseId::amount_runs,
+  std::string run = say(book, rest ? PhraseId::amount_madeUp : PhraseId::amount_runs,
                               {{"volume", printed(*infusion.volume)},
                                {"rest", rest ? printed(*rest) : std::string()},
                                {"time", printed(*infusion.over)},

@@ -55,29 +55,29 @@ std::string flag(bool set, const Phrasebook& book) {
   return set ? say(book, PhraseId::fact_yes) : std::string();
 }
 
-struct Fact {
+struct Entry {
   std::string_view path;
   std::string (*say)(const Case&, const Phrasebook&);
 };
 
 #define FACT(path, member)                                                   \
-  Fact {                                                                     \
+  Entry {                                                                    \
     path, [](const Case& c, const Phrasebook&) { return entered(c.member); } \
   }
 #define TEXT(path, member)                                          \
-  Fact {                                                            \
+  Entry {                                                           \
     path, [](const Case& c, const Phrasebook&) { return c.member; } \
   }
 #define DOSE(path, member)                                                           \
-  Fact {                                                                             \
+  Entry {                                                                            \
     path, [](const Case& c, const Phrasebook& book) { return dose(c.member, book); } \
   }
 #define FLAG(path, member)                                                           \
-  Fact {                                                                             \
+  Entry {                                                                            \
     path, [](const Case& c, const Phrasebook& book) { return flag(c.member, book); } \
   }
 
-constexpr std::array facts = {
+constexpr std::array entries = {
     TEXT(path::title, title),
     FACT(path::age, child.age),
     FACT(path::sex, child.sex),
@@ -123,17 +123,17 @@ constexpr std::array facts = {
     FACT(path::diluent, stock.diluent),
     FACT(path::finalVolume, stock.finalVolume),
     FACT(path::displacement, stock.displacement),
-    Fact{path::dividesInto,
-         [](const Case& c, const Phrasebook&) {
-           const bool tablet = c.stock.kind == StockKind::solid;
-           return tablet ? std::to_string(c.stock.dividesInto) : std::string();
-         }},
+    Entry{path::dividesInto,
+          [](const Case& c, const Phrasebook&) {
+            const bool tablet = c.stock.kind == StockKind::solid;
+            return tablet ? std::to_string(c.stock.dividesInto) : std::string();
+          }},
     FACT(path::infusionVolume, infusion.volume),
     FACT(path::infusionOver, infusion.over),
-    Fact{path::dropFactor,
-         [](const Case& c, const Phrasebook&) {
-           return c.infusion.dropFactor ? entered(*c.infusion.dropFactor) + "/mL" : std::string();
-         }},
+    Entry{path::dropFactor,
+          [](const Case& c, const Phrasebook&) {
+            return c.infusion.dropFactor ? entered(*c.infusion.dropFactor) + "/mL" : std::string();
+          }},
 };
 
 #undef FACT
@@ -154,12 +154,17 @@ std::string understood(std::string_view path, const Case& inputs, const HouseRul
 
 }  // namespace
 
+std::string enteredWords(const Quantity& quantity) { return entered(quantity); }
+
+std::string enteredWords(std::string_view path, const Case& inputs, const Phrasebook& book) {
+  const auto known =
+      std::find_if(entries.begin(), entries.end(), [&](const Entry& one) { return one.path == path; });
+  return known == entries.end() ? std::string() : known->say(inputs, book);
+}
+
 std::string factWords(std::string_view path, const Case& inputs, const HouseRules& rules,
                       const Phrasebook& book) {
-  const auto fact =
-      std::find_if(facts.begin(), facts.end(), [&](const Fact& one) { return one.path == path; });
-  if (fact == facts.end()) return {};
-  std::string text = fact->say(inputs, book);
+  std::string text = enteredWords(path, inputs, book);
   if (text.empty()) return {};
   const std::string back = understood(path, inputs, rules, book);
   return back.empty() ? text : say(book, PhraseId::fact_understood, {{"entry", text}, {"back", back}});

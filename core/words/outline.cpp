@@ -1,6 +1,7 @@
 #include "core/words/outline.h"
 
 #include "core/words/amount_words.h"
+#include "core/words/rules_words.h"
 #include "core/words/sentences.h"
 
 namespace wardchalk {
@@ -71,7 +72,7 @@ std::vector<OutlineLine> outlineBefore(const Worksheet& sheet, const Phrasebook&
 }
 
 std::vector<OutlineLine> outlineAfter(const Worksheet& sheet, const Phrasebook& book) {
-  return {{Kind::line, say(book, PhraseId::rules_used, {{"name", sheet.rules.name}})},
+  return {{Kind::line, say(book, PhraseId::rules_used, {{"name", rulesTitle(sheet.rules, book)}})},
           {Kind::line, say(book, PhraseId::caution)}};
 }
 

@@ -22,11 +22,13 @@ struct Phrase {
   std::string_view other;  ///< empty where no count is meant
 };
 
-inline constexpr std::array phraseTable = {
+// A list of this length cannot have its size deduced from its elements: clang folds them one inside another
+// and gives up.
+inline constexpr auto phraseTable = std::to_array<Phrase>({
 #define WARDCHALK_PHRASE(name, id, one, other) Phrase{id, one, other},
 #include "core/words/phrases.def"
 #undef WARDCHALK_PHRASE
-};
+});
 
 /// Where sentences come from: the English table, or a translation of it.
 class Phrasebook {

@@ -45,7 +45,30 @@ std::string thresholdRule(const Worksheet& sheet, const Phrasebook& book) {
               {"surface", charted ? show(rules.bsaDiffersPercent).text : std::string()}});
 }
 
+/// Whether both sets reckon alike, whatever they are called, whoever agreed them and however long they wait.
+bool reckonAlike(HouseRules rules, const HouseRules& shipped) {
+  rules.name = shipped.name;
+  rules.agreedBy = shipped.agreedBy;
+  rules.agreedOn = shipped.agreedOn;
+  rules.idleMinutes = shipped.idleMinutes;
+  return rules == shipped;
+}
+
 }  // namespace
+
+std::string rulesTitle(const HouseRules& rules, const Phrasebook& book) {
+  for (const HouseRules* shipped : {&exactRules(), &classroomRules()})
+    if (rules.name == shipped->name && !reckonAlike(rules, *shipped))
+      return say(book, PhraseId::rules_changed, {{"name", rules.name}});
+  return rules.name.empty() ? say(book, PhraseId::rules_noName) : rules.name;
+}
+
+std::string rulesProvenance(const HouseRules& rules, const Phrasebook& book) {
+  if (!rules.agreedBy.empty() || !rules.agreedOn.empty())
+    return say(book, PhraseId::rule_agreed, {{"who", rules.agreedBy}, {"when", rules.agreedOn}});
+  const bool shipped = rules.name == exactRules().name || rules.name == classroomRules().name;
+  return say(book, shipped ? PhraseId::rules_shipped : PhraseId::rules_nobody);
+}
 
 std::vector<std::string> rulesWords(const Worksheet& sheet, const Phrasebook& book) {
   const HouseRules& rules = sheet.rules;
@@ -54,8 +77,7 @@ std::vector<std::string> rulesWords(const Worksheet& sheet, const Phrasebook& bo
   if (sheet.step(StepId::weight)) lines.push_back(weightRule(rules, book));
   if (sheet.given.stock.kind) lines.push_back(amountRule(sheet, book));
   lines.push_back(thresholdRule(sheet, book));
-  if (!rules.agreedBy.empty() || !rules.agreedOn.empty())
-    lines.push_back(say(book, PhraseId::rule_agreed, {{"who", rules.agreedBy}, {"when", rules.agreedOn}}));
+  lines.push_back(rulesProvenance(rules, book));
   return lines;
 }
 

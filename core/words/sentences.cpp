@@ -8,6 +8,7 @@
 #include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
 #include "core/unit/print.h"
+#include "core/words/step_words.h"
 
 namespace wardchalk {
 
@@ -56,7 +57,7 @@ constexpr std::array routePhrases = {PhraseId::route_oral,         PhraseId::rou
 
 std::string printedArgument(const Argument& argument) {
   if (const auto* quantity = std::get_if<Quantity>(&argument.value))
-    return printed(*quantity, Grouping::commas, argument.significant);
+    return givenText(*quantity, argument.significant);
   if (const auto* number = std::get_if<Number>(&argument.value))
     return show(*number, Grouping::commas).marked();
   return std::get<std::string>(argument.value);

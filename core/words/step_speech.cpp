@@ -64,10 +64,18 @@ std::string cancelledUnits(const std::vector<Cancellation>& pairs) {
   return text;
 }
 
+/// Parts of a tablet are said as they are written: "2½ tablets".
+bool isInParts(const Number& value, const std::vector<Unit>& units) {
+  return units.size() == 1 && dimensionOf(units.front()) == Dimension::tablets &&
+         (value * Number(4)).isWhole();
+}
+
 }  // namespace
 
 std::string spokenAmount(const Number& value, int fixedDecimals, const Units& units, const Phrasebook& book) {
-  const std::string amount = spokenTerm({value, units.over, {}, fixedDecimals});
+  const std::string amount = isInParts(value, units.over)
+                                 ? givenText({value, units.over.front()})
+                                 : spokenTerm({value, units.over, {}, fixedDecimals});
   if (units.under == std::vector{Unit::dose}) return say(book, PhraseId::in_oneDose, {{"amount", amount}});
   if (units.under == std::vector{Unit::day}) return say(book, PhraseId::in_24h, {{"amount", amount}});
   return amount + spokenPer(units.under, book);
@@ -113,7 +121,7 @@ std::string spokenFormula(const Step& step, const SurfaceByFormula& formula, con
 }  // namespace
 
 std::string spokenSide(const Side& side, int significant, const Phrasebook& book) {
-  const std::string band = bandInWords(side.text, book);
+  std::string band = bandInWords(side.text, book);
   if (!band.empty()) return band;
   if (!side.text.empty()) return side.text;
   const ShownNumber shown = show(side.term.value, Grouping::commas, significant);

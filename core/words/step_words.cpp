@@ -220,10 +220,18 @@ std::string reason(const Step& step, const Worksheet& sheet, const Phrasebook& b
   }
 }
 
+namespace {
+
+std::string valueWithUnits(const Number& value, int fixedDecimals, const std::vector<Unit>& units) {
+  if (units.size() != 1) return valueText(value, fixedDecimals) + " " + unitsText(units, Spelling::printed);
+  if (dimensionOf(units.front()) == Dimension::tablets) return givenText({value, units.front()});
+  return valueText(value, fixedDecimals).append(" ").append(signFor(units.front(), value));
+}
+
+}  // namespace
+
 std::string amountText(const Number& value, int fixedDecimals, const Units& units, const Phrasebook& book) {
-  std::string sign = unitsText(units.over, Spelling::printed);
-  if (units.over.size() == 1) sign = signFor(units.over.front(), value);
-  const std::string amount = valueText(value, fixedDecimals) + " " + sign;
+  std::string amount = valueWithUnits(value, fixedDecimals, units.over);
   if (units.under == std::vector{Unit::dose}) return say(book, PhraseId::in_oneDose, {{"amount", amount}});
   if (units.under == std::vector{Unit::day}) return say(book, PhraseId::in_24h, {{"amount", amount}});
   if (units.under == std::vector{Unit::week}) return say(book, PhraseId::in_week, {{"amount", amount}});
@@ -318,7 +326,7 @@ std::string decimalsLine(const Measuring& measuring, const Phrasebook& book) {
 
 }  // namespace
 
-std::string givenText(const Quantity& amount) {
+std::string givenText(const Quantity& amount, int significant) {
   struct Part {
     int fourths;
     std::string_view sign;
@@ -331,7 +339,7 @@ std::string givenText(const Quantity& amount) {
             .append(part.sign)
             .append(" ")
             .append(whole.isZero() ? infoOf(amount.unit).one : infoOf(amount.unit).many);
-  return printed(amount);
+  return printed(amount, Grouping::commas, significant);
 }
 
 std::string measuringLine(const Measuring& measuring, const Phrasebook& book) {

@@ -48,7 +48,7 @@ namespace wardchalk {
 [[nodiscard]] std::string relationSign(const Comparison& comparison, const Phrasebook& book);
 /// An amount as it is given: "3.2 mL", "2½ tablets" (a fraction of a tablet as a fraction, so that no point
 /// is lost).
-[[nodiscard]] std::string givenText(const Quantity& amount);
+[[nodiscard]] std::string givenText(const Quantity& amount, int significant = 4);
 /// What can be measured, in a sentence.
 [[nodiscard]] std::string measuringLine(const Measuring& measuring, const Phrasebook& book);
 

@@ -1,8 +1,10 @@
 #!/usr/bin/env python3
 """Drives the real program as a screen reader's user would: by keyboard, reading only what an AT-SPI client can read.
 
-Types the usual case into the form and reads the flag, its reason, the amount and the sentence of every step. Usage:
-usual_case.py PROGRAM. Needs an X display with a window manager and a session bus (see `run_with_desktop`).
+Types the usual case into the form and reads the flag, its reason, the amount and the sentence of every step; then makes
+the order one to ask about, and ticks; then one that cannot be read; then begins a second check, in which nothing of the
+first may be readable. Usage: usual_case.py PROGRAM. Needs an X display with a window manager and a session bus (see
+`run_with_desktop`).
 """
 import subprocess
 import sys
@@ -11,9 +13,9 @@ import time
 import gi
 
 gi.require_version("Atspi", "2.0")
-from gi.repository import Atspi  # noqa: E402
+from gi.repository import Atspi, GLib  # noqa: E402
 
-PATIENCE = 20  # seconds; nothing here waits for time, only for conditions
+PATIENCE = 60  # seconds; nothing here waits for time, only for conditions
 
 # What is typed from the first field on, Enter after each; an empty one is left as it is.
 KEYS = ["103 cm", "17.2 kg", "", "", "Plover", "oral", "80 mg/dose", "every 12 h", "", "120 mg/m2/dose", "", "every 12 h",
@@ -44,10 +46,17 @@ BOARD = [
 ]
 
 
+# Words of the case and its result that stand nowhere else in the program.
+TELL_TALE = ["17.2", "Plover", "Bench list", "84 mg", "Measure 3.2", "SAFE by this reference"]
+
+
 def wait_for(what, condition):
     end = time.monotonic() + PATIENCE
     while time.monotonic() < end:
-        found = condition()
+        try:
+            found = condition()
+        except GLib.Error:  # a busy program answers late, and a node may go while its children are asked for
+            found = None
         if found:
             return found
         time.sleep(0.02)
@@ -62,9 +71,11 @@ def children(node):
 
 
 def walk(node):
+    """What can be seen, from the top down. Asking what is hidden as well would take a busy program too long."""
     yield node
     for child in children(node):
-        yield from walk(child)
+        if child.get_role_name() in ("application", "frame", "window") or is_showing(child):
+            yield from walk(child)
 
 
 def labels_of(node):
@@ -122,6 +133,83 @@ class Client:
     def reads(self, start):
         return next((text for text in self.sentences() if text.startswith(start)), None)
 
+    def focus_is(self, role, name):
+        node = self.focused()
+        return node is not None and node.get_role_name() == role and node.get_name().startswith(name) and node
+
+    def write(self, label, text):
+        """Puts other text into a field, by the keys that a person would use."""
+        field = self.field(label)
+        Atspi.Component.grab_focus(field)
+        wait_for(f"the focus on {label!r}", lambda: self.has_focus(field))
+        self.press(0xFF57)  # End
+        while old := Atspi.Text.get_text(field, 0, -1):
+            self.press(0xFF08)  # BackSpace
+            wait_for(f"a shorter text than {old!r}", lambda old=old: len(Atspi.Text.get_text(field, 0, -1)) < len(old))
+        for character in text:
+            Atspi.generate_keyboard_event(0, character, Atspi.KeySynthType.STRING)
+        wait_for(f"{text!r} in {label!r}", lambda: Atspi.Text.get_text(field, 0, -1) == text)
+        self.press(0xFF0D)  # Return
+        return field
+
+
+class Changes:
+    """What the program tells unasked: new names, and new text."""
+
+    def __init__(self):
+        self.told = []
+        self.listener = Atspi.EventListener.new(self.hear)
+        for event in ("object:property-change:accessible-name", "object:text-changed:insert"):
+            self.listener.register(event)
+
+    def hear(self, event):
+        # of a changed name Qt tells only whose it is
+        text = event.any_data if isinstance(event.any_data, str) else event.source.get_name()
+        self.told.append((event.type.split(":")[1], text))
+
+    def tell(self, kind, start):
+        while GLib.MainContext.default().iteration(False):
+            pass
+        return any(event == kind and text.startswith(start) for event, text in self.told)
+
+
+def ask_first(client):
+    """An order to ask about shows its amount when the question is ticked as asked and it is said with whom."""
+    changes = Changes()
+    client.write("Dose ordered", "55")
+    print(wait_for("the flag of an order to ask about", lambda: client.reads("ASK BEFORE GIVING")))
+    wait_for("the amount held back", lambda: client.reads("Ask first. The amount appears when the question is ticked"))
+    assert client.reads("Measure") is None
+    client.press(0xFFC4)  # F7, to the flag
+    wait_for("the focus on the flag", lambda: client.focus_is("label", "ASK BEFORE GIVING") or client.focus_is("static", "ASK BEFORE GIVING"))
+    client.press(0xFF09)  # Tab
+    tick = wait_for("the focus on the question", lambda: client.focus_is("check box", "Asked:"))
+    assert "55 mg" in tick.get_name(), tick.get_name()
+    client.press(0x20)  # space
+    wait_for("the tick", lambda: tick.get_state_set().contains(Atspi.StateType.CHECKED))
+    assert client.reads("Measure") is None, "an amount before it is said with whom"
+    client.press(0xFF09)
+    wait_for("the focus on with whom", lambda: client.focus_is("combo box", "with whom"))
+    client.press(0xFF54)  # Down
+    amount = wait_for("the amount once it was asked", lambda: client.reads("Asked. Give the amount only if the answers allow it"))
+    assert "Measure 2.2 mL (55 mg) for one dose" in amount, amount
+    print(amount)
+    for start in ("Ask first.", "Asked. Give the amount"):
+        for kind in ("property-change", "text-changed"):
+            wait_for(f"{start!r} told by {kind}", lambda start=start, kind=kind: changes.tell(kind, start))
+
+
+def refused(client):
+    """A figure that cannot be read is answered beside its field, and leaves neither verdict nor amount."""
+    field = client.write("Dose ordered", ".5")
+    wait_for("the refusal", lambda: "0.5" in field.get_description() and "zero" in field.get_description())
+    print(field.get_description())
+    print(wait_for("no verdict", lambda: client.reads("NO VERDICT")))
+    print(wait_for("no amount", lambda: client.reads("No amount yet")))
+    assert client.reads("Measure") is None
+    client.write("Dose ordered", "80")
+    wait_for("the flag as before", lambda: client.reads("SAFE by this reference"))
+
 
 def board(client):
     """The board says at each press what it uncovers, and leads back to the window."""
@@ -131,6 +219,28 @@ def board(client):
         client.press(0x20)  # space
     client.press(0xFF1B)  # Escape
     wait_for("the board to be gone", lambda: client.reads("rounded to 0.70") is None)
+
+
+def everything_held(app):
+    """All that a client can read of the program, on the screen or not."""
+    for node in walk(app):
+        yield node.get_name() or ""
+        yield node.get_description() or ""
+        text = node.get_text_iface()
+        if text is not None:
+            yield Atspi.Text.get_text(text, 0, Atspi.Text.get_character_count(text))
+
+
+def first_tell_tale(app):
+    return next((text for text in everything_held(app) if any(word in text for word in TELL_TALE)), None)
+
+
+def second_check(client):
+    """The second person can read nothing of the first, wherever a screen reader looks."""
+    assert first_tell_tale(client.app), "nothing to hide was found"
+    client.press(0xFFC6)  # F9
+    print(wait_for("the second check", lambda: client.reads("Second check: the first person's entries")))
+    wait_for("the first entries to be gone", lambda: first_tell_tale(client.app) is None)
 
 
 def main():
@@ -154,7 +264,10 @@ def main():
         assert "(80 mg) for one dose" in amount and "25 mg in 1 mL" in amount, amount
         for step in STEPS:
             print(wait_for(f"the step {step!r}", lambda start=step: client.reads(start)))
+        ask_first(client)
+        refused(client)
         board(client)
+        second_check(client)
         print(flag)
         print(amount)
         print("1 passed, 0 failed")

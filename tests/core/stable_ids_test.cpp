@@ -92,7 +92,8 @@ TEST(StableIds, refusals) {
           "format-wrong", "version-newer", "version-wrong", "value-out-of-range", "file-unwritable",
           "problem-altered", "ask-not-in-key",
           "date-shape", "date-unknown", "dates-backwards", "row-quotes", "row-too-long", "row-not-utf-8",
-          "header-missing", "separator-wrong", "cells-missing"));
+          "header-missing", "separator-wrong", "cells-missing",
+          "disk-full", "folder-read-only", "folder-missing"));
 }
 
 // The lists below are those of the documented worksheet format.

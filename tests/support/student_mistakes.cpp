@@ -209,7 +209,13 @@ Made mistakesOn(const Problem& problem, StepId line) {
   if (line == StepId::strength) addStrength(problem, made);
   if (line == StepId::rate || line == StepId::drops) addRun(problem, s, line, right, made);
   if (line == StepId::volume) addLeastVolume(problem, right, made);
-  for (const int power : {1, -1, 2, -2}) made.push_back({"E40", right * Number::powerOfTen(power)});
+  const auto& chain = std::get<Solved>(problem.key.step(line)->body).chain;
+  const bool conversion = chain.factors.size() == 2 && std::ranges::any_of(chain.factors, [](const Factor& factor) {
+    return factor.over.origin.kind == Origin::Kind::constant && factor.over.units.size() == 1 &&
+           measuresDrug(factor.over.units.front());
+  });
+  for (const int power : {1, -1, 2, -2}) made.push_back({conversion ? "E08" : "E40", right * Number::powerOfTen(power)});
+  if (conversion) made.push_back({"E07", right * Number::powerOfTen(chain.factors[1].over.value > Number(1) ? -6 : 6)});
   std::erase_if(made, [](const MadeMistake& one) { return one.value <= Number(0); });
   return made;
 }

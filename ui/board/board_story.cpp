@@ -29,7 +29,7 @@ BoardStory::BoardStory(Worksheet sheet, bool asked, const Phrasebook& book)
     : sheet_(std::move(sheet)),
       mayTellAmount_(asked || amountWords(sheet_, book).asks.empty()),
       book_(book),
-      facts_(caseFacts(sheet_.given, sheet_.rules, book)) {
+      facts_(caseFacts(sheet_.given, book)) {
   for (StepView& view : stepViews(sheet_, book))
     if (mayTellAmount_ || !tellsAmount(view.step.id)) addStep(std::move(view));
   BoardPage verdict;

@@ -1,6 +1,7 @@
 #include "ui/board/verdict_sheet.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/words/sentences.h"
 #include "ui/working/amount_text.h"
@@ -58,7 +59,10 @@ void VerdictSheet::fit(const QRectF& within, const BoardSizes& sizes) {
   const int width = qRound(room.width());
   constexpr double smallest = 0.5;
   scale_ = sizes.px(2.3);
-  while (heightAt(width, scale_) > room.height() && scale_ > smallest) scale_ *= 0.98;
+  // By the root, since wrapped lines grow in both directions; every size that is tried loads letters.
+  for (int high = heightAt(width, scale_); high > room.height() && scale_ > smallest;
+       high = heightAt(width, scale_))
+    scale_ *= std::min(0.98, std::sqrt(room.height() / high));
   setGeometry(room.toRect());
   int y = 0;
   const auto put = [&](auto* widget) {

@@ -1,7 +1,10 @@
 #include "ui/form/case_editor.h"
 
 #include <QUndoCommand>
+#include <algorithm>
 
+#include "core/medicine/paths.h"
+#include "core/record/case_entry.h"
 #include "ui/form/field_table.h"
 
 namespace wardchalk::ui {
@@ -49,6 +52,22 @@ class CaseEditor::Edit : public QUndoCommand {
   bool done_ = false;
 };
 
+/// All fields of a room changed at once.
+class CaseEditor::Filling : public QUndoCommand {
+ public:
+  Filling(CaseEditor& editor, const QString& name, std::vector<FieldBoxes> before,
+          std::vector<FieldBoxes> after)
+      : QUndoCommand(name), editor_(editor), before_(std::move(before)), after_(std::move(after)) {}
+
+  void undo() override { editor_.putAll(before_); }
+  void redo() override { editor_.putAll(after_); }
+
+ private:
+  CaseEditor& editor_;
+  std::vector<FieldBoxes> before_;
+  std::vector<FieldBoxes> after_;
+};
+
 CaseEditor::CaseEditor(QObject* parent) : QObject(parent), undoStack_(this) {}
 
 void CaseEditor::edit(const QString& path, const Boxes& boxes) {
@@ -68,6 +87,31 @@ void CaseEditor::putBack(const QString& path, const Boxes& boxes) {
   ++typing_;
   Q_EMIT changed();
   Q_EMIT takenBack(path);
+}
+
+void CaseEditor::fill(const QString& name, std::string_view room, const std::vector<WrittenEntry>& entries) {
+  const auto textOf = [&](std::string_view path) {
+    const auto found = std::find_if(entries.begin(), entries.end(),
+                                    [&](const WrittenEntry& entry) { return entry.path == path; });
+    return found == entries.end() ? std::string_view() : std::string_view(found->text);
+  };
+  const Boxes high = boxesOf(path::high, textOf(path::high));
+  std::vector<FieldBoxes> before;
+  std::vector<FieldBoxes> after;
+  for (const CaseEntry& entry : caseEntries()) {
+    if (!entry.path.starts_with(room)) continue;
+    const std::string_view text = textOf(entry.path);
+    before.emplace_back(entry.path, draft_.boxes(entry.path));
+    after.emplace_back(entry.path, text.empty() ? Boxes{} : boxesOf(entry.path, text, high));
+  }
+  undoStack_.push(new Filling(*this, name, std::move(before), std::move(after)));
+}
+
+void CaseEditor::putAll(const std::vector<FieldBoxes>& fields) {
+  for (const auto& [path, boxes] : fields) draft_.set(path, boxes);
+  for (const auto& [path, boxes] : fields) draft_.commit(path);
+  ++typing_;
+  Q_EMIT changed();
 }
 
 void CaseEditor::finish(const QString& path) {
@@ -92,6 +136,20 @@ void CaseEditor::open(const std::vector<WrittenEntry>& entries) {
 void CaseEditor::clear() {
   draft_.clear();
   undoStack_.clear();
+  ++typing_;
+  Q_EMIT changed();
+}
+
+Shelved CaseEditor::take() {
+  Shelved taken{draft_, isModified()};
+  clear();
+  return taken;
+}
+
+void CaseEditor::restore(Shelved shelved) {
+  draft_ = std::move(shelved.draft);
+  undoStack_.clear();
+  if (shelved.modified) undoStack_.resetClean();
   ++typing_;
   Q_EMIT changed();
 }

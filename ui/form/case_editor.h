@@ -3,10 +3,19 @@
 #include <QObject>
 #include <QString>
 #include <QUndoStack>
+#include <string_view>
+#include <utility>
+#include <vector>
 
 #include "core/record/case_draft.h"
 
 namespace wardchalk::ui {
+
+/// Entries that were taken out of the form, to be hidden or to make room for another person's. They live in no widget.
+struct Shelved {
+  CaseDraft draft;
+  bool modified = false;
+};
 
 /// Everything that changes the draft goes through here: the form, undo, files, New child. Whoever shows the
 /// draft listens.
@@ -21,6 +30,9 @@ class CaseEditor : public QObject {
 
   /// What now stands in a field. Changes of one field are one step back until it is read.
   void edit(const QString& path, const Boxes& boxes);
+  /// These entries, as a file has them, take the place of everything under `room` ("reference."), in one step
+  /// back that is called `name`. Every field of the room is read at once.
+  void fill(const QString& name, std::string_view room, const std::vector<WrittenEntry>& entries);
   /// Reads a field that is being changed.
   void finish(const QString& path);
   /// Reads every field that is being changed.
@@ -32,6 +44,11 @@ class CaseEditor : public QObject {
   void clear();
   void offer(UnitSystem system);
 
+  /// Empties the form and gives away what stood in it. What could be undone is forgotten.
+  [[nodiscard]] Shelved take();
+  /// Puts back what was taken, whatever stands there now.
+  void restore(Shelved shelved);
+
   /// Whether something was entered or changed since the last file was opened or saved.
   [[nodiscard]] bool isModified() const { return !undoStack_.isClean(); }
   void markSaved() { undoStack_.setClean(); }
@@ -42,7 +59,10 @@ class CaseEditor : public QObject {
 
  private:
   class Edit;
+  class Filling;
+  using FieldBoxes = std::pair<std::string_view, Boxes>;
   void put(const QString& path, const Boxes& boxes);
+  void putAll(const std::vector<FieldBoxes>& fields);
   void putBack(const QString& path, const Boxes& boxes);
 
   CaseDraft draft_;

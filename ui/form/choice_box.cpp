@@ -4,13 +4,14 @@
 #include <QApplication>
 #include <QKeyEvent>
 #include <QSignalBlocker>
+#include <QStyleOptionComboBox>
 #include <QWheelEvent>
+#include <algorithm>
 
 namespace wardchalk::ui {
 
 ChoiceBox::ChoiceBox(QWidget* parent) : QComboBox(parent) {
   setFocusPolicy(Qt::StrongFocus);  // not Qt::WheelFocus
-  setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   setMinimumContentsLength(1);
   addItem(QString(), QString());
   connect(this, &QComboBox::currentIndexChanged, this, [this] {
@@ -54,6 +55,19 @@ void ChoiceBox::keyPressEvent(QKeyEvent* event) {
   byKey_ = false;
   if (!event->text().trimmed().isEmpty()) sinceLetter_.start();
 }
+
+/// As wide as its least letters ask for, whatever its words are; the columns of a row say the rest. Qt has a
+/// policy for this, but would make the list of every box at once, which is made here when it is first opened.
+QSize ChoiceBox::sizeHint() const {
+  QStyleOptionComboBox option;
+  initStyleOption(&option);
+  const QSize letters(
+      minimumContentsLength() * fontMetrics().horizontalAdvance(QLatin1Char('X')) + iconSize().width() + 4,
+      std::max(fontMetrics().height() + 2, iconSize().height() + 2));
+  return style()->sizeFromContents(QStyle::CT_ComboBox, &option, letters, this);
+}
+
+QSize ChoiceBox::minimumSizeHint() const { return sizeHint(); }
 
 void ChoiceBox::wheelEvent(QWheelEvent* event) { event->ignore(); }
 

@@ -21,6 +21,9 @@ class ChoiceBox : public QComboBox {
   /// Chooses without telling anyone; an id that is not offered chooses nothing.
   void choose(std::string_view id);
 
+  [[nodiscard]] QSize sizeHint() const override;
+  [[nodiscard]] QSize minimumSizeHint() const override;
+
  Q_SIGNALS:
   void passed();  ///< another word shows, by a key in the closed box
   void made();    ///< a word was chosen from the list

@@ -4,6 +4,8 @@
 #include <QLabel>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <utility>
 
 #include "core/medicine/paths.h"
 #include "core/words/read_back.h"
@@ -22,6 +24,10 @@ constexpr int leastWidth = 420;
 constexpr std::array systems = {std::pair{UnitSystem::metric, "metric"},
                                 std::pair{UnitSystem::household, "household"}};
 
+QString fromView(std::string_view text) {
+  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
 }  // namespace
 
 Form::Form(CaseEditor& editor, const HouseRules& rules, const Phrasebook& book, QWidget* parent)
@@ -32,16 +38,15 @@ Form::Form(CaseEditor& editor, const HouseRules& rules, const Phrasebook& book, 
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setMinimumWidth(leastWidth);
   setFocusPolicy(Qt::NoFocus);
-  build(book);
+  build();
   setWidget(page_);
   new FocusRing(page_);
-  orderTabs();
   connect(&editor_, &CaseEditor::changed, this, &Form::refresh);
   connect(&editor_, &CaseEditor::takenBack, this, &Form::focusField);
   refresh();
 }
 
-void Form::build(const Phrasebook& book) {
+void Form::build() {
   auto* column = new QVBoxLayout(page_);
   column->setContentsMargins(16, 4, 16, 4);
   column->setSpacing(4);
@@ -51,22 +56,40 @@ void Form::build(const Phrasebook& book) {
     groups_ << group;
     column->addWidget(group);
     if (id == FieldGroup::child) addUnitSystem(group);
-    for (const FieldSpec& spec : fieldTable())
-      if (spec.group == id) addField(group, spec, book);
+    if (id == FieldGroup::reference) addListButton(group);
     connect(group, &FormGroup::foldingChanged, this, &Form::refresh);
   }
   column->addStretch();
 }
 
-void Form::addField(FormGroup* group, const FieldSpec& spec, const Phrasebook& book) {
-  auto* field = new FieldEdit(spec, book, group);
+FieldEdit* Form::field(const QString& path) {
+  const auto known = fields_.constFind(path);
+  if (known != fields_.constEnd()) return *known;
+  const auto named = [&](const FieldSpec& spec) { return path == fromView(spec.path); };
+  const auto spec = std::find_if(fieldTable().begin(), fieldTable().end(), named);
+  return spec == fieldTable().end() ? nullptr : addField(*spec);
+}
+
+/// Half of the fields are rare; each is made when it first comes into view.
+FieldEdit* Form::addField(const FieldSpec& spec) {
+  FormGroup* group = groupOf(spec);
+  auto* field = new FieldEdit(spec, book_, group);
+  field->hide();
+  field->setBoxes(editor_.draft().boxes(spec.path));
   group->addField(field);
   fields_.insert(field->path(), field);
+  tabsInOrder_ = false;
   connect(field, &FieldEdit::edited, &editor_, &CaseEditor::edit);
   connect(field, &FieldEdit::finished, &editor_, &CaseEditor::finish);
   connect(field, &FieldEdit::next, this, [this](const QString& path) { step(path, 1); });
   connect(field, &FieldEdit::previous, this, [this](const QString& path) { step(path, -1); });
   connect(field, &FieldEdit::pointedAt, this, &Form::pointed);
+  return field;
+}
+
+FormGroup* Form::groupOf(const FieldSpec& spec) const {
+  return *std::find_if(groups_.begin(), groups_.end(),
+                       [&](const FormGroup* group) { return group->group() == spec.group; });
 }
 
 void Form::addUnitSystem(FormGroup* group) {
@@ -90,6 +113,18 @@ void Form::addUnitSystem(FormGroup* group) {
   connect(unitSystem_, &ChoiceBox::passed, this, tell);
 }
 
+void Form::addListButton(FormGroup* group) {
+  listButton_ = new QToolButton(group);
+  listButton_->setObjectName(QStringLiteral("from-list"));
+  listButton_->setText(tr("from a list …"));
+  listButton_->setAccessibleName(tr("Reference: choose it from the ward's list"));
+  listButton_->setAutoRaise(true);
+  listButton_->setMinimumHeight(32);
+  listButton_->setFocusPolicy(Qt::StrongFocus);
+  group->addToHeading(nullptr, listButton_);
+  connect(listButton_, &QToolButton::clicked, this, &Form::listWanted);
+}
+
 void Form::showUnitSystem(UnitSystem system) {
   std::string_view shown;
   for (const auto& [one, id] : systems)
@@ -99,23 +134,26 @@ void Form::showUnitSystem(UnitSystem system) {
 
 /// Tab walks the fields as the papers lie, and comes to a group's own controls after its fields.
 void Form::orderTabs() {
+  if (std::exchange(tabsInOrder_, true)) return;
   QList<QWidget*> chain;
   for (const FormGroup* group : std::as_const(groups_)) {
     for (const FieldEdit* field : group->fields())
       for (QWidget* box : field->findChildren<QWidget*>())
         if (box->focusPolicy() != Qt::NoFocus && box->parentWidget() == field) chain << box;
     if (group->group() == FieldGroup::child) chain << unitSystem_;
+    if (group->group() == FieldGroup::reference) chain << listButton_;
     chain << group->moreButton();
   }
   for (qsizetype i = 1; i < chain.size(); ++i) QWidget::setTabOrder(chain[i - 1], chain[i]);
 }
 
-bool Form::isInView(const FormGroup& group, const FieldEdit& field) const {
-  const FieldSpec& spec = field.spec();
-  if (spec.inView == InView::always || group.isUnfolded()) return true;
-  if (editor_.draft().state(spec.path) != FieldState::empty || wanted_.contains(field.path())) return true;
+bool Form::isInView(const FieldSpec& spec) const {
+  if (spec.inView == InView::always || groupOf(spec)->isUnfolded()) return true;
+  const QString path = fromView(spec.path);
+  if (editor_.draft().state(spec.path) != FieldState::empty || wanted_.contains(path)) return true;
   const QWidget* focused = QApplication::focusWidget();
-  if (focused && field.isAncestorOf(focused)) return true;
+  const FieldEdit* made = fields_.value(path);
+  if (focused && made && made->isAncestorOf(focused)) return true;
   const std::string& kind = editor_.draft().boxes(path::stockKind).text;
   return (spec.inView == InView::powder && kind == "powder") ||
          (spec.inView == InView::solid && kind == "solid");
@@ -124,10 +162,11 @@ bool Form::isInView(const FormGroup& group, const FieldEdit& field) const {
 void Form::arrange() {
   for (FormGroup* group : std::as_const(groups_)) {
     QList<FieldEdit*> shown;
-    for (FieldEdit* field : group->fields())
-      if (isInView(*group, *field)) shown << field;
+    for (const FieldSpec& spec : fieldTable())
+      if (spec.group == group->group() && isInView(spec)) shown << field(fromView(spec.path));
     group->arrange(shown);
   }
+  orderTabs();
 }
 
 QList<FieldEdit*> Form::inView() const {
@@ -185,9 +224,7 @@ void Form::pointed(const QString& path) {
 void Form::focusField(const QString& path) {
   FieldEdit* wanted = field(path);
   if (!wanted) return;
-  if (wanted->isHidden())
-    for (FormGroup* group : std::as_const(groups_))
-      if (group->fields().contains(wanted)) group->setUnfolded(true);
+  if (wanted->isHidden()) groupOf(wanted->spec())->setUnfolded(true);
   wanted->focusFirst();
 }
 

@@ -8,6 +8,8 @@
 #include "ui/form/case_editor.h"
 #include "ui/form/field_table.h"
 
+class QToolButton;
+
 namespace wardchalk::ui {
 
 class ChoiceBox;
@@ -21,7 +23,8 @@ class Form : public QScrollArea {
  public:
   Form(CaseEditor& editor, const HouseRules& rules, const Phrasebook& book, QWidget* parent = nullptr);
 
-  [[nodiscard]] FieldEdit* field(const QString& path) const { return fields_.value(path); }
+  /// The field of an entry, in view or not; null where there is none.
+  [[nodiscard]] FieldEdit* field(const QString& path);
   /// Brings the field into view, unfolds its group if need be, and gives it the keyboard.
   void focusField(const QString& path);
   /// Gives the keyboard to the field that had it last, or to the first.
@@ -39,15 +42,18 @@ class Form : public QScrollArea {
  Q_SIGNALS:
   void pointedAt(const QString& path);
   void unitSystemChosen(wardchalk::UnitSystem system);
+  void listWanted();  ///< the reference is to come from a list
 
  private:
-  void build(const Phrasebook& book);
-  void addField(FormGroup* group, const FieldSpec& spec, const Phrasebook& book);
+  void build();
+  FieldEdit* addField(const FieldSpec& spec);
+  [[nodiscard]] FormGroup* groupOf(const FieldSpec& spec) const;
   void addUnitSystem(FormGroup* group);
+  void addListButton(FormGroup* group);
   void orderTabs();
   void refresh();
   void arrange();
-  [[nodiscard]] bool isInView(const FormGroup& group, const FieldEdit& field) const;
+  [[nodiscard]] bool isInView(const FieldSpec& spec) const;
   [[nodiscard]] QList<FieldEdit*> inView() const;
   void sayLine(FieldEdit& field, const Case& inputs, bool last);
   void step(const QString& path, int by);
@@ -58,8 +64,10 @@ class Form : public QScrollArea {
   const Phrasebook& book_;
   QWidget* page_;
   QList<FormGroup*> groups_;
-  QHash<QString, FieldEdit*> fields_;
+  QHash<QString, FieldEdit*> fields_;  // those that were in view once
   ChoiceBox* unitSystem_ = nullptr;
+  QToolButton* listButton_ = nullptr;
+  bool tabsInOrder_ = false;
   QStringList wanted_;
   QString last_;
 };

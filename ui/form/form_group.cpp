@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/form/field_edit.h"
 #include "ui/theme/board_palette.h"
@@ -46,11 +47,18 @@ FormGroup::FormGroup(FieldGroup group, QWidget* parent) : QWidget(parent), group
   nameButton();
 }
 
-void FormGroup::addField(FieldEdit* field) { fields_ << field; }
+/// The table of fields is one array, so that its addresses tell the order.
+void FormGroup::addField(FieldEdit* field) {
+  const auto before = [](const FieldEdit* one, const FieldEdit* other) {
+    return &one->spec() < &other->spec();
+  };
+  fields_.insert(std::upper_bound(fields_.begin(), fields_.end(), field, before), field);
+}
 
 void FormGroup::addToHeading(QWidget* label, QWidget* control) {
   const int at = heading_->indexOf(more_);
   heading_->insertWidget(at, control);
+  if (!label) return;  // it says itself what it is, and has a frame of its own
   heading_->insertWidget(at, label);
   headingControl_ = control;
 }

@@ -21,8 +21,10 @@ class FormGroup : public QWidget {
  public:
   explicit FormGroup(FieldGroup group, QWidget* parent = nullptr);
 
+  /// In the order of the table, whenever it comes.
   void addField(FieldEdit* field);
-  /// A control that belongs to the whole group, at the right of its heading.
+  /// A control that belongs to the whole group, at the right of its heading; without a label if it says
+  /// itself what it is.
   void addToHeading(QWidget* label, QWidget* control);
 
   [[nodiscard]] FieldGroup group() const { return group_; }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QHash>
 #include <QLabel>
 
 namespace wardchalk::ui {
@@ -17,15 +18,20 @@ class QuietLine : public QLabel {
   [[nodiscard]] const QString& said() const { return said_; }
   [[nodiscard]] Tone tone() const { return tone_; }
 
+  /// Asked many times for one layout, answered from memory.
+  [[nodiscard]] int heightForWidth(int width) const override;
+
  protected:
   void paintEvent(QPaintEvent* event) override;
   void changeEvent(QEvent* event) override;
 
  private:
   void applyInk();
+  void forget() { heights_.clear(); }
 
   QString said_;
   Tone tone_ = Tone::quiet;
+  mutable QHash<int, int> heights_;  // of its words, by width
 };
 
 }  // namespace wardchalk::ui

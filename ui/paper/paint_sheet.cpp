@@ -27,29 +27,42 @@ void paintPage(QPainter& painter, const SheetPage& page) {
         {palette[sign.onBlack ? Ink::disc : Ink::card], palette[sign.onBlack ? Ink::onDisc : Ink::text]});
 }
 
-bool paintSheet(QPagedPaintDevice& device, const SheetLayout& sheet) {
-  QPainter painter;
+bool beginSheets(QPainter& painter, QPagedPaintDevice& device) {
   if (!painter.begin(&device)) return false;
   painter.scale(device.logicalDpiX() / unitsPerInch, device.logicalDpiY() / unitsPerInch);
-  bool first = true;
+  return true;
+}
+
+bool paintSheets(QPainter& painter, QPagedPaintDevice& device, const SheetLayout& sheet, bool first) {
   for (const SheetPage& page : sheet.pages) {
     if (!first && !device.newPage()) return false;
     first = false;
     paintPage(painter, page);
   }
-  return painter.end();
+  return true;
+}
+
+bool paintSheet(QPagedPaintDevice& device, const SheetLayout& sheet) {
+  QPainter painter;
+  return beginSheets(painter, device) && paintSheets(painter, device, sheet, true) && painter.end();
+}
+
+std::unique_ptr<QPdfWriter> pdfWriter(QIODevice& out, PaperSize size, const QString& title,
+                                      const QString& creator) {
+  auto writer = std::make_unique<QPdfWriter>(&out);
+  writer->setResolution(pdfResolution);
+  writer->setPageLayout({pageSizeOf(size), QPageLayout::Portrait, QMarginsF()});
+  writer->setTitle(title);
+  writer->setCreator(creator);
+  return writer;
 }
 
 bool writePdf(const QString& file, const SheetLayout& sheet, PaperSize size, const QString& title,
               const QString& creator) {
   QSaveFile out(file);
   if (!out.open(QIODevice::WriteOnly)) return false;
-  QPdfWriter writer(&out);
-  writer.setResolution(pdfResolution);
-  writer.setPageLayout({pageSizeOf(size), QPageLayout::Portrait, QMarginsF()});
-  writer.setTitle(title);
-  writer.setCreator(creator);
-  return paintSheet(writer, sheet) && out.commit();
+  const std::unique_ptr<QPdfWriter> writer = pdfWriter(out, size, title, creator);
+  return paintSheet(*writer, sheet) && out.commit();
 }
 
 bool writePdf(const QString& file, const SheetContent& content, PaperSize size) {

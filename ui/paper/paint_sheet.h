@@ -1,10 +1,14 @@
 #pragma once
 
+#include <memory>
+
 #include "ui/paper/paper_format.h"
 #include "ui/paper/sheet_layout.h"
 
+class QIODevice;
 class QPainter;
 class QPagedPaintDevice;
+class QPdfWriter;
 
 namespace wardchalk::ui {
 
@@ -13,6 +17,16 @@ void paintPage(QPainter& painter, const SheetPage& page);
 
 /// Paints every page on a printer or into a PDF whose pages are set to the whole paper. False if that fails.
 [[nodiscard]] bool paintSheet(QPagedPaintDevice& device, const SheetLayout& sheet);
+
+/// Begins to paint sheets on a device in their own measure; false if that fails.
+[[nodiscard]] bool beginSheets(QPainter& painter, QPagedPaintDevice& device);
+/// Paints every page of one more sheet; `first` is the first of all. False if a page cannot be begun.
+[[nodiscard]] bool paintSheets(QPainter& painter, QPagedPaintDevice& device, const SheetLayout& sheet,
+                               bool first);
+
+/// A writer of PDF on this paper with this title.
+[[nodiscard]] std::unique_ptr<QPdfWriter> pdfWriter(QIODevice& out, PaperSize size, const QString& title,
+                                                    const QString& creator);
 
 /// Writes pages as a PDF of real text with its fonts. False if the file cannot be written.
 [[nodiscard]] bool writePdf(const QString& file, const SheetLayout& sheet, PaperSize size, const QString& title,

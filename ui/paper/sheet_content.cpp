@@ -79,9 +79,16 @@ class ContentBuilder {
     return text;
   }
 
+  /// What a reader of the sheet looks for: where the reference comes from and how the weight was got.
+  [[nodiscard]] bool mustBeStated(std::string_view path) const {
+    if (path == path::source) return sheet_.given.reference.high.has_value();
+    return path == path::weightMethod && sheet_.given.child.weight.has_value();
+  }
+
   void putPapers() {
     for (const FieldSpec& spec : fieldTable()) {
-      const QString text = spec.path == path::title ? QString() : fact(spec.path);
+      QString text = spec.path == path::title ? QString() : fact(spec.path);
+      if (text.isEmpty() && mustBeStated(spec.path)) text = words(PhraseId::sheet_notStated);
       if (text.isEmpty()) continue;
       const QString heading = headingOf(spec.group);
       if (content_.papers.empty() || content_.papers.back().heading != heading)
@@ -165,7 +172,7 @@ class ContentBuilder {
   }
 
   void putRules() {
-    content_.rulesHeading = words(PhraseId::rules_used, "name", sheet_.rules.name);
+    content_.rulesHeading = words(PhraseId::rules_used, "name", rulesTitle(sheet_.rules, book_));
     QStringList lines;
     for (const std::string& line : rulesWords(sheet_, book_)) lines << held(line);
     content_.rules = lines.join(u' ');
@@ -175,7 +182,7 @@ class ContentBuilder {
     content_.workedBy = words(PhraseId::sheet_workedBy);
     content_.workedWhat = words(PhraseId::sheet_workedWhat);
     content_.secondBy = words(PhraseId::sheet_secondBy);
-    content_.secondNotDone = words(PhraseId::sheet_secondNotDone);
+    content_.second = made_.second.isEmpty() ? words(PhraseId::sheet_secondNotDone) : made_.second;
     content_.signHere = words(PhraseId::sheet_signHere);
     content_.caution = words(PhraseId::caution);
     content_.program = QStringLiteral("Wardchalk ") + made_.version;
@@ -207,7 +214,7 @@ QString spokenSheet(const SheetContent& content) {
   lines << content.leftOut << content.checksMadeHeading + QStringLiteral(": ") + content.checksMade
         << content.checksNotMadeHeading + QStringLiteral(": ") + content.checksNotMade
         << content.rulesHeading + QStringLiteral(": ") + content.rules << content.workedBy << content.secondBy
-        << content.secondNotDone << content.caution;
+        << content.second << content.caution;
   lines.removeIf([](const QString& line) { return line.trimmed().isEmpty(); });
   return lines.join(u'\n').replace(QChar::Nbsp, u' ');
 }

@@ -17,6 +17,9 @@ struct SheetMade {
   QString version;  ///< of the program
   /// Of whom each question was asked, in their order. None: not every one has been asked.
   std::optional<QStringList> asked;
+  /// What was recorded of a second check in the program: "Second check: done independently, same result …".
+  /// Empty: not done.
+  QString second;
 };
 
 struct SheetFact {
@@ -73,7 +76,8 @@ struct SheetContent {
   QString checksNotMadeHeading, checksNotMade;
   QString rulesHeading, rules;
   QString workedBy, workedWhat;
-  QString secondBy, secondNotDone;
+  QString secondBy;
+  QString second;  ///< whether it was done in the program, and what there is to do on paper
   QString signHere;
   QString caution;
   QString program;    ///< "Wardchalk 0.1.0"

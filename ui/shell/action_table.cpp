@@ -18,6 +18,10 @@ constexpr std::array actions = {
     ActionSpec{A::open, M::file, "open", TEXT("&Open a case …"), "Ctrl+O", true},
     ActionSpec{A::save, M::file, "save", TEXT("&Save the case"), "Ctrl+S"},
     ActionSpec{A::saveAs, M::file, "save-as", TEXT("Save the case &as …"), "Ctrl+Shift+S"},
+    ActionSpec{A::chooseReference, M::file, "choose-reference", TEXT("Choose a re&ference from the list …"), "Ctrl+R", true},
+    ActionSpec{A::severalCases, M::file, "several-cases", TEXT("Several &cases …"), "Ctrl+L"},
+    ActionSpec{A::nextCase, M::file, "next-case", TEXT("Ne&xt of several cases"), "Ctrl+PgDown"},
+    ActionSpec{A::previousCase, M::file, "previous-case", TEXT("Pre&vious of several cases"), "Ctrl+PgUp"},
     ActionSpec{A::sheetPrint, M::file, "sheet-print", TEXT("&Print the sheet …"), "Ctrl+P", true},
     ActionSpec{A::sheetPreview, M::file, "sheet-preview", TEXT("Look at the shee&t first"), "Ctrl+Shift+P"},
     ActionSpec{A::sheetPdf, M::file, "sheet-pdf", TEXT("Sheet as P&DF …"), "Ctrl+Alt+P"},
@@ -48,6 +52,15 @@ constexpr std::array actions = {
     ActionSpec{A::board, M::view, "board", TEXT("The working on a &board, full screen"), "F11", true},
     ActionSpec{A::practice, M::view, "practice", TEXT("&Practice with invented medicines …"), "F12", true},
 
+    ActionSpec{A::rulesExact, M::houseRules, "rules-exact", TEXT("&Exact: as shipped"), "Ctrl+Shift+H, E"},
+    ActionSpec{A::rulesClassroom, M::houseRules, "rules-classroom", TEXT("&Classroom: as often taught"), "Ctrl+Shift+H, C"},
+    ActionSpec{A::rulesOpen, M::houseRules, "rules-open", TEXT("&Open a file of rules …"), "Ctrl+Shift+H, O", true},
+    ActionSpec{A::rulesEdit, M::houseRules, "rules-edit", TEXT("&Look at the rules and change them …"), "Ctrl+Shift+H, L"},
+
+    ActionSpec{A::secondCheck, M::check, "second-check-begin", TEXT("A &second person checks alone"), "F9"},
+    ActionSpec{A::secondCompare, M::check, "second-check-compare", TEXT("&Compare the two"), "Ctrl+F9"},
+    ActionSpec{A::secondLeave, M::check, "second-check-leave", TEXT("&Leave the second check"), "Shift+F9"},
+
     ActionSpec{A::unitsMetric, M::units, "units-metric", TEXT("&Metric: cm and kg"), "Ctrl+1", false, true},
     ActionSpec{A::unitsHousehold, M::units, "units-household", TEXT("&Household: feet and pounds"), "Ctrl+2", false, true},
     ActionSpec{A::unitsNone, M::units, "units-none", TEXT("&None until chosen"), "Ctrl+3", false, true},
@@ -67,6 +80,8 @@ constexpr std::array menus = {
     MenuSpec{M::copyStep, M::edit, "copy-step-as", QT_TRANSLATE_NOOP("Action", "Copy this &step as")},
     MenuSpec{M::view, M::view, "view", QT_TRANSLATE_NOOP("Action", "&View")},
     MenuSpec{M::units, M::view, "units", QT_TRANSLATE_NOOP("Action", "Units &offered")},
+    MenuSpec{M::check, M::check, "check", QT_TRANSLATE_NOOP("Action", "&Check")},
+    MenuSpec{M::houseRules, M::check, "house-rules", QT_TRANSLATE_NOOP("Action", "House &rules")},
     MenuSpec{M::help, M::help, "help", QT_TRANSLATE_NOOP("Action", "&Help")},
 };
 

@@ -11,6 +11,10 @@ enum class ActionId : std::uint8_t {
   open,
   save,
   saveAs,
+  chooseReference,
+  severalCases,
+  nextCase,
+  previousCase,
   sheetPrint,
   sheetPreview,
   sheetPdf,
@@ -35,6 +39,13 @@ enum class ActionId : std::uint8_t {
   goToForm,
   moreFields,
   board,
+  secondCheck,
+  secondCompare,
+  secondLeave,
+  rulesExact,
+  rulesClassroom,
+  rulesOpen,
+  rulesEdit,
   practice,
   unitsMetric,
   unitsHousehold,
@@ -44,7 +55,7 @@ enum class ActionId : std::uint8_t {
   about,
 };
 
-enum class MenuId : std::uint8_t { file, edit, copyWorking, copyStep, view, units, help };
+enum class MenuId : std::uint8_t { file, houseRules, edit, copyWorking, copyStep, view, units, check, help };
 
 /// One action: declared here once, with its place, its words and its shortcut.
 struct ActionSpec {

@@ -48,6 +48,12 @@ void Actions::fill(QMenuBar* bar, QWidget* window) {
   }
 }
 
+/// Hidden and not greyed: whether an action is greyed is the business of whoever offers it.
+void Actions::leaveOnly(const QSet<ActionId>& wanted) {
+  for (auto one = actions_.begin(); one != actions_.end(); ++one)
+    one.value()->setVisible(wanted.contains(one.key()));
+}
+
 void Actions::bind(ActionId id, std::function<void()> what) {
   connect(actions_.value(id), &QAction::triggered, this, [what = std::move(what)] { what(); });
 }

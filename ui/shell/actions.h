@@ -2,6 +2,7 @@
 
 #include <QHash>
 #include <QObject>
+#include <QSet>
 #include <functional>
 
 #include "ui/shell/action_table.h"
@@ -21,6 +22,8 @@ class Actions : public QObject {
 
   [[nodiscard]] QAction* operator[](ActionId id) const { return actions_.value(id); }
   [[nodiscard]] QMenu* menu(MenuId id) const { return menus_.value(id); }
+  /// Leaves these actions alone in the menus and on their keys.
+  void leaveOnly(const QSet<ActionId>& wanted);
   /// What an action does.
   void bind(ActionId id, std::function<void()> what);
 

@@ -4,7 +4,6 @@
 #include <QFileInfo>
 
 #include "core/record/case_file.h"
-#include "core/record/text_file.h"
 
 namespace wardchalk::ui {
 
@@ -21,7 +20,13 @@ std::optional<Refusal> CaseDocument::open(const QString& file) {
   if (!read) return read.refusal();
   editor_.open(read->entries);
   file_ = file;
+  known_ = *text;
   return std::nullopt;
+}
+
+void CaseDocument::openEntries(const std::vector<WrittenEntry>& entries) {
+  editor_.open(entries);
+  forgetFile();
 }
 
 void CaseDocument::openExample() {
@@ -29,23 +34,30 @@ void CaseDocument::openExample() {
   if (!resource.open(QIODevice::ReadOnly)) return;
   const Result<CaseFile> read = readCaseFile(resource.readAll().toStdString());
   Q_ASSERT(read);
-  editor_.open(read->entries);
+  openEntries(read->entries);
+}
+
+FileNow CaseDocument::fileNow() const { return compareFile(nativePath(file_), known_); }
+
+void CaseDocument::forgetFile() {
   file_.clear();
+  known_.clear();
 }
 
 std::optional<Refusal> CaseDocument::save(const QString& file) {
   editor_.finishAll();
   if (const auto path = editor_.draft().refusedPath()) return editor_.draft().refusal(*path);
-  if (auto refusal = writeTextFile(nativePath(file), writeCaseFile(editor_.draft().entries())))
-    return refusal;
+  std::string text = writeCaseFile(editor_.draft().entries());
+  if (auto refusal = writeTextFile(nativePath(file), text)) return refusal;
   file_ = file;
+  known_ = std::move(text);
   editor_.markSaved();
   return std::nullopt;
 }
 
 void CaseDocument::clear() {
   editor_.clear();
-  file_.clear();
+  forgetFile();
 }
 
 }  // namespace wardchalk::ui

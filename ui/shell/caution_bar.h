@@ -2,19 +2,30 @@
 
 #include <QWidget>
 
+class QLabel;
+
 #include "core/words/phrasebook.h"
 
 namespace wardchalk::ui {
 
-/// The standing caution at the bottom of the window, with the name of the house rules at its right.
+/// The standing caution at the bottom of the window; at its right, which house rules are in force and whether
+/// a second check was done.
 class CautionBar : public QWidget {
   Q_OBJECT
 
  public:
-  CautionBar(const QString& rulesName, const Phrasebook& book, QWidget* parent);
+  CautionBar(const Phrasebook& book, QWidget* parent);
+
+  void setRules(const QString& name);
+  /// Empty: nothing stands that could be checked.
+  void setSecondCheck(const QString& words);
 
  protected:
   void paintEvent(QPaintEvent* event) override;
+
+ private:
+  QLabel* rules_;
+  QLabel* second_;
 };
 
 }  // namespace wardchalk::ui

@@ -26,7 +26,10 @@ constexpr std::array stepActions = {
     std::pair(ActionId::copyStepLatex, CopyAs::latex), std::pair(ActionId::copyStepPicture, CopyAs::picture),
     std::pair(ActionId::copyStepSvg, CopyAs::svg)};
 
-void put(std::unique_ptr<QMimeData> data) { QApplication::clipboard()->setMimeData(data.release()); }
+void put(std::unique_ptr<QMimeData> data) {
+  data->setData(QLatin1String(copiedHere), QByteArrayLiteral("1"));
+  QApplication::clipboard()->setMimeData(data.release());
+}
 
 }  // namespace
 

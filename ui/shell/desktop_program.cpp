@@ -63,7 +63,11 @@ class TerminalDialogs : public Dialogs {
   [[nodiscard]] QString fileToSave(QWidget*, const QString&) override { return {}; }
   [[nodiscard]] QString pdfToSave(QWidget*, const QString&) override { return {}; }
   [[nodiscard]] bool choosePrinter(QWidget*, QPrinter&) override { return false; }
+  [[nodiscard]] QStringList files(QWidget*, const FileQuestion&) override { return {}; }
   [[nodiscard]] Unsaved unsaved(QWidget*, const QString&) override { return Unsaved::keep; }
+  [[nodiscard]] Overwrite overwrite(QWidget*, const QString&, bool) override { return Overwrite::stop; }
+  [[nodiscard]] QString rulesToOpen(QWidget*) override { return {}; }
+  [[nodiscard]] QString rulesToSave(QWidget*, const QString&) override { return {}; }
   void tell(QWidget*, const QString&, const QString& text) override { complain(text); }
 };
 

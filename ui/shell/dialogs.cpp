@@ -13,6 +13,7 @@ namespace {
 QString tr(const char* text) { return QCoreApplication::translate("Dialogs", text); }
 
 QString caseFilter() { return tr("Case files (*.json)"); }
+QString rulesFilter() { return tr("House rules (*.json)"); }
 
 }  // namespace
 
@@ -32,6 +33,16 @@ bool DesktopDialogs::choosePrinter(QWidget* parent, QPrinter& printer) {
   return QPrintDialog(&printer, parent).exec() == QDialog::Accepted;
 }
 
+QStringList DesktopDialogs::files(QWidget* parent, const FileQuestion& question) {
+  if (question.kind == FileQuestion::openSeveral)
+    return QFileDialog::getOpenFileNames(parent, question.title, {}, question.filter);
+  const QString file =
+      question.kind == FileQuestion::save
+          ? QFileDialog::getSaveFileName(parent, question.title, question.suggested, question.filter)
+          : QFileDialog::getOpenFileName(parent, question.title, {}, question.filter);
+  return file.isEmpty() ? QStringList() : QStringList{file};
+}
+
 Unsaved DesktopDialogs::unsaved(QWidget* parent, const QString& question) {
   QMessageBox box(QMessageBox::Question, tr("Entries are not saved"), question, QMessageBox::NoButton,
                   parent);
@@ -43,6 +54,31 @@ Unsaved DesktopDialogs::unsaved(QWidget* parent, const QString& question) {
   box.exec();
   if (box.clickedButton() == save) return Unsaved::save;
   return box.clickedButton() == discard ? Unsaved::discard : Unsaved::keep;
+}
+
+Overwrite DesktopDialogs::overwrite(QWidget* parent, const QString& question, bool theirs) {
+  QMessageBox box(QMessageBox::Warning, tr("The file is not as it was"), question, QMessageBox::NoButton,
+                  parent);
+  box.setTextFormat(Qt::PlainText);
+  const auto* mine =
+      box.addButton(theirs ? tr("&Keep mine") : tr("&Write it again"), QMessageBox::DestructiveRole);
+  const auto* open = theirs ? box.addButton(tr("&Open theirs"), QMessageBox::AcceptRole) : nullptr;
+  QPushButton* elsewhere = box.addButton(tr("Save under &another name …"), QMessageBox::AcceptRole);
+  QPushButton* stop = box.addButton(tr("&Do not save"), QMessageBox::RejectRole);
+  box.setDefaultButton(elsewhere);
+  box.setEscapeButton(stop);
+  box.exec();
+  if (box.clickedButton() == mine) return Overwrite::keepMine;
+  if (open && box.clickedButton() == open) return Overwrite::openTheirs;
+  return box.clickedButton() == elsewhere ? Overwrite::saveElsewhere : Overwrite::stop;
+}
+
+QString DesktopDialogs::rulesToOpen(QWidget* parent) {
+  return QFileDialog::getOpenFileName(parent, tr("Open house rules"), {}, rulesFilter());
+}
+
+QString DesktopDialogs::rulesToSave(QWidget* parent, const QString& suggested) {
+  return QFileDialog::getSaveFileName(parent, tr("Save the house rules"), suggested, rulesFilter());
 }
 
 void DesktopDialogs::tell(QWidget* parent, const QString& title, const QString& text) {

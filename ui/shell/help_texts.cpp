@@ -18,7 +18,8 @@ QString shortHelpText() {
       "120 mg/m2/dose) or choose it. The line under a field says how it was understood, or what to write "
       "instead.\n\n"
       "Enter: next field. Shift+Enter: the field before. F6: between form and working. F7: the flag. "
-      "F8: every field, also the rarer ones. Ctrl+N: a new child; it cannot be undone.\n\n"
+      "F8: every field, also the rarer ones. F9: a second person checks alone. "
+      "Ctrl+N: a new child; it cannot be undone.\n\n"
       "SAFE means safe by the reference that was typed in. Checks that could not be made are named on the "
       "flag.");
 }

@@ -7,19 +7,27 @@
 #include <QMenuBar>
 #include <QMimeData>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "core/check/work_out.h"
 #include "core/medicine/paths.h"
+#include "core/words/rules_words.h"
 #include "core/words/sentences.h"
 #include "ui/board/board.h"
 #include "ui/form/field_table.h"
 #include "ui/form/form.h"
 #include "ui/shell/actions.h"
+#include "ui/shell/cases_desk.h"
 #include "ui/shell/caution_bar.h"
 #include "ui/shell/copy_desk.h"
 #include "ui/shell/help_texts.h"
+#include "ui/shell/reference_desk.h"
+#include "ui/shell/idle_desk.h"
+#include "ui/shell/rules_desk.h"
+#include "ui/shell/save_check.h"
+#include "ui/shell/second_check_desk.h"
 #include "ui/shell/practice_desk.h"
 #include "ui/shell/sheet_desk.h"
 #include "ui/working/amount_widget.h"
@@ -61,24 +69,30 @@ MainWindow::MainWindow(HouseRules rules, const Phrasebook& book, Settings& setti
       document_(editor_),
       actions_(new Actions(menuBar(), this)),
       desk_(new SheetDesk(this, settings_, dialogs_, book_)),
+      references_(new ReferenceDesk(this, editor_, rules_, settings_, dialogs_, book_)),
+      cases_(new CasesDesk(*this, rules_, settings_, dialogs_, book_)),
       practice_(new PracticeDesk(this, settings_, book_)) {
   setAcceptDrops(true);
   buildCentre();
   bindFileActions();
   bindSheetActions();
+  bindWardActions();
   bindEditActions();
   bindViewActions();
   bindHelpActions();
+  bindCheckActions();
   connectSides();
   resize(usualSize);
   restoreGeometry(settings_.geometry());
   setUnitSystem(settings_.unitSystem());
   setZoom(settings_.zoom());
-  nameWindow();
+  rulesDesk_->start();
+  followDesks();
   form_->focusLast();
 }
 
-/// Before the rest: it hears of cards that go, and would reach for actions and a worksheet that are gone already.
+/// Before the rest: it hears of cards that go, and would reach for actions and a worksheet that are gone
+/// already.
 MainWindow::~MainWindow() { delete copies_; }
 
 void MainWindow::buildCentre() {
@@ -86,7 +100,20 @@ void MainWindow::buildCentre() {
   auto* column = new QVBoxLayout(centre);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
-  auto* sides = new QSplitter(Qt::Horizontal, centre);
+  auto* notices = new QVBoxLayout;
+  auto* pages = new QStackedWidget(centre);
+  pages->addWidget(buildSides());
+  column->addLayout(notices);
+  column->addWidget(pages, 1);
+  caution_ = new CautionBar(book_, centre);
+  caution_->setRules(fromCore(rulesTitle(rules_, book_)));
+  column->addWidget(caution_);
+  setCentralWidget(centre);
+  buildDesks(pages, notices);
+}
+
+QWidget* MainWindow::buildSides() {
+  auto* sides = new QSplitter(Qt::Horizontal);
   sides->setChildrenCollapsible(false);
   form_ = new Form(editor_, rules_, book_, sides);
   pane_ = new WorkingPane(sides, book_);
@@ -96,9 +123,7 @@ void MainWindow::buildCentre() {
   sides->setStretchFactor(0, 0);
   sides->setStretchFactor(1, 1);
   sides->setSizes({formWidth, usualSize.width() - formWidth});
-  column->addWidget(sides, 1);
-  column->addWidget(new CautionBar(QString::fromStdString(rules_.name), book_, centre));
-  setCentralWidget(centre);
+  return sides;
 }
 
 void MainWindow::bindFileActions() {
@@ -113,6 +138,12 @@ void MainWindow::bindSheetActions() {
   actions_->bind(ActionId::sheetPrint, [this] { makeSheet(&SheetDesk::print); });
   actions_->bind(ActionId::sheetPreview, [this] { makeSheet(&SheetDesk::preview); });
   actions_->bind(ActionId::sheetPdf, [this] { makeSheet(&SheetDesk::savePdf); });
+}
+
+void MainWindow::bindWardActions() {
+  actions_->bind(ActionId::chooseReference, [this] { references_->choose(); });
+  connect(form_, &Form::listWanted, references_, &ReferenceDesk::choose);
+  cases_->bind(*actions_);
 }
 
 void MainWindow::bindEditActions() {
@@ -167,23 +198,34 @@ void MainWindow::workAgain() {
   sheet_ = workOut(draft.toCase(), rules_, draft.pendingPath());
   (*actions_)[ActionId::board]->setEnabled(!draft.isEmpty());
   form_->setWanted(draft.isEmpty() ? QStringList() : wantedFields(sheet_));
-  if (draft.isEmpty())
-    pane_->showEmpty();
-  else
-    pane_->show(sheet_);
+  pane_->show(sheet_);
+  if (draft.isEmpty()) pane_->showEmpty();  // and nothing of what stood there is left in it, shown or not
+  followCase();
 }
 
 void MainWindow::nameWindow() {
-  const QString name = document_.name().isEmpty() ? tr("new child") : document_.name();
+  if (idle_->isCovered()) {
+    setWindowModified(false);
+    return setWindowTitle(tr("Wardchalk"));
+  }
+  const QString file = document_.name().isEmpty() ? tr("new child") : document_.name();
+  const QString name = second_->isUnderWay() ? tr("second check") : file;
   setWindowTitle(tr("%1[*] – Wardchalk", "name of the case file").arg(name));
   setWindowModified(editor_.isModified());
 }
 
+bool MainWindow::holdsUnsaved() const {
+  const bool inForm = editor_.isModified() && !editor_.draft().isEmpty();
+  return inForm || idle_->hidesUnsaved() || second_->holdsUnsaved();
+}
+
 /// Whether the entries may go: nothing was entered, or they are saved, or the user lets them go.
 bool MainWindow::mayLeave(const QString& question) {
-  if (!editor_.isModified() || editor_.draft().isEmpty()) return true;
+  if (!holdsUnsaved()) return true;
   switch (dialogs_.unsaved(this, question)) {
     case Unsaved::save:
+      idle_->uncover();
+      second_->leave();  // a case is what the first person entered
       return save();
     case Unsaved::discard:
       return true;
@@ -195,8 +237,10 @@ bool MainWindow::mayLeave(const QString& question) {
 
 void MainWindow::newChild() {
   if (!mayLeave(tr("The entries are not saved. Begin with a new child? It cannot be undone."))) return;
+  idle_->forget();
+  second_->forget();
   document_.clear();
-  nameWindow();
+  followDesks();
   form_->focusField(QStringLiteral("child.height"));
 }
 
@@ -206,16 +250,41 @@ void MainWindow::openChosen() {
 }
 
 bool MainWindow::openFile(const QString& file) {
+  if (idle_->isCovered() || second_->isUnderWay()) return false;
   if (!mayLeave(tr("The entries are not saved. Open another case in their place?"))) return false;
   if (const auto refusal = document_.open(file)) {
     tellRefusal(tr("The case was not opened"), file, *refusal);
     return false;
   }
+  second_->forget();
+  followDesks();
+  return true;
+}
+
+bool MainWindow::openRow(const std::vector<WrittenEntry>& entries) {
+  if (!mayLeave(tr("The entries are not saved. Open another case in their place?"))) return false;
+  document_.openEntries(entries);
   nameWindow();
   return true;
 }
 
-bool MainWindow::save() { return document_.file().isEmpty() ? saveAs() : saveTo(document_.file()); }
+bool MainWindow::save() {
+  if (document_.file().isEmpty()) return saveAs();
+  editor_.finishAll();
+  switch (mayOverwrite(this, document_, editor_.draft(), rules_.pounds, dialogs_, book_)) {
+    case Overwrite::keepMine:
+      return saveTo(document_.file());
+    case Overwrite::openTheirs:
+      editor_.markSaved();  // that what is here is lost was said
+      openFile(document_.file());
+      return false;
+    case Overwrite::saveElsewhere:
+      return saveAs();
+    case Overwrite::stop:
+      return false;
+  }
+  return false;
+}
 
 bool MainWindow::saveAs() {
   const QString suggested = document_.file().isEmpty() ? tr("case.json") : document_.file();
@@ -240,18 +309,23 @@ void MainWindow::tellRefusal(const QString& title, const QString& file, const Re
 }
 
 void MainWindow::showExample() {
+  if (idle_->isCovered() || second_->isUnderWay()) return;
   if (!mayLeave(tr("The entries are not saved. Show the worked example in their place?"))) return;
+  second_->forget();
   document_.openExample();
-  nameWindow();
+  followDesks();
 }
 
 /// A number that is still being typed counts as typed to its end, as when a case is saved.
-void MainWindow::makeSheet(void (SheetDesk::*make)(const Worksheet&, const std::optional<QStringList>&)) {
+void MainWindow::makeSheet(void (SheetDesk::*make)(const Worksheet&, const SheetMade&)) {
   editor_.finishAll();
   if (editor_.draft().isEmpty())
     return dialogs_.tell(this, tr("There is no sheet yet"),
                          tr("Enter the child, the order and the reference first."));
-  (desk_->*make)(sheet_, pane_->amount()->asked());
+  SheetMade made = madeNow();
+  made.asked = pane_->amount()->asked();
+  if (second_->isRecorded()) made.second = second_->words();
+  (desk_->*make)(sheet_, made);
 }
 
 void MainWindow::showBoard() {
@@ -266,6 +340,7 @@ void MainWindow::setZoom(int percent) {
   const int zoom = std::clamp(percent, leastZoom, mostZoom);
   settings_.setZoom(zoom);
   pane_->setZoom(zoom);
+  second_->setZoom(zoom);
 }
 
 void MainWindow::setUnitSystem(UnitSystem system) {

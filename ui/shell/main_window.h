@@ -2,6 +2,7 @@
 
 #include <QMainWindow>
 #include <QPointer>
+#include <optional>
 
 #include "core/check/worksheet.h"
 #include "core/words/phrasebook.h"
@@ -10,12 +11,23 @@
 #include "ui/shell/dialogs.h"
 #include "ui/shell/settings.h"
 
+class QStackedWidget;
+class QVBoxLayout;
+
 namespace wardchalk::ui {
 
+struct SheetMade;
+enum class WindowStage : std::uint8_t;
 class Actions;
 class Board;
+class CautionBar;
 class CopyDesk;
+class CasesDesk;
 class Form;
+class IdleDesk;
+class RulesDesk;
+class SecondCheckDesk;
+class ReferenceDesk;
 class PracticeDesk;
 class SheetDesk;
 class WorkingPane;
@@ -33,6 +45,10 @@ class MainWindow : public QMainWindow {
   /// Opens a case file, or says why not and leaves the open case as it is.
   bool openFile(const QString& file);
 
+  /// The case of one row of several takes the place of what stands in the form. False when that was not let
+  /// go.
+  bool openRow(const std::vector<WrittenEntry>& entries);
+
   /// Shows the working on a board that fills a screen; one that is open already gives way to it.
   void showBoard();
 
@@ -47,15 +63,25 @@ class MainWindow : public QMainWindow {
 
  private:
   void buildCentre();
+  QWidget* buildSides();
+  void buildDesks(QStackedWidget* pages, QVBoxLayout* notices);
   void bindFileActions();
   void bindSheetActions();
+  void bindWardActions();
   void bindEditActions();
   void bindViewActions();
   void bindHelpActions();
+  void bindCheckActions();
   void connectSides();
 
   void workAgain();
+  void followCase();
+  void followDesks();
+  [[nodiscard]] WindowStage stage() const;
+  void useRules();
+  void hideOther();
   void nameWindow();
+  [[nodiscard]] bool holdsUnsaved() const;
   bool mayLeave(const QString& question);
   void newChild();
   void openChosen();
@@ -63,7 +89,7 @@ class MainWindow : public QMainWindow {
   bool saveAs();
   bool saveTo(const QString& file);
   void showExample();
-  void makeSheet(void (SheetDesk::*make)(const Worksheet&, const std::optional<QStringList>&));
+  void makeSheet(void (SheetDesk::*make)(const Worksheet&, const SheetMade&));
   void setZoom(int percent);
   void setUnitSystem(UnitSystem system);
   void goToWorking();
@@ -83,8 +109,14 @@ class MainWindow : public QMainWindow {
   WorkingPane* pane_ = nullptr;
   QPointer<Board> board_;
   SheetDesk* desk_;
+  ReferenceDesk* references_;
+  CasesDesk* cases_;
   CopyDesk* copies_ = nullptr;
   PracticeDesk* practice_;
+  CautionBar* caution_ = nullptr;
+  RulesDesk* rulesDesk_ = nullptr;
+  SecondCheckDesk* second_ = nullptr;
+  IdleDesk* idle_ = nullptr;
 };
 
 }  // namespace wardchalk::ui

@@ -50,4 +50,14 @@ PaperSize Settings::paper() const {
 
 void Settings::setPaper(PaperSize size) { store_.setValue(QStringLiteral("paper"), nameOf(size)); }
 
+QString Settings::referenceList() const { return store_.value(QStringLiteral("reference_list")).toString(); }
+
+void Settings::setReferenceList(const QString& file) {
+  store_.setValue(QStringLiteral("reference_list"), file);
+}
+
+QString Settings::rules() const { return store_.value(QStringLiteral("house_rules")).toString(); }
+
+void Settings::setRules(const QString& chosen) { store_.setValue(QStringLiteral("house_rules"), chosen); }
+
 }  // namespace wardchalk::ui

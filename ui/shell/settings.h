@@ -8,8 +8,8 @@
 
 namespace wardchalk::ui {
 
-/// What is kept between two runs: the window's place, the unit system, the zoom, the paper. Nothing of a
-/// case, not even the name of a file.
+/// What is kept between two runs: the window's place, the unit system, the zoom, the paper, which reference list, which
+/// house rules. Nothing of a case, not even the name of its file.
 class Settings {
  public:
   /// Kept in this file; with no name, in the user's settings folder.
@@ -25,6 +25,12 @@ class Settings {
   /// Of sheets that are looked at or saved as PDF.
   [[nodiscard]] PaperSize paper() const;
   void setPaper(PaperSize size);
+  /// File of the ward's reference list, which holds nothing of a child; empty when none was opened.
+  [[nodiscard]] QString referenceList() const;
+  void setReferenceList(const QString& file);
+  /// "exact", "classroom" or the file of the house rules chosen last; empty when none was.
+  [[nodiscard]] QString rules() const;
+  void setRules(const QString& chosen);
 
  private:
   QSettings store_;

@@ -13,28 +13,23 @@ SheetMade madeNow() {
   // year first: the one order of figures that no country reads otherwise
   return {QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd HH:mm")),
           QCoreApplication::applicationVersion(),
+          {},
           {}};
 }
 
 SheetDesk::SheetDesk(QWidget* window, Settings& settings, Dialogs& dialogs, const Phrasebook& book)
     : QObject(window), window_(window), settings_(settings), dialogs_(dialogs), book_(book) {}
 
-SheetContent SheetDesk::contentOf(const Worksheet& sheet, const std::optional<QStringList>& asked) const {
-  SheetMade made = madeNow();
-  made.asked = asked;
-  return sheetContent(sheet, made, book_);
+void SheetDesk::print(const Worksheet& sheet, const SheetMade& made) {
+  print(sheetContent(sheet, made, book_));
 }
 
-void SheetDesk::print(const Worksheet& sheet, const std::optional<QStringList>& asked) {
-  print(contentOf(sheet, asked));
+void SheetDesk::savePdf(const Worksheet& sheet, const SheetMade& made) {
+  savePdf(sheetContent(sheet, made, book_));
 }
 
-void SheetDesk::savePdf(const Worksheet& sheet, const std::optional<QStringList>& asked) {
-  savePdf(contentOf(sheet, asked));
-}
-
-void SheetDesk::preview(const Worksheet& sheet, const std::optional<QStringList>& asked) {
-  auto* preview = new SheetPreview(contentOf(sheet, asked), settings_.paper(), window_);
+void SheetDesk::preview(const Worksheet& sheet, const SheetMade& made) {
+  auto* preview = new SheetPreview(sheetContent(sheet, made, book_), settings_.paper(), window_);
   connect(preview, &SheetPreview::paperChosen, this, [this](PaperSize size) { settings_.setPaper(size); });
   connect(preview, &SheetPreview::printWanted, this, [this, preview] { print(preview->content()); });
   connect(preview, &SheetPreview::pdfWanted, this, [this, preview] { savePdf(preview->content()); });

@@ -2,7 +2,6 @@
 
 #include <QObject>
 #include <QStringList>
-#include <optional>
 
 #include "core/check/worksheet.h"
 #include "core/words/phrasebook.h"
@@ -14,11 +13,11 @@ namespace wardchalk::ui {
 
 class SheetPreview;
 
-/// Now, by this program: what a sheet says of its making besides the questions asked.
+/// Now, by this program; nothing asked, no second check.
 [[nodiscard]] SheetMade madeNow();
 
-/// Where a worksheet becomes a sheet of paper. `asked` says with whom each question was asked, once all are
-/// ticked.
+/// Where a worksheet becomes a sheet of paper. `made` says when, and what was done besides: questions asked,
+/// a second check.
 class SheetDesk : public QObject {
   Q_OBJECT
 
@@ -26,13 +25,12 @@ class SheetDesk : public QObject {
   SheetDesk(QWidget* window, Settings& settings, Dialogs& dialogs, const Phrasebook& book);
 
   /// Prints on a printer that is chosen first.
-  void print(const Worksheet& sheet, const std::optional<QStringList>& asked);
+  void print(const Worksheet& sheet, const SheetMade& made);
   /// Shows the pages in a window of their own, from which they can be printed or saved.
-  void preview(const Worksheet& sheet, const std::optional<QStringList>& asked);
-  void savePdf(const Worksheet& sheet, const std::optional<QStringList>& asked);
+  void preview(const Worksheet& sheet, const SheetMade& made);
+  void savePdf(const Worksheet& sheet, const SheetMade& made);
 
  private:
-  [[nodiscard]] SheetContent contentOf(const Worksheet& sheet, const std::optional<QStringList>& asked) const;
   void print(const SheetContent& content);
   void savePdf(const SheetContent& content);
 

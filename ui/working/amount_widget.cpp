@@ -77,7 +77,10 @@ void AmountWidget::setScheme(Scheme scheme) {
   update();
 }
 
-void AmountWidget::resizeEvent(QResizeEvent*) { arrange(width()); }
+/// As with the texts inside, the size before it is seen is nobody's wish.
+void AmountWidget::resizeEvent(QResizeEvent*) {
+  if (isVisible()) arrange(width());
+}
 
 void AmountWidget::paintEvent(QPaintEvent*) {
   QPainter(this).fillRect(rect(), boardPalette(scheme_)[Ink::edge]);

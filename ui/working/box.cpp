@@ -28,13 +28,17 @@ Type fittingType(const QStringList& words, Type type, const Metrics& metrics, do
   return type;
 }
 
+Box runBox(const QString& text, double width, Type type, Ink ink, const TypeMeasure& letters) {
+  Box box{width, letters.ascent(), letters.descent(), {}};
+  box.drawing.runs.push_back({text, {0, 0}, box.rect(), type, ink, 0});
+  return box;
+}
+
 }  // namespace
 
 Box textBox(const QString& text, Type type, Ink ink, const Metrics& metrics) {
   const TypeMeasure letters(type, metrics.family);
-  Box box{letters.width(text), letters.ascent(), letters.descent(), {}};
-  box.drawing.runs.push_back({text, {0, 0}, box.rect(), type, ink, 0});
-  return box;
+  return runBox(text, letters.width(text), type, ink, letters);
 }
 
 Box textBox(const QString& text, FontRole role, Ink ink, const Metrics& metrics) {
@@ -96,13 +100,13 @@ Box paragraph(const QString& text, FontRole role, Ink ink, const Metrics& metric
   for (const QString& word : words) {
     const double wide = letters.width(word);
     if (!line.isEmpty() && used + space + wide > width) {
-      lines.push_back(textBox(line, type, ink, metrics));
+      lines.push_back(runBox(line, used, type, ink, letters));
       line.clear();
     }
     used = line.isEmpty() ? wide : used + space + wide;
     line = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
   }
-  if (!line.isEmpty()) lines.push_back(textBox(line, type, ink, metrics));
+  if (!line.isEmpty()) lines.push_back(runBox(line, used, type, ink, letters));
   return column(std::move(lines), metrics.px(1));
 }
 

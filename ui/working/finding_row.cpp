@@ -8,6 +8,7 @@
 #include "ui/working/box.h"
 #include "ui/working/paint_drawing.h"
 #include "ui/working/text.h"
+#include "ui/working/type_measure.h"
 #include "ui/working/verdict_sign.h"
 
 namespace wardchalk::ui {
@@ -30,7 +31,7 @@ double FindingRow::layOutAt(int width) {
   const double left = metrics.px(14) + side + metrics.px(8);
   const double air = metrics.px(3);
   Box said = paragraph(text_, FontRole::finding, Ink::text, metrics, width - left - metrics.px(12));
-  const QFontMetricsF font(fontOf(metrics.type(FontRole::finding), {}));
+  const TypeMeasure font(metrics.type(FontRole::finding), {});
   const double height = said.height();
   const double base = air + said.above;
   sign_ = {metrics.px(14), base - font.capHeight() / 2 - side / 2, side, side};

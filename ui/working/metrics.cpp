@@ -15,7 +15,7 @@ struct Size {
 
 /// In the order of FontRole.
 constexpr Size sizes[] = {
-    {14, true, false},   // disc
+    {15, true, false},   // disc
     {15, true, false},   // question
     {13, false, false},  // aside
     {18, false, true},   // number

@@ -4,7 +4,7 @@
 #include <QPainterPath>
 #include <QtMath>
 
-#include "ui/working/metrics.h"
+#include "ui/working/type_measure.h"
 
 namespace wardchalk::ui {
 
@@ -83,7 +83,7 @@ class DrawingPainter {
   void paint(const Run& run) {
     if (!shows(run.stage)) return;
     painter_.setPen(palette_[run.ink]);
-    painter_.setFont(fontOf(run.type, wish_.family));
+    painter_.setFont(TypeMeasure(run.type, wish_.family).font());
     painter_.drawText(run.at, run.text);
   }
 

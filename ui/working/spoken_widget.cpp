@@ -56,8 +56,15 @@ void SpokenWidget::paintFocusRing(QPainter& painter, const QColor& colour) const
   painter.drawRoundedRect(QRectF(rect()).adjusted(thick / 2, thick / 2, -thick / 2, -thick / 2), 5, 5);
 }
 
+/// Whoever did not ask for the height before sees it laid out when it is painted.
+bool SpokenWidget::event(QEvent* event) {
+  if (event->type() == QEvent::Paint) heightAt(width());
+  return QWidget::event(event);
+}
+
+/// On its way to the screen a widget first has some size that nobody meant; nothing is laid out for that one.
 void SpokenWidget::resizeEvent(QResizeEvent* event) {
-  heightAt(width());
+  if (isVisible()) heightAt(width());
   QWidget::resizeEvent(event);
 }
 

@@ -39,6 +39,7 @@ class SpokenWidget : public QWidget {
   virtual double layOutAt(int width) = 0;
 
   void paintFocusRing(QPainter& painter, const QColor& colour) const;
+  bool event(QEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void focusInEvent(QFocusEvent* event) override;
   void focusOutEvent(QFocusEvent* event) override;

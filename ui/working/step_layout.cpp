@@ -5,6 +5,7 @@
 
 #include "ui/working/box.h"
 #include "ui/working/detail/body_layout.h"
+#include "ui/working/type_measure.h"
 
 namespace wardchalk::ui {
 
@@ -28,7 +29,7 @@ detail::Body bodyOf(const StepView& view, const Metrics& metrics, double width) 
 Box discBox(const StepView& view, const Metrics& metrics) {
   Box figure = textBox(QString::number(view.number), FontRole::disc, Ink::onDisc, metrics);
   const double radius = std::max(metrics.px(12), figure.width / 2 + metrics.px(4));
-  const QFontMetricsF font(fontOf(metrics.type(FontRole::disc), metrics.family));
+  const TypeMeasure font(metrics.type(FontRole::disc), metrics.family);
   const double middle = -font.capHeight() / 2;
   Box box{2 * radius, radius - middle, radius + middle, {}};
   box.drawing.areas.push_back({corners({0, middle - radius, 2 * radius, 2 * radius}), radius,

@@ -13,11 +13,13 @@ namespace wardchalk::ui {
 namespace {
 
 /// So many words of a type are remembered; then it begins anew. A long working has a few hundred.
-constexpr qsizetype mostWords = 4000;
+constexpr qsizetype mostWords = 1000;
 
 }  // namespace
 
 struct TypeMeasure::Known {
+  explicit Known(const QFont& one) : letters(one), font(one) {}
+  QFont letters;
   QFontMetricsF font;
   QHash<QString, double> widths;
 };
@@ -30,8 +32,10 @@ TypeMeasure::Known& TypeMeasure::knownOf(const Type& type, const QString& family
   const auto key = std::make_tuple(used, type.pixels, type.bold);
   const auto found = all.find(key);
   if (found != all.end()) return found->second;
-  return all.emplace(key, Known{QFontMetricsF(fontOf(type, family)), {}}).first->second;
+  return all.emplace(key, fontOf(type, family)).first->second;
 }
+
+const QFont& TypeMeasure::font() const { return known_.letters; }
 
 double TypeMeasure::width(const QString& text) const {
   const auto found = known_.widths.constFind(text);
@@ -42,5 +46,7 @@ double TypeMeasure::width(const QString& text) const {
 
 double TypeMeasure::ascent() const { return known_.font.ascent(); }
 double TypeMeasure::descent() const { return known_.font.descent(); }
+double TypeMeasure::capHeight() const { return known_.font.capHeight(); }
+double TypeMeasure::xHeight() const { return known_.font.xHeight(); }
 
 }  // namespace wardchalk::ui

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QFont>
 #include <QString>
 
 #include "ui/working/drawing.h"
@@ -13,9 +14,12 @@ class TypeMeasure {
   /// An empty family is the program's own.
   TypeMeasure(const Type& type, const QString& family);
 
+  [[nodiscard]] const QFont& font() const;
   [[nodiscard]] double width(const QString& text) const;
   [[nodiscard]] double ascent() const;
   [[nodiscard]] double descent() const;
+  [[nodiscard]] double capHeight() const;
+  [[nodiscard]] double xHeight() const;
 
  private:
   struct Known;

@@ -58,9 +58,7 @@ void WorkingPane::showEmpty() {
   empty_ = true;
   amount_->voidTicks();
   start_->setVisible(true);
-  for (QWidget* part :
-       {static_cast<QWidget*>(flag_), static_cast<QWidget*>(amount_), static_cast<QWidget*>(scroll_)})
-    part->hide();
+  showParts(false);
   arrange();
 }
 
@@ -72,9 +70,6 @@ void WorkingPane::show(const Worksheet& sheet) {
   showFindings(sheet);
   showSteps(stepViews(sheet, book_));
   orderFocus();
-  for (QWidget* part :
-       {static_cast<QWidget*>(flag_), static_cast<QWidget*>(amount_), static_cast<QWidget*>(scroll_)})
-    part->setVisible(true);
   arrange();
 }
 
@@ -195,8 +190,14 @@ void WorkingPane::applyScheme() {
   scroll_->viewport()->setPalette(board);
 }
 
-/// Nothing is laid out before it is seen: a case that is opened with the program is laid out once, at its
-/// real width.
+void WorkingPane::showParts(bool visible) {
+  for (QWidget* part :
+       {static_cast<QWidget*>(flag_), static_cast<QWidget*>(amount_), static_cast<QWidget*>(scroll_)})
+    part->setVisible(visible);
+}
+
+/// Nothing is laid out before it is seen, and nothing is seen before it has its place: a case that is opened
+/// with the program is laid out once, at its real width.
 void WorkingPane::arrange() {
   if (!isVisible()) return;
   if (empty_) return start_->setGeometry(rect());
@@ -210,6 +211,7 @@ void WorkingPane::arrange() {
   scroll_->setGeometry(0, top, width(), std::max(0, height() - top));
   // room is kept for the scroll bar, so that its coming and going never lays out anew
   arrangeColumn(width() - scroll_->verticalScrollBar()->sizeHint().width(), inColumn);
+  showParts(true);
 }
 
 /// Keeps the keyboard where it is: a tick that unfolds the amount must not lose it.

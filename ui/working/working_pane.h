@@ -75,6 +75,7 @@ class WorkingPane : public QWidget {
   void applyScale();
   void arrange();
   void arrangeColumn(int width, bool amountInColumn);
+  void showParts(bool visible);
   void moveAmount(bool intoColumn);
   void activate(const QString& origin);
   void focusNeighbour(StepCard* card, int direction);

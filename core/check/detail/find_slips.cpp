@@ -121,9 +121,19 @@ bool isAskedWithSize(const Reckoning& reckoning) {
   return false;
 }
 
+/// Whether an amount was worked out with the size that the slip is one of; with another nothing would change.
+bool countsForAmount(const Reckoning& reckoning, Slip slip) {
+  const std::string_view field = infoOf(slip).field;
+  const bool charted = reckoning.given.child.bsa.has_value();
+  if (field == path::weight) return reckoning.kgUsed || (reckoning.m2Used && !charted);
+  if (field == path::bsa) return reckoning.m2Used && charted;
+  return true;
+}
+
 /// A whole dose fits a smaller child no better where it is too much, nor a larger one where it is too little:
 /// no such undoing is worth working. Of a dose for each kg or m² nothing of the kind is sure.
 bool canExplain(const Reckoning& reckoning, Slip slip, bool tooMuch) {
+  if (!countsForAmount(reckoning, slip)) return false;
   if (reckoning.given.order.dose->perSize != PerSize::none) return true;
   switch (slip) {
     case Slip::poundsAsKg:
@@ -151,12 +161,17 @@ SlipGround groundOf(const Reckoning& reckoning) {
   return ground;
 }
 
+/// Whether no later slip would be asked about (see keepMost): those of the order come first.
+bool areEnough(const std::vector<Slip>& found) {
+  return found.size() >= mostSlips && !isOfOrder(found.back());
+}
+
 std::vector<Slip> explanations(const Reckoning& reckoning) {
   const SlipGround ground = groundOf(reckoning);
   const Worksheet& sheet = reckoning.sheet;
   const bool tooMuch = sheet.check(CheckId::low).status != CheckStatus::outside;
   std::vector<Slip> found;
-  for (std::size_t i = 0; i < slipTable.size(); ++i) {
+  for (std::size_t i = 0; i < slipTable.size() && !areEnough(found); ++i) {
     const auto slip = static_cast<Slip>(i);
     if (canExplain(reckoning, slip, tooMuch) && explains(reckoning, undone(slip, ground)))
       found.push_back(slip);

@@ -210,7 +210,7 @@ class Parser {
 
   Maybe root() {
     const Span sign = take().at;
-    if (++depth_ > deepestLineNesting) return fail(LineFaultCode::tooDeep, sign);
+    if (++depth_ > deepestParentheses) return fail(LineFaultCode::tooDeep, sign);
     Maybe under = part();
     --depth_;
     if (!under) return std::nullopt;
@@ -220,7 +220,7 @@ class Parser {
 
   Maybe parenthesis() {
     const Span open = take().at;
-    if (++depth_ > deepestLineNesting) return fail(LineFaultCode::tooDeep, open);
+    if (++depth_ > deepestParentheses) return fail(LineFaultCode::tooDeep, open);
     const bool outer = std::exchange(inParenthesis_, true);
     Maybe inside = sum();
     inParenthesis_ = outer;

@@ -66,6 +66,7 @@ Papers papersOf(const Worksheet& key) {
   if (given.stock.strength) {
     papers.labelAmount = given.stock.strength->amount.value;
     papers.labelIn = given.stock.strength->in.value;
+    papers.labelStatesVolume = dimensionOf(given.stock.strength->in.unit) == Dimension::volume;
   }
   if (given.infusion.over) papers.hours = converted(given.infusion.over->value, given.infusion.over->unit, Unit::h);
   if (given.infusion.volume)

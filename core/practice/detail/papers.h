@@ -18,6 +18,7 @@ struct Papers {
   Number orderDoses{1};          ///< doses that the order means in a day, whole, at least 1
   std::optional<Number> labelAmount;  ///< "120" of 120 mg in 5 mL, in the label's own unit
   std::optional<Number> labelIn;      ///< "5"
+  bool labelStatesVolume = false;     ///< it is a liquid's
   std::optional<Number> hours;   ///< that an infusion runs
   std::optional<Number> volume;  ///< of an infusion, mL
 };

@@ -42,8 +42,8 @@ void addWrongHeight(const WrongGround& ground, WrongList& list);      // wrong_s
 void addWrongSurface(const WrongGround& ground, WrongList& list);     // wrong_size.cpp: E10-E17
 void addWrongSharing(const WrongGround& ground, WrongList& list);     // wrong_dose.cpp: E20-E23
 void addWrongEnd(const WrongGround& ground, WrongList& list);         // wrong_dose.cpp: E25
-void addWrongConversion(const WrongGround& ground, WrongList& list);  // wrong_dose.cpp: E06 E07 E08 E55
-void addWrongPoint(const WrongGround& ground, WrongList& list);       // wrong_dose.cpp: E06 E40
+void addWrongConversion(const WrongGround& ground, WrongList& list);  // wrong_dose.cpp: E06 E07 E55
+void addWrongPoint(const WrongGround& ground, WrongList& list);       // wrong_dose.cpp: E06 E08 E40
 void addWrongAmount(const WrongGround& ground, WrongList& list);      // wrong_amount.cpp: E30-E36
 void addWrongMixing(const WrongGround& ground, WrongList& list);      // wrong_amount.cpp: E38 E39
 void addWrongRate(const WrongGround& ground, WrongList& list);        // wrong_rate.cpp: E49-E53

@@ -12,6 +12,7 @@ using M = MistakeId;
 struct Label {
   Number amount;
   Number in;
+  bool statesVolume = false;  ///< so that it can be left out, even where it is 1
 };
 
 /// Ways to read the label: as it stands, and for a mixed powder the whole vial in its whole volume.
@@ -19,11 +20,11 @@ std::vector<Label> labelsOf(const WrongGround& ground) {
   std::vector<Label> labels;
   const Chain* strength = chainOf(ground.key, StepId::strength);
   if (strength && !strength->factors.empty())
-    labels.push_back({strength->factors.front().over.value, strength->factors.front().under.value});
+    labels.push_back({strength->factors.front().over.value, strength->factors.front().under.value, true});
   if (const Number* found = ground.right.result(StepId::strength))
     labels.push_back({*found, Number(1)});
   else if (ground.papers.labelAmount && ground.papers.labelIn)
-    labels.push_back({*ground.papers.labelAmount, *ground.papers.labelIn});
+    labels.push_back({*ground.papers.labelAmount, *ground.papers.labelIn, ground.papers.labelStatesVolume});
   return labels;
 }
 
@@ -34,7 +35,7 @@ void addWrongLabel(const Label& label, WrongList& list) {
   list.add(M::E31, label.amount * label.in / dose);
   list.add(M::E31, label.amount / label.in / dose);
   list.add(M::E33, dose * strength);
-  if (label.in == Number(1)) return;
+  if (!label.statesVolume) return;
   list.add(M::E32, dose / label.amount);
   list.add(M::E34, dose / (label.amount * label.in));
 }

@@ -61,6 +61,11 @@ bool joinsTimes(const Factor& factor) {
 
 bool isSize(const Factor& factor) { return factor.over.units == std::vector{Unit::kg} && factor.under.isPlainOne(); }
 
+/// A line that does nothing but turn one unit of medicine into another: "1 mg/dose × 1,000 mcg/mg".
+bool isConversionLine(const Chain& chain) {
+  return chain.factors.size() == 2 && std::ranges::any_of(chain.factors, joinsDrugUnits);
+}
+
 bool isRateOrder(const Worksheet& key) { return key.given.order.dose && key.given.order.dose->isRate(); }
 
 /// Every factor of a rate order's chain that can be forgotten.
@@ -108,13 +113,14 @@ void addWrongConversion(const WrongGround& ground, WrongList& list) {
     const Number used = factor.over.value / factor.under.value;
     list.times(M::E06, Number(1) / used);
     list.times(M::E07, Number(1) / (used * used));
-    for (const int power : {1, 2})  // 10 or 100 in place of 1,000
-      list.times(M::E08, used > Number(1) ? Number::powerOfTen(power) / used : used * Number::powerOfTen(power));
   }
 }
 
 void addWrongPoint(const WrongGround& ground, WrongList& list) {
-  for (const int power : {1, 2, -1, -2}) list.times(M::E40, Number::powerOfTen(power));
+  // ten or a hundred on a conversion is a wrong step between units; anywhere else the point was moved
+  const Chain* chain = ground.chain();
+  const M moved = chain && isConversionLine(*chain) ? M::E08 : M::E40;
+  for (const int power : {1, 2, -1, -2}) list.times(moved, Number::powerOfTen(power));
   const std::vector<Unit>& over = ground.key.step(ground.step)->lookingFor.over;
   const bool ofMedicine = over.size() == 1 && (measuresDrug(over.front()) || over.front() == Unit::mL ||
                                                over.front() == Unit::tablet || over.front() == Unit::capsule);

@@ -246,8 +246,8 @@ TEST(LineFaults, aLineIsNoLongerThanAThousandBytes) {
 }
 
 TEST(LineFaults, theDeepestNestingIsRead) {
-  const std::string open(deepestNesting, '(');
-  const std::string close(deepestNesting, ')');
+  const std::string open(deepestParentheses, '(');
+  const std::string close(deepestParentheses, ')');
   EXPECT_TRUE(std::holds_alternative<StudentLine>(readStudentLine(open + "5" + close)));
   EXPECT_EQ(faultOf("(" + open + "5" + close + ")").code, LineFaultCode::tooDeep);
 }

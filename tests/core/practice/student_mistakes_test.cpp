@@ -69,8 +69,17 @@ void score(const LineMark& mark, std::string_view number, Score& into) {
 /// A size rounded too early always lies near it and counts where its digits differ.
 bool isTooNear(const Problem& problem, StepId step, const test::MadeMistake& made) {
   const Number right = test::rightOn(problem, step);
-  if (made.number == "E17") return made.value == right.rounded(2);
+  if (made.number == "E17")  // by 3131, by exact conversion, and with 2.2 lb in a kilogram
+    return std::ranges::any_of(std::array{1000, 1001, 1002}, [&](int route) {
+      return made.value == (right * Number::ratio(route, 1000)).rounded(2);
+    });
   return (made.value - right).absolute() * Number(100) <= right * Number(3);
+}
+
+std::string told(const LineMark& mark) {
+  std::string text(idOf(mark.mark));
+  for (const MistakeId mistake : mark.mistakes) text += " " + std::string(idOf(mistake));
+  return text;
 }
 
 void scoreLine(const Problem& problem, std::size_t ask, std::map<std::string_view, Score>& scores) {
@@ -83,11 +92,12 @@ void scoreLine(const Problem& problem, std::size_t ask, std::map<std::string_vie
     answerBefore(problem, marking, ask);
     const std::string text = written(made.value, problem.key.step(step)->lookingFor);
     const Score before = into;
-    score(marking.mark(ask, text), made.number, into);
-    if (into.misnamed > before.misnamed || into.missed > before.missed)
-      std::printf("  %s seed %llu %s level %d, line %s: %s\n", std::string(made.number).c_str(),
+    const LineMark mark = marking.mark(ask, text);
+    score(mark, made.number, into);
+    if (into.misnamed > before.misnamed || into.missed > before.missed || into.unsure > before.unsure)
+      std::printf("  %s seed %llu %s level %d, %s: %s is %s\n", std::string(made.number).c_str(),
                   static_cast<unsigned long long>(problem.seed), std::string(idOf(problem.topic)).c_str(), problem.level,
-                  std::string(idOf(step)).c_str(), text.c_str());
+                  std::string(idOf(step)).c_str(), text.c_str(), told(mark).c_str());
   }
 }
 

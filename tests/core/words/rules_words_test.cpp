@@ -48,5 +48,28 @@ TEST(RulesWords, leaveOutWhatTheWorkingDoesNotUse) {
     EXPECT_EQ(text.find(part), std::string::npos) << part << " is in\n" << text;
 }
 
+// A set that was changed never goes by the name of one that is shipped.
+TEST(RulesTitle, isTheSetsOwn) {
+  const auto titled = [](auto change) {
+    HouseRules rules = exactRules();
+    change(rules);
+    return rulesTitle(rules, englishPhrases());
+  };
+  EXPECT_EQ(titled([](HouseRules&) {}), "exact");
+  EXPECT_EQ(titled([](HouseRules& rules) { rules.agreedBy = "the ward"; }), "exact");
+  EXPECT_EQ(titled([](HouseRules& rules) { rules.rateDecimals = 0; }), "exact, changed");
+  EXPECT_EQ(titled([](HouseRules& rules) { rules.name = "ward 5"; }), "ward 5");
+  EXPECT_EQ(titled([](HouseRules& rules) { rules.name.clear(); }), "without a name");
+}
+
+TEST(RulesProvenance, isStatedOrSaidToBeWanting) {
+  HouseRules rules = exactRules();
+  EXPECT_EQ(rulesProvenance(rules, englishPhrases()), "As shipped with the program, not agreed by a ward.");
+  rules.name = "ward 5";
+  EXPECT_EQ(rulesProvenance(rules, englishPhrases()), "By whom these rules were agreed is not stated.");
+  rules.agreedBy = "the pharmacy";
+  EXPECT_EQ(rulesProvenance(rules, englishPhrases()), "Agreed by the pharmacy.");
+}
+
 }  // namespace
 }  // namespace wardchalk

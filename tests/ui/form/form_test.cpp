@@ -9,6 +9,7 @@
 #include "core/medicine/paths.h"
 #include "ui/form/choice_box.h"
 #include "ui/form/field_edit.h"
+#include "ui/form/form_group.h"
 
 using namespace wardchalk;
 using namespace wardchalk::ui;
@@ -44,6 +45,7 @@ class FormTest : public QObject {
   void everyKeyReachesTheBox();
   void readBackOfADose();
   void rarerFieldsUnfoldWithTheirGroup();
+  void aFieldThatComesIntoViewLaterHasItsPlace();
   void aFoldedFieldThatHoldsSomethingIsInView();
   void powderAsksForItsMixing();
   void householdShowsTwoBoxes();
@@ -245,6 +247,19 @@ void FormTest::rarerFieldsUnfoldWithTheirGroup() {
   QVERIFY(!charted->isVisible());
 }
 
+void FormTest::aFieldThatComesIntoViewLaterHasItsPlace() {
+  QVERIFY(!form_->findChild<FieldEdit*>(pathOf(path::bsa)));
+  form_->setUnfolded(true);
+  form_->setUnfolded(false);
+  form_->setUnfolded(true);
+  QStringList made;
+  for (const FormGroup* group : form_->findChildren<FormGroup*>())
+    for (const FieldEdit* field : group->fields()) made << field->path();
+  QStringList wanted;
+  for (const FieldSpec& spec : fieldTable()) wanted << pathOf(spec.path);
+  QCOMPARE(made, wanted);
+}
+
 void FormTest::aFoldedFieldThatHoldsSomethingIsInView() {
   editor_->open({{"reference.max_per_day", "2 g"}});
   QVERIFY(form_->field(pathOf(path::maxPerDay))->isVisible());
@@ -273,6 +288,7 @@ void FormTest::undoKeyGoesToTheFormsHistory() {
 }
 
 void FormTest::nothingIsChosenBeforehand() {
+  form_->setUnfolded(true);
   for (const ChoiceBox* choice : form_->findChildren<ChoiceBox*>())
     QVERIFY2(!choice->isChosen(), qPrintable(choice->objectName()));
   for (const QCheckBox* flag : form_->findChildren<QCheckBox*>()) QVERIFY(!flag->isChecked());

@@ -23,7 +23,7 @@ using wardchalk::test::goldenCases;
 
 namespace {
 
-const SheetMade made{QStringLiteral("2026-11-25 13:40"), QStringLiteral("1.2.3"), {}};
+const SheetMade made{QStringLiteral("2026-11-25 13:40"), QStringLiteral("1.2.3"), {}, {}};
 
 const GoldenCase& golden(const char* name) {
   return *std::find_if(goldenCases().begin(), goldenCases().end(),

@@ -16,7 +16,7 @@ using wardchalk::test::goldenCases;
 
 namespace {
 
-const SheetMade made{QStringLiteral("2026-11-25 13:40"), QStringLiteral("1.2.3"), {}};
+const SheetMade made{QStringLiteral("2026-11-25 13:40"), QStringLiteral("1.2.3"), {}, {}};
 
 /// Everything that a step says on paper, in single parts.
 QStringList partsOf(const StepView& view) {
@@ -36,7 +36,7 @@ QStringList partsOf(const SheetContent& content) {
                     content.ownLabel,   content.flag,          content.reason,    content.notMade,
                     content.measure,    content.dose,          content.none,      content.leftOut,
                     content.checksMade, content.checksNotMade, content.rules,     content.caution,
-                    content.workedBy,   content.secondNotDone, content.program,   content.secondBy};
+                    content.workedBy,   content.second, content.program,   content.secondBy};
   parts << content.amountLines << content.doNotPrepare;
   for (const SheetFacts& paper : content.papers)
     for (const SheetFact& fact : paper.facts) parts << fact.label + fact.text;

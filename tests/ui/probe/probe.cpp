@@ -192,6 +192,7 @@ int soak() {
     for (int i = 0; i < count; ++i) {
       nurse.type(QStringLiteral("103 cm"));
       nurse.press(Qt::Key_N, Qt::ControlModifier);
+      QCoreApplication::processEvents();  // what is shown and hidden leaves events to be dealt with
     }
   };
   const auto edits = [&](int count) {

@@ -18,8 +18,13 @@ class ScriptedDialogs : public Dialogs {
   QString pdf;
   std::function<void(QPrinter&)> setUpPrinter;  ///< none: no printer is chosen
   Unsaved answer = Unsaved::keep;
+  Overwrite overwriting = Overwrite::stop;
+  QString rules;
+  QStringList overwrites;  ///< the questions about files that were not as they had been
   int asked = 0;
   QStringList told;
+  QList<QStringList> chosen;  ///< answers to questions for files, one after the other
+  QStringList questions;      ///< their titles
 
   [[nodiscard]] QString fileToOpen(QWidget*) override { return open; }
   [[nodiscard]] QString fileToSave(QWidget*, const QString&) override { return save; }
@@ -28,10 +33,20 @@ class ScriptedDialogs : public Dialogs {
     if (setUpPrinter) setUpPrinter(printer);
     return static_cast<bool>(setUpPrinter);
   }
+  [[nodiscard]] QStringList files(QWidget*, const FileQuestion& question) override {
+    questions << question.title;
+    return chosen.isEmpty() ? QStringList() : chosen.takeFirst();
+  }
   [[nodiscard]] Unsaved unsaved(QWidget*, const QString&) override {
     ++asked;
     return answer;
   }
+  [[nodiscard]] Overwrite overwrite(QWidget*, const QString& question, bool) override {
+    overwrites << question;
+    return overwriting;
+  }
+  [[nodiscard]] QString rulesToOpen(QWidget*) override { return rules; }
+  [[nodiscard]] QString rulesToSave(QWidget*, const QString&) override { return rules; }
   void tell(QWidget*, const QString&, const QString& text) override { told << text; }
 };
 

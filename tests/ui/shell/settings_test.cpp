@@ -25,6 +25,7 @@ void SettingsTest::startsWithNothingOffered() {
   QCOMPARE(settings.unitSystem(), UnitSystem::none);
   QCOMPARE(settings.zoom(), 100);
   QVERIFY(settings.geometry().isEmpty());
+  QVERIFY(settings.rules().isEmpty());
 }
 
 void SettingsTest::keepsWhatWasSet() {
@@ -33,11 +34,13 @@ void SettingsTest::keepsWhatWasSet() {
     settings.setUnitSystem(UnitSystem::household);
     settings.setZoom(150);
     settings.setGeometry("place");
+    settings.setRules(QStringLiteral("/ward/rules.json"));
   }
   const Settings settings(file());
   QCOMPARE(settings.unitSystem(), UnitSystem::household);
   QCOMPARE(settings.zoom(), 150);
   QCOMPARE(settings.geometry(), QByteArray("place"));
+  QCOMPARE(settings.rules(), QStringLiteral("/ward/rules.json"));
 }
 
 void SettingsTest::aDamagedZoomIsTheUsualOne_data() {

@@ -82,6 +82,7 @@ void SweepTest::everyFieldHasALabelThatLeadsToIt() {
 }
 
 void SweepTest::everyBoxHasAName() {
+  unfold();
   QSet<QString> names;
   for (FieldEdit* field : fields())
     for (QWidget* box : field->findChildren<QWidget*>()) {
@@ -94,6 +95,7 @@ void SweepTest::everyBoxHasAName() {
 }
 
 void SweepTest::namesOfNumbersSayTheirUnit() {
+  unfold();
   for (FieldEdit* field : fields()) {
     auto* unit = field->findChild<ChoiceBox*>(field->path() + QLatin1String(":unit"));
     if (!unit) continue;

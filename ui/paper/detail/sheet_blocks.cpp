@@ -277,7 +277,7 @@ Block endBlock(const SheetContent& content, const Metrics& metrics) {
   const double x = left + gap;
   const double first = putPlaceToSign(block, content.workedBy, content.workedWhat, false, content.signHere,
                                       {x, top, right, 0}, metrics);
-  const double second = putPlaceToSign(block, content.secondBy, content.secondNotDone, true, content.signHere,
+  const double second = putPlaceToSign(block, content.secondBy, content.second, true, content.signHere,
                                        {x, first + metrics.px(6), right, 0}, metrics);
   block.height = std::max(block.height, second);
   return block;

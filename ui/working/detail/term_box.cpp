@@ -6,6 +6,7 @@
 #include "core/unit/print.h"
 #include "core/words/unit_words.h"
 #include "ui/working/text.h"
+#include "ui/working/type_measure.h"
 
 namespace wardchalk::ui::detail {
 
@@ -42,7 +43,7 @@ QString letterOf(int pair) { return QString(QChar(u'a' + pair % 26)); }
 
 /// How far the letter of a struck pair stands under the baseline.
 double letterDrop(const Metrics& metrics) {
-  const QFontMetricsF small(fontOf(metrics.type(FontRole::letter), metrics.family));
+  const TypeMeasure small(metrics.type(FontRole::letter), metrics.family);
   return small.xHeight() + metrics.px(3) * metrics.chainScale;
 }
 
@@ -51,7 +52,7 @@ double letterDepth(const Metrics& metrics) { return letterDrop(metrics) + metric
 /// The unit with the stroke through it and its letter below the baseline, left of the stroke's foot.
 Box struckUnit(const WrittenUnit& unit, const Metrics& metrics, int stage) {
   Box box = textBox(unit.sign, FontRole::number, Ink::text, metrics);
-  const QFontMetricsF font(fontOf(metrics.type(FontRole::number), metrics.family));
+  const TypeMeasure font(metrics.type(FontRole::number), metrics.family);
   const double reach = metrics.px(2) * metrics.chainScale;
   const double top = -font.capHeight() - reach;
   Box letter = textBox(letterOf(unit.pair), FontRole::letter, Ink::accent, metrics);
@@ -91,8 +92,8 @@ QString termText(const Term& term) {
 }
 
 Box termBox(const Term& term, const std::vector<int>& pairs, const Metrics& metrics, int firstStage) {
-  const QFontMetricsF font(fontOf(metrics.type(FontRole::number), metrics.family));
-  const double space = font.horizontalAdvance(u' ');
+  const TypeMeasure font(metrics.type(FontRole::number), metrics.family);
+  const double space = font.width(QStringLiteral(" "));
   Box box = textBox(numberText(term), FontRole::number, Ink::text, metrics);
   bool first = true;
   for (const WrittenUnit& unit : writtenUnits(term, pairs)) {

@@ -1,0 +1,164 @@
+#include "core/record/reference_choice.h"
+
+#include <gtest/gtest.h>
+
+#include "core/check/work_out.h"
+#include "core/medicine/paths.h"
+#include "core/record/case_entry.h"
+#include "core/record/text_file.h"
+
+namespace wardchalk {
+namespace {
+
+const ReferenceList& demoList() {
+  static const ReferenceList list = [] {
+    const auto text = readTextFile(std::string(WARDCHALK_SOURCE_DIR) + "/resources/demo/reference_list.json");
+    return *readReferenceList(*text);
+  }();
+  return list;
+}
+
+constexpr Date today{2026, 11, 25};
+
+std::vector<std::string> foundBy(std::string_view part) {
+  std::vector<std::string> names;
+  for (const ListGroup& group : find(demoList(), part))
+    names.push_back(group.medicine + " " + std::string(idOf(group.route)));
+  return names;
+}
+
+Child childWith(std::initializer_list<std::pair<std::string_view, std::string_view>> entries) {
+  Case inputs;
+  for (const auto& [path, text] : entries) EXPECT_FALSE(setEntry(inputs, path, text)) << path;
+  return inputs.child;
+}
+
+using Names = std::vector<std::string>;
+
+TEST(FindReference, findsPartsOfNamesWithoutCapitalsOrAccents) {
+  EXPECT_EQ(foundBy("plo"), (Names{"Plover oral", "Plover intravenous"}));
+  EXPECT_EQ(foundBy("PLOVER iv"), Names{});
+  EXPECT_EQ(foundBy("plover intra"), Names{"Plover intravenous"});
+  EXPECT_EQ(foundBy("grebe"), Names{"Grèbe oral"});
+  EXPECT_EQ(foundBy("GRÈB"), Names{"Grèbe oral"});
+  EXPECT_EQ(foundBy("hedge"), Names{"Wren oral"});
+  EXPECT_EQ(foundBy("no such bird"), Names{});
+  EXPECT_EQ(foundBy("").size(), find(demoList(), "  ").size());
+  EXPECT_EQ(foundBy("lin").front(), "Linnet intravenous") << "what begins with it comes before Dunlin";
+}
+
+TEST(FindReference, oneMedicineIsOneHoweverItIsWritten) {
+  ReferenceList list = demoList();
+  list.entries[1].medicine = "PLÓVER";
+  EXPECT_EQ(find(list, "plover").front().entries.size(), 3U);
+}
+
+BandChoice choiceFor(std::string_view part, const Child& child) {
+  return bandFor(demoList(), find(demoList(), part).at(0), child, exactRules());
+}
+
+std::string said(std::string_view part, const Child& child) {
+  return sentence(choiceFor(part, child), demoList(), englishPhrases());
+}
+
+struct AgeRow {
+  const char* age;
+  std::optional<std::size_t> entry;
+};
+
+/// The edges of the bands 1 month to below 2 years, 2 to below 12 years, from 12 years.
+TEST(BandFor, takesTheOneBandThatCoversTheAge) {
+  for (const AgeRow& row : {AgeRow{"3 week", std::nullopt}, AgeRow{"1 month", 0}, AgeRow{"23 month", 0},
+                            AgeRow{"2 year", 1}, AgeRow{"1 year 11 month", 0}, AgeRow{"11 year", 1},
+                            AgeRow{"11 year 11 month", 1}, AgeRow{"12 year", 2}, AgeRow{"17 year", 2}})
+    EXPECT_EQ(choiceFor("plover oral", childWith({{path::age, row.age}})).chosen, row.entry) << row.age;
+}
+
+TEST(BandFor, saysWhichBandAndWhy) {
+  EXPECT_EQ(said("plover oral", childWith({{path::age, "4 year"}})),
+            "The entry for at least 2 years, below 12 years is taken. This child: 4 years.");
+  EXPECT_EQ(said("plover oral", childWith({{path::age, "3 week"}})),
+            "No entry covers this child (3 weeks). Nothing is filled in. Look in the full reference or ask "
+            "the pharmacist.");
+  EXPECT_EQ(said("plover oral", Child{}),
+            "Which entry covers this child cannot be told yet: enter the age. Nothing is filled in.");
+  EXPECT_EQ(said("grebe", childWith({{path::age, "7 year"}})),
+            "2 entries cover this child: at least 1 year, up to 8 years; at least 6 years, below 18 years. "
+            "Nothing is "
+            "filled in, because the list does not say which one holds. Tell whoever keeps the list.");
+  EXPECT_EQ(said("linnet", Child{}),
+            "This is the only entry and is meant for every age and size. It is taken.");
+}
+
+TEST(BandFor, judgesWeightAndSurfaceByTheHouseRules) {
+  EXPECT_EQ(choiceFor("wren", childWith({{path::weight, "19.9 kg"}})).chosen, 4U);
+  EXPECT_EQ(choiceFor("wren", childWith({{path::weight, "20 kg"}})).chosen, 5U);
+  EXPECT_EQ(choiceFor("wren", childWith({{path::weight, "44 lb"}})).chosen, 4U);  // 19.96 kg
+  const ListGroup wren = find(demoList(), "wren").at(0);
+  EXPECT_EQ(bandFor(demoList(), wren, childWith({{path::weight, "44 lb"}}), classroomRules()).chosen,
+            5U);  // 20 kg
+  EXPECT_EQ(choiceFor("siskin", childWith({{path::height, "103 cm"}, {path::weight, "17.2 kg"}})).chosen, 9U);
+  EXPECT_EQ(choiceFor("siskin", childWith({{path::bsa, "0.49 m2"}})).chosen, 10U);
+  EXPECT_FALSE(choiceFor("siskin", childWith({{path::weight, "17.2 kg"}})).chosen);
+  EXPECT_EQ(said("siskin", childWith({{path::weight, "17.2 kg"}})),
+            "Which entry covers this child cannot be told yet: enter the height. Nothing is filled in.");
+}
+
+TEST(BandFor, anAgeTooCoarseForAnEdgeIsAskedForMoreFinely) {
+  const BandChoice choice = choiceFor("redshank", childWith({{path::age, "0 year"}}));
+  EXPECT_FALSE(choice.chosen);
+  EXPECT_EQ(choice.entries.at(0).fit, BandFit::unclear);
+  EXPECT_EQ(fitWords(choice.entries.at(0), englishPhrases()),
+            "cannot be told yet: give the months too: the reference changes within this year of age");
+}
+
+/// The band that is taken is one that the case itself, once filled in, is judged to be covered by.
+TEST(BandFor, agreesWithTheChecksOfTheCase) {
+  for (const char* age :
+       {"2 week", "5 month", "1 year", "3 year", "6 year", "11 year", "12 year", "16 year 11 month"})
+    for (const ListGroup& group : find(demoList(), "")) {
+      const Child child = childWith({{path::age, age}, {path::height, "103 cm"}, {path::weight, "20 kg"}});
+      for (const JudgedEntry& judged : bandFor(demoList(), group, child, exactRules()).entries) {
+        Case inputs;
+        inputs.child = child;
+        inputs.reference = demoList().entries[judged.entry].reference;
+        const Worksheet sheet = workOut(inputs, exactRules());
+        bool outside = false;
+        for (const CheckId id : {CheckId::ageBand, CheckId::weightBand, CheckId::bsaBand})
+          outside = outside || sheet.check(id).status == CheckStatus::outside;
+        EXPECT_EQ(outside, judged.fit == BandFit::doesNotCover) << age << ' ' << group.medicine;
+      }
+    }
+}
+
+TEST(EntriesOf, fillEveryFigureAndTheSourceWithItsEditionAndDate) {
+  Case inputs;
+  for (const WrittenEntry& entry : entriesOf(demoList().entries[1], today, englishPhrases()))
+    EXPECT_FALSE(setEntry(inputs, entry.path, entry.text)) << entry.path;
+  EXPECT_EQ(inputs.reference.source,
+            "Invented ward list, 3rd edition, 2026-01-15, p. 4, for fever of the marsh; checked by A. "
+            "Warbler and B. "
+            "Siskin, 2026-02-01");
+  inputs.reference.source.clear();
+  EXPECT_EQ(inputs.reference, demoList().entries[1].reference);
+}
+
+TEST(EntriesOf, sayThatTheReviewIsPast) {
+  const ListEntry& old = demoList().entries[14];
+  EXPECT_TRUE(isPastReview(old, today));
+  EXPECT_FALSE(isPastReview(old, old.reviewBy));
+  EXPECT_TRUE(sourceWords(old, today, englishPhrases())
+                  .ends_with("; past its review date (2026-06-30) when it was taken"));
+}
+
+TEST(EntriesOf, theLongestSourceFitsACase) {
+  ListEntry entry = demoList().entries[0];
+  entry.source = {std::string(120, 't'), std::string(40, 'e'), Date{2026, 1, 15}, std::string(30, 'p')};
+  entry.indication = std::string(100, 'i');
+  entry.checkedBy = std::string(60, 'c');
+  Case inputs;
+  EXPECT_FALSE(setEntry(inputs, path::source, sourceWords(entry, Date{2999, 1, 1}, englishPhrases())));
+}
+
+}  // namespace
+}  // namespace wardchalk

@@ -1,0 +1,189 @@
+#include "core/record/second_check.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "core/check/work_out.h"
+#include "core/medicine/paths.h"
+#include "core/record/case_entry.h"
+
+namespace wardchalk {
+namespace {
+
+using Entries = std::vector<WrittenEntry>;
+
+const Entries& usual() {
+  static const Entries entries = {{"child.height", "103 cm"},
+                                  {"child.weight", "17.2 kg"},
+                                  {"order.medicine", "Plover"},
+                                  {"order.dose", "80 mg"},
+                                  {"order.route", "oral"},
+                                  {"order.schedule", "every 12 h"},
+                                  {"reference.high", "120 mg/m2/dose"},
+                                  {"reference.schedule", "every 12 h"},
+                                  {"reference.source", "Bench list, p. 4"},
+                                  {"stock.kind", "liquid"},
+                                  {"stock.strength", "25 mg/1 mL"}};
+  return entries;
+}
+
+Entries with(Entries entries, std::string_view path, std::string text) {
+  const auto found = std::ranges::find(entries, path, &WrittenEntry::path);
+  if (found == entries.end())
+    entries.push_back({std::string(path), std::move(text)});
+  else if (text.empty())
+    entries.erase(found);
+  else
+    found->text = std::move(text);
+  return entries;
+}
+
+Worksheet worked(const Entries& entries) {
+  Case inputs;
+  for (const WrittenEntry& entry : entries)
+    EXPECT_FALSE(setEntry(inputs, entry.path, entry.text)) << entry.path;
+  return workOut(inputs, exactRules());
+}
+
+SecondCheck compared(const Entries& first, const Entries& second) {
+  const Worksheet one = worked(first);
+  const Worksheet other = worked(second);
+  return compareChecks({first, one}, {second, other}, englishPhrases());
+}
+
+Agreement agreementOf(const SecondCheck& check, std::string_view path) {
+  const auto found = std::ranges::find(check.entries, path, &EntryCompared::path);
+  EXPECT_NE(found, check.entries.end()) << path;
+  return found == check.entries.end() ? Agreement::differs : found->agreement;
+}
+
+const OutcomeCompared* outcomeOf(const SecondCheck& check, Outcome outcome) {
+  const auto found = std::ranges::find(check.outcomes, outcome, &OutcomeCompared::outcome);
+  return found == check.outcomes.end() ? nullptr : &*found;
+}
+
+TEST(SecondCheck, agreesWithItself) {
+  const SecondCheck check = compared(usual(), usual());
+  EXPECT_TRUE(check.agree());
+  EXPECT_EQ(check.entries.size(), usual().size());
+  EXPECT_TRUE(outcomeOf(check, Outcome::amount));
+  EXPECT_FALSE(outcomeOf(check, Outcome::drops));
+  EXPECT_EQ(secondCheckSummary(check, englishPhrases()), "Same result: nothing differs.");
+}
+
+struct Written {
+  const char* path;
+  const char* first;
+  const char* second;
+};
+void PrintTo(const Written& written, std::ostream* out) { *out << written.path << " " << written.second; }
+
+class SameValue : public ::testing::TestWithParam<Written> {};
+TEST_P(SameValue, isNoDifference) {
+  const auto& [path, first, second] = GetParam();
+  const auto entries = compareEntries(std::vector<WrittenEntry>{{path, first}},
+                                      std::vector<WrittenEntry>{{path, second}}, Pounds::exact);
+  ASSERT_EQ(entries.size(), 1U);
+  EXPECT_EQ(idOf(entries[0].agreement), "written-differently");
+  EXPECT_EQ(entries[0].first, first);
+  EXPECT_EQ(entries[0].second, second);
+}
+INSTANTIATE_TEST_SUITE_P(
+    SecondCheck, SameValue,
+    ::testing::Values(
+        Written{"child.weight", "17.2 kg", "17200 g"}, Written{"child.weight", "8 lb 8 oz", "8.5 lb"},
+        Written{"child.height", "103 cm", "1.03 m"}, Written{"child.height", "3 ft 5 in", "41 in"},
+        Written{"child.age", "1 year 2 month", "14 month"}, Written{"order.dose", "80 mg", "0.08 g/dose"},
+        Written{"order.dose", "0.1 mcg/kg/min", "6 mcg/kg/h"},
+        Written{"order.schedule", "BID", "2 times a day"}, Written{"order.medicine", "Plover", "plover"},
+        Written{"reference.source", "list, p.4", "List, p. 4"},
+        Written{"stock.strength", "120 mg/5 mL", "24 mg/1 mL"}, Written{"stock.content", "1 g", "1000 mg"},
+        Written{"reference.weight_from", "2500 g", "2.5 kg"}, Written{"infusion.over", "0.5 h", "30 min"},
+        Written{"infusion.volume", "0.05 L", "50 mL"},
+        Written{"reference.max_per_day", "600 mg", "600 mg/day"}, Written{"order.as_needed", "false", ""}));
+
+class OtherValue : public ::testing::TestWithParam<Written> {};
+TEST_P(OtherValue, isADifference) {
+  const auto& [path, first, second] = GetParam();
+  const auto entries = compareEntries(std::vector<WrittenEntry>{{path, first}},
+                                      std::vector<WrittenEntry>{{path, second}}, Pounds::exact);
+  ASSERT_EQ(entries.size(), 1U);
+  EXPECT_EQ(idOf(entries[0].agreement), "differs");
+}
+INSTANTIATE_TEST_SUITE_P(SecondCheck, OtherValue,
+                         ::testing::Values(Written{"child.weight", "17.2 kg", "17.2 lb"},
+                                           Written{"child.weight", "17.2 kg", "17.20001 kg"},
+                                           Written{"order.dose", "80 mg", "80 mg/day"},
+                                           Written{"order.dose", "80 mg/kg", "80 mg/m2"},
+                                           Written{"order.dose", "80 mg", "80 mcg"},
+                                           Written{"order.schedule", "every 12 h", "daily"},
+                                           Written{"order.schedule", "once", "daily"},
+                                           Written{"reference.age_up_to", "12 year", "12.5 year"},
+                                           Written{"reference.age_up_to", "12 year", "144 month"},
+                                           Written{"stock.strength", "5 mg/1 mL", "5 mg/1 tablet"},
+                                           Written{"order.route", "oral", "enteral"},
+                                           Written{"order.dose", "5 units", "5 mg"}));
+
+TEST(SecondCheck, tellsByFieldByFigureAndByVerdict) {
+  const SecondCheck check = compared(usual(), with(usual(), path::weight, "12.7 kg"));
+  EXPECT_FALSE(check.agree());
+  EXPECT_EQ(agreementOf(check, path::weight), Agreement::differs);
+  EXPECT_EQ(agreementOf(check, path::dose), Agreement::same);
+  EXPECT_EQ(outcomeOf(check, Outcome::weight)->agreement, Agreement::differs);
+  EXPECT_EQ(outcomeOf(check, Outcome::surface)->first, "0.70 m²");
+  EXPECT_EQ(outcomeOf(check, Outcome::surface)->second, "0.60 m²");
+  EXPECT_EQ(outcomeOf(check, Outcome::safeDose)->agreement, Agreement::differs);
+  EXPECT_EQ(outcomeOf(check, Outcome::orderedDose)->agreement, Agreement::same);
+  EXPECT_EQ(outcomeOf(check, Outcome::amount)->agreement, Agreement::onlyFirst);
+  EXPECT_FALSE(check.sameVerdict);
+  EXPECT_NE(check.firstVerdict.find("SAFE"), std::string::npos);
+  EXPECT_NE(check.secondVerdict.find("UNSAFE"), std::string::npos);
+  EXPECT_NE(secondCheckSummary(check, englishPhrases()).find("The verdicts are not the same."),
+            std::string::npos);
+}
+
+TEST(SecondCheck, namesWhatOnlyOneOfThemEntered) {
+  const SecondCheck check =
+      compared(with(usual(), path::maxPerDose, "300 mg"), with(usual(), path::source, ""));
+  EXPECT_FALSE(check.agree());
+  EXPECT_EQ(agreementOf(check, path::maxPerDose), Agreement::onlyFirst);
+  EXPECT_EQ(agreementOf(check, path::source), Agreement::onlyFirst);
+  EXPECT_EQ(agreementOf(compared(usual(), with(usual(), path::age, "4 year")), path::age),
+            Agreement::onlySecond);
+}
+
+TEST(SecondCheck, leavesTheTitleOfASheetAlone) {
+  EXPECT_TRUE(compared(with(usual(), path::title, "bench 3"), usual()).agree());
+}
+
+// The same wrong weight, copied by both, is found by nobody: the words beside every comparison say so.
+TEST(SecondCheck, H39_cannotFindWhatBothCopied) {
+  const Entries wrong = with(usual(), path::weight, "37 kg");
+  EXPECT_TRUE(compared(wrong, wrong).agree());
+  const std::string said = say(englishPhrases(), PhraseId::second_cannotFind);
+  EXPECT_NE(said.find("wrong weight on the chart"), std::string::npos);
+  EXPECT_NE(said.find("chart of another child"), std::string::npos);
+}
+
+// An amount that waits for its questions is compared, and not told by a way round them.
+TEST(SecondCheck, doesNotTellAnAmountThatMustBeAskedAbout) {
+  const Entries little = with(usual(), path::dose, "60 mg");
+  const SecondCheck check = compared(little, with(little, path::strength, "20 mg/1 mL"));
+  const OutcomeCompared* amount = outcomeOf(check, Outcome::amount);
+  ASSERT_TRUE(amount);
+  EXPECT_EQ(amount->agreement, Agreement::differs);
+  EXPECT_EQ(amount->first, say(englishPhrases(), PhraseId::second_toldOnceAsked));
+  EXPECT_EQ(amount->second, amount->first);
+}
+
+TEST(SecondCheck, figuresThatDifferDoNotPrintAlike) {
+  const SecondCheck check =
+      compared(with(usual(), path::weight, "17.00001 kg"), with(usual(), path::weight, "17.00002 kg"));
+  const OutcomeCompared* weight = outcomeOf(check, Outcome::weight);
+  EXPECT_EQ(weight->agreement, Agreement::differs);
+  EXPECT_NE(weight->first, weight->second);
+}
+
+}  // namespace
+}  // namespace wardchalk

@@ -1,0 +1,313 @@
+#include <QAction>
+#include <QDirIterator>
+#include <QLabel>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QTest>
+
+#include "tests/ui/shell/everything_said.h"
+#include "tests/ui/shell/nurse.h"
+#include "tests/ui/shell/usual_case.h"
+#include "ui/board/board.h"
+#include "ui/form/form.h"
+#include "ui/shell/cover_page.h"
+#include "ui/shell/idle_watch.h"
+#include "ui/shell/notice_bar.h"
+#include "ui/working/amount_widget.h"
+#include "ui/working/working_pane.h"
+
+namespace wardchalk::ui {
+
+using test::everythingSaid;
+using test::firstFound;
+using test::usualCase;
+
+/// A workstation that others pass by. The clock is the test's own.
+class IdleTest : public QObject {
+  Q_OBJECT
+
+ private Q_SLOTS:
+  void init();
+  void cleanup() { nurse_.reset(); }
+
+  void sleepsWhileThereIsNothingToHide();
+  void warnsFirstAndAnyKeyKeepsTheEntries();
+  void coversEverythingThatTellsOfTheCase();
+  void warnsOnTheBoardToo();
+  void confirmingGoesOnWithTheSameCase();
+  void factsLeftOpenAreCoveredAgain();
+  void theFactsTellNoVerdictAndNoAmount();
+  void newChildUnderTheCover_data();
+  void newChildUnderTheCover();
+  void ticksAreVoidAfterCovering();
+  void coversASecondCheckToo();
+  void aRecordedSecondCheckOutlivesTheCover();
+  void minutesAreThoseOfTheHouse();
+  void nothingTypedIsLeftOnDisk();
+
+ private:
+  IdleWatch* watch() { return nurse_->window().findChild<IdleWatch*>(); }
+  CoverPage* page() { return nurse_->window().findChild<CoverPage*>(); }
+  bool isCovered() { return page()->isVisible(); }
+  QString warning() { return nurse_->window().findChild<NoticeBar*>(QStringLiteral("idle-warning"))->said(); }
+  QAction* action(const char* name) { return nurse_->window().findChild<QAction*>(QLatin1String(name)); }
+  void pass(int seconds) {
+    now_ += seconds * 1000;
+    watch()->look();
+  }
+  void push(const char* button) {
+    auto* one = nurse_->window().findChild<QPushButton*>(QLatin1String(button));
+    QVERIFY2(one && one->isVisible(), button);
+    one->setFocus(Qt::TabFocusReason);
+    QTest::keyClick(one, Qt::Key_Space);
+  }
+
+  qint64 now_ = 1'000'000;
+  std::unique_ptr<Nurse> nurse_;
+};
+
+void IdleTest::init() {
+  nurse_ = std::make_unique<Nurse>();
+  nurse_->window().resize(1366, 768);
+  watch()->setClock([this] { return now_; });
+}
+
+void IdleTest::sleepsWhileThereIsNothingToHide() {
+  QVERIFY(!watch()->isTimed());
+  nurse_->fill({QStringLiteral("103 cm")});
+  QVERIFY(watch()->isTimed());
+  nurse_->dialogs().answer = Unsaved::discard;
+  nurse_->press(Qt::Key_N, Qt::ControlModifier);
+  QVERIFY(!watch()->isTimed());
+  pass(3600);
+  QVERIFY(!isCovered());
+}
+
+void IdleTest::warnsFirstAndAnyKeyKeepsTheEntries() {
+  nurse_->fill(usualCase());
+  pass(239);
+  QCOMPARE(warning(), QString());
+  pass(1);
+  QVERIFY2(warning().contains(QStringLiteral("60")), qPrintable(warning()));
+  pass(50);
+  QVERIFY2(warning().contains(QStringLiteral("10")), qPrintable(warning()));
+  nurse_->press(Qt::Key_Shift);
+  QCOMPARE(warning(), QString());
+  pass(239);
+  QVERIFY(!isCovered());
+  QTest::mouseMove(&nurse_->window(), QPoint(400, 300));
+  QTest::mouseMove(&nurse_->window(), QPoint(410, 310));
+  QCoreApplication::processEvents();
+  pass(239);
+  QVERIFY(!isCovered());
+}
+
+void IdleTest::coversEverythingThatTellsOfTheCase() {
+  nurse_->fill(usualCase());
+  nurse_->dialogs().save = nurse_->folder() + QStringLiteral("/Plover.json");
+  nurse_->press(Qt::Key_S, Qt::ControlModifier);
+  action("board")->trigger();
+  pass(300);
+  QVERIFY(isCovered());
+  QTRY_VERIFY(!nurse_->window().findChild<Board*>());
+  QCOMPARE(firstFound(everythingSaid(), test::tellTale()), QString());
+  QCOMPARE(nurse_->window().windowTitle(), QStringLiteral("Wardchalk"));
+  QVERIFY(!watch()->isTimed());
+  for (const char* name : {"save", "open", "sheet-pdf", "board", "copy-working", "undo", "example"})
+    QVERIFY2(!action(name)->isEnabled(), name);
+  QCOMPARE(nurse_->focused(), QStringLiteral("cover-show"));
+}
+
+void IdleTest::warnsOnTheBoardToo() {
+  nurse_->fill(usualCase());
+  action("board")->trigger();
+  auto* board = nurse_->window().findChild<Board*>();
+  QVERIFY(QTest::qWaitForWindowActive(board));
+  pass(240);
+  auto* line = board->findChild<NoticeBar*>();
+  QVERIFY(line && line->isVisible() && line->said().contains(QStringLiteral("60")));
+  QTest::keyClick(board, Qt::Key_Shift);
+  QVERIFY(!board->findChild<NoticeBar*>());
+  QVERIFY(!isCovered());
+}
+
+void IdleTest::confirmingGoesOnWithTheSameCase() {
+  nurse_->fill(usualCase());
+  const std::vector<WrittenEntry> before = nurse_->window().editor().draft().entries();
+  pass(300);
+  push("cover-show");
+  QVERIFY(!firstFound(everythingSaid(), {QStringLiteral("17.2 kg")}).isEmpty());
+  QCOMPARE(nurse_->focused(), QStringLiteral("cover-go-on"));
+  QVERIFY(nurse_->window().editor().draft().isEmpty());  // nothing is computed until it is confirmed
+  push("cover-go-on");
+  QVERIFY(!isCovered());
+  QCOMPARE(nurse_->window().editor().draft().entries(), before);
+  QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
+  QVERIFY(nurse_->window().isWindowModified());
+  QVERIFY(watch()->isTimed());
+  QVERIFY(action("save")->isEnabled());
+}
+
+void IdleTest::factsLeftOpenAreCoveredAgain() {
+  nurse_->fill(usualCase());
+  pass(300);
+  push("cover-show");
+  pass(300);
+  QVERIFY(isCovered());
+  QVERIFY(!page()->showsFacts());
+  QCOMPARE(firstFound(everythingSaid(), test::tellTale()), QString());
+  push("cover-show");
+  push("cover-go-on");
+  QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
+}
+
+void IdleTest::theFactsTellNoVerdictAndNoAmount() {
+  nurse_->fill(usualCase());
+  nurse_->fill({});
+  pass(300);
+  push("cover-show");
+  for (const char* result : {"SAFE", "84 mg", "3.2 mL", "0.70"})
+    QCOMPARE(firstFound(everythingSaid(), {QString::fromLatin1(result)}), QString());
+}
+
+void IdleTest::newChildUnderTheCover_data() {
+  QTest::addColumn<Unsaved>("answer");
+  QTest::newRow("saved first") << Unsaved::save;
+  QTest::newRow("let go") << Unsaved::discard;
+  QTest::newRow("kept") << Unsaved::keep;
+}
+
+void IdleTest::newChildUnderTheCover() {
+  QFETCH(Unsaved, answer);
+  nurse_->fill(usualCase());
+  pass(300);
+  nurse_->dialogs().answer = answer;
+  nurse_->dialogs().save = nurse_->folder() + QStringLiteral("/kept.json");
+  push("cover-new-child");
+  QCOMPARE(nurse_->dialogs().asked, 1);
+  QCOMPARE(isCovered(), answer == Unsaved::keep);
+  QVERIFY(nurse_->window().editor().draft().isEmpty());
+  QCOMPARE(QFile::exists(nurse_->dialogs().save), answer == Unsaved::save);
+  if (answer == Unsaved::keep) push("cover-show");
+  QCOMPARE(firstFound(everythingSaid(), {QStringLiteral("17.2 kg")}).isEmpty(), answer != Unsaved::keep);
+}
+
+void IdleTest::ticksAreVoidAfterCovering() {
+  QStringList little = usualCase();
+  little[6] = QStringLiteral("60 mg/dose");
+  nurse_->fill(little);
+  QCOMPARE(nurse_->sheet().verdict, VerdictKind::ask);
+  auto* amount = nurse_->window().findChild<WorkingPane*>()->amount();
+  const QList<QWidget*> stops = amount->focusOrder();
+  QTest::keyClick(stops[0], Qt::Key_Space);
+  QTest::keyClick(stops[1], Qt::Key_Down);
+  QVERIFY(amount->asked());
+  pass(300);
+  push("cover-show");
+  push("cover-go-on");
+  QVERIFY(!amount->asked());
+  QVERIFY(!amount->showsAmount());
+}
+
+void IdleTest::coversASecondCheckToo() {
+  nurse_->fill(usualCase());
+  nurse_->press(Qt::Key_F9);
+  pass(300);  // with the second form still empty: the first entries must not be one key away
+  QVERIFY(isCovered());
+  push("cover-show");
+  QCOMPARE(firstFound(everythingSaid(), test::tellTale()), QString());
+  push("cover-go-on");
+  nurse_->window().findChild<Form*>()->focusField(QStringLiteral("child.height"));
+  nurse_->fill(usualCase());
+  nurse_->press(Qt::Key_F9, Qt::ControlModifier);
+  pass(300);
+  QCOMPARE(firstFound(everythingSaid(), test::tellTale()), QString());
+  push("cover-show");
+  push("cover-go-on");
+  QVERIFY(!firstFound(everythingSaid(), {QStringLiteral("Same result")}).isEmpty());
+}
+
+void IdleTest::aRecordedSecondCheckOutlivesTheCover() {
+  nurse_->fill(usualCase());
+  nurse_->press(Qt::Key_F9);
+  nurse_->fill(usualCase());
+  nurse_->press(Qt::Key_F9, Qt::ControlModifier);
+  push("second-finish");
+  pass(300);
+  push("cover-show");
+  push("cover-go-on");
+  QVERIFY(nurse_->window()
+              .findChild<QLabel*>(QStringLiteral("second-words"))
+              ->text()
+              .contains(QStringLiteral("same result")));
+}
+
+void IdleTest::minutesAreThoseOfTheHouse() {
+  QFile rules(nurse_->folder() + QStringLiteral("/rules.json"));
+  QVERIFY(rules.open(QIODevice::WriteOnly));
+  rules.write(R"({"format": "wardchalk.house-rules", "version": 1, "name": "quick", "idle_minutes": 1})");
+  rules.close();
+  nurse_->dialogs().rules = rules.fileName();
+  action("rules-open")->trigger();
+  nurse_->fill(usualCase());
+  pass(29);
+  QCOMPARE(warning(), QString());
+  pass(1);
+  QVERIFY(warning().contains(QStringLiteral("30")));
+  pass(30);
+  QVERIFY(isCovered());
+}
+
+/// After a whole journey no file of settings, no temporary and no configuration folder holds anything that
+/// was typed.
+void IdleTest::nothingTypedIsLeftOnDisk() {
+  nurse_->fill(usualCase());
+  nurse_->press(Qt::Key_F9);
+  nurse_->fill(usualCase());
+  nurse_->press(Qt::Key_F9, Qt::ControlModifier);
+  push("second-finish");
+  pass(300);
+  push("cover-show");
+  push("cover-go-on");
+  action("rules-classroom")->trigger();
+  nurse_->press(Qt::Key_2, Qt::ControlModifier);
+  nurse_->dialogs().answer = Unsaved::discard;
+  nurse_->press(Qt::Key_N, Qt::ControlModifier);
+  nurse_->fill({QStringLiteral("104.56 cm"), QStringLiteral("17.23 kg"), QString(), QString(),
+                QStringLiteral("Dunlinwort")});
+  QVERIFY(nurse_->window().close());
+  const QString folder = nurse_->folder();
+  QStringList places{folder};
+  for (const char* variable : {"XDG_CONFIG_HOME", "XDG_CACHE_HOME", "XDG_DATA_HOME", "TMPDIR"})
+    if (qEnvironmentVariableIsSet(variable)) places << qEnvironmentVariable(variable);
+  QVERIFY(places.size() > 3);  // the test runs with folders of its own
+  const QList<QByteArray> typed{"104.56", "17.23",      "Dunlinwort", "17.2 kg",
+                                "103 cm", "Bench list", "120 mg",     "Plover"};
+  int files = 0;
+  for (const QString& place : places)
+    for (QDirIterator at(place, QDir::Files | QDir::Hidden, QDirIterator::Subdirectories); at.hasNext();) {
+      QFile file(at.next());
+      if (!file.open(QIODevice::ReadOnly)) continue;
+      ++files;
+      const QByteArray text = file.readAll();
+      for (const QByteArray& one : typed)
+        QVERIFY2(!text.contains(one), (file.fileName().toUtf8() + " holds " + one).constData());
+    }
+  QVERIFY(files > 0);  // the settings at least
+}
+
+}  // namespace wardchalk::ui
+
+/// Folders of their own, so that nothing of other programs is looked through.
+int main(int argc, char** argv) {
+  static QTemporaryDir home;
+  for (const char* variable : {"XDG_CONFIG_HOME", "XDG_CACHE_HOME", "XDG_DATA_HOME", "TMPDIR"}) {
+    const QString place = home.filePath(QString::fromLatin1(variable));
+    QDir().mkpath(place);
+    qputenv(variable, place.toUtf8());
+  }
+  QApplication application(argc, argv);
+  wardchalk::ui::IdleTest test;
+  return QTest::qExec(&test, argc, argv);
+}
+#include "idle_test.moc"

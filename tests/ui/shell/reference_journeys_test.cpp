@@ -1,0 +1,327 @@
+#include <QApplication>
+#include <QCheckBox>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QTest>
+#include <QToolButton>
+
+#include "core/medicine/paths.h"
+#include "core/record/reference_choice.h"
+#include "core/record/text_file.h"
+#include "tests/ui/shell/dialog_pictures.h"
+#include "tests/ui/shell/dialog_sweep.h"
+#include "tests/ui/shell/nurse.h"
+#include "ui/form/form.h"
+#include "ui/record/import_report.h"
+#include "ui/record/reference_picker.h"
+
+using namespace wardchalk;
+using namespace wardchalk::ui;
+
+namespace {
+
+QString demo(const char* name) {
+  return QStringLiteral(WARDCHALK_SOURCE_DIR "/resources/demo/") + QLatin1String(name);
+}
+
+}  // namespace
+
+/// A nurse takes the reference from the ward's own list, with the keyboard.
+class ReferenceJourneysTest : public QObject {
+  Q_OBJECT
+
+ private Q_SLOTS:
+  void init();
+  void cleanup();
+
+  void theBandOfTheAgeIsTakenAndSaid();
+  void nothingButTheReferenceIsTouched();
+  void whatTheLastReferenceSaidIsGone();
+  void oneUndoTakesItBack();
+  void everyEntryFillsTheFormAsItStands();
+  void noneAndSeveralAreSaidAndNotFilled();
+  void anAgeThatIsWantingIsAskedFor();
+  void pastItsReviewItAsks();
+  void searchingWalksWithoutLeavingTheField();
+  void theFormHasAWayToTheList();
+  void aTableWithBadRowsIsReportedBeforeItIsKept();
+  void aTableThatIsDeclinedLeavesNothing();
+  void damagedFilesAreToldAndKeepNothing();
+  void theListIsRememberedAndReadAnew();
+  void dialogsAreReachedAndNamed();
+  void shoots();
+
+ private:
+  [[nodiscard]] ReferencePicker* picker() { return nurse_->window().findChild<ReferencePicker*>(); }
+  template <typename T>
+  [[nodiscard]] T* part(const char* name) {
+    return picker()->findChild<T*>(QLatin1String(name));
+  }
+  void choose() { nurse_->press(Qt::Key_R, Qt::ControlModifier); }
+  void openDemo(const QString& age, const QString& medicine);
+  [[nodiscard]] std::string entry(std::string_view path) {
+    return nurse_->window().editor().draft().text(path);
+  }
+
+  std::unique_ptr<Nurse> nurse_;
+};
+
+void ReferenceJourneysTest::init() { nurse_ = std::make_unique<Nurse>(); }
+void ReferenceJourneysTest::cleanup() { nurse_.reset(); }
+
+void ReferenceJourneysTest::openDemo(const QString& age, const QString& medicine) {
+  nurse_->fill({QStringLiteral("103 cm"), QStringLiteral("17.2 kg"), age, QString(), medicine,
+                QStringLiteral("oral")});
+  nurse_->dialogs().chosen << QStringList{demo("reference_list.json")};
+  choose();
+  QVERIFY(picker());
+  part<QPushButton>("open-list")->click();
+}
+
+void ReferenceJourneysTest::theBandOfTheAgeIsTakenAndSaid() {
+  openDemo(QStringLiteral("4 year"), QStringLiteral("Plover"));
+  QCOMPARE(picker()->said(),
+           QStringLiteral("The entry for at least 2 years, below 12 years is taken. This child: 4 years."));
+  QCOMPARE(part<QLabel>("said")->accessibleName(), picker()->said());
+  QCOMPARE(part<QTableWidget>("bands")->rowCount(), 3);
+  nurse_->enter();
+  QTRY_VERIFY(!picker());
+  QCOMPARE(entry(path::high), std::string("120 mg/m2/dose"));
+  QCOMPARE(entry(path::low), std::string("80 mg/m2/dose"));
+  QCOMPARE(entry(path::ageBelow), std::string("12 year"));
+  QCOMPARE(entry(path::referenceRoute), std::string("oral"));
+  QVERIFY(entry(path::source).starts_with("Invented ward list, 3rd edition, 2026-01-15, p. 4"));
+  QCOMPARE(nurse_->sheet().check(CheckId::ageBand).status, CheckStatus::within);
+}
+
+void ReferenceJourneysTest::nothingButTheReferenceIsTouched() {
+  openDemo(QStringLiteral("4 year"), QStringLiteral("Plover"));
+  const auto others = [this] {
+    std::vector<WrittenEntry> some;
+    for (const WrittenEntry& one : nurse_->window().editor().draft().entries())
+      if (!one.path.starts_with("reference.")) some.push_back(one);
+    return some;
+  };
+  const auto before = others();
+  QCOMPARE(before.size(), std::size_t{5});
+  nurse_->enter();
+  QVERIFY(others() == before);
+}
+
+void ReferenceJourneysTest::whatTheLastReferenceSaidIsGone() {
+  CaseEditor& editor = nurse_->window().editor();
+  editor.edit(QStringLiteral("reference.max_per_dose"), {"5", "mg", {}, {}});
+  editor.edit(QStringLiteral("reference.max_infusion_rate"), {"1 mg/min", {}, {}, {}});
+  editor.finishAll();
+  openDemo(QStringLiteral("4 year"), QStringLiteral("Plover"));
+  nurse_->enter();
+  QCOMPARE(entry(path::maxPerDose), std::string());
+  QCOMPARE(entry(path::maxInfusionRate), std::string());
+  QCOMPARE(entry(path::maxPerDay), std::string("300 mg"));
+}
+
+void ReferenceJourneysTest::oneUndoTakesItBack() {
+  CaseEditor& editor = nurse_->window().editor();
+  editor.edit(QStringLiteral("reference.high"), {"99", "mg", {}, "/kg/dose"});
+  editor.finishAll();
+  openDemo(QStringLiteral("4 year"), QStringLiteral("Plover"));
+  nurse_->enter();
+  const std::vector<WrittenEntry> filled = editor.draft().entries();
+  editor.undoStack().undo();
+  QCOMPARE(entry(path::high), std::string("99 mg/kg/dose"));
+  QCOMPARE(entry(path::source), std::string());
+  QCOMPARE(entry(path::medicine), std::string("Plover"));
+  editor.undoStack().redo();
+  QVERIFY(editor.draft().entries() == filled);
+}
+
+void ReferenceJourneysTest::everyEntryFillsTheFormAsItStands() {
+  const auto text = readTextFile(demo("reference_list.json").toStdString());
+  const Result<ReferenceList> list = readReferenceList(*text);
+  QVERIFY(list);
+  CaseEditor editor;
+  for (const ListEntry& one : list->entries) {
+    editor.fill(QStringLiteral("x"), "reference.", entriesOf(one, {2026, 11, 25}, englishPhrases()));
+    QVERIFY2(!editor.draft().pendingPath(), std::string(*editor.draft().pendingPath()).c_str());
+    Reference reference = editor.draft().toCase().reference;
+    QVERIFY(!reference.source.empty());
+    reference.source.clear();
+    QVERIFY2(reference == one.reference, one.medicine.c_str());
+  }
+}
+
+void ReferenceJourneysTest::noneAndSeveralAreSaidAndNotFilled() {
+  openDemo(QStringLiteral("7 year"), QStringLiteral("Grebe"));
+  QVERIFY2(picker()->said().startsWith(QStringLiteral("2 entries cover this child")),
+           qPrintable(picker()->said()));
+  QVERIFY(!part<QPushButton>("take")->isEnabled());
+  picker()->search(QStringLiteral("Siskin intramuscular"));
+  QVERIFY(picker()->said().startsWith(QStringLiteral("Nothing in the list")));
+  nurse_->enter();
+  QVERIFY(picker());
+  nurse_->press(Qt::Key_Escape);
+  QTRY_VERIFY(!picker());
+  nurse_->window().editor().edit(QStringLiteral("child.age"), {"3 week", {}, {}, {}});
+  choose();
+  picker()->search(QStringLiteral("plover oral"));
+  QVERIFY2(picker()->said().startsWith(QStringLiteral("No entry covers this child (3 weeks)")),
+           qPrintable(picker()->said()));
+  QVERIFY(!part<QPushButton>("take")->isEnabled());
+  QCOMPARE(entry(path::high), std::string());
+}
+
+void ReferenceJourneysTest::anAgeThatIsWantingIsAskedFor() {
+  nurse_->dialogs().chosen << QStringList{demo("reference_list.json")};
+  choose();
+  part<QPushButton>("open-list")->click();
+  picker()->search(QStringLiteral("plover oral"));
+  QCOMPARE(picker()->said(),
+           QStringLiteral(
+               "Which entry covers this child cannot be told yet: enter the age. Nothing is filled in."));
+  QVERIFY(!part<QPushButton>("take")->isEnabled());
+}
+
+void ReferenceJourneysTest::pastItsReviewItAsks() {
+  openDemo(QStringLiteral("4 year"), QStringLiteral("Goldcrest"));
+  auto* useIt = part<QCheckBox>("use-it");
+  QVERIFY(useIt->isVisible() && !useIt->isChecked());
+  QVERIFY(part<QLabel>("past-review")->text().contains(QStringLiteral("2026-06-30")));
+  nurse_->enter();
+  QVERIFY(picker());  // the question comes first
+  picker()->search(QStringLiteral("Plover"));
+  QVERIFY(!useIt->isVisible());
+  picker()->search(QStringLiteral("Goldcrest"));
+  QVERIFY(!useIt->isChecked());
+  QTest::keyClick(useIt, Qt::Key_Space);
+  part<QPushButton>("take")->click();
+  QVERIFY(entry(path::source).ends_with("past its review date (2026-06-30) when it was taken"));
+}
+
+void ReferenceJourneysTest::searchingWalksWithoutLeavingTheField() {
+  openDemo(QStringLiteral("4 year"), QStringLiteral("Plover"));
+  auto* search = part<QLineEdit>("find");
+  search->setFocus();
+  search->clear();
+  QTest::keyClicks(search, QStringLiteral("plov"));
+  auto* found = part<QListWidget>("found");
+  QCOMPARE(found->count(), 2);
+  QTest::keyClick(search, Qt::Key_Down);
+  QCOMPARE(found->currentItem()->text(), QStringLiteral("Plover · fever of the marsh · intravenous"));
+  QTest::keyClick(search, Qt::Key_Down);  // the end
+  QCOMPARE(found->currentRow(), 1);
+  QVERIFY(search->hasFocus());
+  QTest::keyClick(search, Qt::Key_Return);
+  QTRY_VERIFY(!picker());
+  QCOMPARE(entry(path::minInfusionTime), std::string("30 min"));
+}
+
+void ReferenceJourneysTest::theFormHasAWayToTheList() {
+  auto* button = nurse_->window().findChild<Form*>()->findChild<QToolButton*>(QStringLiteral("from-list"));
+  QVERIFY(button && button->isVisible());
+  for (int steps = 0; steps < 200 && QApplication::focusWidget() != button; ++steps)
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+  QCOMPARE(QApplication::focusWidget(), button);
+  QTest::keyClick(button, Qt::Key_Space);
+  QVERIFY(picker());
+  QCOMPARE(picker()->said(), QStringLiteral("Open the ward's list, or make one from a table."));
+}
+
+void ReferenceJourneysTest::aTableWithBadRowsIsReportedBeforeItIsKept() {
+  const QString table = nurse_->folder() + QStringLiteral("/list.csv");
+  const QString kept = nurse_->folder() + QStringLiteral("/kept.json");
+  QFile file(demo("reference_list.csv"));
+  QVERIFY(file.open(QIODevice::ReadOnly));
+  QList<QByteArray> lines = file.readAll().split('\n');
+  lines[3].replace("2028-02-01", "2028-02-31");
+  lines[5].replace("10 mg/kg/day", "\"10,5 mg/kg/day\"");
+  lines[7] = "a,b";
+  QFile out(table);
+  QVERIFY(out.open(QIODevice::WriteOnly));
+  out.write(lines.join('\n'));
+  out.close();
+  choose();
+  nurse_->dialogs().chosen << QStringList{table} << QStringList{kept};
+  part<QPushButton>("import-list")->click();
+  auto* report = picker()->findChild<ImportReport*>();
+  QVERIFY(report);
+  auto* refused = report->findChild<QTableWidget*>(QStringLiteral("refused"));
+  QCOMPARE(refused->rowCount(), 3);
+  const char* expected[3][2] = {{"4", "review_by"}, {"6", "low"}, {"8", ""}};
+  for (int row = 0; row < 3; ++row) {
+    QCOMPARE(refused->item(row, 0)->text(), QString::fromLatin1(expected[row][0]));
+    QCOMPARE(refused->item(row, 1)->text(), QString::fromLatin1(expected[row][1]));
+    QVERIFY(!refused->item(row, 2)->text().isEmpty());
+  }
+  QVERIFY(!QFile::exists(kept));  // nothing before the report was seen
+  QCOMPARE(part<QListWidget>("found")->count(), 0);
+  report->findChild<QPushButton*>(QStringLiteral("keep"))->click();
+  const auto text = readTextFile(kept.toStdString());
+  QVERIFY(text);
+  QCOMPARE(readReferenceList(*text)->entries.size(), std::size_t{15});
+  QVERIFY(part<QListWidget>("found")->count() > 0);
+}
+
+void ReferenceJourneysTest::aTableThatIsDeclinedLeavesNothing() {
+  choose();
+  nurse_->dialogs().chosen << QStringList{demo("reference_list.csv")};
+  part<QPushButton>("import-list")->click();
+  auto* report = picker()->findChild<ImportReport*>();
+  QVERIFY(!report->findChild<QTableWidget*>());
+  report->findChild<QPushButton*>(QStringLiteral("leave"))->click();
+  QCOMPARE(part<QListWidget>("found")->count(), 0);
+  QCOMPARE(nurse_->dialogs().questions.size(), 1);  // nobody was asked where to save
+}
+
+void ReferenceJourneysTest::damagedFilesAreToldAndKeepNothing() {
+  const QString damaged = nurse_->folder() + QStringLiteral("/damaged.json");
+  QFile out(damaged);
+  QVERIFY(out.open(QIODevice::WriteOnly));
+  out.write("{\"format\":\"wardchalk.reference-list\",\"version\":1,\"entries\":[{}]}");
+  out.close();
+  choose();
+  nurse_->dialogs().chosen << QStringList{damaged}
+                           << QStringList{nurse_->folder() + QStringLiteral("/absent.csv")};
+  part<QPushButton>("open-list")->click();
+  QVERIFY(nurse_->dialogs().told.last().contains(
+      QStringLiteral("entries[0].medicine: The key medicine is missing.")));
+  part<QPushButton>("import-list")->click();
+  QCOMPARE(nurse_->dialogs().told.size(), 2);
+  QCOMPARE(part<QListWidget>("found")->count(), 0);
+}
+
+void ReferenceJourneysTest::theListIsRememberedAndReadAnew() {
+  openDemo(QStringLiteral("4 year"), QStringLiteral("Plover"));
+  nurse_->press(Qt::Key_Escape);
+  QTRY_VERIFY(!picker());
+  choose();
+  QVERIFY(part<QLabel>("list-file")->text().contains(QStringLiteral("reference_list.json")));
+  QCOMPARE(part<QListWidget>("found")->count(), 2);
+  QFile settings(nurse_->settingsFile());
+  nurse_.reset();
+  QVERIFY(!settings.open(QIODevice::ReadOnly) || !settings.readAll().contains("Plover"));
+}
+
+void ReferenceJourneysTest::dialogsAreReachedAndNamed() {
+  openDemo(QStringLiteral("4 year"), QStringLiteral("Goldcrest"));
+  QCOMPARE(faultsOf(*picker()), QStringList());
+}
+
+void ReferenceJourneysTest::shoots() {
+  const auto shoot = [this](const char* name, const char* part) {
+    return shootDialog(QLatin1String(name), [this, part] {
+      nurse_ = std::make_unique<Nurse>();
+      openDemo(QStringLiteral("4 year"), QString::fromUtf8(part));
+      return static_cast<QWidget*>(picker());
+    });
+  };
+  if (!shoot("reference-taken", "Plover")) QSKIP("no folder for pictures is named");
+  shoot("reference-past-review", "Goldcrest");
+  shoot("reference-window", "Wren");
+}
+
+QTEST_MAIN(ReferenceJourneysTest)
+#include "reference_journeys_test.moc"

@@ -1,0 +1,294 @@
+#include <QAction>
+#include <QClipboard>
+#include <QLabel>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QTest>
+
+#include "tests/ui/paper/pdf_text.h"
+#include "tests/ui/shell/everything_said.h"
+#include "tests/ui/shell/nurse.h"
+#include "tests/ui/shell/usual_case.h"
+#include "ui/board/board.h"
+#include "ui/form/form.h"
+#include "ui/paper/sheet_preview.h"
+#include "ui/shell/notice_bar.h"
+
+namespace wardchalk::ui {
+
+using test::everythingSaid;
+using test::firstFound;
+using test::pagesOfPdf;
+using test::unspaced;
+using test::usualCase;
+using test::weightPlace;
+
+/// A second person checks alone, by keyboard.
+class SecondCheckTest : public QObject {
+  Q_OBJECT
+
+ private Q_SLOTS:
+  void init();
+  void cleanup() { nurse_.reset(); }
+
+  void showsTheSecondPersonNothingOfTheFirst();
+  void onAnEmptyFormThereIsNothingToCheck();
+  void oneDifferentWeightAndThenEqual();
+  void sameEntriesAreTheSameResult();
+  void aFirstEntryMayBeCorrectedToo();
+  void anEntryThatCannotBeReadIsLedTo();
+  void leavingBringsTheFirstBackAndRecordsNothing();
+  void theFileIsTheFirstPersons();
+  void anyEditVoidsTheRecord();
+  void otherRulesVoidTheRecord();
+  void newChildKeepsNothingOfEither();
+  void theCaseCannotBeSavedOrPrintedMeanwhile();
+  void everyRowIsReadAloud();
+
+ private:
+  void fillFirst() {
+    nurse_->fill(usualCase());
+    QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
+  }
+  void fillAgain(const QString& weight) {
+    QStringList again = usualCase();
+    again[weightPlace] = weight;
+    nurse_->window().findChild<Form*>()->focusField(QStringLiteral("child.height"));
+    nurse_->fill(again);
+  }
+  void begin() { nurse_->press(Qt::Key_F9); }
+  void compare() { nurse_->press(Qt::Key_F9, Qt::ControlModifier); }
+  void push(const char* button) {
+    auto* one = nurse_->window().findChild<QPushButton*>(QLatin1String(button));
+    QVERIFY2(one && one->isVisible(), button);
+    one->setFocus(Qt::TabFocusReason);
+    QTest::keyClick(one, Qt::Key_Space);
+  }
+  QTableWidget* table() { return nurse_->window().findChild<QTableWidget*>(QStringLiteral("second-table")); }
+  QString summary() { return nurse_->window().findChild<QLabel*>(QStringLiteral("second-summary"))->text(); }
+  QString bar() { return nurse_->window().findChild<QLabel*>(QStringLiteral("second-words"))->text(); }
+  QString notice(const char* name) {
+    return nurse_->window().findChild<NoticeBar*>(QLatin1String(name))->said();
+  }
+  QStringList rowOf(const QString& what) {
+    for (int row = 0; row < table()->rowCount(); ++row) {
+      if (!table()->item(row, 1) || table()->item(row, 1)->text() != what) continue;
+      QStringList cells;
+      for (int i = 0; i < 4; ++i) cells << table()->item(row, i)->text().replace(QChar::Nbsp, u' ');
+      return cells;
+    }
+    return {};
+  }
+  QAction* action(const char* name) { return nurse_->window().findChild<QAction*>(QLatin1String(name)); }
+  QString printedSheet() {
+    nurse_->dialogs().pdf = nurse_->folder() + QStringLiteral("/sheet.pdf");
+    action("sheet-pdf")->trigger();
+    return unspaced(pagesOfPdf(nurse_->dialogs().pdf).join(QString()));
+  }
+
+  std::unique_ptr<Nurse> nurse_;
+};
+
+void SecondCheckTest::init() {
+  QGuiApplication::clipboard()->clear();
+  nurse_ = std::make_unique<Nurse>();
+  nurse_->window().resize(1366, 768);
+}
+
+void SecondCheckTest::showsTheSecondPersonNothingOfTheFirst() {
+  fillFirst();
+  QVERIFY(!firstFound(everythingSaid(), test::tellTale()).isEmpty());  // the scan finds what is there
+  nurse_->dialogs().save = nurse_->folder() + QStringLiteral("/Plover.json");
+  nurse_->press(Qt::Key_S, Qt::ControlModifier);
+  action("copy-working")->trigger();
+  action("board")->trigger();
+  action("sheet-preview")->trigger();
+  QVERIFY(nurse_->window().findChild<Board*>() && nurse_->window().findChild<SheetPreview*>());
+  nurse_->window().activateWindow();
+  action("second-check-begin")->trigger();
+  QTRY_VERIFY(!nurse_->window().findChild<Board*>() && !nurse_->window().findChild<SheetPreview*>());
+  QCOMPARE(firstFound(everythingSaid(), test::tellTale()), QString());
+  QVERIFY(!action("undo")->isEnabled());
+  nurse_->press(Qt::Key_Z, Qt::ControlModifier);
+  QCOMPARE(firstFound(everythingSaid(), test::tellTale()), QString());
+  QVERIFY(notice("second-notice").contains(QStringLiteral("hidden")));
+  QVERIFY(nurse_->window().windowTitle().contains(QStringLiteral("second check")));
+}
+
+void SecondCheckTest::onAnEmptyFormThereIsNothingToCheck() {
+  begin();
+  QCOMPARE(nurse_->dialogs().told.size(), 1);
+  QVERIFY(notice("second-notice").isEmpty());
+}
+
+void SecondCheckTest::oneDifferentWeightAndThenEqual() {
+  fillFirst();
+  begin();
+  fillAgain(QStringLiteral("12.7 kg"));
+  compare();
+  QVERIFY(table()->isVisible());
+  QCOMPARE(rowOf(QStringLiteral("Child: Weight")),
+           QStringList({QStringLiteral("≠ DIFFERS"), QStringLiteral("Child: Weight"),
+                        QStringLiteral("17.2 kg"), QStringLiteral("12.7 kg")}));
+  QVERIFY(rowOf(QStringLiteral("limit in one dose"))[0].startsWith(u'≠'));
+  QVERIFY(rowOf(QStringLiteral("ordered in one dose"))[0].startsWith(u'='));
+  QVERIFY(rowOf(QStringLiteral("Verdict"))[3].contains(QStringLiteral("UNSAFE")));
+  QVERIFY(summary().contains(QStringLiteral("differ")));
+  push("second-correct-second");
+  nurse_->window().findChild<Form*>()->focusField(QStringLiteral("child.weight"));
+  nurse_->fill({QStringLiteral("17200 g")});
+  compare();
+  QCOMPARE(rowOf(QStringLiteral("Child: Weight"))[0], QStringLiteral("= same value, written differently"));
+  QVERIFY2(summary().startsWith(QStringLiteral("Same result")), qPrintable(summary()));
+  push("second-finish");
+  QCOMPARE(nurse_->window().editor().draft().text("child.weight"), "17.2 kg");
+  QVERIFY(bar().contains(QStringLiteral("same result, after correcting entries")));
+  QVERIFY(printedSheet().contains(
+      QStringLiteral("Secondcheck:doneindependently,sameresult,aftercorrectingentries")));
+}
+
+void SecondCheckTest::sameEntriesAreTheSameResult() {
+  fillFirst();
+  QVERIFY(printedSheet().contains(QStringLiteral("Secondcheck:notdone")));
+  begin();
+  fillAgain(QStringLiteral("17.2 kg"));
+  compare();
+  push("second-finish");
+  QVERIFY(bar().contains(QStringLiteral("done independently, same result (")));
+  const QString sheet = printedSheet();
+  QVERIFY(sheet.contains(QStringLiteral("Secondcheck:doneindependently,sameresult(")));
+  QVERIFY(!sheet.contains(QStringLiteral("notdone")));
+}
+
+void SecondCheckTest::aFirstEntryMayBeCorrectedToo() {
+  nurse_->fill(usualCase());
+  nurse_->window().findChild<Form*>()->focusField(QStringLiteral("child.weight"));
+  nurse_->fill({QStringLiteral("27.1 kg")});
+  begin();
+  fillAgain(QStringLiteral("17.2 kg"));
+  compare();
+  push("second-correct-first");
+  QVERIFY(notice("second-notice").contains(QStringLiteral("FIRST")));
+  QCOMPARE(nurse_->window().editor().draft().text("child.weight"), "27.1 kg");
+  nurse_->window().findChild<Form*>()->focusField(QStringLiteral("child.weight"));
+  nurse_->fill({QStringLiteral("17.2 kg")});
+  compare();
+  QVERIFY(summary().startsWith(QStringLiteral("Same result")));
+  push("second-finish");
+  QCOMPARE(nurse_->window().editor().draft().text("child.weight"), "17.2 kg");
+  QVERIFY(nurse_->window().isWindowModified());
+}
+
+void SecondCheckTest::anEntryThatCannotBeReadIsLedTo() {
+  fillFirst();
+  begin();
+  fillAgain(QStringLiteral("17,2 kg"));
+  compare();
+  QVERIFY(!table()->isVisible());
+  QCOMPARE(nurse_->focused(), QStringLiteral("child.weight:text"));
+}
+
+void SecondCheckTest::leavingBringsTheFirstBackAndRecordsNothing() {
+  fillFirst();
+  const std::vector<WrittenEntry> before = nurse_->window().editor().draft().entries();
+  begin();
+  nurse_->fill({QStringLiteral("99 cm")});
+  nurse_->press(Qt::Key_F9, Qt::ShiftModifier);
+  QCOMPARE(nurse_->window().editor().draft().entries(), before);
+  QVERIFY(nurse_->window().isWindowModified());
+  QVERIFY(bar().contains(QStringLiteral("not done")));
+  QCOMPARE(firstFound(everythingSaid(), {QStringLiteral("99 cm")}), QString());
+}
+
+void SecondCheckTest::theFileIsTheFirstPersons() {
+  fillFirst();
+  nurse_->dialogs().save = nurse_->folder() + QStringLiteral("/case.json");
+  nurse_->press(Qt::Key_S, Qt::ControlModifier);
+  begin();
+  fillAgain(QStringLiteral("12.7 kg"));
+  nurse_->dialogs().answer = Unsaved::save;
+  QVERIFY(nurse_->window().close());
+  QFile file(nurse_->dialogs().save);
+  QVERIFY(file.open(QIODevice::ReadOnly));
+  const QByteArray text = file.readAll();
+  QVERIFY(text.contains("17.2 kg") && !text.contains("12.7 kg"));
+}
+
+void SecondCheckTest::anyEditVoidsTheRecord() {
+  fillFirst();
+  begin();
+  fillAgain(QStringLiteral("17.2 kg"));
+  compare();
+  push("second-finish");
+  nurse_->window().findChild<Form*>()->focusField(QStringLiteral("child.weight"));
+  nurse_->fill({QStringLiteral("17.3 kg")});
+  QVERIFY(bar().contains(QStringLiteral("not done")));
+  QVERIFY(notice("second-voided").contains(QStringLiteral("void")));
+  nurse_->press(Qt::Key_Z, Qt::ControlModifier);
+  QCOMPARE(nurse_->window().editor().draft().text("child.weight"), "17.2 kg");
+  QVERIFY(bar().contains(QStringLiteral("not done")));
+  QVERIFY(printedSheet().contains(QStringLiteral("Secondcheck:notdone")));
+}
+
+void SecondCheckTest::otherRulesVoidTheRecord() {
+  fillFirst();
+  begin();
+  fillAgain(QStringLiteral("17.2 kg"));
+  compare();
+  push("second-finish");
+  action("rules-classroom")->trigger();
+  QVERIFY(bar().contains(QStringLiteral("not done")));
+}
+
+void SecondCheckTest::newChildKeepsNothingOfEither() {
+  fillFirst();
+  begin();
+  fillAgain(QStringLiteral("12.7 kg"));
+  compare();
+  nurse_->dialogs().answer = Unsaved::discard;
+  nurse_->press(Qt::Key_N, Qt::ControlModifier);
+  QVERIFY(nurse_->window().editor().draft().isEmpty());
+  QStringList wanted = test::tellTale();
+  wanted << QStringLiteral("12.7");
+  QCOMPARE(firstFound(everythingSaid(), wanted), QString());
+  nurse_->press(Qt::Key_F9, Qt::ShiftModifier);
+  QVERIFY(nurse_->window().editor().draft().isEmpty());
+  QCOMPARE(nurse_->focused(), QStringLiteral("child.height:text"));
+}
+
+void SecondCheckTest::theCaseCannotBeSavedOrPrintedMeanwhile() {
+  fillFirst();
+  begin();
+  for (const char* name : {"open", "save", "save-as", "sheet-print", "sheet-pdf", "sheet-preview", "example",
+                           "rules-edit", "second-check-begin"})
+    QVERIFY2(!action(name)->isVisible() && !action(name)->isEnabled(), name);
+  QVERIFY(!nurse_->window().openFile(QStringLiteral("case.json")));
+  nurse_->press(Qt::Key_F9, Qt::ShiftModifier);
+  for (const char* name : {"open", "save", "sheet-pdf", "second-check-begin"})
+    QVERIFY2(action(name)->isEnabled(), name);
+  QVERIFY(!action("second-check-compare")->isVisible());
+}
+
+/// Sign, word and both entries in one sentence; not by colour alone.
+void SecondCheckTest::everyRowIsReadAloud() {
+  fillFirst();
+  begin();
+  fillAgain(QStringLiteral("12.7 kg"));
+  compare();
+  int rows = 0;
+  for (int row = 0; row < table()->rowCount(); ++row) {
+    if (!table()->item(row, 1)) continue;
+    ++rows;
+    const QString said = table()->item(row, 0)->data(Qt::AccessibleTextRole).toString();
+    for (int i = 1; i < 4; ++i) {
+      const QString cell = table()->item(row, i)->text();
+      QVERIFY2(said.contains(cell) || cell == QStringLiteral("–"), qPrintable(said));
+    }
+  }
+  QVERIFY(rows > 15);
+}
+
+}  // namespace wardchalk::ui
+
+QTEST_MAIN(wardchalk::ui::SecondCheckTest)
+#include "second_check_test.moc"

@@ -1,0 +1,103 @@
+#include "ui/record/cases_model.h"
+
+#include <QPainter>
+
+#include "ui/theme/board_palette.h"
+#include "ui/working/text.h"
+#include "ui/working/verdict_sign.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr int signSize = 20;
+constexpr int gap = 6;
+
+std::size_t countPlace(const CaseRow& row) {
+  return row.verdict ? static_cast<std::size_t>(*row.verdict) : 5;
+}
+
+}  // namespace
+
+void CasesModel::clear() {
+  beginResetModel();
+  rows_.clear();
+  rows_.shrink_to_fit();
+  counts_.fill(0);
+  endResetModel();
+}
+
+void CasesModel::add(std::vector<CaseRow> rows) {
+  if (rows.empty()) return;
+  const int first = rowCount();
+  beginInsertRows({}, first, first + static_cast<int>(rows.size()) - 1);
+  for (CaseRow& row : rows) {
+    ++counts_[countPlace(row)];
+    rows_.push_back(std::move(row));
+  }
+  endInsertRows();
+}
+
+int CasesModel::rowCount(const QModelIndex& parent) const {
+  return parent.isValid() ? 0 : static_cast<int>(rows_.size());
+}
+
+int CasesModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : columnCountAll; }
+
+QString CasesModel::text(const CaseRow& row, int column) const {
+  switch (column) {
+    case place:
+      return row.given.number > 1 || row.source->isTable
+                 ? tr("%1, row %2", "file, row").arg(row.source->name).arg(row.given.number)
+                 : row.source->name;
+    case title:
+      return fromCore(row.title);
+    case verdict:
+      return row.verdict ? fromCore(row.words) : tr("cannot be read");
+    case reason:
+      return fromCore(row.reason);
+    default:
+      return fromCore(row.needs);
+  }
+}
+
+QVariant CasesModel::data(const QModelIndex& index, int role) const {
+  const CaseRow& row = rows_[static_cast<std::size_t>(index.row())];
+  if (role == Qt::DisplayRole || role == Qt::ToolTipRole) return text(row, index.column());
+  if (role == Qt::TextAlignmentRole) return QVariant(Qt::AlignLeft | Qt::AlignVCenter);
+  if (role == verdictRole && row.verdict) return static_cast<int>(*row.verdict);
+  return {};
+}
+
+QVariant CasesModel::headerData(int section, Qt::Orientation orientation, int role) const {
+  if (orientation == Qt::Vertical || role != Qt::DisplayRole) return {};
+  const std::array names = {tr("From"), tr("Title"), tr("Verdict"), tr("Why"), tr("Still needed")};
+  return names[static_cast<std::size_t>(section)];
+}
+
+void VerdictDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                            const QModelIndex& index) const {
+  const QVariant kind = index.data(CasesModel::verdictRole);
+  if (!kind.isValid()) return QStyledItemDelegate::paint(painter, option, index);
+  const auto verdict = static_cast<VerdictKind>(kind.toInt());
+  FlagColours colours = flagColours(verdict, schemeFor(option.palette));
+  if (verdict == VerdictKind::undecided)
+    colours = {option.palette.color(QPalette::Base), option.palette.color(QPalette::Text)};
+  const QRect cell = option.rect.adjusted(1, 1, -1, -1);
+  painter->save();
+  painter->fillRect(cell, colours.fill);
+  const QRect sign(cell.left() + gap, cell.center().y() - signSize / 2 + 1, signSize, signSize);
+  paintVerdictSign(*painter, verdict, sign, colours);
+  painter->setPen(colours.ink);
+  painter->setFont(option.font);
+  const QRect words = cell.adjusted(signSize + 2 * gap, 0, -gap, 0);
+  painter->drawText(words, Qt::AlignVCenter | Qt::AlignLeft,
+                    option.fontMetrics.elidedText(index.data().toString(), Qt::ElideRight, words.width()));
+  if (option.state.testFlag(QStyle::State_Selected)) {
+    painter->setPen(QPen(option.palette.color(QPalette::Highlight), 3));
+    painter->drawRect(option.rect.adjusted(1, 1, -2, -2));
+  }
+  painter->restore();
+}
+
+}  // namespace wardchalk::ui

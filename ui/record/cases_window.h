@@ -1,0 +1,74 @@
+#pragma once
+
+#include <QDialog>
+
+#include "ui/record/cases_model.h"
+#include "ui/record/long_work.h"
+
+class QLabel;
+class QProgressBar;
+class QPushButton;
+class QTableView;
+
+namespace wardchalk::ui {
+
+/// Several cases in a list, one a row: a ward's round, the set of a class. Each is opened into the form from
+/// here; all are worked, printed and written at once, beside the window and with a way to stop. Nothing of
+/// them is kept when it closes.
+class CasesWindow : public QDialog {
+  Q_OBJECT
+
+ public:
+  CasesWindow(const HouseRules& rules, const Phrasebook& book, QWidget* parent);
+  ~CasesWindow() override;
+
+  /// Reads these files anew; what was there goes.
+  void read(const QStringList& files);
+  void writeTable(const QString& file);
+
+  [[nodiscard]] const CasesModel& model() const { return *model_; }
+  [[nodiscard]] bool isBusy() const { return work_->isRunning() || printing_; }
+  [[nodiscard]] int currentRow() const;
+  /// Moves to another row and asks to open it; does nothing at the end.
+  void step(int by);
+
+  /// Work of another kind, done piece by piece in this window's own thread, shares its progress bar and its
+  /// Cancel.
+  void beginPrinting();
+  /// False when it was cancelled.
+  bool showPrinting(int done, int all);
+  void endPrinting();
+
+ Q_SIGNALS:
+  void openWanted(const wardchalk::ui::CaseRow& row);
+  void filesWanted();
+  void tableWanted();
+  void sheetsWanted();
+  void failed(const wardchalk::Refusal& refusal);
+
+ private:
+  QWidget* buildTop();
+  QWidget* buildList();
+  QWidget* buildBottom();
+  void connectWork();
+  void setBusy(bool busy);
+  void showCounts();
+  void showCurrent();
+  void openCurrent();
+
+  const HouseRules& rules_;
+  const Phrasebook& book_;
+  QStringList files_;
+  CasesModel* model_;
+  LongWork* work_;
+  bool printing_ = false;
+  bool cancelled_ = false;
+  QLabel* counts_ = nullptr;
+  QTableView* view_ = nullptr;
+  QLabel* detail_ = nullptr;
+  QProgressBar* progress_ = nullptr;
+  QPushButton* cancel_ = nullptr;
+  QList<QPushButton*> idleButtons_;  // pressed only while nothing is running
+};
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,19 @@
+#pragma once
+
+#include <QDialog>
+
+#include "core/record/reference_list.h"
+#include "core/words/phrasebook.h"
+
+namespace wardchalk::ui {
+
+/// What a table came to: how many entries are good, and every row that was refused with its column and why.
+/// Nothing of it is kept before this has been seen.
+class ImportReport : public QDialog {
+  Q_OBJECT
+
+ public:
+  ImportReport(const ReferenceImport& import, const Phrasebook& book, QWidget* parent);
+};
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,52 @@
+#include "ui/record/plain_table.h"
+
+#include <QHeaderView>
+#include <QPushButton>
+#include <QTableWidget>
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr int targetHeight = 32;
+
+}  // namespace
+
+QTableWidget* plainTable(const QStringList& columns, const QString& spokenName, QWidget* parent) {
+  auto* table = new QTableWidget(0, static_cast<int>(columns.size()), parent);
+  table->setHorizontalHeaderLabels(columns);
+  table->setAccessibleName(spokenName);
+  table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table->setSelectionBehavior(QAbstractItemView::SelectRows);
+  table->setSelectionMode(QAbstractItemView::SingleSelection);
+  table->setTabKeyNavigation(false);
+  table->setWordWrap(true);
+  table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+  table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  table->verticalHeader()->hide();
+  table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  table->horizontalHeader()->setHighlightSections(false);
+  table->horizontalHeader()->setMinimumHeight(targetHeight);
+  return table;
+}
+
+void addRow(QTableWidget& table, const QStringList& texts) {
+  const int row = table.rowCount();
+  table.insertRow(row);
+  for (int column = 0; column < texts.size(); ++column) {
+    auto* item = new QTableWidgetItem(texts[column]);
+    item->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    item->setToolTip(texts[column]);
+    table.setItem(row, column, item);
+  }
+}
+
+QPushButton* plainButton(const QString& text, const char* name, QWidget* parent) {
+  auto* button = new QPushButton(text, parent);
+  button->setObjectName(QLatin1String(name));
+  button->setMinimumHeight(targetHeight);
+  button->setAutoDefault(false);
+  return button;
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,263 @@
+#include "ui/record/reference_picker.h"
+
+#include <QAccessible>
+#include <QCheckBox>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+#include "core/medicine/paths.h"
+#include "core/words/case_facts.h"
+#include "core/words/fact_words.h"
+#include "core/words/sentences.h"
+#include "ui/record/plain_table.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr QSize usualSize(1040, 660);
+constexpr int targetHeight = 32;
+
+QString inOneLine(const QStringList& parts) {
+  QStringList stated;
+  for (const QString& part : parts)
+    if (!part.isEmpty()) stated << part;
+  return stated.join(QStringLiteral(" · "));
+}
+
+}  // namespace
+
+ReferencePicker::ReferencePicker(Child child, const HouseRules& rules, const Date& today,
+                                 const Phrasebook& book, QWidget* parent)
+    : QDialog(parent), child_(std::move(child)), rules_(rules), today_(today), book_(book) {
+  setWindowTitle(tr("Choose a reference from the ward's list"));
+  setObjectName(QStringLiteral("reference-picker"));
+  auto* column = new QVBoxLayout(this);
+  column->setSpacing(8);
+  column->addWidget(buildFile());
+  column->addWidget(buildSearch(), 2);
+  column->addWidget(buildBands(), 3);
+  said_ = new QLabel(this);
+  said_->setObjectName(QStringLiteral("said"));
+  said_->setWordWrap(true);
+  said_->setFocusPolicy(Qt::StrongFocus);
+  said_->setTextInteractionFlags(Qt::TextSelectableByKeyboard | Qt::TextSelectableByMouse);
+  QFont bold = said_->font();
+  bold.setBold(true);
+  bold.setPointSizeF(bold.pointSizeF() * 1.1);
+  said_->setFont(bold);
+  said_->setMinimumHeight(2 * targetHeight);
+  column->addWidget(said_);
+  column->addWidget(buildReview());
+  column->addWidget(buildButtons());
+  resize(usualSize);
+  search_->setFocus();
+  findAgain();
+}
+
+QWidget* ReferencePicker::buildFile() {
+  auto* row = new QWidget(this);
+  auto* line = new QHBoxLayout(row);
+  line->setContentsMargins(0, 0, 0, 0);
+  file_ = new QLabel(row);
+  file_->setObjectName(QStringLiteral("list-file"));
+  file_->setTextFormat(Qt::PlainText);
+  file_->setWordWrap(true);
+  auto* open = plainButton(tr("&Open a list …"), "open-list", row);
+  auto* import = plainButton(tr("Make a list from a ta&ble (CSV) …"), "import-list", row);
+  connect(open, &QPushButton::clicked, this, &ReferencePicker::listWanted);
+  connect(import, &QPushButton::clicked, this, &ReferencePicker::importWanted);
+  line->addWidget(file_, 1);
+  line->addWidget(open);
+  line->addWidget(import);
+  return row;
+}
+
+QWidget* ReferencePicker::buildSearch() {
+  auto* part = new QWidget(this);
+  auto* column = new QVBoxLayout(part);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(4);
+  auto* searchLabel = new QLabel(tr("&Find medicine, indication or route"), part);
+  search_ = new QLineEdit(part);
+  search_->setObjectName(QStringLiteral("find"));
+  search_->setMinimumHeight(targetHeight);
+  search_->setAccessibleName(tr("Find medicine, indication or route"));
+  search_->setPlaceholderText(tr("a part of the name; Up and Down walk through what is found"));
+  search_->installEventFilter(this);
+  searchLabel->setBuddy(search_);
+  auto* foundLabel = new QLabel(tr("In the &list"), part);
+  found_ = new QListWidget(part);
+  found_->setObjectName(QStringLiteral("found"));
+  found_->setAccessibleName(tr("Found in the list"));
+  found_->setUniformItemSizes(true);
+  foundLabel->setBuddy(found_);
+  for (QWidget* one : std::initializer_list<QWidget*>{searchLabel, search_, foundLabel})
+    column->addWidget(one);
+  column->addWidget(found_, 1);
+  connect(search_, &QLineEdit::textChanged, this, &ReferencePicker::findAgain);
+  connect(found_, &QListWidget::currentRowChanged, this, &ReferencePicker::showGroup);
+  connect(found_, &QListWidget::itemDoubleClicked, this, &ReferencePicker::take);
+  return part;
+}
+
+QWidget* ReferencePicker::buildBands() {
+  auto* part = new QWidget(this);
+  auto* column = new QVBoxLayout(part);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(4);
+  auto* label = new QLabel(tr("Its &entries"), part);
+  bands_ = plainTable({tr("Meant for"), tr("This child"), tr("From"), tr("Up to"), tr("How often"),
+                       tr("Source"), tr("Review by")},
+                      tr("Entries of what is chosen, one for each band"), part);
+  bands_->setObjectName(QStringLiteral("bands"));
+  bands_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  bands_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  label->setBuddy(bands_);
+  column->addWidget(label);
+  column->addWidget(bands_, 1);
+  return part;
+}
+
+QWidget* ReferencePicker::buildReview() {
+  review_ = new QWidget(this);
+  auto* column = new QVBoxLayout(review_);
+  column->setContentsMargins(0, 0, 0, 0);
+  pastReview_ = new QLabel(review_);
+  pastReview_->setObjectName(QStringLiteral("past-review"));
+  pastReview_->setWordWrap(true);
+  useIt_ = new QCheckBox(tr("It is &past its review date: use it all the same"), review_);
+  useIt_->setObjectName(QStringLiteral("use-it"));
+  useIt_->setMinimumHeight(targetHeight);
+  column->addWidget(pastReview_);
+  column->addWidget(useIt_);
+  connect(useIt_, &QCheckBox::toggled, this, &ReferencePicker::allowTaking);
+  return review_;
+}
+
+QWidget* ReferencePicker::buildButtons() {
+  auto* row = new QWidget(this);
+  auto* line = new QHBoxLayout(row);
+  line->setContentsMargins(0, 0, 0, 0);
+  take_ = plainButton(tr("&Take this reference"), "take", row);
+  take_->setDefault(true);
+  auto* cancel = plainButton(tr("&Cancel"), "cancel", row);
+  line->addStretch(1);
+  line->addWidget(take_);
+  line->addWidget(cancel);
+  connect(take_, &QPushButton::clicked, this, &ReferencePicker::take);
+  connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
+  return row;
+}
+
+void ReferencePicker::setList(ReferenceList list, const QString& name) {
+  list_ = std::move(list);
+  const int count = static_cast<int>(list_.entries.size());
+  file_->setText(name.isEmpty() ? tr("No list is open. Wardchalk ships none: a ward keeps its own.")
+                                : tr("%1: %n entries", "", count).arg(name));
+  findAgain();
+}
+
+void ReferencePicker::search(const QString& part) {
+  search_->setText(part);
+  search_->selectAll();
+}
+
+QString ReferencePicker::said() const { return said_->text(); }
+
+/// Up and Down walk through the list while the keyboard stays in the search.
+bool ReferencePicker::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == search_ && event->type() == QEvent::KeyPress) {
+    const auto* key = static_cast<QKeyEvent*>(event);
+    const int step = key->key() == Qt::Key_Down ? 1 : key->key() == Qt::Key_Up ? -1 : 0;
+    if (step != 0 && found_->count() > 0) {
+      found_->setCurrentRow(std::clamp(found_->currentRow() + step, 0, found_->count() - 1));
+      return true;
+    }
+  }
+  return QDialog::eventFilter(watched, event);
+}
+
+void ReferencePicker::findAgain() {
+  groups_ = wardchalk::find(list_, search_->text().toStdString());
+  {
+    const QSignalBlocker quiet(found_);
+    found_->clear();
+    for (const ListGroup& group : groups_)
+      found_->addItem(inOneLine({fromCore(group.medicine), fromCore(group.indication),
+                                 QString::fromStdString(routeText(group.route, book_))}));
+    if (!groups_.empty()) found_->setCurrentRow(0);
+  }
+  showGroup();
+}
+
+void ReferencePicker::showGroup() {
+  bands_->setRowCount(0);
+  chosen_.reset();
+  const int row = found_->currentRow();
+  if (row < 0) {
+    setReview(nullptr);
+    say(list_.entries.empty()
+            ? tr("Open the ward's list, or make one from a table.")
+            : tr("Nothing in the list has this in its name. The reference can be typed in the form."));
+    return allowTaking();
+  }
+  showBands(groups_[static_cast<std::size_t>(row)]);
+  allowTaking();
+}
+
+void ReferencePicker::showBands(const ListGroup& group) {
+  const BandChoice choice = bandFor(list_, group, child_, rules_);
+  for (const JudgedEntry& judged : choice.entries) {
+    const ListEntry& entry = list_.entries[judged.entry];
+    Case inputs;
+    inputs.reference = entry.reference;
+    const auto fact = [&](std::string_view path) { return fromCore(factWords(path, inputs, rules_, book_)); };
+    const std::string band = bandWords(entry.reference, book_);
+    addRow(*bands_, {fromCore(band.empty() ? wardchalk::say(book_, PhraseId::list_everyChild) : band),
+                     fromCore(fitWords(judged, book_)), fact(path::low), fact(path::high),
+                     fact(path::referenceSchedule), fromCore(sourceWords(entry, entry.reviewBy, book_)),
+                     fromCore(textOf(entry.reviewBy))});
+    if (choice.chosen == judged.entry) bands_->selectRow(bands_->rowCount() - 1);
+  }
+  chosen_ = choice.chosen;
+  setReview(chosen_ ? &list_.entries[*chosen_] : nullptr);
+  say(fromCore(sentence(choice, list_, book_)));
+}
+
+void ReferencePicker::say(const QString& text) {
+  if (said_->text() == text) return;
+  said_->setText(text);
+  said_->setAccessibleName(text);
+  QAccessibleEvent event(said_, QAccessible::NameChanged);
+  QAccessible::updateAccessibility(&event);
+}
+
+void ReferencePicker::setReview(const ListEntry* entry) {
+  const bool past = entry && isPastReview(*entry, today_);
+  useIt_->setChecked(false);
+  review_->setVisible(past);
+  if (past)
+    pastReview_->setText(
+        fromCore(wardchalk::say(book_, PhraseId::list_pastReview, {{"date", textOf(entry->reviewBy)}})));
+}
+
+void ReferencePicker::allowTaking() {
+  const bool asks = chosen_ && isPastReview(list_.entries[*chosen_], today_);
+  take_->setEnabled(chosen_ && (!asks || useIt_->isChecked()));
+}
+
+void ReferencePicker::take() {
+  if (!take_->isEnabled()) return;
+  Q_EMIT taken(entriesOf(list_.entries[*chosen_], today_, book_));
+  accept();
+}
+
+}  // namespace wardchalk::ui

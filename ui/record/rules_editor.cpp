@@ -1,0 +1,198 @@
+#include "ui/record/rules_editor.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "core/record/rules_examples.h"
+#include "core/record/rules_file.h"
+#include "core/words/rules_words.h"
+#include "core/words/sentences.h"
+#include "ui/form/choice_box.h"
+#include "ui/form/focus_ring.h"
+#include "ui/form/quiet_line.h"
+#include "ui/record/rules_table.h"
+#include "ui/record/syringe_table.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr QSize usualSize(980, 700);
+constexpr int targetHeight = 32;
+constexpr int boxWidth = 260;
+
+QLabel* heading(const QString& text, QWidget* parent) {
+  auto* label = new QLabel(text, parent);
+  QFont font = label->font();
+  font.setBold(true);
+  font.setPointSizeF(font.pointSizeF() * 1.15);
+  label->setFont(font);
+  return label;
+}
+
+}  // namespace
+
+RulesEditor::RulesEditor(HouseRules rules, const Phrasebook& book, QWidget* parent)
+    : QDialog(parent), rules_(std::move(rules)), book_(book) {
+  setAttribute(Qt::WA_DeleteOnClose);
+  setObjectName(QStringLiteral("rules-editor"));
+  setWindowTitle(tr("House rules"));
+  build();
+  resize(usualSize.boundedTo(parent ? parent->size() : usualSize));
+  showExamples();
+}
+
+void RulesEditor::build() {
+  auto* column = new QVBoxLayout(this);
+  auto* about = new QLabel(
+      tr("Where honest sources differ, the ward decides. Each example is worked out by the rules as they "
+         "stand here; they come into force only when they are saved or used."),
+      this);
+  about->setWordWrap(true);
+  column->addWidget(about);
+  auto* scroll = new QScrollArea(this);
+  scroll->setWidgetResizable(true);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll->setWidget(buildPage());
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  column->addWidget(scroll, 1);
+  auto* row = new QHBoxLayout;
+  row->addStretch(1);
+  const auto button = [&](const char* name, const QString& text) {
+    auto* made = new QPushButton(text, this);
+    made->setObjectName(QLatin1String(name));
+    made->setMinimumHeight(targetHeight);
+    made->setAutoDefault(false);
+    row->addWidget(made);
+    return made;
+  };
+  connect(button("rules-save", tr("&Save as a file and use …")), &QPushButton::clicked, this, [this] {
+    if (isWhole()) Q_EMIT saveWanted(rules_);
+  });
+  connect(button("rules-use", tr("&Use until the window is closed")), &QPushButton::clicked, this, [this] {
+    if (isWhole()) Q_EMIT useWanted(rules_);
+  });
+  connect(button("rules-close", tr("&Close, change nothing")), &QPushButton::clicked, this, &QDialog::close);
+  column->addLayout(row);
+}
+
+QWidget* RulesEditor::buildPage() {
+  auto* page = new QWidget;
+  auto* column = new QVBoxLayout(page);
+  column->setSpacing(8);
+  QGridLayout* grid = nullptr;
+  std::optional<RuleGroup> group;
+  for (const RuleSpec& spec : ruleTable()) {
+    if (group != spec.group) {
+      if (group == RuleGroup::amount) addSyringes(column);
+      group = spec.group;
+      column->addWidget(heading(headingOf(spec.group), page));
+      grid = new QGridLayout;
+      grid->setColumnMinimumWidth(0, 300);
+      grid->setColumnStretch(2, 1);
+      grid->setHorizontalSpacing(12);
+      grid->setVerticalSpacing(6);
+      column->addLayout(grid);
+    }
+    addRule(grid, spec);
+  }
+  column->addStretch(1);
+  new FocusRing(page);
+  return page;
+}
+
+void RulesEditor::addRule(QGridLayout* grid, const RuleSpec& spec) {
+  const int at = grid->rowCount();
+  QWidget* box = makeBox(spec);
+  box->setObjectName(QStringLiteral("rule:") + fromCore(spec.key));
+  box->setAccessibleName(labelOf(spec));
+  box->setMinimumHeight(targetHeight);
+  box->setFixedWidth(boxWidth);
+  auto* label = new QLabel(labelOf(spec), this);
+  label->setWordWrap(true);
+  label->setBuddy(box);
+  auto* line = new QuietLine(this);
+  line->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  grid->addWidget(label, at, 0);
+  grid->addWidget(box, at, 1);
+  grid->addWidget(line, at, 2);
+  fields_.insert(fromCore(spec.key), {box, line});
+}
+
+QWidget* RulesEditor::makeBox(const RuleSpec& spec) {
+  const std::string text = ruleText(rules_, spec.key);
+  if (spec.choices.empty()) {
+    auto* box = new QLineEdit(fromCore(text), this);
+    connect(box, &QLineEdit::textEdited, this, [this, &spec](const QString& typed) { take(spec, typed); });
+    return box;
+  }
+  auto* box = new ChoiceBox(this);
+  for (const ChoiceWord& word : spec.choices) box->addChoice(word.id, wordsOf(word));
+  box->choose(text);
+  const auto tell = [this, &spec, box] { take(spec, fromCore(box->chosen())); };
+  connect(box, &ChoiceBox::passed, this, tell);
+  connect(box, &ChoiceBox::made, this, tell);
+  return box;
+}
+
+void RulesEditor::addSyringes(QVBoxLayout* column) {
+  column->addWidget(heading(tr("Syringes on this ward"), this));
+  syringeLine_ = new QuietLine(this);
+  column->addWidget(syringeLine_);
+  syringes_ = new SyringeTable(book_, this);
+  syringes_->show(rules_.syringes);
+  column->addWidget(syringes_);
+  connect(syringes_, &SyringeTable::changed, this, &RulesEditor::takeSyringes);
+}
+
+void RulesEditor::take(const RuleSpec& spec, const QString& text) {
+  const QString key = fromCore(spec.key);
+  const auto refusal = setRule(rules_, spec.key, text.toStdString());
+  if (refusal)
+    refused_.insert(key, fromCore(sentence(*refusal, book_)));
+  else
+    refused_.remove(key);
+  showExamples();
+}
+
+void RulesEditor::takeSyringes() {
+  if (const auto all = syringes_->syringes()) rules_.syringes = *all;
+  showExamples();
+}
+
+void RulesEditor::showExamples() {
+  const bool shippedName = rulesTitle(rules_, book_) != rules_.name && !rules_.name.empty();
+  const QString ownName = fromCore(say(book_, PhraseId::rules_ownName, {{"name", rules_.name}}));
+  for (auto field = fields_.begin(); field != fields_.end(); ++field) {
+    const std::string key = field.key().toStdString();
+    const bool rename = shippedName && key == "name";
+    const QString refused = rename ? ownName : refused_.value(field.key());
+    const QString text = refused.isEmpty() ? fromCore(ruleExample(key, rules_, book_)) : refused;
+    field->line->say(text, refused.isEmpty() ? QuietLine::Tone::quiet : QuietLine::Tone::refused);
+    field->box->setAccessibleDescription(text);
+  }
+  if (syringeLine_)
+    syringeLine_->say(fromCore(ruleExample("syringes", rules_, book_)), QuietLine::Tone::quiet);
+}
+
+/// Whether every rule can be read; if not, the keyboard goes to the first that cannot.
+bool RulesEditor::isWhole() {
+  for (const RuleSpec& spec : ruleTable()) {
+    const Field& field = fields_[fromCore(spec.key)];
+    if (field.line->tone() != QuietLine::Tone::refused) continue;
+    field.box->setFocus(Qt::TabFocusReason);
+    return false;
+  }
+  if (!syringes_->syringes()) {
+    syringes_->focusRefused();
+    return false;
+  }
+  return true;
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,80 @@
+#include "ui/record/rules_table.h"
+
+#include <QCoreApplication>
+#include <array>
+
+namespace wardchalk::ui {
+
+namespace {
+
+#define CHOICE(text) QT_TRANSLATE_NOOP("Choice", text)
+#define LABEL(text) QT_TRANSLATE_NOOP("Rule", text)
+
+constexpr std::array pounds = {ChoiceWord{"exact", CHOICE("1 lb is 0.45359237 kg, exactly")},
+                               ChoiceWord{"trade", CHOICE("2.2 lb are 1 kg, as often taught")}};
+constexpr std::array kilograms = {ChoiceWord{"none", CHOICE("as they are, not rounded")},
+                                  ChoiceWord{"0", CHOICE("to whole kg")},
+                                  ChoiceWord{"1", CHOICE("to 1 decimal")},
+                                  ChoiceWord{"2", CHOICE("to 2 decimals")},
+                                  ChoiceWord{"3", CHOICE("to 3 decimals")},
+                                  ChoiceWord{"4", CHOICE("to 4 decimals")},
+                                  ChoiceWord{"5", CHOICE("to 5 decimals")},
+                                  ChoiceWord{"6", CHOICE("to 6 decimals")}};
+constexpr std::array formulas = {
+    ChoiceWord{"mosteller", CHOICE("Mosteller")}, ChoiceWord{"haycock", CHOICE("Haycock")},
+    ChoiceWord{"du-bois", CHOICE("Du Bois")}, ChoiceWord{"gehan-george", CHOICE("Gehan and George")}};
+constexpr std::array surfaces = {
+    ChoiceWord{"2", CHOICE("to 2 decimals")}, ChoiceWord{"3", CHOICE("to 3 decimals")},
+    ChoiceWord{"4", CHOICE("to 4 decimals")}, ChoiceWord{"none", CHOICE("with all their digits")}};
+constexpr std::array ways = {ChoiceWord{"marks", CHOICE("to the marks of the syringe")},
+                             ChoiceWord{"decimals", CHOICE("to decimals, whatever the marks")}};
+constexpr std::array decimals = {ChoiceWord{"0", CHOICE("whole mL")}, ChoiceWord{"1", CHOICE("1 decimal")},
+                                 ChoiceWord{"2", CHOICE("2 decimals")}, ChoiceWord{"3", CHOICE("3 decimals")},
+                                 ChoiceWord{"4", CHOICE("4 decimals")}};
+
+using G = RuleGroup;
+
+constexpr std::array table = {
+    RuleSpec{"name", G::set, LABEL("Name of these rules")},
+    RuleSpec{"agreed_by", G::set, LABEL("Agreed by")},
+    RuleSpec{"agreed_on", G::set, LABEL("Agreed on")},
+    RuleSpec{"pounds", G::size, LABEL("Pounds become kilograms"), pounds},
+    RuleSpec{"kilogram_decimals", G::size, LABEL("Kilograms are used"), kilograms},
+    RuleSpec{"bsa_formula", G::size, LABEL("Body surface by"), formulas},
+    RuleSpec{"bsa_decimals", G::size, LABEL("Body surfaces are used"), surfaces},
+    RuleSpec{"round_to", G::amount, LABEL("Amounts are rounded"), ways},
+    RuleSpec{"volume_decimals_below_1_mL", G::amount, LABEL("Below 1 mL, at most"), decimals},
+    RuleSpec{"volume_decimals_from_1_mL", G::amount, LABEL("From 1 mL, at most"), decimals},
+    RuleSpec{"rate_decimals", G::amount, LABEL("Rates in mL/h, at most"), decimals},
+    RuleSpec{"smallest_volume", G::amount, LABEL("The least that is measured"), {}},
+    RuleSpec{"ask_below_percent", G::asking, LABEL("Ask when below this percentage of the usual dose"), {}},
+    RuleSpec{"ask_rounding_percent",
+             G::asking,
+             LABEL("Ask when rounding changes the dose by more than, in percent"),
+             {}},
+    RuleSpec{"bsa_differs_percent",
+             G::asking,
+             LABEL("Ask when a charted body surface is off by more than, in percent"),
+             {}},
+    RuleSpec{"many_units", G::asking, LABEL("Ask about more tablets, vials or syringes than"), {}},
+    RuleSpec{"idle_minutes", G::screen, LABEL("Cover the entries after minutes without a key"), {}},
+};
+
+#undef CHOICE
+#undef LABEL
+
+}  // namespace
+
+std::span<const RuleSpec> ruleTable() { return table; }
+
+QString labelOf(const RuleSpec& spec) { return QCoreApplication::translate("Rule", spec.label); }
+
+QString headingOf(RuleGroup group) {
+  constexpr std::array headings = {
+      QT_TRANSLATE_NOOP("Rule", "This set of rules"), QT_TRANSLATE_NOOP("Rule", "The child's size"),
+      QT_TRANSLATE_NOOP("Rule", "Amounts and rates"), QT_TRANSLATE_NOOP("Rule", "What is asked about"),
+      QT_TRANSLATE_NOOP("Rule", "The screen")};
+  return QCoreApplication::translate("Rule", headings[static_cast<std::size_t>(group)]);
+}
+
+}  // namespace wardchalk::ui

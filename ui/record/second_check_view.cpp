@@ -1,0 +1,200 @@
+#include "ui/record/second_check_view.h"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "ui/form/field_table.h"
+#include "ui/theme/board_palette.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr int targetHeight = 36;
+constexpr double summaryScale = 1.5;
+constexpr int apartRole = Qt::UserRole;  // whether the row is one of those that are not the same
+
+/// An entry as the form shows it: the words of a choice, "yes" of a flag.
+QString asShown(const FieldSpec& spec, const std::string& text, const Phrasebook& book) {
+  for (const ChoiceWord& choice : spec.choices)
+    if (choice.id == text) return wordsOf(choice);
+  if (spec.kind == FieldKind::flag && text == "true") return fromCore(say(book, PhraseId::fact_yes));
+  return held(text);
+}
+
+QString sign(Agreement agreement) { return agrees(agreement) ? QStringLiteral("=") : QStringLiteral("≠"); }
+
+}  // namespace
+
+SecondCheckView::SecondCheckView(const Phrasebook& book, QWidget* parent)
+    : QWidget(parent),
+      book_(book),
+      summary_(new QLabel(this)),
+      todo_(new QLabel(this)),
+      table_(new QTableWidget(this)) {
+  setObjectName(QStringLiteral("second-check"));
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(16, 12, 16, 12);
+  column->setSpacing(8);
+  summary_->setObjectName(QStringLiteral("second-summary"));
+  auto* cannot = new QLabel(fromCore(say(book, PhraseId::second_cannotFind)), this);
+  cannot->setObjectName(QStringLiteral("second-cannot-find"));
+  for (QLabel* label : {summary_, todo_, cannot}) label->setWordWrap(true);
+  table_->setObjectName(QStringLiteral("second-table"));
+  table_->setAccessibleName(tr("The two entries side by side"));
+  table_->setColumnCount(4);
+  table_->setHorizontalHeaderLabels({tr("Compared"), tr("What"), tr("First person"), tr("Second person")});
+  table_->verticalHeader()->hide();
+  table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+  table_->setSelectionMode(QAbstractItemView::SingleSelection);
+  table_->setTabKeyNavigation(false);
+  table_->setWordWrap(true);
+  column->addWidget(summary_);
+  column->addWidget(todo_);
+  column->addWidget(table_, 1);
+  column->addWidget(cannot);
+  auto* row = new QHBoxLayout;
+  buildButtons(row);
+  column->addLayout(row);
+}
+
+void SecondCheckView::buildButtons(QHBoxLayout* row) {
+  const auto add = [&](const char* name, const QString& text, void (SecondCheckView::*told)()) {
+    auto* button = new QPushButton(text, this);
+    button->setObjectName(QLatin1String(name));
+    button->setMinimumHeight(targetHeight);
+    button->setAutoDefault(true);
+    connect(button, &QPushButton::clicked, this, told);
+    row->addWidget(button);
+  };
+  row->addStretch(1);
+  add("second-correct-first", tr("The &first person corrects"), &SecondCheckView::firstCorrects);
+  add("second-correct-second", tr("The &second person corrects"), &SecondCheckView::secondCorrects);
+  add("second-finish", tr("&Record this on the sheet"), &SecondCheckView::finished);
+  add("second-leave", tr("&Leave without recording"), &SecondCheckView::left);
+}
+
+SecondCheckView::Row SecondCheckView::rowOf(const EntryCompared& entry) const {
+  const FieldSpec& spec = fieldSpec(entry.path);
+  return {headingOf(spec.group) + QStringLiteral(": ") + nameOf(spec), asShown(spec, entry.first, book_),
+          asShown(spec, entry.second, book_), entry.agreement};
+}
+
+SecondCheckView::Row SecondCheckView::rowOf(const OutcomeCompared& outcome) const {
+  return {fromCore(outcomeName(outcome.outcome, book_)), held(outcome.first), held(outcome.second),
+          outcome.agreement};
+}
+
+void SecondCheckView::show(const SecondCheck& check) {
+  empty();
+  summary_->setText(held(secondCheckSummary(check, book_)));
+  todo_->setText(fromCore(say(book_, PhraseId::second_whatToDo)));
+  todo_->setVisible(!check.agree());
+  addPart(tr("Verdict"), {{tr("Verdict"), held(check.firstVerdict), held(check.secondVerdict),
+                           check.sameVerdict ? Agreement::same : Agreement::differs}});
+  QList<Row> entries, outcomes;
+  for (const EntryCompared& entry : check.entries) entries << rowOf(entry);
+  for (const OutcomeCompared& outcome : check.outcomes) outcomes << rowOf(outcome);
+  addPart(tr("As entered"), entries);
+  addPart(tr("As worked out"), outcomes);
+  mark();
+  if (table_->rowCount() > 1) table_->setCurrentCell(1, 0);
+}
+
+void SecondCheckView::empty() {
+  summary_->clear();
+  todo_->clear();
+  table_->setRowCount(0);
+}
+
+void SecondCheckView::addPart(const QString& heading, QList<Row> rows) {
+  std::stable_sort(rows.begin(), rows.end(),
+                   [](const Row& a, const Row& b) { return !agrees(a.agreement) && agrees(b.agreement); });
+  const int at = table_->rowCount();
+  table_->insertRow(at);
+  auto* item = new QTableWidgetItem(heading);
+  QFont bold = table_->font();
+  bold.setBold(true);
+  item->setFont(bold);
+  item->setFlags(Qt::ItemIsEnabled);
+  table_->setItem(at, 0, item);
+  table_->setSpan(at, 0, 1, table_->columnCount());
+  for (const Row& row : std::as_const(rows)) addRow(row);
+}
+
+void SecondCheckView::addRow(const Row& row) {
+  const int at = table_->rowCount();
+  table_->insertRow(at);
+  const QString words = fromCore(agreementWords(row.agreement, book_));
+  const QString none = tr("nothing", "entered");
+  const auto orNone = [&](const QString& text) { return text.isEmpty() ? QStringLiteral("–") : text; };
+  const QStringList cells{sign(row.agreement) + u' ' + words, row.what, orNone(row.first),
+                          orNone(row.second)};
+  for (int i = 0; i < cells.size(); ++i) {
+    auto* item = new QTableWidgetItem(cells[i]);
+    item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
+    item->setData(apartRole, !agrees(row.agreement));
+    table_->setItem(at, i, item);
+  }
+  const auto said = [&](const QString& text) { return text.isEmpty() ? none : text; };
+  table_->item(at, 0)->setData(
+      Qt::AccessibleTextRole,
+      tr("%1: %2. First person: %3. Second person: %4.", "row of a second check, read out")
+          .arg(row.what, words, said(row.first), said(row.second)));
+}
+
+/// What is not the same is bold on a ground of its own; the sign and the word stand for themselves.
+void SecondCheckView::mark() {
+  const BoardPalette& inks = boardPalette(schemeFor(palette()));
+  for (int row = 0; row < table_->rowCount(); ++row)
+    for (int i = 0; i < table_->columnCount(); ++i) {
+      QTableWidgetItem* item = table_->item(row, i);
+      if (!item || !item->data(apartRole).toBool()) continue;
+      QFont font = table_->font();
+      font.setBold(true);
+      item->setFont(font);
+      item->setBackground(inks[Ink::lit]);
+      item->setForeground(inks[Ink::text]);
+    }
+  table_->resizeRowsToContents();
+}
+
+void SecondCheckView::setZoom(int percent) {
+  QFont font = QWidget::font();
+  font.setPointSizeF(font.pointSizeF() * percent / 100);
+  table_->setFont(font);
+  table_->horizontalHeader()->setFont(font);
+  font.setPointSizeF(font.pointSizeF() * summaryScale);
+  font.setBold(true);
+  summary_->setFont(font);
+  for (int row = 0; row < table_->rowCount(); ++row)
+    if (QTableWidgetItem* item = table_->item(row, 0); item && !item->data(apartRole).isValid()) {
+      QFont heading = table_->font();
+      heading.setBold(true);
+      item->setFont(heading);
+    }
+  mark();
+}
+
+void SecondCheckView::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange) mark();
+}
+
+void SecondCheckView::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  table_->resizeRowsToContents();
+  table_->setFocus(Qt::OtherFocusReason);
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,58 @@
+#pragma once
+
+#include <QWidget>
+
+#include "core/record/second_check.h"
+
+class QHBoxLayout;
+class QLabel;
+class QTableWidget;
+
+namespace wardchalk::ui {
+
+/// Two people's entries, figures and verdicts side by side. What is not the same stands first in its part and
+/// is marked by a sign and a word.
+class SecondCheckView : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit SecondCheckView(const Phrasebook& book, QWidget* parent = nullptr);
+
+  void show(const SecondCheck& check);
+  using QWidget::show;
+  /// Takes everything of the two out of the view.
+  void empty();
+  /// Size of letters in percent.
+  void setZoom(int percent);
+
+ Q_SIGNALS:
+  void firstCorrects();
+  void secondCorrects();
+  void finished();
+  void left();
+
+ protected:
+  void changeEvent(QEvent* event) override;
+  void showEvent(QShowEvent* event) override;
+
+ private:
+  struct Row {
+    QString what;
+    QString first;
+    QString second;
+    Agreement agreement;
+  };
+  [[nodiscard]] Row rowOf(const EntryCompared& entry) const;
+  [[nodiscard]] Row rowOf(const OutcomeCompared& outcome) const;
+  void addPart(const QString& heading, QList<Row> rows);
+  void addRow(const Row& row);
+  void mark();
+  void buildButtons(QHBoxLayout* row);
+
+  const Phrasebook& book_;
+  QLabel* summary_;
+  QLabel* todo_;
+  QTableWidget* table_;
+};
+
+}  // namespace wardchalk::ui

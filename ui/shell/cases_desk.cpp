@@ -1,0 +1,111 @@
+#include "ui/shell/cases_desk.h"
+
+#include <QTimer>
+
+#include "core/check/work_out.h"
+#include "core/record/case_summary.h"
+#include "ui/paper/pdf_book.h"
+#include "ui/record/cases_window.h"
+#include "ui/shell/actions.h"
+#include "ui/shell/main_window.h"
+#include "ui/shell/sheet_desk.h"
+
+namespace wardchalk::ui {
+
+CasesDesk::CasesDesk(MainWindow& window, const HouseRules& rules, Settings& settings, Dialogs& dialogs,
+                     const Phrasebook& book)
+    : QObject(&window), window_(window), rules_(rules), settings_(settings), dialogs_(dialogs), book_(book) {}
+
+CasesDesk::~CasesDesk() = default;
+
+void CasesDesk::bind(Actions& actions) {
+  actions.bind(ActionId::severalCases, [this] { show(); });
+  actions.bind(ActionId::nextCase, [this] { step(1); });
+  actions.bind(ActionId::previousCase, [this] { step(-1); });
+}
+
+void CasesDesk::show() {
+  if (!cases_) {
+    pdf_.reset();
+    cases_ = new CasesWindow(rules_, book_, &window_);
+    cases_->setAttribute(Qt::WA_DeleteOnClose);
+    connect(cases_, &CasesWindow::openWanted, this, &CasesDesk::openRow);
+    connect(cases_, &CasesWindow::filesWanted, this, &CasesDesk::chooseFiles);
+    connect(cases_, &CasesWindow::tableWanted, this, &CasesDesk::saveTable);
+    connect(cases_, &CasesWindow::sheetsWanted, this, &CasesDesk::saveSheets);
+    connect(cases_, &CasesWindow::failed, this, [this](const Refusal& refusal) {
+      tell(tr("The table was not saved"), QString::fromStdString(placedSentence(refusal, book_)));
+    });
+  }
+  cases_->show();
+  cases_->raise();
+  cases_->activateWindow();
+}
+
+/// Before any are open, the way there is the window where they are opened.
+void CasesDesk::step(int by) {
+  if (cases_)
+    cases_->step(by);
+  else
+    show();
+}
+
+void CasesDesk::openRow(const CaseRow& row) {
+  const Result<CaseFile> read = readRow(row);
+  if (!read)
+    return tell(tr("This case cannot be opened"),
+                QString::fromStdString(placedSentence(read.refusal(), book_)));
+  if (!window_.openRow(read->entries)) return;
+  window_.raise();
+  window_.activateWindow();
+}
+
+void CasesDesk::chooseFiles() {
+  const QStringList files = dialogs_.files(cases_, {FileQuestion::openSeveral,
+                                                    tr("Open several cases"),
+                                                    tr("Cases and tables (*.json *.jsonl *.ndjson *.csv)"),
+                                                    {}});
+  if (!files.isEmpty()) cases_->read(files);
+}
+
+void CasesDesk::saveTable() {
+  const QString file = dialogs_.file(cases_, {FileQuestion::save, tr("Save the results as a table"),
+                                              tr("Tables (*.csv)"), tr("results.csv")});
+  if (!file.isEmpty()) cases_->writeTable(file);
+}
+
+void CasesDesk::saveSheets() {
+  const QString file = dialogs_.pdfToSave(cases_, tr("worksheets.pdf"));
+  if (file.isEmpty()) return;
+  pdf_ = std::make_unique<PdfBook>(file, settings_.paper());
+  cases_->beginPrinting();
+  printNext(0);
+}
+
+/// One sheet at a time, so that the window answers in between: letters can be laid out in its own thread
+/// alone.
+void CasesDesk::printNext(std::size_t at) {
+  if (!cases_ || !pdf_) return pdf_.reset();  // the window was closed meanwhile
+  const auto& rows = cases_->model().rows();
+  if (at >= rows.size()) return endPrinting(pdf_->finish());
+  if (!cases_->showPrinting(static_cast<int>(at), static_cast<int>(rows.size()))) {
+    pdf_.reset();
+    return cases_->endPrinting();
+  }
+  if (const Result<CaseFile> read = readRow(rows[at]))
+    if (!pdf_->add(sheetContent(workOut(read->inputs, rules_), madeNow(), book_))) return endPrinting(false);
+  QTimer::singleShot(0, this, [this, at] { printNext(at + 1); });
+}
+
+void CasesDesk::endPrinting(bool whole) {
+  pdf_.reset();
+  cases_->endPrinting();
+  if (!whole)
+    tell(tr("The sheets were not saved"), tr("The file cannot be written, or no case can be read."));
+}
+
+void CasesDesk::tell(const QString& title, const QString& text) {
+  dialogs_.tell(cases_ ? static_cast<QWidget*>(cases_.data()) : &window_, title, text);
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,121 @@
+#include "ui/shell/cover_page.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr int columnWidth = 720;
+constexpr int targetHeight = 44;
+constexpr double titleScale = 1.8;
+constexpr double factScale = 1.25;
+
+void enlarge(QWidget* widget, double by, bool bold) {
+  QFont font = widget->font();
+  font.setPointSizeF(font.pointSizeF() * by);
+  font.setBold(bold);
+  widget->setFont(font);
+}
+
+QString listed(const std::vector<Fact>& facts) {
+  QStringList rows;
+  for (const Fact& fact : facts)
+    rows << QStringLiteral(
+                "<tr><td style=\"padding: 3px 20px 3px 0\">%1</td><td style=\"padding: 3px "
+                "0\"><b>%2</b></td></tr>")
+                .arg(held(fact.label).toHtmlEscaped(), held(fact.text).toHtmlEscaped());
+  return QStringLiteral("<table>") + rows.join(QString()) + QStringLiteral("</table>");
+}
+
+QString spoken(const std::vector<Fact>& facts) {
+  QStringList rows;
+  for (const Fact& fact : facts) rows << fromCore(fact.label + ": " + fact.text);
+  return rows.join(QStringLiteral(". "));
+}
+
+}  // namespace
+
+CoverPage::CoverPage(const Phrasebook& book, QWidget* parent)
+    : QWidget(parent),
+      book_(book),
+      title_(new QLabel(this)),
+      text_(new QLabel(this)),
+      facts_(new QLabel(this)) {
+  setObjectName(QStringLiteral("cover"));
+  title_->setText(held(say(book_, PhraseId::idle_question)));
+  enlarge(title_, titleScale, true);
+  for (QLabel* label : {text_, facts_}) {
+    label->setWordWrap(true);
+    enlarge(label, label == facts_ ? factScale : 1.1, false);
+  }
+  facts_->setObjectName(QStringLiteral("cover-facts"));
+  facts_->setTextFormat(Qt::RichText);
+  auto* page = new QWidget;
+  page->setMaximumWidth(columnWidth);
+  auto* column = new QVBoxLayout(page);
+  column->setContentsMargins(24, 24, 24, 24);
+  column->setSpacing(16);
+  column->addStretch(1);
+  for (QLabel* label : {title_, text_, facts_}) column->addWidget(label);
+  auto* row = new QHBoxLayout;
+  row->setSpacing(12);
+  show_ = addButton("cover-show", tr("&Show what was entered"));
+  goOn_ = addButton("cover-go-on", tr("&Yes, the same child: go on"));
+  newChild_ = addButton("cover-new-child", tr("&New child"));
+  for (QPushButton* button : {show_, goOn_, newChild_}) row->addWidget(button);
+  row->addStretch(1);
+  column->addLayout(row);
+  column->addStretch(2);
+  auto* scroll = new QScrollArea(this);  // at 200 % the facts may need more than the window
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll->setAlignment(Qt::AlignHCenter);
+  scroll->setWidget(page);
+  auto* whole = new QVBoxLayout(this);
+  whole->setContentsMargins(0, 0, 0, 0);
+  whole->addWidget(scroll);
+  connect(show_, &QPushButton::clicked, this, &CoverPage::factsWanted);
+  connect(goOn_, &QPushButton::clicked, this, &CoverPage::confirmed);
+  connect(newChild_, &QPushButton::clicked, this, &CoverPage::newChildWanted);
+}
+
+QPushButton* CoverPage::addButton(const char* name, const QString& text) {
+  auto* button = new QPushButton(text, this);
+  button->setObjectName(QLatin1String(name));
+  button->setMinimumHeight(targetHeight);
+  button->setAutoDefault(true);
+  enlarge(button, 1.1, false);
+  return button;
+}
+
+void CoverPage::cover(int minutes) {
+  facts_->clear();
+  facts_->setAccessibleName({});
+  facts_->hide();
+  text_->setText(held(say(book_, PhraseId::idle_covered, {{"n", std::to_string(minutes)}}, minutes)));
+  show_->show();
+  goOn_->hide();
+  show_->setFocus(Qt::OtherFocusReason);
+}
+
+void CoverPage::showFacts(const std::vector<Fact>& facts) {
+  text_->setText(held(say(book_, PhraseId::idle_confirm)));
+  facts_->setText(listed(facts));
+  facts_->setAccessibleName(spoken(facts));
+  facts_->show();
+  goOn_->show();
+  show_->hide();
+  goOn_->setFocus(Qt::OtherFocusReason);
+}
+
+bool CoverPage::showsFacts() const { return !facts_->text().isEmpty(); }
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,45 @@
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+#include "core/words/case_facts.h"
+
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace wardchalk::ui {
+
+/// What lies over a case that nobody has touched for a while: first a plain page that tells nothing of it,
+/// then, when asked for, the facts to be confirmed.
+class CoverPage : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit CoverPage(const Phrasebook& book, QWidget* parent = nullptr);
+
+  /// The page that tells nothing, with how long nobody has typed.
+  void cover(int minutes);
+  /// The page with what was entered.
+  void showFacts(const std::vector<Fact>& facts);
+  [[nodiscard]] bool showsFacts() const;
+
+ Q_SIGNALS:
+  void factsWanted();
+  void confirmed();
+  void newChildWanted();
+
+ private:
+  QPushButton* addButton(const char* name, const QString& text);
+
+  const Phrasebook& book_;
+  QLabel* title_;
+  QLabel* text_;
+  QLabel* facts_;
+  QPushButton* show_;
+  QPushButton* goOn_;
+  QPushButton* newChild_;
+};
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,116 @@
+#include "ui/shell/idle_desk.h"
+
+#include <QApplication>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include "core/words/case_facts.h"
+#include "ui/form/field_table.h"
+#include "ui/shell/cover_page.h"
+#include "ui/shell/idle_watch.h"
+#include "ui/shell/notice_bar.h"
+#include "ui/shell/other_windows.h"
+#include "ui/working/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+/// The facts of a draft, and the fields that were being changed or could not be read.
+std::vector<Fact> factsOf(const CaseDraft& draft, const HouseRules& rules, const Phrasebook& book) {
+  std::vector<Fact> facts = caseFacts(draft.toCase(), rules, book);
+  QStringList open;
+  for (const FieldSpec& spec : fieldTable())
+    if (draft.state(spec.path) == FieldState::pending || draft.state(spec.path) == FieldState::refused)
+      open << nameOf(spec);
+  if (!open.isEmpty())
+    facts.push_back({say(book, PhraseId::idle_unfinished), open.join(QStringLiteral(", ")).toStdString()});
+  return facts;
+}
+
+}  // namespace
+
+IdleDesk::IdleDesk(const WindowParts& parts)
+    : QObject(parts.window),
+      parts_(parts),
+      watch_(new IdleWatch(this)),
+      notice_(new NoticeBar("idle-warning")),
+      page_(new CoverPage(parts.book)) {
+  parts_.notices->addWidget(notice_);
+  parts_.pages->addWidget(page_);
+  followRules();
+  connect(watch_, &IdleWatch::warned, this, &IdleDesk::warn);
+  connect(watch_, &IdleWatch::kept, this, &IdleDesk::keep);
+  connect(watch_, &IdleWatch::idle, this, &IdleDesk::cover);
+  connect(page_, &CoverPage::factsWanted, this, &IdleDesk::showFacts);
+  connect(page_, &CoverPage::confirmed, this, &IdleDesk::uncover);
+  connect(page_, &CoverPage::newChildWanted, this, &IdleDesk::newChildWanted);
+}
+
+void IdleDesk::follow(bool moreIsHeld) {
+  if (!isCovered()) watch_->setWatching(moreIsHeld || !parts_.editor.draft().isEmpty());
+}
+
+void IdleDesk::followRules() { watch_->setMinutes(parts_.rules.idleMinutes); }
+
+void IdleDesk::warn(int seconds) {
+  const QString text =
+      held(say(parts_.book, PhraseId::idle_warning, {{"n", std::to_string(seconds)}}, seconds));
+  notice_->say(text);
+  QWidget* active = QApplication::activeWindow();
+  if (!elsewhere_ && active && active != parts_.window)
+    elsewhere_ = new NoticeBar("idle-warning-elsewhere", active);
+  if (!elsewhere_) return;
+  elsewhere_->setAutoFillBackground(true);
+  elsewhere_->setGeometry(0, 0, elsewhere_->window()->width(), elsewhere_->sizeHint().height());
+  elsewhere_->say(text);
+  elsewhere_->raise();
+}
+
+void IdleDesk::keep() {
+  notice_->quiet();
+  delete elsewhere_;
+}
+
+/// The second time round, when the facts were left open, the entries are away already.
+void IdleDesk::cover() {
+  keep();
+  closeOtherWindows(parts_.window);
+  if (!isCovered()) {
+    Q_EMIT covering();
+    before_ = parts_.pages->currentWidget();
+    hidden_.emplace();  // covered from here on, for whoever hears that the form is empty
+    hidden_ = parts_.editor.take();
+  }
+  parts_.pages->setCurrentWidget(page_);
+  page_->cover(parts_.rules.idleMinutes);
+  Q_EMIT covered();
+}
+
+void IdleDesk::showFacts() {
+  page_->showFacts(factsOf(hidden_->draft, parts_.rules, parts_.book));
+  watch_->setWatching(true);
+}
+
+void IdleDesk::leavePage() {
+  page_->cover(parts_.rules.idleMinutes);  // nothing of the facts stays in it
+  if (before_) parts_.pages->setCurrentWidget(before_);
+}
+
+void IdleDesk::uncover() {
+  if (!isCovered()) return;
+  Shelved shelved = *std::exchange(hidden_, std::nullopt);
+  leavePage();
+  parts_.editor.restore(std::move(shelved));
+  Q_EMIT uncovered();
+}
+
+void IdleDesk::forget() {
+  if (!isCovered()) return;
+  hidden_.reset();
+  watch_->setWatching(false);
+  parts_.pages->setCurrentIndex(0);
+  page_->cover(parts_.rules.idleMinutes);
+}
+
+}  // namespace wardchalk::ui

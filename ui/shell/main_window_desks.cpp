@@ -1,0 +1,77 @@
+#include "core/words/rules_words.h"
+#include "ui/form/form.h"
+#include "ui/shell/actions.h"
+#include "ui/shell/caution_bar.h"
+#include "ui/shell/idle_desk.h"
+#include "ui/shell/main_window.h"
+#include "ui/shell/offered_actions.h"
+#include "ui/shell/rules_desk.h"
+#include "ui/shell/second_check_desk.h"
+#include "ui/working/text.h"
+
+// The window's share in house rules, second check and cover: what each of them changes in the others.
+
+namespace wardchalk::ui {
+
+void MainWindow::buildDesks(QStackedWidget* pages, QVBoxLayout* notices) {
+  const WindowParts parts{this, editor_, rules_, book_, dialogs_, pages, notices};
+  rulesDesk_ = new RulesDesk(parts, rules_, settings_);
+  second_ = new SecondCheckDesk(parts);
+  idle_ = new IdleDesk(parts);
+}
+
+void MainWindow::bindCheckActions() {
+  actions_->bind(ActionId::rulesExact, [this] { rulesDesk_->useExact(); });
+  actions_->bind(ActionId::rulesClassroom, [this] { rulesDesk_->useClassroom(); });
+  actions_->bind(ActionId::rulesOpen, [this] { rulesDesk_->openFile(); });
+  actions_->bind(ActionId::rulesEdit, [this] { rulesDesk_->edit(); });
+  actions_->bind(ActionId::secondCheck, [this] { second_->begin(); });
+  actions_->bind(ActionId::secondCompare, [this] { second_->compare(); });
+  actions_->bind(ActionId::secondLeave, [this] { second_->leave(); });
+  connect(rulesDesk_, &RulesDesk::changed, this, &MainWindow::useRules);
+  connect(second_, &SecondCheckDesk::changed, this, &MainWindow::followDesks);
+  connect(second_, &SecondCheckDesk::fieldWanted, this, [this](const QString& path) {
+    if (path.isEmpty()) return form_->focusLast();
+    form_->focusField(path);
+  });
+  connect(idle_, &IdleDesk::covering, this, &MainWindow::hideOther);
+  connect(idle_, &IdleDesk::covered, this, &MainWindow::followDesks);
+  connect(idle_, &IdleDesk::uncovered, this, [this] {
+    second_->uncover();
+    followDesks();
+    if (!second_->isComparing()) form_->focusLast();
+  });
+  connect(idle_, &IdleDesk::newChildWanted, this, &MainWindow::newChild);
+}
+
+/// What stands at the bottom, and whether there is anything to hide.
+void MainWindow::followCase() {
+  idle_->follow(second_->isUnderWay());
+  const bool stands = !editor_.draft().isEmpty() && !second_->isUnderWay() && !idle_->isCovered();
+  caution_->setSecondCheck(stands ? second_->words() : QString());
+}
+
+WindowStage MainWindow::stage() const {
+  if (idle_->isCovered()) return WindowStage::covered;
+  if (second_->isComparing()) return WindowStage::comparing;
+  return second_->isUnderWay() ? WindowStage::secondEnters : WindowStage::usual;
+}
+
+/// What the window offers and is called follows from what is under way: a second check, a cover.
+void MainWindow::followDesks() {
+  followCase();
+  actions_->leaveOnly(offeredActions(stage()));
+  nameWindow();
+}
+
+void MainWindow::useRules() {
+  caution_->setRules(fromCore(rulesTitle(rules_, book_)));
+  second_->voidRecord();
+  idle_->followRules();
+  editor_.offer(settings_.unitSystem());  // every line and every figure is read anew
+}
+
+/// Before the entries leave the form: what else shows them. The board closes with the other windows.
+void MainWindow::hideOther() { second_->cover(); }
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,11 @@
+#pragma once
+
+class QWidget;
+
+namespace wardchalk::ui {
+
+/// Closes dialogs, the board and any list that was left open: they show something of the case, or wait for an
+/// answer about it.
+void closeOtherWindows(const QWidget* window);
+
+}  // namespace wardchalk::ui

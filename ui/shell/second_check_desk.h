@@ -1,0 +1,86 @@
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <optional>
+#include <vector>
+
+#include "core/record/second_check.h"
+#include "ui/form/case_editor.h"
+#include "ui/shell/window_parts.h"
+
+namespace wardchalk::ui {
+
+class NoticeBar;
+class SecondCheckView;
+
+/// The independent second check: the first person's entries leave the form, the second person fills it in
+/// alone, and then both are laid side by side. What is recorded stands on the sheet until anything of the
+/// case is changed.
+class SecondCheckDesk : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit SecondCheckDesk(const WindowParts& parts);
+
+  void begin();
+  /// Lays both side by side; until every entry can be read it leads to the one that cannot.
+  void compare();
+  /// Gives the second entries up and puts the first back; nothing is recorded.
+  void leave();
+  /// Forgets both people's entries and what was recorded: a new child.
+  void forget();
+  /// What was recorded is void: something has changed.
+  void voidRecord();
+
+  [[nodiscard]] bool isUnderWay() const { return inForm_ != Person::none; }
+  [[nodiscard]] bool isComparing() const { return comparing_; }
+  /// Whether the first person's entries are put away and are not saved.
+  [[nodiscard]] bool holdsUnsaved() const;
+  /// "Second check: done independently, same result (2026-11-25 13:40)."; "… not done" without a record.
+  [[nodiscard]] QString words() const;
+  [[nodiscard]] bool isRecorded() const { return record_.has_value(); }
+
+  /// Takes the comparison off the screen, and draws it again.
+  void cover();
+  void uncover();
+  void setZoom(int percent);
+
+ Q_SIGNALS:
+  void changed();                         ///< begun, compared, left, recorded or void
+  void fieldWanted(const QString& path);  ///< an entry that cannot be read
+
+ private:
+  enum class Person : std::uint8_t { none, first, second };
+  struct Record {
+    std::vector<WrittenEntry> entries;
+    QString words;
+  };
+
+  void makeView();
+  void dropView();
+  void follow();
+  void swap();
+  void correct(Person person);
+  void finish();
+  void putFirstBack();
+  void showPage(QWidget* page);
+  void sayWhoseTurn();
+  [[nodiscard]] std::optional<SecondCheck> comparison() const;
+  [[nodiscard]] bool mayCompare();
+  [[nodiscard]] QString recordWords(const SecondCheck& check) const;
+
+  WindowParts parts_;
+  NoticeBar* notice_;
+  NoticeBar* voided_;
+  SecondCheckView* view_ = nullptr;  // only while a second check is under way
+  Person inForm_ = Person::none;
+  Shelved other_;  // of the person whose entries are not in the form
+  int zoom_ = 100;
+  bool comparing_ = false;
+  bool corrected_ = false;
+  bool covered_ = false;
+  std::optional<Record> record_;
+};
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,28 @@
+#pragma once
+
+class QStackedWidget;
+class QVBoxLayout;
+class QWidget;
+
+namespace wardchalk {
+class Phrasebook;
+struct HouseRules;
+}  // namespace wardchalk
+
+namespace wardchalk::ui {
+
+class CaseEditor;
+class Dialogs;
+
+/// What a desk of the window may reach. All of it outlives the desk.
+struct WindowParts {
+  QWidget* window;
+  CaseEditor& editor;
+  const HouseRules& rules;
+  const Phrasebook& book;
+  Dialogs& dialogs;
+  QStackedWidget* pages;  ///< the first is the form with its working
+  QVBoxLayout* notices;   ///< lines that stand across the window, above the pages
+};
+
+}  // namespace wardchalk::ui
