@@ -7,10 +7,8 @@ namespace wardchalk::test {
 
 namespace {
 
-std::string inUnits(const Number& value, const Units& units) {
-  std::string text = show(value).text;
-  if (text.starts_with("≈")) text.erase(0, std::string("≈").size());
-  return text + " " + unitsText(units, Spelling::printed);
+std::string inUnits(const std::string& number, const Units& units) {
+  return number + " " + unitsText(units, Spelling::printed);
 }
 
 std::string verdictOf(VerdictKind verdict) {
@@ -28,11 +26,14 @@ std::string verdictOf(VerdictKind verdict) {
   return "unsafe";
 }
 
-Number resultOf(const Step& step) {
-  if (const auto* solved = std::get_if<Solved>(&step.body)) return solved->result;
-  if (const auto* measuring = std::get_if<Measuring>(&step.body))
-    return measuring->syringe ? measuring->syringe->holdsMl : measuring->exact.value;
-  return Number(0);
+/// The result of a step as it is shown, a surface with its two decimals.
+std::string resultOf(const Step& step) {
+  if (const auto* solved = std::get_if<Solved>(&step.body))
+    return solved->fixedDecimals < 0 ? show(solved->result).text
+                                     : valueText(solved->result, solved->fixedDecimals);
+  const auto* measuring = std::get_if<Measuring>(&step.body);
+  if (!measuring) return {};
+  return show(measuring->syringe ? measuring->syringe->holdsMl : measuring->exact.value).text;
 }
 
 }  // namespace
@@ -47,7 +48,7 @@ std::string rightAnswer(const Problem& problem, std::size_t ask) {
 std::string wrongAnswer(const Problem& problem, std::size_t ask) {
   const Ask& asked = problem.asks[ask];
   if (asked.isVerdict()) return problem.key.verdict == VerdictKind::safe ? "unsafe" : "safe";
-  return inUnits(Number(987654), asked.wanted);
+  return inUnits("987654", asked.wanted);
 }
 
 }  // namespace wardchalk::test

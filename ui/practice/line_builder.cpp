@@ -12,6 +12,7 @@
 #include "core/words/spoken.h"
 #include "core/words/step_words.h"
 #include "ui/form/focus_ring.h"
+#include "ui/practice/button_flow.h"
 #include "ui/practice/chain_canvas.h"
 #include "ui/practice/practice_look.h"
 #include "ui/working/text.h"
@@ -119,26 +120,18 @@ QWidget* LineBuilder::buildFacts(const Problem& problem) {
 }
 
 QWidget* LineBuilder::buildHandles() {
-  auto* side = new QWidget(this);
-  auto* column = new QVBoxLayout(side);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(6);
-  auto* first = new QHBoxLayout;
-  auto* second = new QHBoxLayout;
-  const auto handle = [&](QBoxLayout* row, const QString& text, const char* name, auto what) {
-    QPushButton* button = buttonIn(side, text, name);
-    row->addWidget(button);
+  auto* flow = new ButtonFlow(this);
+  const auto handle = [&](const QString& text, const char* name, auto what) {
+    QPushButton* button = flow->add(text, name);
     handles_.push_back(button);
     connect(button, &QPushButton::clicked, this, what);
   };
-  handle(first, tr("&Turn over (T)"), "turn", [this] { turn(); });
-  handle(first, tr("Ro&ot of all (R)"), "root", [this] { root(); });
-  handle(first, tr("&Remove (Del)"), "remove", [this] { remove(); });
-  handle(second, tr("Move l&eft (Shift+←)"), "left", [this] { move(-1); });
-  handle(second, tr("Move r&ight (Shift+→)"), "right", [this] { move(+1); });
-  column->addLayout(first);
-  column->addLayout(second);
-  return side;
+  handle(tr("&Turn over (T)"), "turn", [this] { turn(); });
+  handle(tr("Ro&ot of all (R)"), "root", [this] { root(); });
+  handle(tr("&Remove (Del)"), "remove", [this] { remove(); });
+  handle(tr("Move l&eft (Shift+←)"), "left", [this] { move(-1); });
+  handle(tr("Move r&ight (Shift+→)"), "right", [this] { move(+1); });
+  return flow;
 }
 
 void LineBuilder::connectCanvas() {

@@ -1,9 +1,10 @@
 #include "ui/practice/plan_form.h"
 
+#include <QBoxLayout>
 #include <QButtonGroup>
 #include <QCheckBox>
+#include <QEvent>
 #include <QGridLayout>
-#include <QHBoxLayout>
 #include <QLineEdit>
 #include <QRadioButton>
 #include <QRegularExpressionValidator>
@@ -14,6 +15,7 @@
 
 #include "core/practice/lesson_words.h"
 #include "ui/practice/practice_look.h"
+#include "ui/practice/practice_page.h"
 #include "ui/working/text.h"
 
 namespace wardchalk::ui {
@@ -39,30 +41,23 @@ QString capital(QString text) {
   return text;
 }
 
-QVBoxLayout* cardColumn(QWidget* card) {
-  auto* column = new QVBoxLayout(card);
-  column->setContentsMargins(20, 16, 20, 16);
-  column->setSpacing(8);
-  return column;
-}
-
 }  // namespace
 
 PlanForm::PlanForm(const Phrasebook& book, QWidget* parent) : QWidget(parent), book_(book) {
-  auto* row = new QHBoxLayout(this);
-  row->setContentsMargins(0, 0, 0, 0);
-  row->setSpacing(16);
-  row->addWidget(buildTopics(), 3, Qt::AlignTop);
-  row->addWidget(buildRest(), 2, Qt::AlignTop);
+  cards_ = new QBoxLayout(QBoxLayout::LeftToRight, this);
+  cards_->setContentsMargins(0, 0, 0, 0);
+  cards_->setSpacing(16);
+  cards_->addWidget(buildTopics(), 3);
+  cards_->addWidget(buildRest(), 2);
 }
 
 QWidget* PlanForm::buildTopics() {
   auto* card = new PracticeCard(this);
-  QVBoxLayout* column = cardColumn(card);
+  QVBoxLayout* column = columnOn(card);
   column->addWidget(wordsIn(card, tr("What would you like to practise?"), 1.15, true));
-  auto* grid = new QGridLayout;
-  grid->setHorizontalSpacing(24);
-  grid->setVerticalSpacing(2);
+  topicGrid_ = new QGridLayout;
+  topicGrid_->setHorizontalSpacing(24);
+  topicGrid_->setVerticalSpacing(2);
   const int count = static_cast<int>(topicIds.size());
   const int rows = (count + topicColumns - 1) / topicColumns;
   for (int i = 0; i < count; ++i) {
@@ -71,16 +66,17 @@ QWidget* PlanForm::buildTopics() {
     box->setObjectName(QStringLiteral("topic:") + fromCore(idOf(topic)));
     box->setMinimumHeight(practiceTarget);
     topics_.push_back(box);
-    grid->addWidget(box, i % rows, i / rows);
+    topicGrid_->addWidget(box, i % rows, i / rows);
     connect(box, &QCheckBox::toggled, this, &PlanForm::changed);
   }
-  column->addLayout(grid);
+  column->addLayout(topicGrid_);
+  column->addStretch(1);
   return card;
 }
 
 QWidget* PlanForm::buildRest() {
   auto* card = new PracticeCard(this);
-  QVBoxLayout* column = cardColumn(card);
+  QVBoxLayout* column = columnOn(card);
   buildLevels(column);
   column->addSpacing(8);
   buildNumbers(column);
@@ -132,6 +128,24 @@ void PlanForm::buildNumbers(QBoxLayout* column) {
       quietWordsIn(this, tr("The same number gives the same problems again, on every computer.")));
   connect(count_, &QSpinBox::valueChanged, this, &PlanForm::changed);
   connect(seed_, &QLineEdit::textEdited, this, &PlanForm::changed);
+}
+
+void PlanForm::setRoom(int width) {
+  room_ = width;
+  arrange();
+}
+
+/// Asked of each card alone, since the form itself is never narrower than both when they stand side by side.
+void PlanForm::arrange() {
+  int wanted = cards_->spacing();
+  for (int i = 0; i < cards_->count(); ++i) wanted += cards_->itemAt(i)->widget()->minimumSizeHint().width();
+  cards_->setDirection(wanted <= room_ ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+}
+
+bool PlanForm::event(QEvent* event) {
+  const bool done = QWidget::event(event);
+  if (event->type() == QEvent::LayoutRequest && room_ > 0) arrange();  // other letters want other room
+  return done;
 }
 
 PracticeSet PlanForm::plan() const {

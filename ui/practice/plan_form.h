@@ -31,10 +31,17 @@ class PlanForm : public QWidget {
   /// Another column beside the topics: what comes after "how many".
   [[nodiscard]] QBoxLayout* more() const { return more_; }
 
+  /// How wide the form may be; where its two cards do not fit side by side, one stands below the other.
+  void setRoom(int width);
+
  Q_SIGNALS:
   void changed();
 
+ protected:
+  bool event(QEvent* event) override;
+
  private:
+  void arrange();
   QWidget* buildTopics();
   QWidget* buildRest();
   void buildLevels(QBoxLayout* column);
@@ -42,6 +49,9 @@ class PlanForm : public QWidget {
   void choose(const std::vector<Topic>& topics);
 
   const Phrasebook& book_;
+  QBoxLayout* cards_ = nullptr;
+  QGridLayout* topicGrid_ = nullptr;
+  int room_ = 0;
   std::vector<QCheckBox*> topics_;
   QButtonGroup* levels_ = nullptr;
   QSpinBox* count_ = nullptr;

@@ -1,39 +1,35 @@
 #include "ui/practice/plan_page.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QVBoxLayout>
 
+#include "ui/practice/button_flow.h"
 #include "ui/practice/plan_form.h"
 #include "ui/practice/practice_look.h"
 #include "ui/working/text.h"
 
 namespace wardchalk::ui {
 
-PlanPage::PlanPage(const Phrasebook& book, QWidget* parent) : QScrollArea(parent) {
-  setObjectName(QStringLiteral("plan-page"));
-  setFrameShape(QFrame::NoFrame);
-  setWidgetResizable(true);
-  setFocusPolicy(Qt::NoFocus);
-  auto* inside = new QWidget(this);
-  auto* column = new QVBoxLayout(inside);
-  column->setContentsMargins(32, 20, 32, 20);
-  column->setSpacing(14);
-  title_ = wordsIn(inside, {}, 1.6, true);
+PlanPage::PlanPage(const Phrasebook& book, QWidget* parent) : PracticePage("plan-page", parent) {
+  title_ = wordsIn(inside(), {}, 1.6, true);
   title_->setObjectName(QStringLiteral("plan-title"));
-  column->addWidget(title_);
-  column->addWidget(wordsIn(inside,
-                            tr("Children and medicines here are invented, so nothing can go wrong. Take your "
-                               "time. Nothing is kept unless you save it."),
-                            1.05));
-  form_ = new PlanForm(book, inside);
-  column->addWidget(form_);
+  column()->addWidget(title_);
+  column()->addWidget(
+      wordsIn(inside(),
+              tr("Children and medicines here are invented, so nothing can go wrong. Take your "
+                 "time. Nothing is kept unless you save it."),
+              1.05));
+  form_ = new PlanForm(book, inside());
+  column()->addWidget(form_);
   buildMode();
-  column->addStretch(1);
-  column->addWidget(buildFoot(inside));
-  setWidget(inside);
+  column()->addStretch(1);
+  missing_ = quietWordsIn(inside(), {});
+  missing_->setObjectName(QStringLiteral("plan-missing"));
+  missing_->setAlignment(Qt::AlignRight);
+  column()->addWidget(missing_);
+  column()->addWidget(buildFoot());
   connect(form_, &PlanForm::changed, this, &PlanPage::tellWhatIsMissing);
   setPlan({});
 }
@@ -56,23 +52,14 @@ void PlanPage::buildMode() {
   form_->more()->addWidget(holder);
 }
 
-QWidget* PlanPage::buildFoot(QWidget* inside) {
-  auto* foot = new QWidget(inside);
-  auto* row = new QHBoxLayout(foot);
-  row->setContentsMargins(0, 0, 0, 0);
-  row->setSpacing(12);
-  auto* open = buttonIn(foot, tr("&Open a set …"), "open-set");
-  auto* make = buttonIn(foot, tr("For preceptors: &make a set …"), "make-set");
-  missing_ = quietWordsIn(foot, {});
-  missing_->setObjectName(QStringLiteral("plan-missing"));
-  missing_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-  begin_ = buttonIn(foot, tr("&Begin"), "begin");
+QWidget* PlanPage::buildFoot() {
+  auto* foot = new ButtonFlow(inside());
+  QPushButton* open = foot->add(tr("&Open a set …"), "open-set");
+  QPushButton* make = foot->add(tr("For preceptors: &make a set …"), "make-set");
+  foot->pushRight();
+  begin_ = foot->add(tr("&Begin"), "begin");
   begin_->setMinimumSize(160, 48);
   setLetters(begin_, 1.2, true);
-  row->addWidget(open);
-  row->addWidget(make);
-  row->addWidget(missing_, 1);
-  row->addWidget(begin_);
   connect(open, &QPushButton::clicked, this, &PlanPage::openWanted);
   connect(make, &QPushButton::clicked, this, &PlanPage::makeSetWanted);
   connect(begin_, &QPushButton::clicked, this, &PlanPage::begun);
@@ -91,6 +78,8 @@ void PlanPage::setPlan(const PracticeSet& plan) {
   title_->setText(plan.title.empty() ? tr("Practise dose calculation") : fromCore(plan.title));
   form_->setPlan(plan);
 }
+
+void PlanPage::arrange(int room) { form_->setRoom(room); }
 
 PracticeSet PlanPage::plan() const { return form_->plan(); }
 

@@ -1,9 +1,8 @@
 #pragma once
 
-#include <QScrollArea>
-
 #include "core/practice/session.h"
 #include "core/words/phrasebook.h"
+#include "ui/practice/practice_page.h"
 
 class QLabel;
 class QPushButton;
@@ -14,7 +13,7 @@ namespace wardchalk::ui {
 class PlanForm;
 
 /// Where practice begins: what, how hard, how many, and whether to learn or to be tested.
-class PlanPage : public QScrollArea {
+class PlanPage : public PracticePage {
   Q_OBJECT
 
  public:
@@ -29,9 +28,12 @@ class PlanPage : public QScrollArea {
   void openWanted();
   void makeSetWanted();
 
+ protected:
+  void arrange(int room) override;
+
  private:
   void buildMode();
-  QWidget* buildFoot(QWidget* inside);
+  QWidget* buildFoot();
   void tellWhatIsMissing();
 
   PlanForm* form_;

@@ -75,6 +75,12 @@ PracticeWindow::PracticeWindow(PracticeFiles& files, std::uint64_t firstSeed, in
 
 PracticeWindow::~PracticeWindow() = default;
 
+bool belongsToPractice(const QWidget* widget) {
+  for (; widget; widget = widget->parentWidget())
+    if (qobject_cast<const PracticeWindow*>(widget)) return true;
+  return false;
+}
+
 void PracticeWindow::connectPages() {
   connect(plan_, &PlanPage::begun, this, [this] { begin(plan_->plan(), plan_->mode()); });
   connect(plan_, &PlanPage::openWanted, this, &PracticeWindow::openSet);

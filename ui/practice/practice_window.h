@@ -70,4 +70,7 @@ class PracticeWindow : public QWidget {
   SetPage* set_;
 };
 
+/// Whether the widget is the place to practise or a dialog of it: it tells nothing of a ward's case.
+[[nodiscard]] bool belongsToPractice(const QWidget* widget);
+
 }  // namespace wardchalk::ui

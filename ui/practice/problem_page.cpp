@@ -10,8 +10,10 @@
 #include <algorithm>
 
 #include "core/practice/lesson_words.h"
+#include "ui/practice/button_flow.h"
 #include "ui/practice/line_builder.h"
 #include "ui/practice/practice_look.h"
+#include "ui/practice/practice_page.h"
 #include "ui/working/text.h"
 
 namespace wardchalk::ui {
@@ -30,13 +32,6 @@ QScrollArea* scrollIn(QWidget* parent, QWidget* inside) {
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll->setWidget(inside);
   return scroll;
-}
-
-void empty(QLayout* layout) {
-  while (QLayoutItem* item = layout->takeAt(0)) {
-    delete item->widget();
-    delete item;
-  }
 }
 
 }  // namespace
@@ -87,19 +82,15 @@ void ProblemPage::buildFoot(QBoxLayout* column) {
   foot_ = quietWordsIn(this, {});
   foot_->setObjectName(QStringLiteral("foot-words"));
   column->addWidget(foot_);
-  auto* row = new QHBoxLayout;
-  row->setSpacing(10);
-  back_ = buttonIn(this, tr("&Back"), "back");
-  skip_ = buttonIn(this, tr("S&kip it"), "skip");
-  more_ = buttonIn(this, tr("One &more like this"), "one-more");
-  review_ = buttonIn(this, tr("Re&view and hand in …"), "review");
-  on_ = buttonIn(this, {}, "onwards");
+  auto* row = new ButtonFlow(this);
+  back_ = row->add(tr("&Back"), "back");
+  skip_ = row->add(tr("S&kip it"), "skip");
+  more_ = row->add(tr("One &more like this"), "one-more");
+  row->pushRight();
+  review_ = row->add(tr("Re&view and hand in …"), "review");
+  on_ = row->add({}, "onwards");
   setLetters(on_, 1.08, true);
-  for (QPushButton* button : {back_, skip_, more_}) row->addWidget(button);
-  row->addStretch(1);
-  row->addWidget(review_);
-  row->addWidget(on_);
-  column->addLayout(row);
+  column->addWidget(row);
   connect(back_, &QPushButton::clicked, this, [this] {
     keep();
     Q_EMIT back();
@@ -204,9 +195,11 @@ LineRow* ProblemPage::addRow(std::size_t line) {
   row->setText(fromCore(shown.lines[line].text));
   row->setReadOnly(shown.handedIn);
   lines_->layout()->addWidget(row);
-  connect(row, &LineRow::edited, this, [this] {
+  connect(row, &LineRow::edited, this, [this, row] {
     warned_ = false;
     uncover();
+    const PracticeLine& kept = session_->current().lines[row->line()];
+    if (kept.isRight() && row->text() != fromCore(kept.text)) row->show({}, false);
   });
   connect(row, &LineRow::checkWanted, this, [this, row] { check(row); });
   connect(row, &LineRow::hintWanted, this, [this, row] { climb(row); });

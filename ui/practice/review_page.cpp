@@ -26,36 +26,25 @@ int blanksIn(const PracticeProblem& problem) {
 
 }  // namespace
 
-ReviewPage::ReviewPage(const Phrasebook& book, QWidget* parent) : QScrollArea(parent), book_(book) {
-  setObjectName(QStringLiteral("review-page"));
-  setFrameShape(QFrame::NoFrame);
-  setWidgetResizable(true);
-  setFocusPolicy(Qt::NoFocus);
-  auto* inside = new QWidget(this);
-  auto* column = new QVBoxLayout(inside);
-  column->setContentsMargins(32, 20, 32, 20);
-  column->setSpacing(14);
-  column->addWidget(wordsIn(inside, tr("Look it over before you hand it in"), 1.5, true));
-  open_ = wordsIn(inside, {}, 1.05);
+ReviewPage::ReviewPage(const Phrasebook& book, QWidget* parent)
+    : PracticePage("review-page", parent), book_(book) {
+  column()->addWidget(wordsIn(inside(), tr("Look it over before you hand it in"), 1.5, true));
+  open_ = wordsIn(inside(), {}, 1.05);
   open_->setObjectName(QStringLiteral("review-open"));
-  column->addWidget(open_);
+  column()->addWidget(open_);
   list_ = new QVBoxLayout;
   list_->setSpacing(12);
-  column->addLayout(list_);
-  column->addStretch(1);
-  handIn_ = buttonIn(inside, tr("&Hand everything in"), "hand-in");
+  column()->addLayout(list_);
+  column()->addStretch(1);
+  handIn_ = buttonIn(inside(), tr("&Hand everything in"), "hand-in");
   handIn_->setMinimumSize(220, 48);
   setLetters(handIn_, 1.15, true);
-  column->addWidget(handIn_, 0, Qt::AlignRight);
+  column()->addWidget(handIn_, 0, Qt::AlignRight);
   connect(handIn_, &QPushButton::clicked, this, &ReviewPage::handedIn);
-  setWidget(inside);
 }
 
 void ReviewPage::show(const PracticeSession& session, double zoom) {
-  while (QLayoutItem* item = list_->takeAt(0)) {
-    delete item->widget();
-    delete item;
-  }
+  empty(list_);
   int blanks = 0;
   for (std::size_t i = 0; i < session.count(); ++i) {
     blanks += blanksIn(session.at(i));

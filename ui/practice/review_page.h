@@ -1,9 +1,8 @@
 #pragma once
 
-#include <QScrollArea>
-
 #include "core/practice/session.h"
 #include "core/words/phrasebook.h"
+#include "ui/practice/practice_page.h"
 
 class QLabel;
 class QPushButton;
@@ -12,7 +11,7 @@ class QVBoxLayout;
 namespace wardchalk::ui {
 
 /// Everything that was written in a test, before it is handed in: each line can still be changed.
-class ReviewPage : public QScrollArea {
+class ReviewPage : public PracticePage {
   Q_OBJECT
 
  public:

@@ -2,7 +2,6 @@
 
 #include <QComboBox>
 #include <QGridLayout>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -12,6 +11,7 @@
 #include "core/practice/set_file.h"
 #include "core/record/text_file.h"
 #include "core/words/sentences.h"
+#include "ui/practice/button_flow.h"
 #include "ui/practice/plan_form.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/practice_sheet.h"
@@ -63,27 +63,18 @@ std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files
 }
 
 SetPage::SetPage(PracticeFiles& files, const Phrasebook& book, QWidget* parent)
-    : QScrollArea(parent), files_(files), book_(book) {
-  setObjectName(QStringLiteral("set-page"));
-  setFrameShape(QFrame::NoFrame);
-  setWidgetResizable(true);
-  setFocusPolicy(Qt::NoFocus);
-  auto* inside = new QWidget(this);
-  auto* column = new QVBoxLayout(inside);
-  column->setContentsMargins(32, 20, 32, 20);
-  column->setSpacing(14);
-  column->addWidget(wordsIn(inside, tr("A set for a class"), 1.6, true));
-  column->addWidget(
-      wordsIn(inside,
+    : PracticePage("set-page", parent), files_(files), book_(book) {
+  column()->addWidget(wordsIn(inside(), tr("A set for a class"), 1.6, true));
+  column()->addWidget(
+      wordsIn(inside(),
               tr("Whoever opens the set file gets the same problems. On paper they come as questions "
                  "with room for the working, and as a key with every line worked."),
               1.05));
-  form_ = new PlanForm(book, inside);
+  form_ = new PlanForm(book, inside());
   buildSchool();
-  column->addWidget(form_);
-  column->addStretch(1);
-  column->addWidget(buildFoot(inside));
-  setWidget(inside);
+  column()->addWidget(form_);
+  column()->addStretch(1);
+  column()->addWidget(buildFoot());
   connect(form_, &PlanForm::changed, this, &SetPage::enable);
   enable();
 }
@@ -114,20 +105,16 @@ void SetPage::buildSchool() {
   form_->more()->addWidget(holder);
 }
 
-QWidget* SetPage::buildFoot(QWidget* inside) {
-  auto* foot = new QWidget(inside);
-  auto* row = new QHBoxLayout(foot);
-  row->setContentsMargins(0, 0, 0, 0);
-  row->setSpacing(10);
+QWidget* SetPage::buildFoot() {
+  auto* foot = new ButtonFlow(inside());
   const auto add = [&](const QString& text, const char* name, auto what) {
-    QPushButton* button = buttonIn(foot, text, name);
-    row->addWidget(button);
+    QPushButton* button = foot->add(text, name);
     connect(button, &QPushButton::clicked, this, what);
     return button;
   };
   add(tr("&Back"), "set-back", [this] { Q_EMIT backWanted(); });
   add(tr("&Open a set …"), "set-open", [this] { openSet(); });
-  row->addStretch(1);
+  foot->pushRight();
   auto* label = wordsIn(foot, tr("&Paper"));
   label->setWordWrap(false);
   paper_ = new WordBox({tr("A4"), tr("Letter")}, foot);
@@ -135,8 +122,8 @@ QWidget* SetPage::buildFoot(QWidget* inside) {
   paper_->setAccessibleName(tr("Paper"));
   paper_->setCurrentIndex(static_cast<int>(files_.paper()));
   label->setBuddy(paper_);
-  row->addWidget(label);
-  row->addWidget(paper_);
+  foot->add(label);
+  foot->add(paper_);
   questions_ = add(tr("&Questions as PDF …"), "set-questions", [this] { savePdf(false); });
   key_ = add(tr("&Key as PDF …"), "set-key", [this] { savePdf(true); });
   save_ = add(tr("&Save the set …"), "set-save", [this] { saveSet(); });
@@ -175,6 +162,8 @@ HouseRules SetPage::rules() const {
       return exactRules();
   }
 }
+
+void SetPage::arrange(int room) { form_->setRoom(room); }
 
 PracticeSet SetPage::plan() const {
   PracticeSet plan = form_->plan();

@@ -1,10 +1,9 @@
 #pragma once
 
-#include <QScrollArea>
-
 #include "core/practice/lesson.h"
 #include "core/words/phrasebook.h"
 #include "ui/practice/practice_files.h"
+#include "ui/practice/practice_page.h"
 
 class QComboBox;
 class QLineEdit;
@@ -15,7 +14,7 @@ namespace wardchalk::ui {
 class PlanForm;
 
 /// For a preceptor: makes a set for a class, saves it as a file, and puts its questions and its key on paper.
-class SetPage : public QScrollArea {
+class SetPage : public PracticePage {
   Q_OBJECT
 
  public:
@@ -27,9 +26,12 @@ class SetPage : public QScrollArea {
  Q_SIGNALS:
   void backWanted();
 
+ protected:
+  void arrange(int room) override;
+
  private:
   void buildSchool();
-  QWidget* buildFoot(QWidget* inside);
+  QWidget* buildFoot();
   void openSet();
   void saveSet();
   void savePdf(bool withKey);

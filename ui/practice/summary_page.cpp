@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "core/practice/lesson_words.h"
+#include "ui/practice/button_flow.h"
 #include "ui/practice/mistake_bars.h"
 #include "ui/practice/practice_look.h"
 #include "ui/working/text.h"
@@ -14,13 +15,6 @@
 namespace wardchalk::ui {
 
 namespace {
-
-QVBoxLayout* cardColumn(QWidget* card) {
-  auto* column = new QVBoxLayout(card);
-  column->setContentsMargins(20, 16, 20, 16);
-  column->setSpacing(8);
-  return column;
-}
 
 /// Kind, and true.
 QString titleOf(const LineTally& lines) {
@@ -32,31 +26,23 @@ QString titleOf(const LineTally& lines) {
 
 }  // namespace
 
-SummaryPage::SummaryPage(const Phrasebook& book, QWidget* parent) : QScrollArea(parent), book_(book) {
-  setObjectName(QStringLiteral("summary-page"));
-  setFrameShape(QFrame::NoFrame);
-  setWidgetResizable(true);
-  setFocusPolicy(Qt::NoFocus);
-  auto* inside = new QWidget(this);
-  auto* column = new QVBoxLayout(inside);
-  column->setContentsMargins(32, 20, 32, 20);
-  column->setSpacing(14);
-  title_ = wordsIn(inside, {}, 1.5, true);
+SummaryPage::SummaryPage(const Phrasebook& book, QWidget* parent)
+    : PracticePage("summary-page", parent), book_(book) {
+  title_ = wordsIn(inside(), {}, 1.5, true);
   title_->setObjectName(QStringLiteral("summary-title"));
-  column->addWidget(title_);
+  column()->addWidget(title_);
   auto* sides = new QHBoxLayout;
   sides->setSpacing(16);
-  sides->addWidget(buildResults(inside), 1, Qt::AlignTop);
-  sides->addWidget(buildMistakes(inside), 1, Qt::AlignTop);
-  column->addLayout(sides);
-  column->addStretch(1);
-  column->addWidget(buildFoot(inside));
-  setWidget(inside);
+  sides->addWidget(buildResults(), 1, Qt::AlignTop);
+  sides->addWidget(buildMistakes(), 1, Qt::AlignTop);
+  column()->addLayout(sides);
+  column()->addStretch(1);
+  column()->addWidget(buildFoot());
 }
 
-QWidget* SummaryPage::buildResults(QWidget* inside) {
-  auto* card = new PracticeCard(inside);
-  QVBoxLayout* column = cardColumn(card);
+QWidget* SummaryPage::buildResults() {
+  auto* card = new PracticeCard(inside());
+  QVBoxLayout* column = columnOn(card);
   lines_ = wordsIn(card, {}, 1.15, true);
   lines_->setObjectName(QStringLiteral("summary-lines"));
   column->addWidget(lines_);
@@ -69,9 +55,9 @@ QWidget* SummaryPage::buildResults(QWidget* inside) {
   return card;
 }
 
-QWidget* SummaryPage::buildMistakes(QWidget* inside) {
-  auto* card = new PracticeCard(inside);
-  QVBoxLayout* column = cardColumn(card);
+QWidget* SummaryPage::buildMistakes() {
+  auto* card = new PracticeCard(inside());
+  QVBoxLayout* column = columnOn(card);
   column->addWidget(wordsIn(card, tr("What to look at again"), 1.15, true));
   noMistakes_ = wordsIn(card, tr("No mistake that has a name here."));
   column->addWidget(noMistakes_);
@@ -88,20 +74,16 @@ QWidget* SummaryPage::buildMistakes(QWidget* inside) {
   return card;
 }
 
-QWidget* SummaryPage::buildFoot(QWidget* inside) {
-  auto* foot = new QWidget(inside);
-  auto* row = new QHBoxLayout(foot);
-  row->setContentsMargins(0, 0, 0, 0);
-  row->setSpacing(10);
+QWidget* SummaryPage::buildFoot() {
+  auto* foot = new ButtonFlow(inside());
   const auto add = [&](const QString& text, const char* name, auto signal) {
-    QPushButton* button = buttonIn(foot, text, name);
-    row->addWidget(button);
+    QPushButton* button = foot->add(text, name);
     connect(button, &QPushButton::clicked, this, signal);
     return button;
   };
   add(tr("&Look at the problems"), "look-again", &SummaryPage::lookWanted);
   add(tr("Save the &results …"), "save-results", &SummaryPage::saveWanted);
-  row->addStretch(1);
+  foot->pushRight();
   again_ = add(tr("Same &set again"), "same-again", &SummaryPage::againWanted);
   add(tr("Choose &anew"), "new-practice", &SummaryPage::newWanted);
   return foot;
@@ -128,10 +110,7 @@ void SummaryPage::show(const PracticeSession& session, double zoom) {
 }
 
 void SummaryPage::fillTopics(const SessionTally& tally) {
-  while (QLayoutItem* item = topicGrid_->takeAt(0)) {
-    delete item->widget();
-    delete item;
-  }
+  empty(topicGrid_);
   const auto put = [&](int row, int column, const QString& text, bool heading) {
     QLabel* label = heading ? quietWordsIn(topics_, text) : wordsIn(topics_, text);
     label->setWordWrap(column == 0);

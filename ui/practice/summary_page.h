@@ -1,9 +1,8 @@
 #pragma once
 
-#include <QScrollArea>
-
 #include "core/practice/session_tally.h"
 #include "core/words/phrasebook.h"
+#include "ui/practice/practice_page.h"
 
 class QGridLayout;
 class QLabel;
@@ -14,7 +13,7 @@ namespace wardchalk::ui {
 class MistakeBars;
 
 /// What a session came to, and what to practise next.
-class SummaryPage : public QScrollArea {
+class SummaryPage : public PracticePage {
   Q_OBJECT
 
  public:
@@ -33,9 +32,9 @@ class SummaryPage : public QScrollArea {
   void lookWanted();
 
  private:
-  QWidget* buildResults(QWidget* inside);
-  QWidget* buildMistakes(QWidget* inside);
-  QWidget* buildFoot(QWidget* inside);
+  QWidget* buildResults();
+  QWidget* buildMistakes();
+  QWidget* buildFoot();
   void fillTopics(const SessionTally& tally);
   void tellNext(const SessionTally& tally);
 

@@ -14,6 +14,7 @@
 #include "ui/form/field_table.h"
 #include "ui/form/form.h"
 #include "ui/practice/practice_window.h"
+#include "ui/shell/other_windows.h"
 #include "ui/shell/practice_desk.h"
 #include "ui/working/flag_widget.h"
 #include "ui/working/working_pane.h"
@@ -299,6 +300,8 @@ void MainWindowTest::practiceIsAWindowOfItsOwn() {
   QVERIFY(nurse_->dialogs().told.isEmpty());
   for (const QLabel* label : practice->findChildren<QLabel*>())
     QVERIFY2(!label->text().contains(QStringLiteral("17.2")), qPrintable(label->text()));
+  closeOtherWindows(&nurse_->window());  // as when nobody has touched a key for some minutes
+  QVERIFY(practice->isVisible());
   const QPointer<PracticeWindow> gone(practice);
   nurse_.reset();
   QVERIFY(!gone);

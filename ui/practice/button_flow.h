@@ -1,0 +1,44 @@
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+class QPushButton;
+
+namespace wardchalk::ui {
+
+/// Buttons side by side, in as many rows as the width needs: the first ones from the left, those after
+/// `pushRight` from the right.
+class ButtonFlow : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit ButtonFlow(QWidget* parent);
+
+  QPushButton* add(const QString& text, const char* name);
+  void add(QWidget* widget);
+  /// What is added from now on stands at the right.
+  void pushRight() { right_ = widgets_.size(); }
+
+  [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+  [[nodiscard]] int heightForWidth(int width) const override;
+  [[nodiscard]] QSize sizeHint() const override;
+  [[nodiscard]] QSize minimumSizeHint() const override;
+
+ protected:
+  bool event(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+
+ private:
+  struct Placed {
+    QWidget* widget;
+    QRect rect;
+  };
+  [[nodiscard]] std::vector<Placed> placedIn(int width) const;
+  void place();
+
+  std::vector<QWidget*> widgets_;
+  std::size_t right_ = static_cast<std::size_t>(-1);
+};
+
+}  // namespace wardchalk::ui
