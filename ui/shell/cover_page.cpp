@@ -28,10 +28,9 @@ QString listed(const std::vector<Fact>& facts) {
   QStringList rows;
   for (const Fact& fact : facts)
     rows << QStringLiteral(
-                "<tr><td style=\"padding: 3px 20px 3px 0\">%1</td><td style=\"padding: 3px "
-                "0\"><b>%2</b></td></tr>")
+                "<tr><td>%1&nbsp;&nbsp;&nbsp;</td><td><b>%2</b></td></tr>")
                 .arg(held(fact.label).toHtmlEscaped(), held(fact.text).toHtmlEscaped());
-  return QStringLiteral("<table>") + rows.join(QString()) + QStringLiteral("</table>");
+  return QStringLiteral("<table cellpadding=\"3\">") + rows.join(QString()) + QStringLiteral("</table>");
 }
 
 QString spoken(const std::vector<Fact>& facts) {
