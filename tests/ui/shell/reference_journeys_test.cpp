@@ -133,7 +133,7 @@ void ReferenceJourneysTest::whatTheLastReferenceSaidIsGone() {
   QVERIFY(closes(Qt::Key_Return));
   QCOMPARE(entry(path::maxPerDose), std::string());
   QCOMPARE(entry(path::maxInfusionRate), std::string());
-  QCOMPARE(entry(path::maxPerDay), std::string("300 mg"));
+  QCOMPARE(entry(path::maxPerDay), std::string("300 mg/day"));  // the box beside it says per what
 }
 
 void ReferenceJourneysTest::oneUndoTakesItBack() {
