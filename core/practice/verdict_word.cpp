@@ -1,6 +1,5 @@
 #include <algorithm>
 #include <array>
-#include <cctype>
 
 #include "core/practice/marking.h"
 
@@ -12,9 +11,9 @@ namespace {
 std::string plain(std::string_view text) {
   std::string words;
   for (const char c : text) {
-    const auto byte = static_cast<unsigned char>(c);
-    if (std::isalpha(byte) != 0)
-      words += static_cast<char>(std::tolower(byte));
+    const char small = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    if (small >= 'a' && small <= 'z')
+      words += small;
     else if (!words.empty() && words.back() != ' ')
       words += ' ';
   }

@@ -53,16 +53,30 @@ int VerdictSheet::heightAt(int width, double scale) {
   return height;
 }
 
+/// Every size that is tried loads letters: a few are, first downwards by the root, since wrapped lines grow in both
+/// directions, then halfway back while it still fits.
+double VerdictSheet::largestScale(int width, double room, double most) {
+  constexpr double smallest = 0.5;
+  constexpr int halvings = 4;
+  double fits = most;
+  double tooLarge = most;
+  for (int high = heightAt(width, fits); high > room && fits > smallest; high = heightAt(width, fits)) {
+    tooLarge = fits;
+    fits *= std::min(0.98, std::sqrt(room / high));
+  }
+  for (int i = 0; i < halvings && tooLarge - fits > 0.01 * fits; ++i) {
+    const double between = (fits + tooLarge) / 2;
+    (heightAt(width, between) > room ? tooLarge : fits) = between;
+  }
+  return fits;
+}
+
 void VerdictSheet::fit(const QRectF& within, const BoardSizes& sizes) {
   // its texts have margins of their own
   const QRectF room = within.adjusted(-sizes.margin() * 0.6, 0, sizes.margin() * 0.6, 0);
   const int width = qRound(room.width());
-  constexpr double smallest = 0.5;
-  scale_ = sizes.px(2.3);
-  // By the root, since wrapped lines grow in both directions; every size that is tried loads letters.
-  for (int high = heightAt(width, scale_); high > room.height() && scale_ > smallest;
-       high = heightAt(width, scale_))
-    scale_ *= std::min(0.98, std::sqrt(room.height() / high));
+  scale_ = largestScale(width, room.height(), sizes.px(2.3));
+  heightAt(width, scale_);
   setGeometry(room.toRect());
   int y = 0;
   const auto put = [&](auto* widget) {

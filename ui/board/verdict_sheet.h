@@ -32,6 +32,7 @@ class VerdictSheet : public QWidget {
  private:
   void addLine(const AmountWords& words, const QString& before, const QString& done);
   int heightAt(int width, double scale);
+  double largestScale(int width, double room, double most);
 
   FlagWidget* flag_;
   std::vector<AmountText*> lines_;

@@ -31,7 +31,12 @@ std::string ChoiceBox::chosen() const { return currentData().toString().toStdStr
 void ChoiceBox::choose(std::string_view id) {
   const QSignalBlocker quietly(this);
   const QString wanted = QString::fromUtf8(id.data(), static_cast<qsizetype>(id.size()));
-  setCurrentIndex(wanted.isEmpty() ? 0 : qMax(0, findData(wanted)));
+  const int index = wanted.isEmpty() ? 0 : qMax(0, findData(wanted));
+  if (index == currentIndex()) return;
+  if (sinceLetter_.isValid())
+    view()->keyboardSearch(QString());  // letters typed before belong to another search
+  sinceLetter_.invalidate();
+  setCurrentIndex(index);
 }
 
 bool ChoiceBox::isSpaceInWords(const QKeyEvent& event) const {

@@ -20,6 +20,7 @@ constexpr int leastHeight = 120;
 /// The chain as a step of which nothing is known but what is looked for.
 StepView viewOf(const ChainWork& work, const Phrasebook& book) {
   StepView view;
+  view.step.id = StepId{};  // none of the working's: its name is shown nowhere
   view.step.lookingFor = work.wanted;
   view.step.body = Solved{work.chain, cancel(work.chain), Number(), -1};
   return turnedView(view, {}, book);

@@ -109,9 +109,9 @@ void PlanForm::buildNumbers(QBoxLayout* column) {
   seed_ = new QLineEdit(this);
   seed_->setObjectName(QStringLiteral("seed"));
   seed_->setAccessibleName(tr("Number of the set"));
-  // as many digits as every machine reads exactly
-  seed_->setValidator(
-      new QRegularExpressionValidator(QRegularExpression(QStringLiteral("[0-9]{1,15}")), seed_));
+  constexpr int mostDigits = 15;  // as many as every machine reads exactly
+  seed_->setMaxLength(mostDigits);
+  seed_->setValidator(new QRegularExpressionValidator(QRegularExpression(QStringLiteral("[0-9]+")), seed_));
   const auto add = [&](int row, const QString& text, QWidget* field) {
     QLabel* label = wordsIn(this, text);
     label->setWordWrap(false);

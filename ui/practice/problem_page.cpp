@@ -285,6 +285,7 @@ void ProblemPage::build(LineRow* row) {
   const Problem& problem = session_->current().problem;
   LineBuilder builder(problem.asks[row->line()], problem, zoom_, book_, window());
   if (builder.exec() == QDialog::Accepted) row->write(builder.line());
+  row->field()->setFocus(Qt::OtherFocusReason);
 }
 
 int ProblemPage::linesNotRight() const {

@@ -56,7 +56,9 @@ void ReviewPage::show(const PracticeSession& session, double zoom) {
           : tr("%n line(s) are still empty. You can go back to them, or hand it in as it is.", "", blanks));
   applyLetters(window(), zoom);
   ensureVisible(0, 0);
-  handIn_->setFocus(Qt::OtherFocusReason);
+  // not on the button that hands in: a key pressed once too often should not end a test
+  auto* first = widget()->findChild<QPushButton*>(QStringLiteral("review-go-1"));
+  (first ? first : handIn_)->setFocus(Qt::OtherFocusReason);
 }
 
 void ReviewPage::addProblem(const PracticeSession& session, std::size_t place) {
@@ -83,6 +85,8 @@ void ReviewPage::addProblem(const PracticeSession& session, std::size_t place) {
     grid->addWidget(wordsIn(card, written(shown.lines[i])), row, 1);
   }
   list_->addWidget(card);
+  card->show();  // at once, and not when the events are next looked at: the keyboard is on its way
+  setTabOrder(go, handIn_);
 }
 
 }  // namespace wardchalk::ui

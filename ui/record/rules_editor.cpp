@@ -3,9 +3,9 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
-#include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/record/rules_examples.h"
 #include "core/record/rules_file.h"
@@ -14,6 +14,7 @@
 #include "ui/form/choice_box.h"
 #include "ui/form/focus_ring.h"
 #include "ui/form/quiet_line.h"
+#include "ui/form/roomy_button.h"
 #include "ui/record/rules_table.h"
 #include "ui/record/syringe_table.h"
 #include "ui/working/text.h"
@@ -22,9 +23,11 @@ namespace wardchalk::ui {
 
 namespace {
 
-constexpr QSize usualSize(980, 700);
+constexpr int labelWidth = 300;
+constexpr int usualHeight = 700;
 constexpr int targetHeight = 32;
-constexpr int boxWidth = 260;
+constexpr int arrowWidth = 40;  // of a choice beside its words, with its edges
+constexpr int exampleWidth = 420;
 
 QLabel* heading(const QString& text, QWidget* parent) {
   auto* label = new QLabel(text, parent);
@@ -35,6 +38,15 @@ QLabel* heading(const QString& text, QWidget* parent) {
   return label;
 }
 
+/// As wide as the longest choice, so that all boxes stand in line and none cuts its words.
+int widestChoice(const QFontMetrics& letters) {
+  int widest = 0;
+  for (const RuleSpec& spec : ruleTable())
+    for (const ChoiceWord& word : spec.choices)
+      widest = std::max(widest, letters.horizontalAdvance(wordsOf(word)));
+  return widest + arrowWidth;
+}
+
 }  // namespace
 
 RulesEditor::RulesEditor(HouseRules rules, const Phrasebook& book, QWidget* parent)
@@ -43,7 +55,8 @@ RulesEditor::RulesEditor(HouseRules rules, const Phrasebook& book, QWidget* pare
   setObjectName(QStringLiteral("rules-editor"));
   setWindowTitle(tr("House rules"));
   build();
-  resize(usualSize.boundedTo(parent ? parent->size() : usualSize));
+  const QSize wanted(labelWidth + widestChoice(fontMetrics()) + exampleWidth, usualHeight);
+  resize(wanted.boundedTo(parent ? parent->size() : wanted));
   showExamples();
 }
 
@@ -64,10 +77,7 @@ void RulesEditor::build() {
   auto* row = new QHBoxLayout;
   row->addStretch(1);
   const auto button = [&](const char* name, const QString& text) {
-    auto* made = new QPushButton(text, this);
-    made->setObjectName(QLatin1String(name));
-    made->setMinimumHeight(targetHeight);
-    made->setAutoDefault(false);
+    auto* made = roomyButton(name, text, targetHeight, this);
     row->addWidget(made);
     return made;
   };
@@ -93,7 +103,7 @@ QWidget* RulesEditor::buildPage() {
       group = spec.group;
       column->addWidget(heading(headingOf(spec.group), page));
       grid = new QGridLayout;
-      grid->setColumnMinimumWidth(0, 300);
+      grid->setColumnMinimumWidth(0, labelWidth);
       grid->setColumnStretch(2, 1);
       grid->setHorizontalSpacing(12);
       grid->setVerticalSpacing(6);
@@ -112,7 +122,7 @@ void RulesEditor::addRule(QGridLayout* grid, const RuleSpec& spec) {
   box->setObjectName(QStringLiteral("rule:") + fromCore(spec.key));
   box->setAccessibleName(labelOf(spec));
   box->setMinimumHeight(targetHeight);
-  box->setFixedWidth(boxWidth);
+  box->setFixedWidth(widestChoice(fontMetrics()));
   auto* label = new QLabel(labelOf(spec), this);
   label->setWordWrap(true);
   label->setBuddy(box);

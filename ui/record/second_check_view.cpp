@@ -4,12 +4,12 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
-#include <QPushButton>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "ui/form/field_table.h"
+#include "ui/form/roomy_button.h"
 #include "ui/theme/board_palette.h"
 #include "ui/working/text.h"
 
@@ -18,6 +18,7 @@ namespace wardchalk::ui {
 namespace {
 
 constexpr int targetHeight = 36;
+constexpr int rowAir = 6;
 constexpr double summaryScale = 1.5;
 constexpr int apartRole = Qt::UserRole;  // whether the row is one of those that are not the same
 
@@ -26,7 +27,10 @@ QString asShown(const FieldSpec& spec, const std::string& text, const Phrasebook
   for (const ChoiceWord& choice : spec.choices)
     if (choice.id == text) return wordsOf(choice);
   if (spec.kind == FieldKind::flag && text == "true") return fromCore(say(book, PhraseId::fact_yes));
-  return held(text);
+  QString shown = held(text);
+  if (spec.kind == FieldKind::strength) shown.replace(u'/', QStringLiteral(" in "));
+  if (spec.kind != FieldKind::words) shown.replace(QStringLiteral("m2"), QStringLiteral("m²"));
+  return shown;
 }
 
 QString sign(Agreement agreement) { return agrees(agreement) ? QStringLiteral("=") : QStringLiteral("≠"); }
@@ -70,16 +74,14 @@ SecondCheckView::SecondCheckView(const Phrasebook& book, QWidget* parent)
 
 void SecondCheckView::buildButtons(QHBoxLayout* row) {
   const auto add = [&](const char* name, const QString& text, void (SecondCheckView::*told)()) {
-    auto* button = new QPushButton(text, this);
-    button->setObjectName(QLatin1String(name));
-    button->setMinimumHeight(targetHeight);
+    auto* button = roomyButton(name, text, targetHeight, this);
     button->setAutoDefault(true);
     connect(button, &QPushButton::clicked, this, told);
     row->addWidget(button);
   };
   row->addStretch(1);
-  add("second-correct-first", tr("The &first person corrects"), &SecondCheckView::firstCorrects);
-  add("second-correct-second", tr("The &second person corrects"), &SecondCheckView::secondCorrects);
+  add("second-correct-first", tr("The firs&t person corrects"), &SecondCheckView::firstCorrects);
+  add("second-correct-second", tr("The secon&d person corrects"), &SecondCheckView::secondCorrects);
   add("second-finish", tr("&Record this on the sheet"), &SecondCheckView::finished);
   add("second-leave", tr("&Leave without recording"), &SecondCheckView::left);
 }
@@ -108,7 +110,7 @@ void SecondCheckView::show(const SecondCheck& check) {
   addPart(tr("As entered"), entries);
   addPart(tr("As worked out"), outcomes);
   mark();
-  if (table_->rowCount() > 1) table_->setCurrentCell(1, 0);
+  table_->setCurrentCell(1, 0, QItemSelectionModel::NoUpdate);
 }
 
 void SecondCheckView::empty() {
@@ -166,7 +168,14 @@ void SecondCheckView::mark() {
       item->setBackground(inks[Ink::lit]);
       item->setForeground(inks[Ink::text]);
     }
+  airRows();
+}
+
+/// Rows as high as their words, with some air between them.
+void SecondCheckView::airRows() {
   table_->resizeRowsToContents();
+  for (int row = 0; row < table_->rowCount(); ++row)
+    table_->setRowHeight(row, table_->rowHeight(row) + rowAir);
 }
 
 void SecondCheckView::setZoom(int percent) {
@@ -193,7 +202,7 @@ void SecondCheckView::changeEvent(QEvent* event) {
 
 void SecondCheckView::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
-  table_->resizeRowsToContents();
+  airRows();
   table_->setFocus(Qt::OtherFocusReason);
 }
 

@@ -47,6 +47,7 @@ class SecondCheckView : public QWidget {
   void addPart(const QString& heading, QList<Row> rows);
   void addRow(const Row& row);
   void mark();
+  void airRows();
   void buildButtons(QHBoxLayout* row);
 
   const Phrasebook& book_;

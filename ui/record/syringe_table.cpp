@@ -3,7 +3,6 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
-#include <QPushButton>
 #include <algorithm>
 
 #include "core/number/decimal_text.h"
@@ -11,6 +10,7 @@
 #include "core/words/sentences.h"
 #include "ui/form/choice_box.h"
 #include "ui/form/quiet_line.h"
+#include "ui/form/roomy_button.h"
 #include "ui/working/text.h"
 
 namespace wardchalk::ui {
@@ -27,7 +27,7 @@ SyringeTable::SyringeTable(const Phrasebook& book, QWidget* parent)
     : QWidget(parent),
       book_(book),
       grid_(new QGridLayout(this)),
-      add_(new QPushButton(tr("Add a syringe"), this)),
+      add_(roomyButton("syringe-add", tr("Add a syringe"), targetHeight, this)),
       line_(new QuietLine(this)) {
   setObjectName(QStringLiteral("syringes"));
   grid_->setContentsMargins(0, 0, 0, 0);
@@ -36,9 +36,6 @@ SyringeTable::SyringeTable(const Phrasebook& book, QWidget* parent)
   const QStringList headings{tr("Holds"), tr("Marks every"), tr("Used for")};
   for (int i = 0; i < headings.size(); ++i) grid_->addWidget(new QLabel(headings[i], this), 0, i);
   grid_->setColumnStretch(2, 1);
-  add_->setObjectName(QStringLiteral("syringe-add"));
-  add_->setMinimumHeight(targetHeight);
-  add_->setAutoDefault(false);
   connect(add_, &QPushButton::clicked, this, [this] {
     addRow(nullptr);
     place();
@@ -56,14 +53,13 @@ void SyringeTable::show(const std::vector<Syringe>& syringes) {
 
 void SyringeTable::addRow(const Syringe* syringe) {
   const Row row{new QLineEdit(this), new QLineEdit(this), new ChoiceBox(this),
-                new QPushButton(tr("Remove"), this)};
+                roomyButton("", tr("Remove"), targetHeight, this)};
   row.kind->addChoice("oral", tr("by mouth and by tube"));
   row.kind->addChoice("injection", tr("injections"));
   row.kind->setMinimumContentsLength(18);
   for (QWidget* box : {static_cast<QWidget*>(row.holds), static_cast<QWidget*>(row.marks),
                        static_cast<QWidget*>(row.kind), static_cast<QWidget*>(row.remove)})
     box->setMinimumHeight(targetHeight);
-  row.remove->setAutoDefault(false);
   if (syringe) {
     row.holds->setText(inMl(syringe->holdsMl));
     row.marks->setText(inMl(syringe->marksMl));

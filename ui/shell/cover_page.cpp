@@ -2,10 +2,10 @@
 
 #include <QGridLayout>
 #include <QLabel>
-#include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "ui/form/roomy_button.h"
 #include "ui/working/text.h"
 
 namespace wardchalk::ui {
@@ -28,10 +28,9 @@ QString listed(const std::vector<Fact>& facts) {
   QStringList rows;
   for (const Fact& fact : facts)
     rows << QStringLiteral(
-                "<tr><td style=\"padding: 3px 20px 3px 0\">%1</td><td style=\"padding: 3px "
-                "0\"><b>%2</b></td></tr>")
+                "<tr><td>%1&nbsp;&nbsp;&nbsp;</td><td><b>%2</b></td></tr>")
                 .arg(held(fact.label).toHtmlEscaped(), held(fact.text).toHtmlEscaped());
-  return QStringLiteral("<table>") + rows.join(QString()) + QStringLiteral("</table>");
+  return QStringLiteral("<table cellpadding=\"3\">") + rows.join(QString()) + QStringLiteral("</table>");
 }
 
 QString spoken(const std::vector<Fact>& facts) {
@@ -66,10 +65,13 @@ CoverPage::CoverPage(const Phrasebook& book, QWidget* parent)
   for (QLabel* label : {title_, text_, facts_}) column->addWidget(label);
   auto* row = new QHBoxLayout;
   row->setSpacing(12);
-  show_ = addButton("cover-show", tr("&Show what was entered"));
-  goOn_ = addButton("cover-go-on", tr("&Yes, the same child: go on"));
-  newChild_ = addButton("cover-new-child", tr("&New child"));
-  for (QPushButton* button : {show_, goOn_, newChild_}) row->addWidget(button);
+  show_ = roomyButton("cover-show", tr("&Show what was entered"), targetHeight, this);
+  goOn_ = roomyButton("cover-go-on", tr("&Yes, the same child: go on"), targetHeight, this);
+  newChild_ = roomyButton("cover-new-child", tr("&New child"), targetHeight, this);
+  for (QPushButton* button : {show_, goOn_, newChild_}) {
+    button->setAutoDefault(true);
+    row->addWidget(button);
+  }
   row->addStretch(1);
   column->addLayout(row);
   column->addStretch(2);
@@ -85,15 +87,6 @@ CoverPage::CoverPage(const Phrasebook& book, QWidget* parent)
   connect(show_, &QPushButton::clicked, this, &CoverPage::factsWanted);
   connect(goOn_, &QPushButton::clicked, this, &CoverPage::confirmed);
   connect(newChild_, &QPushButton::clicked, this, &CoverPage::newChildWanted);
-}
-
-QPushButton* CoverPage::addButton(const char* name, const QString& text) {
-  auto* button = new QPushButton(text, this);
-  button->setObjectName(QLatin1String(name));
-  button->setMinimumHeight(targetHeight);
-  button->setAutoDefault(true);
-  enlarge(button, 1.1, false);
-  return button;
 }
 
 void CoverPage::cover(int minutes) {

@@ -31,8 +31,6 @@ class CoverPage : public QWidget {
   void newChildWanted();
 
  private:
-  QPushButton* addButton(const char* name, const QString& text);
-
   const Phrasebook& book_;
   QLabel* title_;
   QLabel* text_;

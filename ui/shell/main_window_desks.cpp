@@ -8,6 +8,7 @@
 #include "ui/shell/rules_desk.h"
 #include "ui/shell/second_check_desk.h"
 #include "ui/working/text.h"
+#include "ui/working/working_pane.h"
 
 // The window's share in house rules, second check and cover: what each of them changes in the others.
 
@@ -61,6 +62,7 @@ WindowStage MainWindow::stage() const {
 void MainWindow::followDesks() {
   followCase();
   actions_->leaveOnly(offeredActions(stage()));
+  pane_->offerExample(stage() == WindowStage::usual);
   form_->offerList(stage() == WindowStage::usual);
   nameWindow();
 }

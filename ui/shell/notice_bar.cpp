@@ -4,8 +4,8 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
-#include <QPushButton>
 
+#include "ui/form/roomy_button.h"
 #include "ui/theme/board_palette.h"
 
 namespace wardchalk::ui {
@@ -50,10 +50,7 @@ void NoticeBar::quiet() {
 QString NoticeBar::said() const { return text_->text(); }
 
 void NoticeBar::offer(const char* name, const QString& text, std::function<void()> what) {
-  auto* button = new QPushButton(text, this);
-  button->setObjectName(QLatin1String(name));
-  button->setMinimumHeight(targetHeight);
-  button->setAutoDefault(false);
+  auto* button = roomyButton(name, text, targetHeight, this);
   connect(button, &QPushButton::clicked, this, [what = std::move(what)] { what(); });
   row_->addWidget(button);
 }

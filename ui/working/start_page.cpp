@@ -33,6 +33,8 @@ void StartPage::setScale(double scale) {
   arrange();
 }
 
+void StartPage::offerExample(bool offered) { example_->setVisible(offered); }
+
 void StartPage::setScheme(Scheme scheme) {
   scheme_ = scheme;
   text_->setScheme(scheme);

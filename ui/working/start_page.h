@@ -21,6 +21,7 @@ class StartPage : public QWidget {
 
   void setScale(double scale);
   void setScheme(Scheme scheme);
+  void offerExample(bool offered);
 
  Q_SIGNALS:
   void exampleRequested();

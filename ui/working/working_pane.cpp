@@ -62,6 +62,8 @@ void WorkingPane::showEmpty() {
   arrange();
 }
 
+void WorkingPane::offerExample(bool offered) { start_->offerExample(offered); }
+
 void WorkingPane::show(const Worksheet& sheet) {
   empty_ = false;
   start_->hide();

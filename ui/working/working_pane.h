@@ -35,6 +35,8 @@ class WorkingPane : public QWidget {
   using QWidget::show;
   /// Shows what the program does and what to enter first.
   void showEmpty();
+  /// Whether the empty pane offers the worked example.
+  void offerExample(bool offered);
 
   /// Size of letters and drawings in percent, kept within 80 to 300.
   void setZoom(int percent);

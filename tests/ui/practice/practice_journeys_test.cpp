@@ -202,7 +202,7 @@ void PracticeJourneysTest::aLineIsBuilt() {
   QVERIFY(built);
   QVERIFY(pupil.row(give)->text().contains(u'×'));
   QVERIFY(pupil.row(give)->text().endsWith(QStringLiteral(" = ")));
-  QCOMPARE(pupil.focused(), name);
+  QTRY_COMPARE(pupil.focused(), name);
 }
 
 void PracticeJourneysTest::aTestIsReviewedAndHandedIn() {

@@ -78,7 +78,8 @@ QWidget* DialogsSweepTest::open(const QString& place) {
   if (place == QStringLiteral("rules")) {
     action("rules-edit")->trigger();
     auto* editor = window.findChild<RulesEditor*>();
-    if (!QTest::qWaitForWindowActive(editor)) qFatal("the editor does not open");
+    editor->activateWindow();
+    if (!QTest::qWaitFor([&] { return QApplication::activeWindow() == editor; })) qFatal("it is not active");
     return editor;
   }
   nurse_->fill(test::usualCase());

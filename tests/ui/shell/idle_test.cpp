@@ -115,14 +115,15 @@ void IdleTest::coversEverythingThatTellsOfTheCase() {
   QVERIFY(!watch()->isTimed());
   for (const char* name : {"save", "open", "sheet-pdf", "board", "copy-working", "undo", "example"})
     QVERIFY2(!action(name)->isEnabled(), name);
-  QCOMPARE(nurse_->focused(), QStringLiteral("cover-show"));
+  QTRY_COMPARE(nurse_->focused(), QStringLiteral("cover-show"));
 }
 
 void IdleTest::warnsOnTheBoardToo() {
   nurse_->fill(usualCase());
   action("board")->trigger();
   auto* board = nurse_->window().findChild<Board*>();
-  QVERIFY(QTest::qWaitForWindowActive(board));
+  board->activateWindow();
+  QTRY_COMPARE(QApplication::activeWindow(), board);
   pass(240);
   auto* line = board->findChild<NoticeBar*>();
   QVERIFY(line && line->isVisible() && line->said().contains(QStringLiteral("60")));

@@ -64,6 +64,7 @@ QPalette desktop(QColor ground, QColor text, QColor button) {
   palette.setColor(QPalette::Window, ground);
   palette.setColor(QPalette::WindowText, text);
   palette.setColor(QPalette::Button, button);
+  palette.setColor(QPalette::ButtonText, text);
   return palette;
 }
 
