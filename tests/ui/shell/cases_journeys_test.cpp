@@ -79,10 +79,10 @@ class CasesJourneysTest : public QObject {
     return window()->model().index(row, column).data().toString();
   }
   QString write(const char* name, const QByteArray& content);
-  void showWindow();
-  void page(Qt::Key key);
-  void start(const QStringList& files);
-  void read(const QStringList& files);
+  [[nodiscard]] bool showWindow();
+  [[nodiscard]] bool page(Qt::Key key);
+  [[nodiscard]] bool start(const QStringList& files);
+  [[nodiscard]] bool read(const QStringList& files);
 
   std::unique_ptr<Nurse> nurse_;
 };
@@ -95,31 +95,32 @@ QString CasesJourneysTest::write(const char* name, const QByteArray& content) {
   return file;
 }
 
-void CasesJourneysTest::showWindow() {
-  QVERIFY(QTest::qWaitForWindowActive(&nurse_->window()));
+bool CasesJourneysTest::showWindow() {
+  if (!nurse_->goBack()) return false;
   QTest::keyClick(&nurse_->window(), Qt::Key_L, Qt::ControlModifier);
-  QVERIFY(window() && QTest::qWaitForWindowActive(window()));
+  return window() && hasKeyboard(window());
 }
 
 /// From the form, which has the keyboard when a case was opened in it.
-void CasesJourneysTest::page(Qt::Key key) {
-  QVERIFY(QTest::qWaitForWindowActive(&nurse_->window()));
+bool CasesJourneysTest::page(Qt::Key key) {
+  if (!hasKeyboard(&nurse_->window())) return false;
   QTest::keyClick(&nurse_->window(), key, Qt::ControlModifier);
+  return true;
 }
 
-void CasesJourneysTest::start(const QStringList& files) {
-  if (!window()) showWindow();
+bool CasesJourneysTest::start(const QStringList& files) {
+  if (!window() && !showWindow()) return false;
   nurse_->dialogs().chosen << files;
   part<QPushButton>("open-cases")->click();
+  return true;
 }
 
-void CasesJourneysTest::read(const QStringList& files) {
-  start(files);
-  QTRY_VERIFY_WITH_TIMEOUT(!window()->isBusy(), 60'000);
+bool CasesJourneysTest::read(const QStringList& files) {
+  return start(files) && QTest::qWaitFor([this] { return !window()->isBusy(); }, 60'000);
 }
 
 void CasesJourneysTest::aClassSetWithBadRowsIsReadWhole() {
-  read({write("set.csv", classSet(1000))});
+  QVERIFY(read({write("set.csv", classSet(1000))}));
   QCOMPARE(window()->model().rowCount(), 1000);
   QCOMPARE(window()->model().counts()[unread], 10);
   QVERIFY(part<QLabel>("counts")->text().startsWith(QStringLiteral("1000 cases")));
@@ -136,7 +137,7 @@ void CasesJourneysTest::theWindowAnswersWhileItReads() {
   QTimer timer;
   connect(&timer, &QTimer::timeout, this, [&] { ++ticks; });
   timer.start(0);
-  start({write("set.csv", classSet(20'000))});
+  QVERIFY(start({write("set.csv", classSet(20'000))}));
   QVERIFY(window()->findChild<QProgressBar*>()->isVisible());
   QVERIFY(!part<QPushButton>("save-sheets")->isEnabled());
   QTRY_VERIFY_WITH_TIMEOUT(!window()->isBusy(), 60'000);
@@ -146,36 +147,37 @@ void CasesJourneysTest::theWindowAnswersWhileItReads() {
 }
 
 void CasesJourneysTest::readingCanBeStopped() {
-  start({write("set.csv", classSet(200'000))});
+  QVERIFY(start({write("set.csv", classSet(200'000))}));
   QTRY_VERIFY(window()->model().rowCount() > 0);
   part<QPushButton>("stop")->click();
   QTRY_VERIFY(!window()->isBusy());
   QVERIFY(window()->model().rowCount() < 200'000);
-  start({write("set.csv", classSet(200'000))});  // and a window that closes meanwhile leaves nothing running
+  QVERIFY(start(
+      {write("set.csv", classSet(200'000))}));  // and a window that closes meanwhile leaves nothing running
   window()->close();
   QTRY_VERIFY(!window());
 }
 
 void CasesJourneysTest::enterOpensARowAndPagesStepOn() {
-  read({demo("class_set.csv")});
+  QVERIFY(read({demo("class_set.csv")}));
   QCOMPARE(window()->currentRow(), 0);
   part<QTableView>("cases")->setFocus();
   QTest::keyClick(part<QTableView>("cases"), Qt::Key_Down);
   QTest::keyClick(part<QTableView>("cases"), Qt::Key_Return);
   QCOMPARE(nurse_->sheet().given.title, std::string("Bench 2"));
   QCOMPARE(nurse_->sheet().verdict, VerdictKind::unsafe);
-  page(Qt::Key_PageDown);
+  QVERIFY(page(Qt::Key_PageDown));
   QCOMPARE(nurse_->sheet().given.title, std::string("Bench 3"));
-  page(Qt::Key_PageUp);
-  page(Qt::Key_PageUp);
-  page(Qt::Key_PageUp);  // the first is the end
+  QVERIFY(page(Qt::Key_PageUp));
+  QVERIFY(page(Qt::Key_PageUp));
+  QVERIFY(page(Qt::Key_PageUp));  // the first is the end
   QCOMPARE(nurse_->sheet().given.title, std::string("Bench 1"));
   QCOMPARE(nurse_->dialogs().asked, 0);
 }
 
 void CasesJourneysTest::whatIsNotSavedIsAskedAbout() {
   nurse_->fill({QStringLiteral("99 cm")});
-  read({demo("class_set.csv")});
+  QVERIFY(read({demo("class_set.csv")}));
   part<QPushButton>("open-row")->click();
   QCOMPARE(nurse_->dialogs().asked, 1);
   QVERIFY(nurse_->sheet().given.title.empty());
@@ -189,7 +191,8 @@ void CasesJourneysTest::filesOfEveryKindStandInOneList() {
       write("lines.jsonl", "{\"format\":\"wardchalk.case\",\"version\":1,\"title\":\"a line\"}\n\nnothing\n");
   const QString plover = QStringLiteral(WARDCHALK_SOURCE_DIR "/resources/cases/plover.json");
   const QString odd = write("odd.csv", "child.name\r\nx\r\n");
-  read({plover, lines, nurse_->folder() + QStringLiteral("/absent.json"), odd, demo("class_set.csv")});
+  QVERIFY(
+      read({plover, lines, nurse_->folder() + QStringLiteral("/absent.json"), odd, demo("class_set.csv")}));
   QCOMPARE(window()->model().rowCount(), 1 + 3 + 1 + 1 + 6);
   QCOMPARE(cell(0, CasesModel::verdict), QStringLiteral("SAFE by this reference"));
   QCOMPARE(cell(1, CasesModel::title), QStringLiteral("a line"));
@@ -206,8 +209,9 @@ void CasesJourneysTest::filesOfEveryKindStandInOneList() {
 }
 
 void CasesJourneysTest::formulasAndDamageAreShownAndNeverStopTheRest() {
-  read({write("bad.csv", "title,order.dose\r\n=cmd|' /C calc'!A1,5 mg\r\n\"x\"y,1 mg\r\n\xFF,1 mg\r\n" +
-                             QByteArray(2'000'000, 'z') + "\r\nlast,5 mg\r\n")});
+  QVERIFY(
+      read({write("bad.csv", "title,order.dose\r\n=cmd|' /C calc'!A1,5 mg\r\n\"x\"y,1 mg\r\n\xFF,1 mg\r\n" +
+                                 QByteArray(2'000'000, 'z') + "\r\nlast,5 mg\r\n")}));
   QCOMPARE(window()->model().rowCount(), 5);
   QCOMPARE(window()->model().counts()[unread], 3);
   QCOMPARE(cell(4, CasesModel::title), QStringLiteral("last"));
@@ -222,7 +226,7 @@ void CasesJourneysTest::formulasAndDamageAreShownAndNeverStopTheRest() {
 /// The table that is saved is what the console's batch would write, but for the order of the columns.
 void CasesJourneysTest::resultsAreThoseOfTheBatch() {
   const QByteArray set = classSet(300);
-  read({write("set.csv", set)});
+  QVERIFY(read({write("set.csv", set)}));
   const QString results = nurse_->folder() + QStringLiteral("/results.csv");
   nurse_->dialogs().chosen << QStringList{results};
   part<QPushButton>("save-table")->click();
@@ -236,7 +240,7 @@ void CasesJourneysTest::resultsAreThoseOfTheBatch() {
 }
 
 void CasesJourneysTest::allSheetsStandInOnePdf() {
-  read({demo("class_set.csv")});
+  QVERIFY(read({demo("class_set.csv")}));
   nurse_->dialogs().pdf = nurse_->folder() + QStringLiteral("/sheets.pdf");
   part<QPushButton>("save-sheets")->click();
   QVERIFY(window()->isBusy());
@@ -249,7 +253,7 @@ void CasesJourneysTest::allSheetsStandInOnePdf() {
 }
 
 void CasesJourneysTest::writingCanBeStopped() {
-  read({write("set.csv", classSet(3000))});
+  QVERIFY(read({write("set.csv", classSet(3000))}));
   nurse_->dialogs().pdf = nurse_->folder() + QStringLiteral("/sheets.pdf");
   part<QPushButton>("save-sheets")->click();
   part<QPushButton>("stop")->click();
@@ -265,26 +269,23 @@ void CasesJourneysTest::writingCanBeStopped() {
 }
 
 void CasesJourneysTest::nothingStaysWhenItCloses() {
-  read({demo("class_set.csv")});
+  QVERIFY(read({demo("class_set.csv")}));
   window()->close();
   QTRY_VERIFY(!window());
-  showWindow();
+  QVERIFY(showWindow());
   QCOMPARE(window()->model().rowCount(), 0);
-  QFile settings(nurse_->settingsFile());
-  nurse_.reset();
-  QVERIFY(!settings.open(QIODevice::ReadOnly) || !settings.readAll().contains("class_set"));
+  QVERIFY(!nurse_->settingsLeft().contains("class_set"));
 }
 
 void CasesJourneysTest::theDialogIsReachedAndNamed() {
-  read({demo("class_set.csv")});
+  QVERIFY(read({demo("class_set.csv")}));
   QCOMPARE(faultsOf(*window()).join(QStringLiteral("; ")), QString());
 }
 
 void CasesJourneysTest::shoots() {
   const bool shot = shootDialog(QStringLiteral("cases"), [this] {
     nurse_ = std::make_unique<Nurse>();
-    read({demo("class_set.csv")});
-    return static_cast<QWidget*>(window());
+    return read({demo("class_set.csv")}) ? static_cast<QWidget*>(window()) : nullptr;
   });
   if (!shot) QSKIP("no folder for pictures is named");
 }

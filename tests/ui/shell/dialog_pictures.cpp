@@ -13,6 +13,7 @@ constexpr QSize wardMonitor(1366, 768);
 
 void shoot(const QString& file, const std::function<QWidget*()>& show, bool large) {
   QWidget* dialog = show();
+  if (!dialog) qFatal("there is no dialog to draw");
   if (large || dialog->width() > wardMonitor.width()) dialog->resize(wardMonitor);
   QCoreApplication::processEvents();
   dialog->grab().save(file);

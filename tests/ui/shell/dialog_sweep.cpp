@@ -9,6 +9,8 @@
 #include <QSet>
 #include <QTest>
 
+#include "tests/ui/shell/nurse.h"
+
 namespace wardchalk::ui {
 
 namespace {
@@ -73,9 +75,11 @@ QStringList faultsOf(QDialog& dialog) {
     if (!button && !hasLabel(dialog, control)) faults << QStringLiteral("no label: ") + nameOf(control);
     if (control->height() < 32) faults << QStringLiteral("too low: ") + nameOf(control);
   }
+  if (!hasKeyboard(&dialog)) faults << QStringLiteral("the keys do not go to it");
   for (qsizetype steps = 0; steps < controls.size() + 20 && !missed.isEmpty(); ++steps) {
     if (QApplication::focusWidget()) missed.remove(QApplication::focusWidget());
-    QTest::keyClick(&dialog, Qt::Key_Tab);
+    QWidget* at = dialog.focusWidget();  // which may want the Tab for itself
+    QTest::keyClick(at ? at : &dialog, Qt::Key_Tab);
   }
   for (const QWidget* one : std::as_const(missed))
     faults << QStringLiteral("Tab does not reach: ") + nameOf(one);

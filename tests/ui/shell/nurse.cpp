@@ -1,11 +1,16 @@
 #include "tests/ui/shell/nurse.h"
 
 #include <QApplication>
+#include <QFile>
 #include <QTest>
 
 #include "ui/form/field_edit.h"
 
 namespace wardchalk::ui {
+
+bool hasKeyboard(const QWidget* window) {
+  return QTest::qWaitFor([window] { return QApplication::activeWindow() == window; });
+}
 
 Nurse::Nurse() : settings_(std::make_unique<Settings>(settingsFile())) {
   window_ = std::make_unique<MainWindow>(exactRules(), englishPhrases(), *settings_, dialogs_);
@@ -39,6 +44,18 @@ QString Nurse::focused() const {
 QString Nurse::line(const QString& path) const {
   const auto* field = window_->findChild<FieldEdit*>(path);
   return field ? field->line() : QString();
+}
+
+bool Nurse::goBack() {
+  window_->activateWindow();
+  return hasKeyboard(window_.get());
+}
+
+QByteArray Nurse::settingsLeft() {
+  window_.reset();
+  settings_.reset();
+  QFile file(settingsFile());
+  return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
 }
 
 }  // namespace wardchalk::ui

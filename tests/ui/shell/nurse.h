@@ -50,6 +50,10 @@ class ScriptedDialogs : public Dialogs {
   void tell(QWidget*, const QString&, const QString& text) override { told << text; }
 };
 
+/// Waits until the keys go to this window itself. QTest::qWaitForWindowActive is content when they go to the
+/// window that a dialog belongs to, or to a dialog of the window.
+[[nodiscard]] bool hasKeyboard(const QWidget* window);
+
 /// A nurse at the window, with nothing but a keyboard.
 class Nurse {
  public:
@@ -70,6 +74,11 @@ class Nurse {
   bool walkTo(const QString& path);
   [[nodiscard]] QString focused() const;
   [[nodiscard]] QString line(const QString& path) const;
+  /// Goes back to the main window, which hears the keys from then on; false when it does not. Where no window
+  /// manager runs, nothing else gives it the keyboard back when a dialog has closed.
+  [[nodiscard]] bool goBack();
+  /// Ends the program, and with it the window; what its settings then hold.
+  [[nodiscard]] QByteArray settingsLeft();
 
  private:
   QTemporaryDir folder_;
