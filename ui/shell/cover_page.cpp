@@ -28,7 +28,7 @@ QString listed(const std::vector<Fact>& facts) {
   QStringList rows;
   for (const Fact& fact : facts)
     rows << QStringLiteral(
-                "<tr><td>%1&nbsp;&nbsp;&nbsp;</td><td><b>%2</b></td></tr>")
+                "<tr><td>%1</td><td>&nbsp;&nbsp;</td><td><b>%2</b></td></tr>")
                 .arg(held(fact.label).toHtmlEscaped(), held(fact.text).toHtmlEscaped());
   return QStringLiteral("<table cellpadding=\"3\">") + rows.join(QString()) + QStringLiteral("</table>");
 }

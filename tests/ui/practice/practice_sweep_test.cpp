@@ -168,7 +168,7 @@ void PracticeSweepTest::everythingHasAName() {
     QVERIFY2(!nameOf(widget).isEmpty(), qPrintable(widget->objectName()));
     QVERIFY2(!widget->objectName().isEmpty(), qPrintable(nameOf(widget)));
   }
-  QVERIFY(seen > 3);
+  QVERIFY(seen >= 3);  // a review of two problems has three: change one, change the other, hand in
 }
 
 void PracticeSweepTest::everyFieldHasALabelThatLeadsToIt() {
