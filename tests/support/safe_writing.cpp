@@ -123,7 +123,7 @@ std::string wrongSpelling(std::string_view text, const UnsafeSpelling& unsafe) {
     const bool inWord = isLetter(unsafe.spelling.front()) && isLetter(page.before(at));
     const bool goesOn = isLetter(unsafe.spelling.back()) && isLetter(page.at(at + unsafe.spelling.size()));
     // a sum may be divided by something; what must not stand alone is a dose "in divided doses"
-    const bool sum = unsafe.spelling == "divided" && page.from(at).starts_with("divided by ");
+    const bool sum = unsafe.spelling == "divided" && page.from(at).starts_with("divided by");
     if (!inWord && !goesOn && !sum) return std::string(unsafe.spelling) + page.around(at);
   }
   return {};
