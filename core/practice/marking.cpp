@@ -79,9 +79,12 @@ LineMark markDevice(const Worksheet& key, const Number& holds) {
 }  // namespace
 
 VerdictWord verdictWordOf(const Worksheet& key, const Replay& carried) {
-  for (const CheckId id : {CheckId::single, CheckId::daily, CheckId::period, CheckId::maxSingle, CheckId::maxDaily,
-                           CheckId::rate, CheckId::concentration, CheckId::infusionTime, CheckId::infusionRate})
-    if (carried.holds(stepOf(id)) == false) return VerdictWord::unsafe;
+  for (std::size_t i = 0; i < checkCount; ++i) {
+    const auto id = static_cast<CheckId>(i);
+    const bool ofInfusion =
+        id == CheckId::concentration || id == CheckId::infusionTime || id == CheckId::infusionRate;
+    if ((isUpperLimit(id) || ofInfusion) && carried.holds(stepOf(id)) == false) return VerdictWord::unsafe;
+  }
   const auto asks = [](const Finding& finding, Severity severity) { return finding.severity == severity; };
   const auto any = [&](Severity severity) {
     return std::ranges::any_of(key.findings, [&](const Finding& finding) {

@@ -127,4 +127,19 @@ ReadLine readStudentLine(std::string_view text, Gram gramMeant) {
   return readPieces(text, tokens, tokens.list);
 }
 
+bool relationHolds(const Number& left, LineRelation relation, const Number& right) {
+  switch (relation) {
+    case LineRelation::atMost:
+      return left <= right;
+    case LineRelation::atLeast:
+      return left >= right;
+    case LineRelation::below:
+      return left < right;
+    case LineRelation::above:
+      return left > right;
+    default:
+      return left == right;
+  }
+}
+
 }  // namespace wardchalk

@@ -112,6 +112,9 @@ struct LineSide {
 
 enum class LineRelation : std::uint8_t { equal, about, atMost, atLeast, below, above };
 
+/// Whether the relation holds between two numbers as they stand; "≈" as "=".
+[[nodiscard]] bool relationHolds(const Number& left, LineRelation relation, const Number& right);
+
 /// How the units of two sides meet.
 enum class UnitsMeet : std::uint8_t {
   same,

@@ -99,25 +99,10 @@ Truth equalTruth(const LineSide& left, const LineSide& right, const Number& rati
   return alike ? Truth::exact : roundedTruth(left, right, ratio);
 }
 
-bool holds(const Number& left, LineRelation relation, const Number& right) {
-  switch (relation) {
-    case LineRelation::atMost:
-      return left <= right;
-    case LineRelation::atLeast:
-      return left >= right;
-    case LineRelation::below:
-      return left < right;
-    case LineRelation::above:
-      return left > right;
-    default:
-      return left == right;
-  }
-}
-
 Truth truthOf(const LineSide& left, const LineSide& right, LineRelation relation, const Number& ratio) {
   if (relation == LineRelation::equal || relation == LineRelation::about)
     return equalTruth(left, right, ratio);
-  return holds(left.value * ratio, relation, right.value) ? Truth::exact : Truth::wrong;
+  return relationHolds(left.value * ratio, relation, right.value) ? Truth::exact : Truth::wrong;
 }
 
 }  // namespace

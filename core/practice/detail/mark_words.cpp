@@ -73,23 +73,6 @@ bool nearEnough(const Replay& carried, VerdictWord meant, VerdictWord said) {
   return low ? said == VerdictWord::unsafe : said == VerdictWord::safe;
 }
 
-bool relationHolds(LineRelation relation, const Number& left, const Number& right) {
-  switch (relation) {
-    case LineRelation::equal:
-    case LineRelation::about:
-      return left == right;
-    case LineRelation::atMost:
-      return left <= right;
-    case LineRelation::atLeast:
-      return left >= right;
-    case LineRelation::below:
-      return left < right;
-    case LineRelation::above:
-      return left > right;
-  }
-  return false;
-}
-
 /// The other comparison whose sides are taken when a dose is held against a day.
 StepId acrossFrom(StepId step) { return step == StepId::compareSingle ? StepId::compareDaily : StepId::compareSingle; }
 
@@ -122,7 +105,7 @@ LineMark markComparison(const Problem& problem, const Replay& carried, StepId st
   const Units wanted = problem.key.step(step)->lookingFor;
   Number left = inWantedUnit(line.sides[0].value, line.sides[0].units, wanted).value;
   Number right = inWantedUnit(line.sides[1].value, line.sides[1].units, wanted).value;
-  const bool holds = relationHolds(line.links[0].relation, left, right);
+  const bool holds = relationHolds(left, line.links[0].relation, right);
   if (isAbout(left, sides->right) && !isAbout(left, sides->left)) std::swap(left, right);
   if (isAbout(left, sides->left) && isAbout(right, sides->right)) return holds ? rightMark() : wrongMark({M::E26});
   const auto across = carried.sides(acrossFrom(step));
