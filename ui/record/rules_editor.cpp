@@ -3,6 +3,7 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPainter>
 #include <QScrollArea>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -17,6 +18,7 @@
 #include "ui/form/roomy_button.h"
 #include "ui/record/rules_table.h"
 #include "ui/record/syringe_table.h"
+#include "ui/theme/board_palette.h"
 #include "ui/working/text.h"
 
 namespace wardchalk::ui {
@@ -46,6 +48,22 @@ int widestChoice(const QFontMetrics& letters) {
       widest = std::max(widest, letters.horizontalAdvance(wordsOf(word)));
   return widest + arrowWidth;
 }
+
+/// The edges of the boxes stand out 3:1 also where the desktop's style draws them fainter, as in the form.
+class EdgedPage : public QWidget {
+ protected:
+  void paintEvent(QPaintEvent*) override {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(boardPalette(schemeFor(palette()))[Ink::quiet]);
+    for (const QWidget* box : findChildren<QWidget*>()) {
+      const bool typed = qobject_cast<const QLineEdit*>(box) || qobject_cast<const ChoiceBox*>(box);
+      if (!typed || !box->isVisible()) continue;
+      const QRectF place(box->mapTo(this, QPoint()), box->size());
+      painter.drawRoundedRect(place.adjusted(-0.5, -0.5, 0.5, 0.5), 3, 3);
+    }
+  }
+};
 
 }  // namespace
 
@@ -92,7 +110,7 @@ void RulesEditor::build() {
 }
 
 QWidget* RulesEditor::buildPage() {
-  auto* page = new QWidget;
+  auto* page = new EdgedPage;
   auto* column = new QVBoxLayout(page);
   column->setSpacing(8);
   QGridLayout* grid = nullptr;
