@@ -76,7 +76,7 @@ TEST(BandFor, takesTheOneBandThatCoversTheAge) {
 
 TEST(BandFor, saysWhichBandAndWhy) {
   EXPECT_EQ(said("plover oral", childWith({{path::age, "4 year"}})),
-            "The entry for at least 2 years, below 12 years is taken. This child: 4 years.");
+            "The entry for at least 2 years, below 12 years fits. This child: 4 years.");
   EXPECT_EQ(said("plover oral", childWith({{path::age, "3 week"}})),
             "No entry covers this child (3 weeks). Nothing is filled in. Look in the full reference or ask "
             "the pharmacist.");
@@ -87,7 +87,7 @@ TEST(BandFor, saysWhichBandAndWhy) {
             "Nothing is "
             "filled in, because the list does not say which one holds. Tell whoever keeps the list.");
   EXPECT_EQ(said("linnet", Child{}),
-            "This is the only entry and is meant for every age and size. It is taken.");
+            "This is the only entry and is meant for every age and size. It fits.");
 }
 
 TEST(BandFor, judgesWeightAndSurfaceByTheHouseRules) {

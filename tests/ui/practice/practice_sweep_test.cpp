@@ -313,7 +313,7 @@ void PracticeSweepTest::shoots() {
   QFETCH(int, page);
   if (QLatin1String(pages[page].name) != QLatin1String("problem")) return;
   const Problem& problem = pupil.session().current().problem;
-  LineBuilder builder(problem.asks[1], problem, zoom / 100.0, englishPhrases(), &pupil.window());
+  LineBuilder builder(problem.asks.front(), problem, zoom / 100.0, englishPhrases(), &pupil.window());
   builder.show();
   auto* facts = builder.findChild<QListWidget*>();
   for (int i = 0; i < 2; ++i) {

@@ -98,7 +98,7 @@ bool ReferenceJourneysTest::openDemo(const QString& age, const QString& medicine
 void ReferenceJourneysTest::theBandOfTheAgeIsTakenAndSaid() {
   QVERIFY(openDemo(QStringLiteral("4 year"), QStringLiteral("Plover")));
   QCOMPARE(picker()->said(),
-           QStringLiteral("The entry for at least 2 years, below 12 years is taken. This child: 4 years."));
+           QStringLiteral("The entry for at least 2 years, below 12 years fits. This child: 4 years."));
   QCOMPARE(part<QLabel>("said")->accessibleName(), picker()->said());
   QCOMPARE(part<QTableWidget>("bands")->rowCount(), 3);
   QVERIFY(closes(Qt::Key_Return));
