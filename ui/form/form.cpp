@@ -35,7 +35,8 @@ Form::Form(CaseEditor& editor, const HouseRules& rules, const Phrasebook& book, 
   setObjectName(QStringLiteral("form"));
   setWidgetResizable(true);
   setFrameShape(QFrame::NoFrame);
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  // with letters so large that the boxes do not fit beside one another, none may be out of reach
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
   setMinimumWidth(leastWidth);
   setFocusPolicy(Qt::NoFocus);
   build();
