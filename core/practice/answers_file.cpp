@@ -11,7 +11,7 @@ namespace wardchalk {
 
 namespace {
 
-constexpr FileHead head{"wardchalk.answers", 1};
+constexpr FileHead answersHead{"wardchalk.answers", 1};
 
 bool isLine(std::string_view id) {
   return id == "verdict" || std::find(stepIds.begin(), stepIds.end(), id) != stepIds.end();
@@ -33,7 +33,7 @@ Result<WrittenAnswer> readLine(const JsonValue& item, const std::string& path) {
 void writeAnswers(std::string& out, const std::vector<WrittenAnswer>& lines) {
   JsonWriter writer(out);
   writer.openObject();
-  writeHead(writer, head);
+  writeHead(writer, answersHead);
   writer.key("lines").openList();
   for (const WrittenAnswer& line : lines)
     writer.openObject().key("id").text(line.id).key("text").text(line.text).closeObject();
@@ -41,7 +41,7 @@ void writeAnswers(std::string& out, const std::vector<WrittenAnswer>& lines) {
 }
 
 Result<std::vector<WrittenAnswer>> readAnswers(std::string_view json) {
-  const Result<JsonValue> file = readPracticeFile(json, head);
+  const Result<JsonValue> file = readPracticeFile(json, answersHead);
   if (!file) return file.refusal();
   JsonFields fields(*file, {});
   const JsonValue* list = fields.wanted("lines", JsonValue::Kind::list);

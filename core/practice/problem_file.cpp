@@ -15,7 +15,7 @@ namespace wardchalk {
 
 namespace {
 
-constexpr FileHead head{"wardchalk.problem", 1};
+constexpr FileHead problemHead{"wardchalk.problem", 1};
 constexpr std::size_t longestStory = 4000;
 
 std::string withoutLineEnd(std::string text) {
@@ -120,7 +120,7 @@ void writeAsk(JsonWriter& writer, const Ask& ask) {
 void writeProblem(std::string& out, const Problem& problem) {
   JsonWriter writer(out);
   writer.openObject();
-  writeHead(writer, head);
+  writeHead(writer, problemHead);
   writer.key("seed").bare(std::to_string(problem.seed)).key("topic").text(idOf(problem.topic));
   writer.key("level").number(problem.level).key("story").text(problem.story);
   writer.key("case").bare(withoutLineEnd(writeCaseFile(problem.entries)));
@@ -132,7 +132,7 @@ void writeProblem(std::string& out, const Problem& problem) {
 }
 
 Result<Problem> readProblem(std::string_view json) {
-  const Result<JsonValue> file = readPracticeFile(json, head);
+  const Result<JsonValue> file = readPracticeFile(json, problemHead);
   if (!file) return file.refusal();
   Problem problem;
   JsonFields fields(*file, {});

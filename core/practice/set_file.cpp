@@ -12,7 +12,7 @@ namespace wardchalk {
 
 namespace {
 
-constexpr FileHead head{"wardchalk.set", 1};
+constexpr FileHead setHead{"wardchalk.set", 1};
 constexpr std::size_t longestTitle = 500;
 
 void takeTopics(PracticeSet& set, JsonFields& fields) {
@@ -53,7 +53,7 @@ Problem problemInSet(const PracticeSet& set, int index) {
 void writeSet(std::string& out, const PracticeSet& set) {
   JsonWriter writer(out);
   writer.openObject();
-  writeHead(writer, head);
+  writeHead(writer, setHead);
   writer.key("title").text(set.title).key("seed").bare(std::to_string(set.seed)).key("topics").openList();
   for (const Topic topic : set.topics) writer.text(idOf(topic));
   writer.closeList().key("level").number(set.level).key("count").number(set.count).key("rules").openObject();
@@ -62,7 +62,7 @@ void writeSet(std::string& out, const PracticeSet& set) {
 }
 
 Result<PracticeSet> readSet(std::string_view json) {
-  const Result<JsonValue> file = readPracticeFile(json, head);
+  const Result<JsonValue> file = readPracticeFile(json, setHead);
   if (!file) return file.refusal();
   PracticeSet set;
   JsonFields fields(*file, {});

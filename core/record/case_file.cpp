@@ -11,7 +11,7 @@ namespace wardchalk {
 
 namespace {
 
-constexpr FileHead head{"wardchalk.case", 1};
+constexpr FileHead caseHead{"wardchalk.case", 1};
 
 std::string_view kindName(EntryKind kind) {
   switch (kind) {
@@ -62,7 +62,7 @@ Result<CaseFile> readCaseFile(std::string_view json) {
 }
 
 Result<CaseFile> readCaseFile(const JsonValue& value) {
-  if (auto refusal = checkHead(value, head)) return *refusal;
+  if (auto refusal = checkHead(value, caseHead)) return *refusal;
   CaseFile file;
   for (const auto& [key, inner] : value.members) {
     if (isHeadKey(key)) continue;
@@ -82,7 +82,7 @@ std::string writeCaseFile(std::span<const WrittenEntry> entries) {
   std::string out;
   JsonWriter writer(out);
   writer.openObject();
-  writeHead(writer, head);
+  writeHead(writer, caseHead);
   std::string_view room;
   for (const CaseEntry& known : caseEntries()) {
     const auto entry = std::ranges::find(entries, known.path, &WrittenEntry::path);

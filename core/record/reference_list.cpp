@@ -11,7 +11,7 @@ namespace wardchalk {
 
 namespace {
 
-constexpr FileHead head{"wardchalk.reference-list", 1};
+constexpr FileHead listHead{"wardchalk.reference-list", 1};
 constexpr std::string_view sourceRoom = "source";
 
 Refusal at(std::string place, Refusal refusal) {
@@ -132,7 +132,7 @@ class Import {
 Result<ReferenceList> readReferenceList(std::string_view json) {
   Result<JsonValue> file = readJson(json);
   if (!file) return file.refusal();
-  if (auto refusal = checkHead(*file, head)) return *refusal;
+  if (auto refusal = checkHead(*file, listHead)) return *refusal;
   ReferenceList list;
   bool stated = false;
   for (const auto& [key, value] : file->members) {
@@ -151,7 +151,7 @@ std::string writeReferenceList(const ReferenceList& list) {
   std::string out;
   JsonWriter writer(out);
   writer.openObject();
-  writeHead(writer, head);
+  writeHead(writer, listHead);
   writer.member("title", list.title).key("entries").openList();
   for (const ListEntry& entry : list.entries) writeEntry(writer, entry);
   writer.closeList().closeObject();

@@ -14,7 +14,7 @@ namespace wardchalk {
 
 namespace {
 
-constexpr FileHead head{"wardchalk.house-rules", 1};
+constexpr FileHead rulesHead{"wardchalk.house-rules", 1};
 using Refused = std::optional<Refusal>;
 
 Refusal refuse(RefusalCode code, std::string_view key, std::string_view typed, std::string suggestion) {
@@ -228,7 +228,7 @@ Result<HouseRules> readRules(std::string_view json) {
   Result<JsonValue> read = readJson(json);
   if (!read) return read.refusal();
   JsonValue file = *std::move(read);
-  if (auto refusal = checkHead(file, head)) return *refusal;
+  if (auto refusal = checkHead(file, rulesHead)) return *refusal;
   std::erase_if(file.members, [](const auto& member) { return isHeadKey(member.name); });
   return readRuleMembers(file);
 }
@@ -256,7 +256,7 @@ std::string writeRules(const HouseRules& rules) {
   std::string out;
   JsonWriter writer(out);
   writer.openObject();
-  writeHead(writer, head);
+  writeHead(writer, rulesHead);
   writeRuleMembers(writer, rules);
   writer.closeObject();
   out.push_back('\n');

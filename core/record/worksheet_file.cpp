@@ -12,7 +12,7 @@ namespace wardchalk {
 
 namespace {
 
-constexpr FileHead head{"wardchalk.worksheet", 1};
+constexpr FileHead worksheetHead{"wardchalk.worksheet", 1};
 
 void writeQuantityMembers(JsonWriter& writer, const Quantity& quantity) {
   writer.key("exact").text(quantity.value.rationalText()).key("unit").text(idOf(quantity.unit));
@@ -194,7 +194,7 @@ void writeRate(JsonWriter& writer, const Worksheet& sheet) {
 void writeWorksheet(std::string& out, const Worksheet& sheet, WorksheetExtent extent) {
   JsonWriter writer(out);
   writer.openObject();
-  writeHead(writer, head);
+  writeHead(writer, worksheetHead);
   writer.member("title", sheet.given.title);
   if (extent == WorksheetExtent::whole) {
     writer.key("rules").openObject();

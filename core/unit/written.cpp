@@ -167,7 +167,7 @@ Result<Written> readWhole(Reader reader) {
 }
 
 /// With plain single spaces, and slashes for the words people say in their place: "120 mg per m2 per dose".
-std::string respelled(std::string_view text) {
+std::string withSlashes(std::string_view text) {
   std::string plain = withPlainSpaces(text);
   for (const std::string_view slash : {" per ", " in ", " / ", "/ ", " /"})
     plain = withReplaced(plain, slash, "/");
@@ -177,7 +177,7 @@ std::string respelled(std::string_view text) {
 /// A better refusal for text that would read if it were spaced plainly.
 std::optional<Refusal> badlySpaced(std::string_view text) {
   const std::string plain = withPlainSpaces(text);
-  const std::string slashed = respelled(text);
+  const std::string slashed = withSlashes(text);
   if (plain != text) {
     const Result<Written> again = readWhole(Reader(plain));
     if (again) return refusalOf(RefusalCode::spaceWrong, text, plain);

@@ -7,7 +7,7 @@
 
 #include "ui/board/board_surface.h"
 #include "ui/board/step_list.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 

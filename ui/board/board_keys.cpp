@@ -3,7 +3,7 @@
 #include <Qt>
 #include <array>
 
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 

@@ -3,8 +3,8 @@
 #include <utility>
 
 #include "core/words/amount_words.h"
+#include "ui/theme/text.h"
 #include "ui/working/step_views.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 

@@ -12,9 +12,9 @@
 #include "ui/board/stage_words.h"
 #include "ui/board/turned_view.h"
 #include "ui/board/verdict_sheet.h"
+#include "ui/theme/text.h"
 #include "ui/working/box.h"
 #include "ui/working/paint_drawing.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 
@@ -33,8 +33,6 @@ Scheme otherLookOf(Scheme scheme) {
   }
   return scheme;
 }
-
-QString plain(QString text) { return text.replace(QChar::Nbsp, u' '); }
 
 }  // namespace
 
@@ -284,7 +282,7 @@ void BoardSurface::speak() {
     setAccessibleDescription(leftOverSpoken(turnedView_, book_));
   } else {
     setAccessibleDescription(
-        plain(found.isEmpty() ? so : so + QStringLiteral(". ") + label + found.join(QStringLiteral(", "))));
+        loosed(found.isEmpty() ? so : so + QStringLiteral(". ") + label + found.join(QStringLiteral(", "))));
   }
   if (typed_ > 0)
     return setSpoken(fromCore(say(book_, PhraseId::board_goTo, {{"n", std::to_string(typed_)}})));

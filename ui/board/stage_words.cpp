@@ -7,13 +7,11 @@
 #include "core/words/step_words.h"
 #include "core/words/unit_words.h"
 #include "ui/board/verdict_sheet.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
 namespace {
-
-QString plain(QString text) { return text.replace(QChar::Nbsp, u' '); }
 
 class StageSpeaker {
  public:
@@ -190,7 +188,7 @@ StageWords stageWords(const BoardStory& story, const BoardPlace& place, const Ph
   } else if (place.stage == 0) {
     words.spoken.prepend(stepHeading(story, page, book) + QStringLiteral(". "));
   }
-  words.spoken = plain(words.spoken);
+  words.spoken = loosed(words.spoken);
   return words;
 }
 

@@ -3,7 +3,7 @@
 #include <QKeyEvent>
 
 #include "ui/board/board_sizes.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
@@ -13,7 +13,7 @@ StepList::StepList(QWidget* parent, const BoardStory& story, const Phrasebook& b
   for (const BoardPage& page : story.pages()) {
     const QString question =
         page.isVerdict ? fromCore(say(book, PhraseId::board_verdict)) : page.view.question;
-    addItem(QStringLiteral("%1  %2").arg(page.number).arg(QString(question).replace(QChar::Nbsp, u' ')));
+    addItem(QStringLiteral("%1  %2").arg(page.number).arg(loosed(question)));
   }
   setWordWrap(true);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

@@ -4,9 +4,9 @@
 #include <cmath>
 
 #include "core/words/sentences.h"
+#include "ui/theme/text.h"
 #include "ui/working/amount_text.h"
 #include "ui/working/flag_widget.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 

@@ -6,6 +6,7 @@
 #include "core/medicine/paths.h"
 #include "core/record/case_entry.h"
 #include "ui/form/field_table.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
@@ -123,7 +124,7 @@ void CaseEditor::finish(const QString& path) {
 
 void CaseEditor::finishAll() {
   for (const FieldSpec& spec : fieldTable())
-    finish(QString::fromUtf8(spec.path.data(), static_cast<qsizetype>(spec.path.size())));
+    finish(fromCore(spec.path));
 }
 
 void CaseEditor::open(const std::vector<WrittenEntry>& entries) {

@@ -1,4 +1,5 @@
 #include "ui/form/choice_box.h"
+#include "ui/theme/text.h"
 
 #include <QAbstractItemView>
 #include <QApplication>
@@ -23,14 +24,14 @@ ChoiceBox::ChoiceBox(QWidget* parent) : QComboBox(parent) {
 }
 
 void ChoiceBox::addChoice(std::string_view id, const QString& words) {
-  addItem(words, QString::fromUtf8(id.data(), static_cast<qsizetype>(id.size())));
+  addItem(words, fromCore(id));
 }
 
 std::string ChoiceBox::chosen() const { return currentData().toString().toStdString(); }
 
 void ChoiceBox::choose(std::string_view id) {
   const QSignalBlocker quietly(this);
-  const QString wanted = QString::fromUtf8(id.data(), static_cast<qsizetype>(id.size()));
+  const QString wanted = fromCore(id);
   const int index = wanted.isEmpty() ? 0 : qMax(0, findData(wanted));
   if (index == currentIndex()) return;
   if (sinceLetter_.isValid())

@@ -15,18 +15,15 @@
 #include "core/words/read_back.h"
 #include "ui/form/choice_box.h"
 #include "ui/theme/board_palette.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
 namespace {
 
 constexpr int boxHeight = 32;
-constexpr int gap = 4;
+constexpr int betweenBoxes = 4;
 constexpr int unitArrow = 36;  // of a choice box beside its words, with its edges
-
-QString fromView(std::string_view text) {
-  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
 
 /// "ft in" is feet in the first box and inches in the second.
 std::string_view firstUnit(std::string_view unit) { return unit.substr(0, unit.find(' ')); }
@@ -55,7 +52,7 @@ FieldEdit::FieldEdit(const FieldSpec& spec, const Phrasebook& book, QWidget* par
   label_ = new QLabel(labelOf(spec), this);
   label_->setObjectName(path() + QLatin1String(":label"));
   auto* row = new QHBoxLayout;
-  row->setSpacing(gap);
+  row->setSpacing(betweenBoxes);
   line_ = new QuietLine(this);
   line_->setObjectName(path() + QLatin1String(":line"));
   column->addWidget(label_);
@@ -68,7 +65,7 @@ FieldEdit::FieldEdit(const FieldSpec& spec, const Phrasebook& book, QWidget* par
   say({}, QuietLine::Tone::quiet);
 }
 
-QString FieldEdit::path() const { return fromView(spec_.path); }
+QString FieldEdit::path() const { return fromCore(spec_.path); }
 
 QLineEdit* FieldEdit::makeLine(const char* role) {
   auto* line = new QLineEdit(this);

@@ -7,6 +7,7 @@
 
 #include "core/medicine/paths.h"
 #include "core/unit/unit.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
@@ -104,17 +105,13 @@ QString translated(const char* context, const char* text) {
   return QCoreApplication::translate(context, text);
 }
 
-QString fromView(std::string_view text) {
-  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
-
 /// Each unit of "ft in" or "drop/mL" put through `word`, joined by `between`.
 template <typename Word>
 QString eachUnit(std::string_view unit, const QString& between, Word word) {
   QStringList words;
-  for (const QString& id : fromView(unit).split(QLatin1Char(' '))) {
+  for (const QString& id : fromCore(unit).split(QLatin1Char(' '))) {
     const auto known = unitWithId(id.toStdString());
-    words << (known ? fromView(word(infoOf(*known))) : id);
+    words << (known ? fromCore(word(infoOf(*known))) : id);
   }
   return words.join(between);
 }

@@ -14,6 +14,7 @@
 #include "ui/form/field_edit.h"
 #include "ui/form/focus_ring.h"
 #include "ui/form/form_group.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
@@ -23,10 +24,6 @@ constexpr int leastWidth = 420;
 
 constexpr std::array systems = {std::pair{UnitSystem::metric, "metric"},
                                 std::pair{UnitSystem::household, "household"}};
-
-QString fromView(std::string_view text) {
-  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
 
 }  // namespace
 
@@ -66,7 +63,7 @@ void Form::build() {
 FieldEdit* Form::field(const QString& path) {
   const auto known = fields_.constFind(path);
   if (known != fields_.constEnd()) return *known;
-  const auto named = [&](const FieldSpec& spec) { return path == fromView(spec.path); };
+  const auto named = [&](const FieldSpec& spec) { return path == fromCore(spec.path); };
   const auto spec = std::find_if(fieldTable().begin(), fieldTable().end(), named);
   return spec == fieldTable().end() ? nullptr : addField(*spec);
 }
@@ -152,7 +149,7 @@ void Form::orderTabs() {
 
 bool Form::isInView(const FieldSpec& spec) const {
   if (spec.inView == InView::always || groupOf(spec)->isUnfolded()) return true;
-  const QString path = fromView(spec.path);
+  const QString path = fromCore(spec.path);
   if (editor_.draft().state(spec.path) != FieldState::empty || wanted_.contains(path)) return true;
   const QWidget* focused = QApplication::focusWidget();
   const FieldEdit* made = fields_.value(path);
@@ -166,7 +163,7 @@ void Form::arrange() {
   for (FormGroup* group : std::as_const(groups_)) {
     QList<FieldEdit*> shown;
     for (const FieldSpec& spec : fieldTable())
-      if (spec.group == group->group() && isInView(spec)) shown << field(fromView(spec.path));
+      if (spec.group == group->group() && isInView(spec)) shown << field(fromCore(spec.path));
     group->arrange(shown);
   }
   orderTabs();

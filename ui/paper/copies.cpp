@@ -10,10 +10,10 @@
 #include "core/words/working_markup.h"
 #include "core/words/working_text.h"
 #include "ui/paper/paper_palette.h"
+#include "ui/theme/text.h"
 #include "ui/working/paint_drawing.h"
 #include "ui/working/step_layout.h"
 #include "ui/working/step_views.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 

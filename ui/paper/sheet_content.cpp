@@ -9,8 +9,8 @@
 #include "core/words/rules_words.h"
 #include "core/words/sentences.h"
 #include "ui/form/field_table.h"
+#include "ui/theme/text.h"
 #include "ui/working/step_views.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 

@@ -12,6 +12,7 @@
 #include <utility>
 
 #include "ui/paper/sheet_pages.h"
+#include "ui/theme/target.h"
 
 namespace wardchalk::ui {
 
@@ -21,7 +22,6 @@ constexpr QSize usualSize(900, 700);
 constexpr double zoomStep = 1.25;
 constexpr double leastZoom = 0.5;
 constexpr double mostZoom = 4;
-constexpr int targetHeight = 32;
 
 }  // namespace
 
@@ -54,7 +54,7 @@ QWidget* SheetPreview::buildRow(PaperSize paper) {
   auto* label = new QLabel(tr("P&aper:"), row);
   auto* sizes = new QComboBox(row);
   sizes->setObjectName(QStringLiteral("paper"));
-  sizes->setMinimumHeight(targetHeight);
+  sizes->setMinimumHeight(leastTarget);
   sizes->addItems({tr("A4"), tr("Letter")});
   sizes->setCurrentIndex(static_cast<int>(paper));
   label->setBuddy(sizes);
@@ -68,7 +68,7 @@ QWidget* SheetPreview::buildRow(PaperSize paper) {
   const auto button = [&](const QString& text, const char* name) {
     auto* made = new QPushButton(text, row);
     made->setObjectName(QLatin1String(name));
-    made->setMinimumHeight(targetHeight);
+    made->setMinimumHeight(leastTarget);
     made->setAutoDefault(false);
     line->addWidget(made);
     return made;

@@ -7,8 +7,8 @@
 #include "core/words/spoken.h"
 #include "ui/board/turned_view.h"
 #include "ui/practice/practice_look.h"
+#include "ui/theme/text.h"
 #include "ui/working/paint_drawing.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 

@@ -15,7 +15,7 @@
 #include "ui/practice/button_flow.h"
 #include "ui/practice/chain_canvas.h"
 #include "ui/practice/practice_look.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 

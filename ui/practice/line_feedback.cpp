@@ -4,7 +4,7 @@
 #include <algorithm>
 
 #include "core/practice/hints.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 

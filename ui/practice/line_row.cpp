@@ -11,7 +11,7 @@
 #include "ui/practice/mark_badge.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/verdict_choice.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 

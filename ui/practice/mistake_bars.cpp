@@ -5,9 +5,9 @@
 
 #include "core/practice/hints.h"
 #include "ui/practice/practice_look.h"
+#include "ui/theme/text.h"
 #include "ui/working/box.h"
 #include "ui/working/paint_drawing.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 

@@ -8,7 +8,7 @@
 #include "ui/practice/button_flow.h"
 #include "ui/practice/plan_form.h"
 #include "ui/practice/practice_look.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 

@@ -7,10 +7,10 @@
 #include "core/words/sentences.h"
 #include "ui/paper/paint_sheet.h"
 #include "ui/practice/detail/sheet_flow.h"
+#include "ui/theme/text.h"
 #include "ui/working/box.h"
 #include "ui/working/step_layout.h"
 #include "ui/working/step_views.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 

@@ -19,7 +19,7 @@
 #include "ui/practice/review_page.h"
 #include "ui/practice/set_page.h"
 #include "ui/practice/summary_page.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 #include "ui/working/working_pane.h"
 
 namespace wardchalk::ui {

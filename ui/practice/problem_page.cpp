@@ -14,7 +14,7 @@
 #include "ui/practice/line_builder.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/practice_page.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 

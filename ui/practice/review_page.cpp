@@ -7,7 +7,7 @@
 
 #include "core/practice/lesson_words.h"
 #include "ui/practice/practice_look.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 

@@ -15,7 +15,7 @@
 #include "ui/practice/plan_form.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/practice_sheet.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 

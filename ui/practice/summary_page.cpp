@@ -10,7 +10,7 @@
 #include "ui/practice/button_flow.h"
 #include "ui/practice/mistake_bars.h"
 #include "ui/practice/practice_look.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 

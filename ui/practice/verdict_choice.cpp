@@ -8,7 +8,7 @@
 
 #include "core/practice/hints.h"
 #include "ui/practice/practice_look.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 

@@ -3,7 +3,7 @@
 #include <QPainter>
 
 #include "ui/theme/board_palette.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 #include "ui/working/verdict_sign.h"
 
 namespace wardchalk::ui {

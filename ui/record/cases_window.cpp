@@ -11,13 +11,13 @@
 #include <utility>
 
 #include "ui/record/plain_table.h"
+#include "ui/theme/target.h"
 
 namespace wardchalk::ui {
 
 namespace {
 
 constexpr QSize usualSize(1180, 640);
-constexpr int targetHeight = 32;
 /// Of the columns but the last: file and row, title, verdict, why.
 constexpr std::array columnParts = {0.15, 0.15, 0.2, 0.35};
 
@@ -81,8 +81,8 @@ QWidget* CasesWindow::buildList() {
   view_->setTextElideMode(Qt::ElideMiddle);  // the row's number and a sentence's end stay in view
   view_->verticalHeader()->hide();
   view_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-  view_->verticalHeader()->setDefaultSectionSize(std::max(targetHeight, 2 * fontMetrics().lineSpacing() + 6));
-  view_->horizontalHeader()->setMinimumHeight(targetHeight);
+  view_->verticalHeader()->setDefaultSectionSize(std::max(leastTarget, 2 * fontMetrics().lineSpacing() + 6));
+  view_->horizontalHeader()->setMinimumHeight(leastTarget);
   view_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   view_->horizontalHeader()->setHighlightSections(false);
   view_->horizontalHeader()->setStretchLastSection(true);

@@ -8,13 +8,13 @@
 
 #include "core/words/sentences.h"
 #include "ui/record/plain_table.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
 namespace {
 
-constexpr QSize usualSize(860, 520);
+constexpr QSize reportSize(860, 520);
 
 QTableWidget* refusedRows(const std::vector<RefusedRow>& rows, const Phrasebook& book, QWidget* parent) {
   auto* table = plainTable(
@@ -60,7 +60,7 @@ ImportReport::ImportReport(const ReferenceImport& import, const Phrasebook& book
   column->addLayout(line);
   connect(keep, &QPushButton::clicked, this, &QDialog::accept);
   connect(leave, &QPushButton::clicked, this, &QDialog::reject);
-  if (refused > 0) resize(usualSize);
+  if (refused > 0) resize(reportSize);
   leave->setFocus();
 }
 

@@ -1,16 +1,11 @@
 #include "ui/record/plain_table.h"
+#include "ui/theme/target.h"
 
 #include <QHeaderView>
 #include <QPushButton>
 #include <QTableWidget>
 
 namespace wardchalk::ui {
-
-namespace {
-
-constexpr int targetHeight = 32;
-
-}  // namespace
 
 QTableWidget* plainTable(const QStringList& columns, const QString& spokenName, QWidget* parent) {
   auto* table = new QTableWidget(0, static_cast<int>(columns.size()), parent);
@@ -26,7 +21,7 @@ QTableWidget* plainTable(const QStringList& columns, const QString& spokenName, 
   table->verticalHeader()->hide();
   table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   table->horizontalHeader()->setHighlightSections(false);
-  table->horizontalHeader()->setMinimumHeight(targetHeight);
+  table->horizontalHeader()->setMinimumHeight(leastTarget);
   return table;
 }
 
@@ -50,7 +45,7 @@ void shareWidth(QTableView& table, std::span<const double> parts) {
 QPushButton* plainButton(const QString& text, const char* name, QWidget* parent) {
   auto* button = new QPushButton(text, parent);
   button->setObjectName(QLatin1String(name));
-  button->setMinimumHeight(targetHeight);
+  button->setMinimumHeight(leastTarget);
   button->setAutoDefault(false);
   return button;
 }

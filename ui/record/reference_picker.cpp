@@ -18,14 +18,14 @@
 #include "core/words/fact_words.h"
 #include "core/words/sentences.h"
 #include "ui/record/plain_table.h"
-#include "ui/working/text.h"
+#include "ui/theme/target.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
 namespace {
 
 constexpr QSize usualSize(1040, 660);
-constexpr int targetHeight = 32;
 /// Of the columns of the entries but the last: band, child, low, high, how often, source.
 constexpr std::array bandParts = {0.16, 0.15, 0.13, 0.13, 0.12, 0.21};
 
@@ -57,7 +57,7 @@ ReferencePicker::ReferencePicker(Child child, const HouseRules& rules, const Dat
   bold.setBold(true);
   bold.setPointSizeF(bold.pointSizeF() * 1.1);
   said_->setFont(bold);
-  said_->setMinimumHeight(2 * targetHeight);
+  said_->setMinimumHeight(2 * leastTarget);
   column->addWidget(said_);
   column->addWidget(buildReview());
   column->addWidget(buildButtons());
@@ -92,7 +92,7 @@ QWidget* ReferencePicker::buildSearch() {
   auto* searchLabel = new QLabel(tr("&Find medicine, indication or route"), part);
   search_ = new QLineEdit(part);
   search_->setObjectName(QStringLiteral("find"));
-  search_->setMinimumHeight(targetHeight);
+  search_->setMinimumHeight(leastTarget);
   search_->setAccessibleName(tr("Find medicine, indication or route"));
   search_->setPlaceholderText(tr("a part of the name; Up and Down walk through what is found"));
   search_->installEventFilter(this);
@@ -139,7 +139,7 @@ QWidget* ReferencePicker::buildReview() {
   pastReview_->setWordWrap(true);
   useIt_ = new QCheckBox(tr("It is &past its review date: use it all the same"), review_);
   useIt_->setObjectName(QStringLiteral("use-it"));
-  useIt_->setMinimumHeight(targetHeight);
+  useIt_->setMinimumHeight(leastTarget);
   column->addWidget(pastReview_);
   column->addWidget(useIt_);
   connect(useIt_, &QCheckBox::toggled, this, &ReferencePicker::allowTaking);
@@ -191,7 +191,7 @@ bool ReferencePicker::eventFilter(QObject* watched, QEvent* event) {
 
 void ReferencePicker::findAgain() {
   groups_ = wardchalk::find(list_, search_->text().toStdString());
-  const QSize itemSize(0, std::max(targetHeight, fontMetrics().height() + 8));
+  const QSize itemSize(0, std::max(leastTarget, fontMetrics().height() + 8));
   {
     const QSignalBlocker quiet(found_);
     found_->clear();

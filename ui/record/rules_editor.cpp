@@ -19,7 +19,8 @@
 #include "ui/record/rules_table.h"
 #include "ui/record/syringe_table.h"
 #include "ui/theme/board_palette.h"
-#include "ui/working/text.h"
+#include "ui/theme/target.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
@@ -27,7 +28,6 @@ namespace {
 
 constexpr int labelWidth = 300;
 constexpr int usualHeight = 700;
-constexpr int targetHeight = 32;
 constexpr int arrowWidth = 40;  // of a choice beside its words, with its edges
 constexpr int exampleWidth = 420;
 
@@ -95,7 +95,7 @@ void RulesEditor::build() {
   auto* row = new QHBoxLayout;
   row->addStretch(1);
   const auto button = [&](const char* name, const QString& text) {
-    auto* made = roomyButton(name, text, targetHeight, this);
+    auto* made = roomyButton(name, text, leastTarget, this);
     row->addWidget(made);
     return made;
   };
@@ -139,7 +139,7 @@ void RulesEditor::addRule(QGridLayout* grid, const RuleSpec& spec) {
   QWidget* box = makeBox(spec);
   box->setObjectName(QStringLiteral("rule:") + fromCore(spec.key));
   box->setAccessibleName(labelOf(spec));
-  box->setMinimumHeight(targetHeight);
+  box->setMinimumHeight(leastTarget);
   box->setFixedWidth(widestChoice(fontMetrics()));
   auto* label = new QLabel(labelOf(spec), this);
   label->setWordWrap(true);

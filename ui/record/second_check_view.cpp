@@ -11,13 +11,13 @@
 #include "ui/form/field_table.h"
 #include "ui/form/roomy_button.h"
 #include "ui/theme/board_palette.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
 namespace {
 
-constexpr int targetHeight = 36;
+constexpr int buttonHeight = 36;
 constexpr int rowAir = 6;
 constexpr double summaryScale = 1.5;
 constexpr int apartRole = Qt::UserRole;  // whether the row is one of those that are not the same
@@ -74,7 +74,7 @@ SecondCheckView::SecondCheckView(const Phrasebook& book, QWidget* parent)
 
 void SecondCheckView::buildButtons(QHBoxLayout* row) {
   const auto add = [&](const char* name, const QString& text, void (SecondCheckView::*told)()) {
-    auto* button = roomyButton(name, text, targetHeight, this);
+    auto* button = roomyButton(name, text, buttonHeight, this);
     button->setAutoDefault(true);
     connect(button, &QPushButton::clicked, this, told);
     row->addWidget(button);

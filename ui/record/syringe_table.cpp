@@ -11,13 +11,13 @@
 #include "ui/form/choice_box.h"
 #include "ui/form/quiet_line.h"
 #include "ui/form/roomy_button.h"
-#include "ui/working/text.h"
+#include "ui/theme/target.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
 namespace {
 
-constexpr int targetHeight = 32;
 
 QString inMl(const Number& value) { return fromCore(exactText(value) + " mL"); }
 
@@ -27,7 +27,7 @@ SyringeTable::SyringeTable(const Phrasebook& book, QWidget* parent)
     : QWidget(parent),
       book_(book),
       grid_(new QGridLayout(this)),
-      add_(roomyButton("syringe-add", tr("Add a syringe"), targetHeight, this)),
+      add_(roomyButton("syringe-add", tr("Add a syringe"), leastTarget, this)),
       line_(new QuietLine(this)) {
   setObjectName(QStringLiteral("syringes"));
   grid_->setContentsMargins(0, 0, 0, 0);
@@ -53,13 +53,13 @@ void SyringeTable::show(const std::vector<Syringe>& syringes) {
 
 void SyringeTable::addRow(const Syringe* syringe) {
   const Row row{new QLineEdit(this), new QLineEdit(this), new ChoiceBox(this),
-                roomyButton("", tr("Remove"), targetHeight, this)};
+                roomyButton("", tr("Remove"), leastTarget, this)};
   row.kind->addChoice("oral", tr("by mouth and by tube"));
   row.kind->addChoice("injection", tr("injections"));
   row.kind->setMinimumContentsLength(18);
   for (QWidget* box : {static_cast<QWidget*>(row.holds), static_cast<QWidget*>(row.marks),
                        static_cast<QWidget*>(row.kind), static_cast<QWidget*>(row.remove)})
-    box->setMinimumHeight(targetHeight);
+    box->setMinimumHeight(leastTarget);
   if (syringe) {
     row.holds->setText(inMl(syringe->holdsMl));
     row.marks->setText(inMl(syringe->marksMl));

@@ -5,7 +5,7 @@
 #include <QPainter>
 
 #include "ui/theme/board_palette.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 

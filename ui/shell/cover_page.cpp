@@ -6,7 +6,7 @@
 #include <QVBoxLayout>
 
 #include "ui/form/roomy_button.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 

@@ -6,12 +6,14 @@ namespace wardchalk::ui {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Help", text); }
+struct Help {
+  Q_DECLARE_TR_FUNCTIONS(Help)
+};
 
 }  // namespace
 
 QString shortHelpText() {
-  return tr(
+  return Help::tr(
       "Enter the child, the order, the reference and what is in hand, in the order of the papers. "
       "The working stands beside the form; first it judges, then it measures.\n\n"
       "A number is read when you press Enter or leave its field. Type the unit after the number (17.2 kg, "
@@ -25,7 +27,7 @@ QString shortHelpText() {
 }
 
 QString aboutText() {
-  return tr("Wardchalk %1\n\n"
+  return Help::tr("Wardchalk %1\n\n"
             "Works a child's dose by dimensional analysis, compares it with the reference you enter, and "
             "shows every line.\n\n"
             "For nurses, nursing students and their teachers. Not for parents or patients, and not for "

@@ -11,7 +11,7 @@
 #include "ui/shell/idle_watch.h"
 #include "ui/shell/notice_bar.h"
 #include "ui/shell/other_windows.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 

@@ -31,9 +31,9 @@
 #include "ui/shell/save_check.h"
 #include "ui/shell/second_check_desk.h"
 #include "ui/shell/sheet_desk.h"
+#include "ui/theme/text.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/flag_widget.h"
-#include "ui/working/text.h"
 #include "ui/working/working_pane.h"
 
 namespace wardchalk::ui {

@@ -7,7 +7,7 @@
 #include "ui/shell/offered_actions.h"
 #include "ui/shell/rules_desk.h"
 #include "ui/shell/second_check_desk.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 #include "ui/working/working_pane.h"
 
 // The window's share in house rules, second check and cover: what each of them changes in the others.

@@ -7,13 +7,13 @@
 
 #include "ui/form/roomy_button.h"
 #include "ui/theme/board_palette.h"
+#include "ui/theme/target.h"
 
 namespace wardchalk::ui {
 
 namespace {
 
 constexpr int markWidth = 6;
-constexpr int targetHeight = 32;
 
 }  // namespace
 
@@ -50,7 +50,7 @@ void NoticeBar::quiet() {
 QString NoticeBar::said() const { return text_->text(); }
 
 void NoticeBar::offer(const char* name, const QString& text, std::function<void()> what) {
-  auto* button = roomyButton(name, text, targetHeight, this);
+  auto* button = roomyButton(name, text, leastTarget, this);
   connect(button, &QPushButton::clicked, this, [what = std::move(what)] { what(); });
   row_->addWidget(button);
 }

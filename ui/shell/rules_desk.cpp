@@ -11,7 +11,7 @@
 #include "ui/shell/dialogs.h"
 #include "ui/shell/notice_bar.h"
 #include "ui/shell/settings.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 

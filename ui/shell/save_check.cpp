@@ -5,7 +5,7 @@
 #include "core/words/sentences.h"
 #include "ui/form/field_table.h"
 #include "ui/shell/case_document.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 

@@ -4,9 +4,9 @@
 #include <QStringList>
 #include <algorithm>
 
+#include "ui/theme/text.h"
 #include "ui/working/box.h"
 #include "ui/working/paint_drawing.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 

@@ -3,9 +3,9 @@
 #include <QLayout>
 #include <QPainter>
 
+#include "ui/theme/text.h"
 #include "ui/working/amount_text.h"
 #include "ui/working/question_list.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 

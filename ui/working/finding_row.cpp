@@ -5,9 +5,9 @@
 #include <QPainter>
 
 #include "core/words/sentences.h"
+#include "ui/theme/text.h"
 #include "ui/working/box.h"
 #include "ui/working/paint_drawing.h"
-#include "ui/working/text.h"
 #include "ui/working/type_measure.h"
 #include "ui/working/verdict_sign.h"
 
@@ -20,7 +20,7 @@ void FindingRow::show(const Finding& finding, const Phrasebook& book) {
   text_ = held(sentence(finding, book));
   field_ = fromCore(finding.field);
   setObjectName(QStringLiteral("finding_") + fromCore(idOf(finding.code)));
-  setSpoken(QString(text_).replace(QChar::Nbsp, u' '));
+  setSpoken(loosed(text_));
   setCursor(field_.isEmpty() ? Qt::ArrowCursor : Qt::PointingHandCursor);
   forget();
 }

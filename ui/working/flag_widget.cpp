@@ -7,9 +7,9 @@
 #include <algorithm>
 
 #include "core/words/sentences.h"
+#include "ui/theme/text.h"
 #include "ui/working/box.h"
 #include "ui/working/paint_drawing.h"
-#include "ui/working/text.h"
 #include "ui/working/verdict_sign.h"
 
 namespace wardchalk::ui {

@@ -7,15 +7,15 @@
 #include <QSignalBlocker>
 #include <algorithm>
 
+#include "ui/theme/target.h"
+#include "ui/theme/text.h"
 #include "ui/working/metrics.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 
 namespace {
 
 /// Least height of what is clicked, at 100 %.
-constexpr int targetHeight = 32;
 
 }  // namespace
 
@@ -47,7 +47,7 @@ void QuestionList::addRow(const QString& question) {
   row.question->setWordWrap(true);
   row.question->setBuddy(row.tick);
   row.tick->setObjectName(QStringLiteral("asked_%1").arg(at));
-  row.tick->setAccessibleName(row.tick->text() + u' ' + QString(question).replace(QChar::Nbsp, u' '));
+  row.tick->setAccessibleName(row.tick->text() + u' ' + loosed(question));
   row.whom->setObjectName(QStringLiteral("whom_%1").arg(at));
   row.whom->setAccessibleName(fromCore(say(book_, PhraseId::ask_whom)));
   row.whom->setPlaceholderText(fromCore(say(book_, PhraseId::ask_chooseWhom)));
@@ -90,7 +90,7 @@ void QuestionList::style(const Row& row) const {
   for (QWidget* widget : {static_cast<QWidget*>(row.tick), static_cast<QWidget*>(row.question),
                           static_cast<QWidget*>(row.whom)}) {
     widget->setFont(font);
-    widget->setMinimumHeight(qRound(metrics.px(targetHeight)));
+    widget->setMinimumHeight(qRound(metrics.px(leastTarget)));
   }
   // the edges of ticks and boxes are drawn in a shade of the window's colour, which would be lost on a dark
   // board

@@ -4,9 +4,9 @@
 #include <QPushButton>
 #include <algorithm>
 
+#include "ui/theme/text.h"
 #include "ui/working/metrics.h"
 #include "ui/working/start_text.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 

@@ -3,9 +3,9 @@
 #include <QPainter>
 #include <QStringList>
 
+#include "ui/theme/text.h"
 #include "ui/working/box.h"
 #include "ui/working/paint_drawing.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 

@@ -5,8 +5,8 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "ui/theme/text.h"
 #include "ui/working/paint_drawing.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 

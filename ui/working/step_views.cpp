@@ -3,8 +3,8 @@
 #include "core/number/decimal_text.h"
 #include "core/words/step_words.h"
 #include "core/words/unit_words.h"
+#include "ui/theme/text.h"
 #include "ui/working/detail/landmarks.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 

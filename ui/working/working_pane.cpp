@@ -8,13 +8,13 @@
 #include <algorithm>
 
 #include "core/words/sentences.h"
+#include "ui/theme/text.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/finding_row.h"
 #include "ui/working/flag_widget.h"
 #include "ui/working/start_page.h"
 #include "ui/working/step_card.h"
 #include "ui/working/step_views.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui {
 

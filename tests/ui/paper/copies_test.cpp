@@ -7,7 +7,7 @@
 #include "core/check/work_out.h"
 #include "core/words/working_text.h"
 #include "tests/support/golden_cases.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui::test {
 

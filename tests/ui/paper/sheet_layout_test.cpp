@@ -13,8 +13,8 @@
 #include "tests/ui/paper/pdf_text.h"
 #include "tests/ui/support/ink.h"
 #include "ui/paper/paint_sheet.h"
+#include "ui/theme/text.h"
 #include "ui/working/metrics.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui::test {
 

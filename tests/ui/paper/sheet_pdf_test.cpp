@@ -7,7 +7,7 @@
 #include "tests/support/golden_cases.h"
 #include "tests/ui/paper/pdf_text.h"
 #include "ui/paper/paint_sheet.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui::test {
 

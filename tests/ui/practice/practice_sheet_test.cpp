@@ -6,7 +6,7 @@
 #include "core/practice/lesson_words.h"
 #include "core/words/phrasebook.h"
 #include "tests/ui/paper/pdf_text.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui::test {
 

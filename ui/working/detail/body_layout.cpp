@@ -4,12 +4,12 @@
 #include <utility>
 
 #include "core/words/step_words.h"
+#include "ui/theme/text.h"
 #include "ui/working/detail/chain_layout.h"
 #include "ui/working/detail/pieces.h"
 #include "ui/working/detail/syringe.h"
 #include "ui/working/detail/tablets.h"
 #include "ui/working/detail/term_box.h"
-#include "ui/working/text.h"
 
 namespace wardchalk::ui::detail {
 

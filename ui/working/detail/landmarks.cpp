@@ -5,7 +5,7 @@
 #include "core/unit/print.h"
 #include "core/words/step_words.h"
 #include "core/words/unit_words.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui::detail {
 

@@ -5,7 +5,7 @@
 #include "core/number/decimal_text.h"
 #include "core/unit/print.h"
 #include "core/words/unit_words.h"
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 #include "ui/working/type_measure.h"
 
 namespace wardchalk::ui::detail {

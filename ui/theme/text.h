@@ -12,4 +12,7 @@ namespace wardchalk::ui {
 /// breaks.
 [[nodiscard]] QString held(std::string_view text);
 
+/// A held text with plain spaces again: what is spoken, searched or copied.
+[[nodiscard]] QString loosed(QString text);
+
 }  // namespace wardchalk::ui

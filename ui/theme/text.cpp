@@ -1,4 +1,4 @@
-#include "ui/working/text.h"
+#include "ui/theme/text.h"
 
 #include <QChar>
 
@@ -19,5 +19,7 @@ QString held(std::string_view text) {
   }
   return whole;
 }
+
+QString loosed(QString text) { return text.replace(QChar::Nbsp, u' '); }
 
 }  // namespace wardchalk::ui
