@@ -56,17 +56,10 @@ std::vector<HouseRules> conventions(const Problem& problem) {
   return all;
 }
 
-Quantity inMetric(const MixedQuantity& mixed, Unit unit, Pounds pounds) {
-  Quantity total{Number(0), unit};
-  for (const Quantity& part : mixed.parts)
-    total.value = total.value + *converted(part.value, part.unit, unit, pounds);
-  return total;
-}
-
 /// The child's size turned into cm and kg before anything else: a surface may as well be worked so.
 Case metric(Case given, Pounds pounds) {
-  given.child.height = MixedQuantity{{inMetric(*given.child.height, Unit::cm, pounds)}};
-  given.child.weight = MixedQuantity{{inMetric(*given.child.weight, Unit::kg, pounds)}};
+  given.child.height = MixedQuantity{{{*totalIn(*given.child.height, Unit::cm, pounds), Unit::cm}}};
+  given.child.weight = MixedQuantity{{{*totalIn(*given.child.weight, Unit::kg, pounds), Unit::kg}}};
   return given;
 }
 

@@ -74,4 +74,14 @@ std::optional<Number> converted(const Number& value, Unit from, Unit to, Pounds 
   return result;
 }
 
+std::optional<Number> totalIn(const MixedQuantity& mixed, Unit unit, Pounds pounds) {
+  Number total;
+  for (const Quantity& part : mixed.parts) {
+    const auto value = converted(part.value, part.unit, unit, pounds);
+    if (!value) return std::nullopt;
+    total = total + *value;
+  }
+  return total;
+}
+
 }  // namespace wardchalk

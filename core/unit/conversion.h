@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "core/number/number.h"
-#include "core/unit/unit.h"
+#include "core/unit/quantity.h"
 
 namespace wardchalk {
 
@@ -31,6 +31,9 @@ struct Conversion {
 
 /// `value` taken from one unit to another of the same dimension. No value when they do not meet.
 [[nodiscard]] std::optional<Number> converted(const Number& value, Unit from, Unit to, Pounds pounds = Pounds::exact);
+
+/// The parts of a quantity ("37 lb 4 oz") added up in one unit. No value when they do not meet it.
+[[nodiscard]] std::optional<Number> totalIn(const MixedQuantity& mixed, Unit unit, Pounds pounds = Pounds::exact);
 
 /// Every fact in the table, for tests and the handbook.
 [[nodiscard]] const std::vector<Conversion>& allConversions();

@@ -49,13 +49,9 @@ std::string inWords(const MixedQuantity& mixed) {
 
 /// The total in another unit, marked where it is not exact: "= 8 kg", "≈ 16.9 kg".
 std::string equals(const MixedQuantity& mixed, Unit unit, const HouseRules& rules) {
-  Number total;
-  for (const Quantity& part : mixed.parts) {
-    const auto value = converted(part.value, part.unit, unit, rules.pounds);
-    if (!value) return {};
-    total = total + *value;
-  }
-  const std::string text = printed(Quantity{total, unit});
+  const auto total = totalIn(mixed, unit, rules.pounds);
+  if (!total) return {};
+  const std::string text = printed(Quantity{*total, unit});
   return text.starts_with("≈") ? text : "= " + text;
 }
 

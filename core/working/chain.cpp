@@ -29,11 +29,16 @@ std::vector<Unit> leftIn(const std::vector<Use>& uses) {
   return left;
 }
 
-bool samePile(std::vector<Unit> a, std::vector<Unit> b) {
-  std::sort(a.begin(), a.end());
-  std::sort(b.begin(), b.end());
-  return a == b;
+/// In a fixed order, each square metre as a metre by a metre.
+std::vector<Unit> piled(std::vector<Unit> units) {
+  const auto squares = static_cast<std::size_t>(std::count(units.begin(), units.end(), Unit::m2));
+  std::replace(units.begin(), units.end(), Unit::m2, Unit::m);
+  units.insert(units.end(), squares, Unit::m);
+  std::sort(units.begin(), units.end());
+  return units;
 }
+
+bool samePile(const std::vector<Unit>& a, const std::vector<Unit>& b) { return a == b || piled(a) == piled(b); }
 
 /// Every second of each kind; no value if one has no twin.
 std::optional<std::vector<Unit>> halved(std::vector<Unit> units) {

@@ -17,7 +17,7 @@ struct Units {
   friend bool operator==(const Units&, const Units&) = default;
 };
 
-/// Whether two are the same whatever the order they are written in.
+/// Whether two are the same whatever the order they are written in; m by m is m².
 [[nodiscard]] bool sameUnits(const Units& a, const Units& b);
 
 /// One number with its units, above or below the bar of a factor, and where it came from.

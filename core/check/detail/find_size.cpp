@@ -20,7 +20,7 @@ Unit sumUnit(const MixedQuantity& mixed) {
 
 Totalled totalled(const MixedQuantity& mixed, std::string_view path) {
   const Unit unit = sumUnit(mixed);
-  const Number total = totalIn(mixed, unit);
+  const Number total = *totalIn(mixed, unit);
   Totalled result{{total, {unit}, Origin::field(path)}, {}};
   if (mixed.parts.size() > 1) result.sums.push_back({mixed.parts, {total, unit}});
   return result;
@@ -44,7 +44,7 @@ Chain convertedChain(const Totalled& size, Unit unit, Pounds pounds) {
 void findWeight(Reckoning& reckoning) {
   if (!reckoning.given.child.weight) return;
   const MixedQuantity& weight = *reckoning.given.child.weight;
-  reckoning.kgExact = totalIn(weight, Unit::kg);
+  reckoning.kgExact = *totalIn(weight, Unit::kg);
   Totalled total = totalled(weight, path::weight);
   Chain chain = convertedChain(total, Unit::kg, reckoning.rules.pounds);
   Product product = cancel(chain);
@@ -158,7 +158,7 @@ void findByFormula(Reckoning& reckoning) {
 void findSize(Reckoning& reckoning) {
   findWeight(reckoning);
   const Child& child = reckoning.given.child;
-  if (child.height) reckoning.cmExact = totalIn(*child.height, Unit::cm);
+  if (child.height) reckoning.cmExact = *totalIn(*child.height, Unit::cm);
   if (child.bsa) {
     reckoning.m2 = Found{child.bsa->value, Origin::field(path::bsa)};
     reckoning.sheet.bsa = SurfaceFound{child.bsa->value, true, std::nullopt, -1};

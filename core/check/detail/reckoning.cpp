@@ -106,12 +106,6 @@ void convertBelow(Chain& chain, Unit from, Unit to) {
 
 Number inMl(const Quantity& volume) { return *converted(volume.value, volume.unit, Unit::mL); }
 
-Number totalIn(const MixedQuantity& mixed, Unit unit) {
-  Number total;
-  for (const Quantity& part : mixed.parts) total = total + *converted(part.value, part.unit, unit);
-  return total;
-}
-
 Number ceilAtLeastOne(const Number& x) { return larger(x.ceil(), Number(1)); }
 
 void compare(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right, bool holds) {

@@ -120,8 +120,6 @@ void append(Chain& chain, std::vector<Factor> factors);
 void convertBelow(Chain& chain, Unit from, Unit to);
 /// A volume in mL.
 [[nodiscard]] Number inMl(const Quantity& volume);
-/// The parts of a quantity ("37 lb 4 oz") added up in one unit.
-[[nodiscard]] Number totalIn(const MixedQuantity& mixed, Unit unit);
 
 /// ⌈x⌉, at least 1.
 [[nodiscard]] Number ceilAtLeastOne(const Number& x);

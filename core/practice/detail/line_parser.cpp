@@ -5,8 +5,8 @@
 #include <utility>
 
 #include "core/number/entry_text.h"
+#include "core/practice/detail/mixed_parts.h"
 #include "core/practice/detail/unit_reader.h"
-#include "core/unit/conversion.h"
 #include "core/words/unit_words.h"
 
 namespace wardchalk::practice {
@@ -262,44 +262,12 @@ class Parser {
       const std::size_t begin = at_;
       Maybe more = amount();
       if (!more) return std::nullopt;
-      if (!partUnit(parts.back()) || !partUnit(*more) ||
-          dimensionOf(*partUnit(parts.back())) != dimensionOf(*partUnit(*more)))
-        return fail(LineFaultCode::operatorMissing, tokens_[begin].at);
+      if (!areAlike(parts.back(), *more)) return fail(LineFaultCode::operatorMissing, tokens_[begin].at);
       parts.push_back(*std::move(more));
     }
-    return putTogether(parts);
-  }
-
-  /// The unit of a part, when it has one alone.
-  static std::optional<Unit> partUnit(const Part& part) {
-    const Factor& factor = part.chain.factors.front();
-    if (factor.over.units.size() != 1 || !factor.under.units.empty()) return std::nullopt;
-    return factor.over.units.front();
-  }
-
-  Maybe putTogether(const std::vector<Part>& parts) {
-    const Span at{parts.front().at.begin, parts.back().at.end};
-    // Pounds end in sixteenths and twelfths of a foot do not: so are the totals of a working.
-    const Unit last = *partUnit(parts.back());
-    const Unit unit = last == Unit::oz ? Unit::lb : last;
-    Number total(0);
-    for (std::size_t i = 0; i < parts.size(); ++i) {
-      const Term& term = parts[i].chain.factors.front().over;
-      const auto inOne = converted(term.value, term.units.front(), unit);
-      if (!inOne) return fail(LineFaultCode::operatorMissing, parts[i].at);
-      if (i + 1 < parts.size() && !term.value.isWhole()) return fail(LineFaultCode::partNotWhole, at);
-      if (i > 0) {
-        const Unit larger = *partUnit(parts[i - 1]);
-        const auto whole = converted(Number(1), larger, term.units.front());
-        if (!whole || *whole <= Number(1)) return fail(LineFaultCode::partsOutOfOrder, at);
-        if (term.value >= *whole) return fail(LineFaultCode::partTooLarge, at);
-      }
-      total = total + *inOne;
-    }
-    Part together = amountPart(total, Units{{unit}, {}}, at);
-    together.isAmount = false;
-    together.isParts = true;
-    return together;
+    auto together = putTogether(parts);
+    if (const auto* fault = std::get_if<PartsFault>(&together)) return fail(fault->code, fault->at);
+    return std::get<Part>(std::move(together));
   }
 
   Maybe amount() {

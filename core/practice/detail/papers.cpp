@@ -8,16 +8,6 @@ namespace wardchalk::detail {
 
 namespace {
 
-std::optional<Number> totalIn(const MixedQuantity& mixed, Unit unit) {
-  Number total(0);
-  for (const Quantity& part : mixed.parts) {
-    const auto value = converted(part.value, part.unit, unit);
-    if (!value) return std::nullopt;
-    total = total + *value;
-  }
-  return total;
-}
-
 bool isIn(const MixedQuantity& mixed, std::initializer_list<Unit> units) {
   return std::ranges::find(units, mixed.parts.front().unit) != units.end();
 }

@@ -180,6 +180,15 @@ TEST(Conversion, turnedReadsTheOtherWay) {
   EXPECT_EQ(turned.constant, fact.constant);
 }
 
+TEST(TotalIn, addsThePartsInOneUnit) {
+  const MixedQuantity weight{{{Number(37), Unit::lb}, {Number(4), Unit::oz}}};
+  EXPECT_EQ(*totalIn(weight, Unit::lb), Number::ratio(149, 4));
+  EXPECT_EQ(*totalIn(weight, Unit::kg, trade), *converted(Number::ratio(149, 4), Unit::lb, Unit::kg, trade));
+  EXPECT_EQ(*totalIn({{{Number(3), Unit::ft}, {Number(5), Unit::in}}}, Unit::in), Number(41));
+  EXPECT_FALSE(totalIn(weight, Unit::cm));
+  EXPECT_FALSE(totalIn({{{Number(37), Unit::lb}, {Number(4), Unit::in}}}, Unit::lb));
+}
+
 TEST(TradePounds, areFractionallyAboveTheExactOnes) {
   // 1/2.2 kg over 0.45359237 kg, by Python fractions: 100000000/99790321.4, that is 0.21 % high.
   const Number ratio =

@@ -142,6 +142,8 @@ TEST(RootOf, halvesPairsAndRefusesOddOnes) {
 TEST(SameUnits, whateverTheirOrder) {
   EXPECT_TRUE(
       sameUnits({{Unit::mg, Unit::kg}, {Unit::h, Unit::m2}}, {{Unit::kg, Unit::mg}, {Unit::m2, Unit::h}}));
+  EXPECT_TRUE(sameUnits({{Unit::mg}, {Unit::m, Unit::m}}, {{Unit::mg}, {Unit::m2}}));
+  EXPECT_FALSE(sameUnits({{Unit::m}, {}}, {{Unit::m2}, {}}));
   EXPECT_FALSE(sameUnits({{Unit::mg, Unit::mg}, {}}, {{Unit::mg}, {}}));
   EXPECT_FALSE(sameUnits({{Unit::mg}, {}}, {{}, {Unit::mg}}));
   EXPECT_FALSE(sameUnits({{Unit::g}, {}}, {{Unit::bodyG}, {}}));
