@@ -6,6 +6,7 @@ namespace wardchalk {
 
 namespace {
 
+/// A unit that stands so many times.
 std::string powerText(Unit unit, int power, Spelling spelling) {
   const bool filed = spelling == Spelling::filed;
   if (unit == Unit::m2) {
@@ -15,6 +16,10 @@ std::string powerText(Unit unit, int power, Spelling spelling) {
   std::string text(filed ? idOf(unit) : infoOf(unit).one);
   if (unit == Unit::units) text = "units";  // "units/kg", never "unit/kg"
   if (power == 1) return text;
+  if (unit == Unit::m) {  // "m²" is the square metre, a unit by itself that strikes out no single metre
+    while (--power > 0) text += "·m";
+    return text;
+  }
   if (filed) return text + std::to_string(power);
   return text + (power == 2 ? "²" : power == 3 ? "³" : "^" + std::to_string(power));
 }
