@@ -7,6 +7,7 @@
 #include "core/child/surface_formula.h"
 #include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
+#include "core/practice/amount_line.h"
 #include "core/unit/conversion.h"
 
 namespace wardchalk {
@@ -62,10 +63,8 @@ struct Table {
   }
   void add(const std::optional<MixedQuantity>& mixed, std::string_view path) {
     if (!mixed) return;
-    Number total(0);
-    for (const Quantity& part : mixed->parts)
-      total = total + converted(part.value, part.unit, mixed->smallestUnit()).value_or(Number(0));
-    add(Quantity{total, mixed->smallestUnit()}, Origin::field(path));
+    if (const auto total = totalIn(*mixed, mixed->smallestUnit()))
+      add(Quantity{*total, mixed->smallestUnit()}, Origin::field(path));
   }
   void add(const std::optional<Strength>& strength, std::string_view path) {
     if (!strength) return;
@@ -146,9 +145,10 @@ void putInOrder(std::vector<ChainFact>& facts) {
 std::vector<ChainFact> chainFacts(const Worksheet& key, StepId step) {
   const Step* asked = key.step(step);
   const auto* solved = asked ? std::get_if<Solved>(&asked->body) : nullptr;
-  if (!solved) return {};
+  if (asked ? !solved : !isAmountLine(step)) return {};
   Table table;
-  for (const Factor& factor : solved->chain.factors) table.add(factor, /*needed=*/true);
+  if (solved)
+    for (const Factor& factor : solved->chain.factors) table.add(factor, /*needed=*/true);
   addPapers(table, key.given);
   addEarlierSteps(table, key, step);
   addConversions(table, key.rules.pounds);

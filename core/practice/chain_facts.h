@@ -17,8 +17,9 @@ struct ChainFact {
 /// What lies on the table for one step: each factor of the key's chain once, and beside them what the papers
 /// say besides, the conversions that touch the same units, and the constants of the other formula. The order
 /// (papers, earlier steps, constants) tells nothing of what is needed. A number that does not end stands as
-/// it is shown, rounded to four significant digits, because nobody could write it otherwise. Empty for a step
-/// that has no chain.
+/// it is shown, rounded to four significant digits, because nobody could write it otherwise. An amount
+/// line that the key does not work out, because nothing may be measured, has the others alone. Empty for a step that has
+/// no chain.
 [[nodiscard]] std::vector<ChainFact> chainFacts(const Worksheet& key, StepId step);
 
 }  // namespace wardchalk

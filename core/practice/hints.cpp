@@ -38,8 +38,10 @@ PhraseId rungOf(MistakeId mistake, int rung) {
   return rung <= 1 ? phrases.where : rung == 2 ? phrases.hint : phrases.rule;
 }
 
-PhraseId unknownRung(int rung) {
-  return rung <= 1 ? PhraseId::where_unknown : rung == 2 ? PhraseId::hint_unknown : PhraseId::rule_unknown;
+PhraseId unknownRung(int rung, const Ask& ask) {
+  if (rung <= 1) return PhraseId::where_unknown;
+  if (rung == 2) return PhraseId::hint_unknown;
+  return ask.step == StepId::bsa ? PhraseId::rule_unknownSurface : PhraseId::rule_unknown;
 }
 
 /// The mistakes that a hint is about: of a pair that was made one after the other, the earlier one alone.
@@ -114,7 +116,7 @@ std::string hint(const Problem& problem, std::size_t ask, const LineMark& mark, 
     std::string text = say(book, rungOf(mistake, rung));
     if (std::ranges::find(said, text) == said.end()) said.push_back(std::move(text));
   }
-  if (said.empty()) return say(book, unknownRung(rung));
+  if (said.empty()) return say(book, unknownRung(rung, problem.asks[ask]));
   std::string joined;
   for (const std::string& text : said) joined += (joined.empty() ? "" : " ") + text;
   return joined;

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/practice/hints.h"
+#include "core/practice/problem_story.h"
 #include "core/words/step_words.h"
 #include "core/words/unit_words.h"
 
@@ -24,16 +25,6 @@ const Step* keyStep(const Ask& ask, const Problem& problem) {
   return ask.step ? problem.key.step(*ask.step) : nullptr;
 }
 
-/// What would be asked of the stock if it were measured.
-PhraseId measureQuestion(const Stock& stock) {
-  if (stock.kind == StockKind::solid) return PhraseId::question_giveSolid;
-  return stock.kind == StockKind::powder ? PhraseId::question_givePowder : PhraseId::question_give;
-}
-
-PhraseId plainQuestion(StepId step) {
-  return step == StepId::limitDose ? PhraseId::question_limitDosePlain : PhraseId::question_limitDayPlain;
-}
-
 }  // namespace
 
 std::string topicWord(Topic topic, const Phrasebook& book) {
@@ -47,10 +38,7 @@ std::string levelWord(int level, const Phrasebook& book) {
 
 std::string lineQuestion(const Ask& ask, const Problem& problem, const Phrasebook& book) {
   if (ask.isVerdict()) return say(book, PhraseId::lesson_verdict);
-  if (*ask.step == StepId::limitDose || *ask.step == StepId::limitDay)
-    return say(book, plainQuestion(*ask.step));
-  if (const Step* step = keyStep(ask, problem)) return question(*step, problem.key, book);
-  return say(book, measureQuestion(problem.given.stock));
+  return askQuestion(*ask.step, problem, book);
 }
 
 std::string lineUnit(const Ask& ask, const Phrasebook& book) {
@@ -67,11 +55,7 @@ std::string lineAnswer(const Ask& ask, const Problem& problem, const Phrasebook&
 
 std::vector<ChainFact> lineFacts(const Ask& ask, const Problem& problem) {
   if (ask.isVerdict()) return {};
-  if (const Step* step = keyStep(ask, problem)) return chainFacts(problem.key, step->id);
-  std::vector<ChainFact> facts;
-  for (const Step& step : problem.key.steps)
-    if (step.id < *ask.step && facts.empty()) facts = chainFacts(problem.key, step.id);
-  return facts;
+  return chainFacts(problem.key, *ask.step);
 }
 
 Units lineWanted(const Ask& ask, const Problem& problem) {

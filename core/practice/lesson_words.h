@@ -14,7 +14,7 @@ namespace wardchalk {
 /// What a level is called: "the usual case".
 [[nodiscard]] std::string levelWord(int level, const Phrasebook& book);
 
-/// What is asked in a line, without its unit: "How big is the child?". The same words whatever the answer,
+/// What is asked in a line, without its unit: "What is the child's body surface area?". The same words whatever the answer,
 /// and also where the key works out no such line, because nothing may be measured.
 [[nodiscard]] std::string lineQuestion(const Ask& ask, const Problem& problem, const Phrasebook& book);
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/practice/amount_line.h"
 #include "core/practice/detail/mark_number.h"
 #include "core/practice/detail/mark_words.h"
 #include "core/number/decimal_text.h"
@@ -111,7 +112,7 @@ LineMark Marking::mark(std::size_t ask, std::string_view text) {
   const Ask& asked = problem_.asks[ask];
   const std::vector<Instead> instead = insteadOf(carriedTo(ask));
   if (asked.isVerdict()) return markVerdictWord(Replay(problem_.key, instead), text);
-  if (*asked.step == StepId::give && saysNothingMeasured(text))
+  if (isAmountLine(*asked.step) && saysNothingMeasured(text))
     return detail::markNothingMeasured(problem_.key, Replay(problem_.key, instead));
   return markNumber(ask, *asked.step, text);
 }

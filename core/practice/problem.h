@@ -28,8 +28,9 @@ struct Ask {
 /// The stable id of a line: that of its step, or "verdict".
 [[nodiscard]] std::string_view idOf(const Ask& ask);
 
-/// The line with this id, in the unit that the key looks for; "in one dose" and "in 24 h" are no part of it.
-/// None when there is no such line, the key has no such step, or the step is a comparison.
+/// The line with this id, in the unit that the key looks for; "in one dose" and "in 24 h" are no part of it. An amount
+/// line (amount_line.h) is one although the key, being not safe, ends before it. None when there is no such line, the
+/// key has no such step, or the step is a comparison.
 [[nodiscard]] std::optional<Ask> askFor(std::string_view id, const Worksheet& key);
 
 /// Levels of practice, from one chain in metric units to maxima, bands, powders and two ends.
@@ -40,7 +41,8 @@ inline constexpr int highestLevel = 3;
 inline constexpr std::uint64_t greatestSeed = (std::uint64_t{1} << 53U) - 1;
 
 /// A problem to practise on, with an invented medicine. The key is the worksheet of the case by these rules;
-/// it has every step that is asked for.
+/// it has every step that is asked for, except that
+/// where the verdict is not safe it ends before the amount lines.
 struct Problem {
   std::uint64_t seed = 0;
   Topic topic = Topic::mixed;  ///< as it was asked for: a mixed one stays mixed

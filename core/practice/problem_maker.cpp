@@ -96,20 +96,22 @@ bool askFor(Problem& problem, const std::vector<StepId>& lines) {
   return all;
 }
 
-bool writeAsks(Problem& problem, const ProblemSketch& sketch, ProblemAim aim) {
+bool writeAsks(Problem& problem, const ProblemSketch& sketch) {
   bool all = askFor(problem, linesIn(problem.key, sketch.lines));
   if (sketch.verdict) problem.asks.push_back({});
-  if (aim == ProblemAim::safe) all = askFor(problem, sketch.amountLines) && all;
+  const auto inKey = [&](StepId line) { return problem.key.step(line) != nullptr; };
+  if (!sketch.verdict && !std::ranges::all_of(sketch.amountLines, inKey)) return false;
+  all = askFor(problem, sketch.amountLines) && all;
   return all;
 }
 
 /// The problem of a sketch, all but its story; false when the key lacks a line that is asked for.
-bool fillIn(Problem& problem, const ProblemSketch& sketch, ProblemAim aim) {
+bool fillIn(Problem& problem, const ProblemSketch& sketch) {
   problem.entries = sorted(sketch.entries);
   problem.given = caseOf(problem.entries);
   problem.key = workOut(problem.given, problem.rules);
   problem.asks.clear();
-  return writeAsks(problem, sketch, aim);
+  return writeAsks(problem, sketch);
 }
 
 bool isGood(const Problem& problem, const ProblemSketch& sketch, ProblemAim aim) {
@@ -128,7 +130,7 @@ int drawProblem(ProblemDraw& draw, Problem& problem) {
     const Sketched sketch = sketchFor(draw, about, problem.level, aim);
     if (!sketch) continue;
     sketched = true;
-    if (fillIn(problem, *sketch, aim) && isGood(problem, *sketch, aim)) return draws;
+    if (fillIn(problem, *sketch) && isGood(problem, *sketch, aim)) return draws;
   }
 }
 

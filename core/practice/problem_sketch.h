@@ -21,7 +21,7 @@ enum class ProblemAim : std::uint8_t { safe, tooMuch, tooLittle, scheduleDiffers
 struct ProblemSketch {
   std::vector<WrittenEntry> entries;
   std::vector<StepId> lines;        ///< asked; the key must have each
-  std::vector<StepId> amountLines;  ///< asked besides where the aim is safe
+  std::vector<StepId> amountLines;  ///< asked after the verdict, whatever it is
   bool verdict = false;             ///< whether the order may be given is asked
   bool rounded = false;             ///< rounding the amount is part of the lesson
 

@@ -1,6 +1,7 @@
 #include "core/practice/problem_story.h"
 
 #include <array>
+#include <optional>
 
 #include "core/medicine/paths.h"
 #include "core/unit/print.h"
@@ -163,12 +164,22 @@ bool namesItsUnit(StepId id) {
   return id == StepId::height || id == StepId::weight || id == StepId::rate || id == StepId::drops;
 }
 
-/// Without a word that would tell the verdict or that a maximum counts.
-std::string neutralQuestion(StepId id, const Problem& problem, const Phrasebook& book) {
-  if (id == StepId::limitDose) return say(book, PhraseId::question_limitDosePlain);
-  if (id == StepId::limitDay) return say(book, PhraseId::question_limitDayPlain);
-  const Step* step = problem.key.step(id);
-  return step ? question(*step, problem.key, book) : std::string();
+/// What is asked in words of practice: each stands by itself on the paper, and tells neither the verdict nor that a
+/// maximum counts. None where the ward's own question does so.
+std::optional<PhraseId> ownQuestion(StepId id, const Problem& problem) {
+  const bool range = problem.given.reference.low.has_value();
+  switch (id) {
+    case StepId::bsa: return PhraseId::ask_surface;
+    case StepId::limitDose: return range ? PhraseId::ask_mostDose : PhraseId::ask_limitDose;
+    case StepId::limitDay: return range ? PhraseId::ask_mostDay : PhraseId::ask_limitDay;
+    case StepId::lowDose: return PhraseId::ask_leastDose;
+    case StepId::lowDay: return PhraseId::ask_leastDay;
+    case StepId::strength: return PhraseId::question_strength;
+    case StepId::give: return problem.given.stock.kind == StockKind::solid ? PhraseId::ask_giveSolid : PhraseId::ask_give;
+    case StepId::rate: return PhraseId::question_rate;
+    case StepId::drops: return PhraseId::question_drops;
+    default: return std::nullopt;
+  }
 }
 
 }  // namespace
@@ -178,11 +189,18 @@ std::string storyOf(const Case& given, const HouseRules& rules, std::uint64_t wo
   return Story(given, rules, wording, book).take();
 }
 
+std::string askQuestion(StepId id, const Problem& problem, const Phrasebook& book) {
+  const auto phrase = ownQuestion(id, problem);
+  if (phrase) return say(book, *phrase);
+  const Step* step = problem.key.step(id);
+  return step ? question(*step, problem.key, book) : std::string();
+}
+
 std::string askText(const Ask& ask, const Problem& problem, const Phrasebook& book) {
   if (ask.isVerdict()) return say(book, PhraseId::ask_verdict);
-  if (namesItsUnit(*ask.step)) return neutralQuestion(*ask.step, problem, book);
+  if (namesItsUnit(*ask.step)) return askQuestion(*ask.step, problem, book);
   return say(book, PhraseId::ask_inUnit,
-             {{"question", neutralQuestion(*ask.step, problem, book)}, {"unit", unitText(ask.wanted)}});
+             {{"question", askQuestion(*ask.step, problem, book)}, {"unit", unitText(ask.wanted)}});
 }
 
 }  // namespace wardchalk

@@ -61,6 +61,7 @@ std::string answerTo(const Ask& ask, const Worksheet& key, const Phrasebook& boo
     const std::string reason = verdictReason(key, book);
     return verdictTitle(key, book) + (reason.empty() ? "" : ". " + reason);
   }
+  if (!key.step(*ask.step)) return say(book, PhraseId::practiceSheet_nothing);
   const Step& step = *key.step(*ask.step);
   const auto* solved = std::get_if<Solved>(&step.body);
   if (!solved) return conclusion(step, book);

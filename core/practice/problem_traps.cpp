@@ -55,7 +55,7 @@ bool slipsAreApart(const Problem& problem) {
   if (!isTellingSurface(problem) || !isTellingDropFactor(problem)) return false;
   std::vector<Instead> carried;
   for (const Ask& ask : problem.asks) {
-    if (ask.isVerdict()) continue;
+    if (ask.isVerdict() || !problem.key.step(*ask.step)) continue;
     if (!areApart(wrongValues(problem.key, *ask.step, carried))) return false;
     const Replay right(problem.key, carried);
     if (const Number* result = right.result(*ask.step)) carried.push_back({Origin::step(*ask.step), *result});

@@ -69,7 +69,8 @@ std::optional<Replay::Sides> Replay::sides(StepId id) const {
 
 std::optional<bool> Replay::holds(StepId id) const {
   const Line* found = line(id);
-  if (!found || !found->sides) return std::nullopt;
+  if (!found) return std::nullopt;
+  if (!found->sides) return found->wordsHold;
   const auto& [left, right] = *found->sides;
   return found->relation == Relation::atMost ? left <= right : left >= right;
 }
@@ -136,7 +137,7 @@ std::optional<Number> Replay::sideValue(const Side& side) const {
 }
 
 void Replay::work(const Step& step) {
-  Line line{step.id, {}, {}, {}, {}};
+  Line line{step.id, {}, {}, {}, {}, {}};
   if (const auto* solved = std::get_if<Solved>(&step.body)) {
     const Number product = valueOf(solved->chain);
     line.exact = solved->chain.rooted ? product.rootCut(rootDecimals) : product;
@@ -149,7 +150,10 @@ void Replay::work(const Step& step) {
   } else if (const auto* compared = std::get_if<Comparison>(&step.body)) {
     const auto left = sideValue(compared->left);
     const auto right = sideValue(compared->right);
-    if (left && right) line.sides = Sides{*left, *right};
+    if (left && right)
+      line.sides = Sides{*left, *right};
+    else
+      line.wordsHold = compared->holds;
     line.relation = compared->relation;
   }
   if (const Number* other = placed(Origin::step(step.id))) line.result = *other;

@@ -29,7 +29,8 @@ class Replay {
   [[nodiscard]] const Number* exact(StepId id) const;
   /// What later steps use: rounded by the step's rule, or the number put in its place.
   [[nodiscard]] const Number* result(StepId id) const;
-  /// Whether the comparison of this step holds; no value if it is none, or compares words.
+  /// Whether the comparison of this step holds; no value if it is none. What compares words holds as in the key: no
+  /// number of a student's moves it.
   [[nodiscard]] std::optional<bool> holds(StepId id) const;
   /// The two sides of a comparison; no value if they are words.
   struct Sides {
@@ -47,6 +48,7 @@ class Replay {
     std::optional<Number> result;
     std::optional<Sides> sides;
     Relation relation = Relation::atMost;
+    std::optional<bool> wordsHold;  ///< of a comparison of words ("40 min" of a chart with "80 min"), as the key has it
   };
 
   [[nodiscard]] const Line* line(StepId id) const;

@@ -45,7 +45,7 @@ PracticeProblem& PracticeSession::made(std::size_t place) const {
   const Slot& slot = slots_[std::min(place, slots_.size() - 1)];
   if (!slot.made) {
     slot.made.emplace();
-    slot.made->problem = lessonProblem(set_, slot.topic, slot.seed);
+    slot.made->problem = makeProblem(slot.topic, set_.level, slot.seed, set_.rules);
     slot.made->lines.resize(slot.made->problem.asks.size());
   }
   return *slot.made;

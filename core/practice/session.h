@@ -6,8 +6,8 @@
 #include <vector>
 
 #include "core/practice/hints.h"
-#include "core/practice/lesson.h"
 #include "core/practice/marks_file.h"
+#include "core/practice/set_file.h"
 
 namespace wardchalk {
 

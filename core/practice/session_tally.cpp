@@ -54,9 +54,19 @@ std::optional<Topic> weakest(const SessionTally& tally) {
   return worst ? std::optional(worst->topic) : std::nullopt;
 }
 
+/// Every line of the topic was right at once.
+bool isMastered(const SessionTally& tally, Topic topic) {
+  const auto known = std::ranges::find(tally.topics, topic, &TopicTally::topic);
+  return known != tally.topics.end() && known->lines.atOnce == known->lines.lines;
+}
+
+/// What to train next: what the most frequent mistake is about, or the topic with most lines not right at once.
 std::optional<Topic> nextOf(const SessionTally& tally) {
-  for (const MistakeTally& mistake : tally.mistakes)
-    if (const auto topic = topicFor(infoOf(mistake.mistake).spot)) return topic;
+  for (const MistakeTally& mistake : tally.mistakes) {
+    const auto topic = topicFor(infoOf(mistake.mistake).spot);
+    if (!topic) break;  // it belongs to no topic: practise where most lines went wrong
+    if (!isMastered(tally, *topic)) return topic;
+  }
   return weakest(tally);
 }
 
@@ -108,10 +118,7 @@ std::optional<Topic> topicFor(Spot spot) {
     case Spot::reference:
     case Spot::comparison:
       return Topic::safeRange;
-    case Spot::order:
     case Spot::label:
-    case Spot::point:
-    case Spot::rounding:
     case Spot::syringe:
       return Topic::amountLiquid;
     case Spot::mixing:
@@ -122,6 +129,9 @@ std::optional<Topic> topicFor(Spot spot) {
       return Topic::dilution;
     case Spot::drops:
       return Topic::drops;
+    case Spot::order:
+    case Spot::point:
+    case Spot::rounding:
     case Spot::sum:
     case Spot::writing:
       break;

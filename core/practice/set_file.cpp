@@ -45,9 +45,13 @@ std::uint64_t seedInSet(std::uint64_t seed, int index) {
   return ProblemDraw(ProblemDraw(seed).next() + static_cast<std::uint64_t>(index)).next() & greatestSeed;
 }
 
+Topic topicInSet(const PracticeSet& set, int index) {
+  if (set.topics.empty()) return Topic::mixed;
+  return set.topics[static_cast<std::size_t>(index) % set.topics.size()];
+}
+
 Problem problemInSet(const PracticeSet& set, int index) {
-  const Topic topic = set.topics[static_cast<std::size_t>(index) % set.topics.size()];
-  return makeProblem(topic, set.level, seedInSet(set.seed, index), set.rules);
+  return makeProblem(topicInSet(set, index), set.level, seedInSet(set.seed, index), set.rules);
 }
 
 void writeSet(std::string& out, const PracticeSet& set) {

@@ -28,6 +28,9 @@ inline constexpr int mostProblems = 1000;
 /// be made again; the others are far from it, so that sets with neighbouring seeds share none.
 [[nodiscard]] std::uint64_t seedInSet(std::uint64_t seed, int index);
 
+/// The topic at `index`, counted from 0: topics take turns, also beyond the set.
+[[nodiscard]] Topic topicInSet(const PracticeSet& set, int index);
+
 /// The set's problem at `index`, counted from 0.
 [[nodiscard]] Problem problemInSet(const PracticeSet& set, int index);
 

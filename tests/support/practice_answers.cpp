@@ -18,7 +18,7 @@ std::string verdictOf(VerdictKind verdict) {
     case VerdictKind::ask:
       return "ask";
     case VerdictKind::notCovered:
-      return "does not fit";
+      return "not covered";
     case VerdictKind::unsafe:
     case VerdictKind::undecided:
       break;

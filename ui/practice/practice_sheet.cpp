@@ -31,7 +31,7 @@ class SheetWriter {
 
   std::vector<SheetPart> parts() {
     head();
-    for (int place = 0; place < set_.count; ++place) problem(lessonProblem(set_, place), place);
+    for (int place = 0; place < set_.count; ++place) problem(problemInSet(set_, place), place);
     return std::move(parts_);
   }
 

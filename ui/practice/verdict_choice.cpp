@@ -44,9 +44,10 @@ QString VerdictChoice::text() const {
 }
 
 void VerdictChoice::setText(const QString& text) {
+  const std::optional<VerdictWord> word = readVerdictWord(text.toStdString());
   group_->setExclusive(false);  // so that none can be chosen again
   for (QAbstractButton* button : group_->buttons())
-    button->setChecked(text == QLatin1String(answers[static_cast<std::size_t>(group_->id(button))]));
+    button->setChecked(word && static_cast<VerdictWord>(group_->id(button)) == *word);
   group_->setExclusive(true);
 }
 

@@ -67,7 +67,7 @@ TEST(Hints, askAboutEachMistakeThatFits) {
 
 TEST(Hints, workTheLineWithTheStudentsOwnNumbers) {
   const Hinted hinted({"weight", "limit-day"}, {"33 kg", "7 mg"});
-  EXPECT_EQ(hinted.rung(4), "It is worked so: 50 mg/(kg·day) × 33 kg = 1,650 mg in 24 h");
+  EXPECT_EQ(hinted.rung(4), "50 mg/(kg·day) × 33 kg = 1,650 mg in 24 h");
 }
 
 TEST(Hints, sayTheVerdictOfTheStudentsOwnNumbers) {

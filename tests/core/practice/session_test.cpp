@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <set>
+
 #include "core/number/decimal_text.h"
 #include "core/practice/session_tally.h"
 #include "tests/support/practice_answers.h"
@@ -241,10 +243,21 @@ TEST(SessionTable, hasARowForEachLineThatWasHandedInOrLeftAside) {
                 std::to_string(seedInSet(5, 1)) + ",bsa,1,bsa,skipped,,0,0,0\r\n");
 }
 
-TEST(SessionTally, everySpotButSumAndWritingHasATopic) {
+TEST(SessionTally, mistakesThatAreMadeAnywhereHaveNoTopic) {
+  const std::set<Spot> anywhere = {Spot::order, Spot::point, Spot::rounding, Spot::sum, Spot::writing};
   for (const MistakeInfo& info : mistakeTable)
-    EXPECT_EQ(topicFor(info.spot).has_value(), info.spot != Spot::sum && info.spot != Spot::writing)
-        << info.number;
+    EXPECT_NE(topicFor(info.spot).has_value(), anywhere.contains(info.spot)) << info.number;
+}
+
+TEST(SessionTally, neverSendsBackToWhatWasAllRight) {
+  Student student(setOf({Topic::amountLiquid, Topic::bsa}, 2));
+  student.answerAllRight();
+  student.session.handIn();
+  student.session.goTo(1);
+  student.session.write(0, "0.070 m2");  // the point is out of its place
+  student.session.check(0);
+  student.session.handIn();
+  EXPECT_EQ(tallyOf(student.session).next, Topic::bsa);
 }
 
 TEST(SessionTally, withoutAKnownMistakeTheWeakestTopicIsNext) {

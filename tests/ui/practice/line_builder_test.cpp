@@ -6,7 +6,7 @@
 #include <QTest>
 
 #include "core/number/decimal_text.h"
-#include "core/practice/lesson.h"
+#include "core/practice/set_file.h"
 #include "core/practice/student_line.h"
 #include "core/words/phrasebook.h"
 #include "ui/practice/chain_canvas.h"
@@ -21,7 +21,7 @@ struct Table {
     PracticeSet set;
     set.topics = {Topic::amountLiquid};
     set.seed = 5;
-    return lessonProblem(set, 0);
+    return problemInSet(set, 0);
   }();
   std::size_t give = [this] {
     for (std::size_t i = 0; i < problem.asks.size(); ++i)

@@ -73,7 +73,7 @@ void PracticeSheetTest::holdsEveryProblemAndQuestion() {
   for (const auto kind : {PracticeSheetKind::questions, PracticeSheetKind::key}) {
     const QString all = unspaced(text(set, kind));
     for (int place = 0; place < set.count; ++place) {
-      const Problem problem = lessonProblem(set, place);
+      const Problem problem = problemInSet(set, place);
       for (const QString& paragraph : fromCore(problem.story).split(u'\n', Qt::SkipEmptyParts))
         QVERIFY2(all.contains(unspaced(paragraph)), qPrintable(paragraph));
       for (const Ask& ask : problem.asks)
@@ -86,7 +86,7 @@ void PracticeSheetTest::questionsHoldNoAnswer() {
   PracticeSet set = setOf({Topic::bsa}, 1, 1);
   set.title.clear();
   const QString all = text(set, PracticeSheetKind::questions);
-  const Problem problem = lessonProblem(set, 0);
+  const Problem problem = problemInSet(set, 0);
   const QString answer = fromCore(lineAnswer(problem.asks[0], problem, englishPhrases()));
   QVERIFY2(!unspaced(all).contains(unspaced(answer)), qPrintable(answer));
   QVERIFY(all.contains(QStringLiteral("Name:")));
@@ -97,7 +97,7 @@ void PracticeSheetTest::theKeyWorksEveryLine() {
   const PracticeSet set = setOf(allTopics(), 2, 14);
   const QString all = unspaced(text(set, PracticeSheetKind::key));
   for (int place = 0; place < set.count; ++place) {
-    const Problem problem = lessonProblem(set, place);
+    const Problem problem = problemInSet(set, place);
     for (const Ask& ask : problem.asks) {
       QString answer = fromCore(lineAnswer(ask, problem, englishPhrases()));
       if (answer.startsWith(u'≈')) answer = answer.mid(1);
