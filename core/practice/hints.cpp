@@ -38,8 +38,10 @@ PhraseId rungOf(MistakeId mistake, int rung) {
   return rung <= 1 ? phrases.where : rung == 2 ? phrases.hint : phrases.rule;
 }
 
-PhraseId unknownRung(int rung, const Ask& ask) {
-  if (rung <= 1) return PhraseId::where_unknown;
+/// What is said where no mistake is known for what it is. Of a result alone nobody can see how it was reached.
+PhraseId unknownRung(int rung, const Ask& ask, const LineMark& mark) {
+  const bool bare = mark.mark == Mark::wrong && mark.aspects[static_cast<std::size_t>(Aspect::setUp)] == Standing::unknown;
+  if (rung <= 1) return bare ? PhraseId::where_unknownBare : PhraseId::where_unknown;
   if (rung == 2) return PhraseId::hint_unknown;
   return ask.step == StepId::bsa ? PhraseId::rule_unknownSurface : PhraseId::rule_unknown;
 }
@@ -116,7 +118,7 @@ std::string hint(const Problem& problem, std::size_t ask, const LineMark& mark, 
     std::string text = say(book, rungOf(mistake, rung));
     if (std::ranges::find(said, text) == said.end()) said.push_back(std::move(text));
   }
-  if (said.empty()) return say(book, unknownRung(rung, problem.asks[ask]));
+  if (said.empty()) return say(book, unknownRung(rung, problem.asks[ask], mark));
   std::string joined;
   for (const std::string& text : said) joined += (joined.empty() ? "" : " ") + text;
   return joined;

@@ -86,7 +86,8 @@ void writeKey(std::string& out, const Problem& problem, std::size_t number, cons
 }  // namespace
 
 std::string problemsText(const std::vector<Problem>& problems, const Phrasebook& book) {
-  std::string out = say(book, PhraseId::practice_invented) + "\n\n";
+  std::string out = say(book, PhraseId::practice_invented) + "\n";
+  out.append(lines(say(book, PhraseId::practiceSheet_how), "", "")).append("\n\n");
   for (std::size_t i = 0; i < problems.size(); ++i) writeProblem(out, problems[i], i + 1, book);
   out.append(say(book, PhraseId::practice_keys)).append("\n\n");
   for (std::size_t i = 0; i < problems.size(); ++i) writeKey(out, problems[i], i + 1, book);
