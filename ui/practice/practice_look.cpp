@@ -4,6 +4,8 @@
 #include <QPainter>
 #include <QPainterPath>
 
+#include "ui/practice/practice_style.h"
+
 namespace wardchalk::ui {
 
 namespace {
@@ -46,6 +48,7 @@ void applyLetters(QWidget* window, double zoom) {
   const QFont base = sized(QApplication::font(), usualShare * zoom, false);
   window->setFont(base);
   for (QWidget* one : window->findChildren<QWidget*>()) {
+    if (one->style() != practiceStyle()) one->setStyle(practiceStyle());
     const QVariant share = one->property(shareName);
     if (share.isValid()) one->setFont(sized(base, share.toDouble(), one->property(boldName).toBool()));
     if (one->property(quietName).toBool()) applyQuiet(one);

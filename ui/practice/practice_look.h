@@ -15,8 +15,8 @@ namespace wardchalk::ui {
 
 /// Letters of a widget as a share of the window's; they follow when the window is zoomed.
 void setLetters(QWidget* widget, double share, bool bold = false);
-/// Gives the window and all in it letters of this size, where 1 is the desktop's. To be called again after
-/// widgets were added.
+/// Gives the window and all in it letters of this size, where 1 is the desktop's, and the style of practice.
+/// To be called again after widgets were added.
 void applyLetters(QWidget* window, double zoom);
 
 /// Text that is broken into lines, in the ink of text or of quiet words.
