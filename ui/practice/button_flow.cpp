@@ -33,6 +33,14 @@ void ButtonFlow::add(QWidget* widget) {
   widgets_.push_back(widget);
 }
 
+/// The room that this one asks for in a row, with the one that it is tied to where a row can hold both.
+int ButtonFlow::wantedFrom(std::size_t first, int width) const {
+  const int alone = sizeOf(widgets_[first]).width();
+  if (first != tied_ || first + 1 >= widgets_.size()) return alone;
+  const int both = alone + gap + sizeOf(widgets_[first + 1]).width();
+  return both <= width ? both : alone;
+}
+
 /// Rows are filled greedily; on each, what belongs to the right is moved there.
 std::vector<ButtonFlow::Placed> ButtonFlow::placedIn(int width) const {
   std::vector<Placed> placed;
@@ -54,7 +62,7 @@ std::vector<ButtonFlow::Placed> ButtonFlow::placedIn(int width) const {
   for (std::size_t i = 0; i < widgets_.size(); ++i) {
     if (widgets_[i]->isHidden()) continue;
     const QSize size = sizeOf(widgets_[i]);
-    if (x > 0 && x + size.width() > width) endRow();
+    if (x > 0 && x + wantedFrom(i, width) > width) endRow();
     if (i >= right_) rightInRow = std::min(rightInRow, placed.size());
     placed.push_back({widgets_[i], QRect(QPoint(x, y), size)});
     x += size.width() + gap;
