@@ -14,7 +14,7 @@ namespace wardchalk::ui {
 
 namespace {
 
-constexpr double pad = 12;
+constexpr double chainPad = 12;
 /// Letters of a chain as a share of a step's.
 constexpr double chainShare = 1.25;
 /// From a factor to the edge of its lit box, so that the bar of a fraction stays within; for letters of 100
@@ -72,11 +72,11 @@ double ChainCanvas::layOutAt(int width) {
     return leastHeight;
   }
   Metrics metrics = metricsAt(width);
-  metrics.width -= 2 * pad;
+  metrics.width -= 2 * chainPad;
   metrics.scale *= chainShare;
   layout_ = layOutBody(viewOf(work_, book_), metrics);
-  layout_.drawing.moveBy({pad, pad});
-  return layout_.size.height() + 2 * pad;
+  layout_.drawing.moveBy({chainPad, chainPad});
+  return layout_.size.height() + 2 * chainPad;
 }
 
 QRectF ChainCanvas::factorRect(int factor) const {

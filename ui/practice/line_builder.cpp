@@ -12,7 +12,6 @@
 #include "core/practice/lesson_words.h"
 #include "core/words/spoken.h"
 #include "core/words/step_words.h"
-#include "ui/form/focus_ring.h"
 #include "ui/practice/button_flow.h"
 #include "ui/practice/chain_canvas.h"
 #include "ui/practice/line_words.h"
@@ -23,7 +22,7 @@ namespace wardchalk::ui {
 
 namespace {
 
-constexpr QSize usualSize(900, 600);
+constexpr QSize builderSize(900, 600);
 
 }  // namespace
 
@@ -80,9 +79,9 @@ LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, co
   connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
   connect(canvas_, &ChainCanvas::turnWanted, this, &LineBuilder::turn);
   bindKeys();
-  new FocusRing(this);
+  new PracticeRing(this);
   applyLetters(this, zoom);
-  resize((QSizeF(usualSize) * qMin(zoom, 1.35)).toSize());
+  resize((QSizeF(builderSize) * qMin(zoom, 1.35)).toSize());
   change(work_, -1);
   list_->setCurrentRow(0);
   list_->setFocus(Qt::OtherFocusReason);

@@ -69,7 +69,8 @@ void sayNotYet(LineFeedback& feedback, const LineMark& mark, const Phrasebook& b
 
 /// The key's chain of a worked line that says the same as the key; with earlier numbers of the student's own
 /// there is none. Which step of the working a number comes from says nothing here.
-std::optional<StepView> pictureOf(const PracticeProblem& problem, std::size_t place, const Phrasebook& book) {
+std::optional<StepView> workedPictureOf(const PracticeProblem& problem, std::size_t place,
+                                        const Phrasebook& book) {
   const std::optional<StepId> step = problem.problem.asks[place].step;
   const MarkedLine& marked = *problem.lines[place].marked;
   if (!step || hint(problem.problem, place, marked.mark, marked.carried, lastRung, book) !=
@@ -87,7 +88,7 @@ ShownRung shownRung(const QString& title, int rung, const PracticeProblem& probl
                     const Phrasebook& book) {
   const MarkedLine& marked = *problem.lines[place].marked;
   return {title, held(hint(problem.problem, place, marked.mark, marked.carried, rung, book)),
-          rung == lastRung ? pictureOf(problem, place, book) : std::nullopt};
+          rung == lastRung ? workedPictureOf(problem, place, book) : std::nullopt};
 }
 
 void addRungs(LineFeedback& feedback, const PracticeProblem& problem, std::size_t place,

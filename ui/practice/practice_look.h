@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QPushButton>
 
+#include "ui/form/focus_ring.h"
 #include "ui/theme/practice_palette.h"
 
 namespace wardchalk::ui {
@@ -46,6 +47,17 @@ class PracticeBand : public QLabel {
 
  public:
   PracticeBand(const QString& text, QWidget* parent);
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+};
+
+/// The ring of the keyboard on pages that scroll: what is scrolled out of sight takes its ring with it.
+class PracticeRing : public FocusRing {
+  Q_OBJECT
+
+ public:
+  using FocusRing::FocusRing;
 
  protected:
   void paintEvent(QPaintEvent* event) override;

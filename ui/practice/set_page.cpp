@@ -40,7 +40,7 @@ class WordBox : public QComboBox {
   void wheelEvent(QWheelEvent* event) override { event->ignore(); }
 };
 
-QString refusalText(const QString& file, const Refusal& refusal, const Phrasebook& book) {
+QString setRefusalText(const QString& file, const Refusal& refusal, const Phrasebook& book) {
   QString text = file;
   if (!refusal.path.empty()) text += u'\n' + fromCore(refusal.path);
   return text + u'\n' + fromCore(sentence(refusal, book));
@@ -51,7 +51,7 @@ QString refusalText(const QString& file, const Refusal& refusal, const Phraseboo
 std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files, const Phrasebook& book,
                                        QWidget* parent) {
   const auto refuse = [&](const Refusal& refusal) {
-    files.tell(parent, SetPage::tr("The set was not opened"), refusalText(file, refusal, book));
+    files.tell(parent, SetPage::tr("The set was not opened"), setRefusalText(file, refusal, book));
     return std::nullopt;
   };
   const Result<std::string> text = readTextFile(std::filesystem::path(file.toStdU16String()));
@@ -189,7 +189,7 @@ void SetPage::saveSet() {
   writeSet(text, plan());
   text += '\n';
   if (const auto refusal = writeTextFile(std::filesystem::path(file.toStdU16String()), text))
-    files_.tell(window(), tr("The set was not saved"), refusalText(file, *refusal, book_));
+    files_.tell(window(), tr("The set was not saved"), setRefusalText(file, *refusal, book_));
 }
 
 void SetPage::savePdf(bool withKey) {

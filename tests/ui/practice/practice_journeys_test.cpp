@@ -164,6 +164,8 @@ void PracticeJourneysTest::aNewRungIsSeen() {
   Pupil pupil(200);
   QVERIFY(pupil.begin({QStringLiteral("bsa")}, 1, 5));
   const auto* hint = pupil.window().findChild<QWidget*>(QStringLiteral("line-1:hint"));
+  const auto* band = pupil.window().findChild<QWidget*>(QStringLiteral("practice-band"));
+  const QImage bandBefore = pupil.window().grab(band->geometry()).toImage();
   for (int rung = 1; rung < lastRung; ++rung) {
     pupil.press(Qt::Key_H, Qt::ControlModifier);
     QTRY_COMPARE(hint->visibleRegion().boundingRect(), hint->rect());
@@ -171,6 +173,8 @@ void PracticeJourneysTest::aNewRungIsSeen() {
   pupil.press(Qt::Key_H, Qt::ControlModifier);
   const auto* last = pupil.window().findChild<QWidget*>(QStringLiteral("line-1:rung-4"));
   QTRY_COMPARE(last->visibleRegion().boundingRect(), last->rect());
+  // the field has the keyboard still; scrolled away, it leaves no ring on the band
+  QCOMPARE(pupil.window().grab(band->geometry()).toImage(), bandBefore);
 }
 
 /// Above the lines they stand in full, and are scrolled with them by Page Up and Page Down.

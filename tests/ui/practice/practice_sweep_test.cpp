@@ -42,6 +42,21 @@ void toHint(Pupil& pupil) {
   for (int i = 0; i < lastRung; ++i) pupil.press(Qt::Key_H, Qt::ControlModifier);
 }
 
+/// The second line of a problem, after the first was right.
+void toSecondLine(Pupil& pupil) {
+  QVERIFY(pupil.begin({QStringLiteral("dose-by-bsa")}, 2, 5));
+  pupil.write(0, pupil.right(0));
+  pupil.enter();
+}
+
+/// With the worked lines under what was not right.
+void toHandedIn(Pupil& pupil) {
+  QVERIFY(pupil.begin({QStringLiteral("dose-by-bsa")}, 2, 5));
+  pupil.write(0, QStringLiteral("0.46 m²"));
+  for (int i = 0; i < 2; ++i) pupil.press(Qt::Key_Return, Qt::ControlModifier);
+  QVERIFY(pupil.session().current().handedIn);
+}
+
 void toTest(Pupil& pupil) { QVERIFY(pupil.begin({QStringLiteral("dose-by-weight")}, 2, 5, true)); }
 
 void toReview(Pupil& pupil) {
@@ -76,8 +91,9 @@ void toSummary(Pupil& pupil) {
 void toSet(Pupil& pupil) { QVERIFY(pupil.push(QStringLiteral("make-set"))); }
 
 const Page pages[] = {
-    {"plan", [](Pupil&) {}}, {"problem", toProblem}, {"hint", toHint}, {"test", toTest},
-    {"review", toReview},    {"summary", toSummary}, {"set", toSet},
+    {"plan", [](Pupil&) {}},   {"problem", toProblem}, {"second-line", toSecondLine},
+    {"handed-in", toHandedIn}, {"hint", toHint},       {"test", toTest},
+    {"review", toReview},      {"summary", toSummary}, {"set", toSet},
 };
 
 QString nameOf(const QWidget* widget) {
@@ -267,8 +283,16 @@ void PracticeSweepTest::nothingIsCutOff() {
     if (!button->isVisible() || button->text().isEmpty()) continue;
     QTRY_VERIFY2(button->width() >= button->minimumSizeHint().width() &&
                      button->height() >= button->minimumSizeHint().height(),
-                 qPrintable(button->text()));
+                 qPrintable(QStringLiteral("%1: %2 × %3 of %4 × %5")
+                                .arg(button->text())
+                                .arg(button->width())
+                                .arg(button->height())
+                                .arg(button->minimumSizeHint().width())
+                                .arg(button->minimumSizeHint().height())));
   }
+  for (const QLineEdit* edit : pupil.window().findChildren<QLineEdit*>())
+    if (edit->isVisible() && !qobject_cast<const QSpinBox*>(edit->parentWidget()))
+      QTRY_VERIFY2(edit->height() >= edit->sizeHint().height(), qPrintable(edit->objectName()));
   for (const QScrollArea* scroll : pupil.window().findChildren<QScrollArea*>())
     if (scroll->isVisible() && scroll->widgetResizable() &&
         scroll->horizontalScrollBarPolicy() == Qt::ScrollBarAlwaysOff)
