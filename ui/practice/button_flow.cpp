@@ -10,7 +10,7 @@ namespace wardchalk::ui {
 
 namespace {
 
-constexpr int gap = 10;
+constexpr int buttonGap = 10;
 
 QSize sizeOf(const QWidget* widget) { return widget->sizeHint().expandedTo(widget->minimumSize()); }
 
@@ -33,19 +33,27 @@ void ButtonFlow::add(QWidget* widget) {
   widgets_.push_back(widget);
 }
 
+/// The room that this one asks for in a row, with the one that it is tied to where a row can hold both.
+int ButtonFlow::wantedFrom(std::size_t first, int width) const {
+  const int alone = sizeOf(widgets_[first]).width();
+  if (first != tied_ || first + 1 >= widgets_.size()) return alone;
+  const int both = alone + buttonGap + sizeOf(widgets_[first + 1]).width();
+  return both <= width ? both : alone;
+}
+
 /// Rows are filled greedily; on each, what belongs to the right is moved there.
 std::vector<ButtonFlow::Placed> ButtonFlow::placedIn(int width) const {
   std::vector<Placed> placed;
   std::size_t rowBegin = 0, rightInRow = 0;
   int x = 0, y = 0, rowHeight = 0;
   const auto endRow = [&] {
-    const int shift = std::max(0, width - (x - gap));
+    const int shift = std::max(0, width - (x - buttonGap));
     for (std::size_t i = rowBegin; i < placed.size(); ++i) {
       QRect& rect = placed[i].rect;
       rect.moveTop(y + (rowHeight - rect.height()) / 2);
       if (i >= rightInRow) rect.translate(shift, 0);
     }
-    y += rowHeight + gap;
+    y += rowHeight + buttonGap;
     x = rowHeight = 0;
     rowBegin = placed.size();
     rightInRow = static_cast<std::size_t>(-1);
@@ -54,10 +62,10 @@ std::vector<ButtonFlow::Placed> ButtonFlow::placedIn(int width) const {
   for (std::size_t i = 0; i < widgets_.size(); ++i) {
     if (widgets_[i]->isHidden()) continue;
     const QSize size = sizeOf(widgets_[i]);
-    if (x > 0 && x + size.width() > width) endRow();
+    if (x > 0 && x + wantedFrom(i, width) > width) endRow();
     if (i >= right_) rightInRow = std::min(rightInRow, placed.size());
     placed.push_back({widgets_[i], QRect(QPoint(x, y), size)});
-    x += size.width() + gap;
+    x += size.width() + buttonGap;
     rowHeight = std::max(rowHeight, size.height());
   }
   if (placed.size() > rowBegin) endRow();
@@ -74,10 +82,10 @@ QSize ButtonFlow::sizeHint() const {
   int width = 0, height = 0;
   for (const QWidget* widget : widgets_) {
     if (widget->isHidden()) continue;
-    width += sizeOf(widget).width() + gap;
+    width += sizeOf(widget).width() + buttonGap;
     height = std::max(height, sizeOf(widget).height());
   }
-  return {std::max(0, width - gap), height};
+  return {std::max(0, width - buttonGap), height};
 }
 
 QSize ButtonFlow::minimumSizeHint() const {

@@ -20,6 +20,9 @@ class ButtonFlow : public QWidget {
   /// What is added from now on stands at the right.
   void pushRight() { right_ = widgets_.size(); }
 
+  /// What is added next stands in one row with what comes after it, wherever a row is wide enough for both.
+  void tieNext() { tied_ = widgets_.size(); }
+
   [[nodiscard]] bool hasHeightForWidth() const override { return true; }
   [[nodiscard]] int heightForWidth(int width) const override;
   [[nodiscard]] QSize sizeHint() const override;
@@ -35,10 +38,12 @@ class ButtonFlow : public QWidget {
     QRect rect;
   };
   [[nodiscard]] std::vector<Placed> placedIn(int width) const;
+  [[nodiscard]] int wantedFrom(std::size_t first, int width) const;
   void place();
 
   std::vector<QWidget*> widgets_;
   std::size_t right_ = static_cast<std::size_t>(-1);
+  std::size_t tied_ = static_cast<std::size_t>(-1);  ///< the first of two that stay together
 };
 
 }  // namespace wardchalk::ui

@@ -14,7 +14,13 @@ namespace wardchalk::ui {
 
 namespace {
 
-constexpr double pad = 12;
+constexpr double chainPad = 12;
+/// Letters of a chain as a share of a step's.
+constexpr double chainShare = 1.25;
+/// From a factor to the edge of its lit box, so that the bar of a fraction stays within; for letters of 100
+/// %.
+constexpr double litAside = 6;
+constexpr double litAbove = 4;
 constexpr int leastHeight = 120;
 
 /// The chain as a step of which nothing is known but what is looked for.
@@ -66,11 +72,11 @@ double ChainCanvas::layOutAt(int width) {
     return leastHeight;
   }
   Metrics metrics = metricsAt(width);
-  metrics.width -= 2 * pad;
-  metrics.scale *= 1.25;
+  metrics.width -= 2 * chainPad;
+  metrics.scale *= chainShare;
   layout_ = layOutBody(viewOf(work_, book_), metrics);
-  layout_.drawing.moveBy({pad, pad});
-  return layout_.size.height() + 2 * pad;
+  layout_.drawing.moveBy({chainPad, chainPad});
+  return layout_.size.height() + 2 * chainPad;
 }
 
 QRectF ChainCanvas::factorRect(int factor) const {
@@ -101,7 +107,9 @@ void ChainCanvas::paintEvent(QPaintEvent*) {
   if (!chosen.isEmpty()) {
     painter.setPen(QPen(inks[Ink::accent], 1.5, Qt::DashLine));
     painter.setBrush(inks[Ink::lit]);
-    painter.drawRoundedRect(chosen.adjusted(-5, -4, 5, 4), 5, 5);
+    const double aside = metricsAt(width()).px(litAside * chainShare);
+    const double above = metricsAt(width()).px(litAbove);
+    painter.drawRoundedRect(chosen.adjusted(-aside, -above, aside, above), 5, 5);
   }
   paintDrawing(painter, layout_.drawing, inks, {});
   paintFocusRing(painter, inks[Ink::focus]);
@@ -113,14 +121,6 @@ void ChainCanvas::walk(int direction) {
   if (count == 0 || to == chosen_) return;
   show(work_, to);
   Q_EMIT chosenChanged(to);
-}
-
-bool ChainCanvas::event(QEvent* event) {
-  // the plain keys are the chain's own while it has the keyboard
-  if (event->type() == QEvent::ShortcutOverride &&
-      static_cast<QKeyEvent*>(event)->modifiers() == Qt::NoModifier)
-    event->accept();
-  return SpokenWidget::event(event);
 }
 
 void ChainCanvas::mousePressEvent(QMouseEvent* event) {
@@ -136,28 +136,9 @@ void ChainCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
 }
 
 void ChainCanvas::keyPressEvent(QKeyEvent* event) {
-  const bool moves = event->modifiers().testFlag(Qt::ShiftModifier);
-  switch (event->key()) {
-    case Qt::Key_Left:
-    case Qt::Key_Right: {
-      const int direction = event->key() == Qt::Key_Left ? -1 : 1;
-      if (!moves) return walk(direction);
-      Q_EMIT moveWanted(direction);
-      return;
-    }
-    case Qt::Key_T:
-      Q_EMIT turnWanted();
-      return;
-    case Qt::Key_R:
-      Q_EMIT rootWanted();
-      return;
-    case Qt::Key_Delete:
-    case Qt::Key_Backspace:
-      Q_EMIT removeWanted();
-      return;
-    default:
-      SpokenWidget::keyPressEvent(event);
-  }
+  if (event->key() == Qt::Key_Left) return walk(-1);
+  if (event->key() == Qt::Key_Right) return walk(+1);
+  SpokenWidget::keyPressEvent(event);
 }
 
 }  // namespace wardchalk::ui

@@ -25,13 +25,9 @@ class ChainCanvas : public SpokenWidget {
  Q_SIGNALS:
   void chosenChanged(int factor);
   void turnWanted();
-  void moveWanted(int direction);
-  void removeWanted();
-  void rootWanted();
 
  protected:
   double layOutAt(int width) override;
-  bool event(QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
   void mouseDoubleClickEvent(QMouseEvent* event) override;

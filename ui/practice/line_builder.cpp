@@ -6,14 +6,15 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QShortcut>
 #include <QVBoxLayout>
 
 #include "core/practice/lesson_words.h"
 #include "core/words/spoken.h"
 #include "core/words/step_words.h"
-#include "ui/form/focus_ring.h"
 #include "ui/practice/button_flow.h"
 #include "ui/practice/chain_canvas.h"
+#include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
 #include "ui/theme/text.h"
 
@@ -21,7 +22,7 @@ namespace wardchalk::ui {
 
 namespace {
 
-constexpr QSize usualSize(900, 600);
+constexpr QSize builderSize(900, 600);
 
 }  // namespace
 
@@ -42,9 +43,7 @@ LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, co
   inner->setContentsMargins(20, 8, 20, 0);
   inner->setSpacing(10);
   column->addLayout(inner, 1);
-  const QString unit = fromCore(lineUnit(ask, book));
-  inner->addWidget(
-      wordsIn(this, held(lineQuestion(ask, problem, book)) + QStringLiteral("  ") + unit, 1.2, true));
+  inner->addWidget(wordsIn(this, questionWithUnit(ask, problem, book), 1.2, true));
   canvas_ = new ChainCanvas(book, this);
   canvas_->setScale(zoom);
   auto* sides = new QHBoxLayout;
@@ -72,16 +71,17 @@ LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, co
   auto* foot = new QHBoxLayout;
   foot->addStretch(1);
   write_ = buttonIn(this, tr("&Write it into the line"), "write");
-  auto* cancel = buttonIn(this, tr("&Leave it"), "leave");
+  auto* cancel = buttonIn(this, tr("&Cancel"), "leave");
   foot->addWidget(cancel);
   foot->addWidget(write_);
   inner->addLayout(foot);
   connect(write_, &QPushButton::clicked, this, &QDialog::accept);
   connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
-  connectCanvas();
-  new FocusRing(this);
+  connect(canvas_, &ChainCanvas::turnWanted, this, &LineBuilder::turn);
+  bindKeys();
+  new PracticeRing(this);
   applyLetters(this, zoom);
-  resize((QSizeF(usualSize) * qMin(zoom, 1.35)).toSize());
+  resize((QSizeF(builderSize) * qMin(zoom, 1.35)).toSize());
   change(work_, -1);
   list_->setCurrentRow(0);
   list_->setFocus(Qt::OtherFocusReason);
@@ -92,7 +92,7 @@ QWidget* LineBuilder::buildFacts(const Problem& problem) {
   auto* column = new QVBoxLayout(side);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);
-  auto* label = wordsIn(side, tr("&Facts on the table"), 1, true);
+  auto* label = wordsIn(side, tr("&Facts you can use"), 1, true);
   column->addWidget(label);
   list_ = new QListWidget(side);
   list_->setObjectName(QStringLiteral("facts"));
@@ -127,18 +127,26 @@ QWidget* LineBuilder::buildHandles() {
     connect(button, &QPushButton::clicked, this, what);
   };
   handle(tr("&Turn over (T)"), "turn", [this] { turn(); });
-  handle(tr("Ro&ot of all (R)"), "root", [this] { root(); });
+  handle(tr("&Square root of everything (R)"), "root", [this] { root(); });
   handle(tr("&Remove (Del)"), "remove", [this] { remove(); });
+  flow->tieNext();
   handle(tr("Move l&eft (Shift+←)"), "left", [this] { move(-1); });
   handle(tr("Move r&ight (Shift+→)"), "right", [this] { move(+1); });
   return flow;
 }
 
-void LineBuilder::connectCanvas() {
-  connect(canvas_, &ChainCanvas::turnWanted, this, &LineBuilder::turn);
-  connect(canvas_, &ChainCanvas::moveWanted, this, &LineBuilder::move);
-  connect(canvas_, &ChainCanvas::removeWanted, this, &LineBuilder::remove);
-  connect(canvas_, &ChainCanvas::rootWanted, this, &LineBuilder::root);
+/// The keys that the buttons name, wherever the keyboard is: before the list looks for a fact that begins
+/// with a T.
+void LineBuilder::bindKeys() {
+  const auto bind = [this](const QKeySequence& keys, auto what) {
+    connect(new QShortcut(keys, this), &QShortcut::activated, this, what);
+  };
+  bind(Qt::Key_T, [this] { turn(); });
+  bind(Qt::Key_R, [this] { root(); });
+  bind(Qt::Key_Delete, [this] { remove(); });
+  bind(Qt::Key_Backspace, [this] { remove(); });
+  bind(Qt::SHIFT | Qt::Key_Left, [this] { move(-1); });
+  bind(Qt::SHIFT | Qt::Key_Right, [this] { move(+1); });
 }
 
 void LineBuilder::addChosenFact() {
@@ -178,7 +186,9 @@ void LineBuilder::remove() {
   if (chosen >= 0) change(without(work_, static_cast<std::size_t>(chosen)), qMax(0, chosen - 1));
 }
 
-void LineBuilder::root() { change(withRoot(work_, !work_.chain.rooted), canvas_->chosen()); }
+void LineBuilder::root() {
+  if (!work_.chain.factors.empty()) change(withRoot(work_, !work_.chain.rooted), canvas_->chosen());
+}
 
 QString LineBuilder::line() const { return fromCore(lineText(work_.chain)) + QStringLiteral(" = "); }
 

@@ -31,7 +31,7 @@ class LineBuilder : public QDialog {
  private:
   QWidget* buildFacts(const Problem& problem);
   QWidget* buildHandles();
-  void connectCanvas();
+  void bindKeys();
   void addChosenFact();
   void change(ChainWork work, int chosen);
   void turn();

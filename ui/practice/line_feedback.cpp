@@ -5,6 +5,7 @@
 
 #include "core/practice/hints.h"
 #include "ui/theme/text.h"
+#include "ui/working/step_views.h"
 
 namespace wardchalk::ui {
 
@@ -28,13 +29,13 @@ QString rungTitle(int rung) {
 QString nextRung(int used) {
   switch (used) {
     case 0:
-      return tr("A hint: where to look");
+      return tr("Hint 1 of 4: where to look");
     case 1:
-      return tr("One rung more: a question");
+      return tr("Hint 2 of 4: a question");
     case 2:
-      return tr("One rung more: the rule");
+      return tr("Hint 3 of 4: the rule");
     case 3:
-      return tr("The worked line");
+      return tr("Hint 4 of 4: the worked line");
     default:
       return {};
   }
@@ -66,20 +67,42 @@ void sayNotYet(LineFeedback& feedback, const LineMark& mark, const Phrasebook& b
     feedback.said << tr("Something here is worth another look.");
 }
 
-void addRungs(LineFeedback& feedback, const PracticeProblem& problem, std::size_t place, int upTo,
+/// The key's chain of a worked line that says the same as the key; with earlier numbers of the student's own
+/// there is none. Which step of the working a number comes from says nothing here.
+std::optional<StepView> workedPictureOf(const PracticeProblem& problem, std::size_t place,
+                                        const Phrasebook& book) {
+  const std::optional<StepId> step = problem.problem.asks[place].step;
+  const MarkedLine& marked = *problem.lines[place].marked;
+  if (!step || hint(problem.problem, place, marked.mark, marked.carried, lastRung, book) !=
+                   hint(problem.problem, place, marked.mark, {}, lastRung, book))
+    return std::nullopt;
+  for (StepView& view : stepViews(problem.problem.key, book)) {
+    if (view.step.id != *step || !std::holds_alternative<Solved>(view.step.body)) continue;
+    view.tags.removeIf([](const auto& tag) { return tag.key().startsWith(QLatin1String("step:")); });
+    return view;
+  }
+  return std::nullopt;
+}
+
+ShownRung shownRung(const QString& title, int rung, const PracticeProblem& problem, std::size_t place,
+                    const Phrasebook& book) {
+  const MarkedLine& marked = *problem.lines[place].marked;
+  return {title, held(hint(problem.problem, place, marked.mark, marked.carried, rung, book)),
+          rung == lastRung ? workedPictureOf(problem, place, book) : std::nullopt};
+}
+
+void addRungs(LineFeedback& feedback, const PracticeProblem& problem, std::size_t place,
               const Phrasebook& book) {
-  const PracticeLine& line = problem.lines[place];
-  for (int rung = 1; rung <= upTo; ++rung)
-    feedback.rungs.push_back({rungTitle(rung), held(hint(problem.problem, place, line.marked->mark,
-                                                         line.marked->carried, rung, book))});
+  for (int rung = 1; rung <= problem.lines[place].rung; ++rung)
+    feedback.rungs.push_back(
+        shownRung(QStringLiteral("%1 %2").arg(rung).arg(rungTitle(rung)), rung, problem, place, book));
 }
 
 void addWorkedLine(LineFeedback& feedback, const PracticeProblem& problem, std::size_t place,
                    const Phrasebook& book) {
-  const MarkedLine& marked = *problem.lines[place].marked;
-  if (!marked.mark.mistakes.empty()) feedback.said << mistakeNames(marked.mark, book);
-  feedback.rungs.push_back(
-      {rungTitle(lastRung), held(hint(problem.problem, place, marked.mark, marked.carried, lastRung, book))});
+  const LineMark& mark = problem.lines[place].marked->mark;
+  if (!mark.mistakes.empty()) feedback.said << mistakeNames(mark, book);
+  feedback.rungs.push_back(shownRung(rungTitle(lastRung), lastRung, problem, place, book));
 }
 
 std::optional<Span> pointedIn(const LineMark& mark) {
@@ -104,7 +127,10 @@ QString LineFeedback::spoken() const {
 LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t place, const Phrasebook& book) {
   LineFeedback feedback;
   const PracticeLine& line = problem.lines[place];
-  if (!line.marked) return feedback;
+  if (!line.marked) {
+    feedback.next = nextRung(line.rung);
+    return feedback;
+  }
   const LineMark& mark = line.marked->mark;
   feedback.mark = mark.mark;
   feedback.word = fromCore(markWord(mark.mark, book));
@@ -119,7 +145,7 @@ LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t place, con
     addWorkedLine(feedback, problem, place, book);
     return feedback;
   }
-  addRungs(feedback, problem, place, line.rung, book);
+  addRungs(feedback, problem, place, book);
   feedback.next = nextRung(line.rung);
   return feedback;
 }

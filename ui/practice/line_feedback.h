@@ -7,13 +7,15 @@
 
 #include "core/practice/session.h"
 #include "core/words/phrasebook.h"
+#include "ui/working/step_view.h"
 
 namespace wardchalk::ui {
 
 /// One rung of a hint as it is shown.
 struct ShownRung {
-  QString title;  ///< "Where to look"
+  QString title;  ///< "1 Where to look"; without a number where the worked line stands alone
   QString text;
+  std::optional<StepView> picture;  ///< of the worked line, where it is a chain: the same thing to look at
 };
 
 /// What is said beneath a line. Right things first, and no number of the problem before the last rung.
@@ -22,7 +24,7 @@ struct LineFeedback {
   QString word;              ///< "right", "not yet", "one of these"
   QStringList said;          ///< what is right, why it cannot be read, what is better written otherwise
   std::vector<ShownRung> rungs;
-  QString next;                 ///< of the button: "A hint", "One rung more"; empty where there is none
+  QString next;                 ///< of the button: "Hint 2 of 4: a question"; empty where there is none
   std::optional<Span> pointed;  ///< the bytes of the text that it is about
 
   /// All of it in one piece, to be read aloud.

@@ -1,5 +1,6 @@
 #include "ui/practice/line_row.h"
 
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -8,9 +9,11 @@
 
 #include "core/practice/lesson_words.h"
 #include "core/practice/student_line.h"
+#include "ui/practice/line_words.h"
 #include "ui/practice/mark_badge.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/verdict_choice.h"
+#include "ui/practice/worked_picture.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -21,6 +24,17 @@ QString nameOf(std::size_t line, const char* role) {
   return QStringLiteral("line-%1:%2").arg(line + 1).arg(QLatin1String(role));
 }
 
+/// Letters of a hint, which is read slowly.
+constexpr double rungShare = 1.1;
+
+/// What a rung says: words, or the worked line as the working has it.
+QWidget* toldIn(QWidget* parent, const ShownRung& rung) {
+  if (rung.picture) return new WorkedPicture(*rung.picture, rung.text, parent);
+  QLabel* text = wordsIn(parent, rung.text, rungShare);
+  text->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  return text;
+}
+
 /// As the marker understands it, whatever the language of the screen.
 QString nothingMeasured() { return QStringLiteral("do not measure"); }
 
@@ -28,7 +42,7 @@ QString nothingMeasured() { return QStringLiteral("do not measure"); }
 
 LineRow::LineRow(std::size_t line, const Problem& problem, Offer offer, const Phrasebook& book,
                  QWidget* parent)
-    : QWidget(parent), line_(line), ask_(problem.asks[line]) {
+    : QWidget(parent), line_(line), ask_(problem.asks[line]), hints_(offer == Offer::checking) {
   setObjectName(nameOf(line, "row"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
@@ -39,15 +53,14 @@ LineRow::LineRow(std::size_t line, const Problem& problem, Offer offer, const Ph
   buildField(row, book);
   buildButtons(row, problem, offer);
   column->addLayout(row);
+  if (edit_ && line_ == 0) buildHow(column);
   buildFeedback(column);
   question_->setBuddy(field());
 }
 
 void LineRow::buildQuestion(QBoxLayout* column, const Problem& problem, const Phrasebook& book) {
-  const QString question = held(lineQuestion(ask_, problem, book));
-  const QString unit = fromCore(lineUnit(ask_, book));
+  const QString question = questionWithUnit(ask_, problem, book);
   question_ = wordsIn(this, QStringLiteral("%1  %2").arg(line_ + 1).arg(question), 1.05, true);
-  if (!unit.isEmpty()) question_->setText(question_->text() + QStringLiteral("  (%1)").arg(unit));
   question_->setObjectName(nameOf(line_, "question"));
   column->addWidget(question_);
 }
@@ -87,7 +100,7 @@ void LineRow::buildButtons(QBoxLayout* row, const Problem& problem, Offer offer)
     connect(nothing_, &QPushButton::clicked, this, [this] { write(nothingMeasured()); });
   }
   if (edit_ && !lineFacts(ask_, problem).empty()) {
-    build_ = button(tr("Build"), "build");
+    build_ = button(tr("Build the line"), "build");
     build_->setToolTip(tr("Put the line together out of facts (Ctrl+B)"));
     connect(build_, &QPushButton::clicked, this, &LineRow::buildWanted);
   }
@@ -95,6 +108,13 @@ void LineRow::buildButtons(QBoxLayout* row, const Problem& problem, Offer offer)
   check_ = button(tr("Check"), "check");
   check_->setToolTip(tr("Check this line (Enter)"));
   connect(check_, &QPushButton::clicked, this, &LineRow::checkWanted);
+}
+
+void LineRow::buildHow(QBoxLayout* column) {
+  how_ = quietWordsIn(this, tr("Write numbers with their units, then = and the result. You can type sqrt( ) "
+                               "for √, * for ×, m2 for m²."));
+  how_->setObjectName(nameOf(line_, "how"));
+  column->addWidget(how_);
 }
 
 void LineRow::buildFeedback(QBoxLayout* column) {
@@ -109,9 +129,11 @@ void LineRow::buildFeedback(QBoxLayout* column) {
   column->addLayout(row);
   rungs_ = new QWidget(this);
   rungs_->setObjectName(nameOf(line_, "rungs"));
-  auto* rungs = new QVBoxLayout(rungs_);
+  auto* rungs = new QGridLayout(rungs_);
   rungs->setContentsMargins(14, 0, 0, 0);
-  rungs->setSpacing(4);
+  rungs->setHorizontalSpacing(16);
+  rungs->setVerticalSpacing(6);
+  rungs->setColumnStretch(1, 1);
   rungs_->hide();
   column->addWidget(rungs_);
   hint_ = buttonIn(this, {}, "");
@@ -145,6 +167,21 @@ void LineRow::setReadOnly(bool readOnly) {
   if (edit_) edit_->setReadOnly(readOnly);
   for (QPushButton* button : {check_, build_, nothing_})
     if (button) button->setVisible(!readOnly);
+  if (how_) how_->setVisible(!readOnly);
+}
+
+void LineRow::setCurrent(bool current) {
+  current_ = current;
+  offerHint();
+}
+
+/// Room is kept for it, so that nothing moves away from under the pointer when another line is clicked at.
+void LineRow::offerHint() {
+  const bool offered = hints_ && !hint_->text().isEmpty();
+  QSizePolicy policy = hint_->sizePolicy();
+  policy.setRetainSizeWhenHidden(offered);
+  hint_->setSizePolicy(policy);
+  hint_->setVisible(offered && (current_ || looked_));
 }
 
 void LineRow::show(const LineFeedback& feedback, bool pointAtFault) {
@@ -156,18 +193,25 @@ void LineRow::show(const LineFeedback& feedback, bool pointAtFault) {
   hint_->setText(feedback.next);
   hint_->setAccessibleName(feedback.next.isEmpty() ? QString()
                                                    : tr("%1, line %2").arg(feedback.next).arg(line_ + 1));
-  hint_->setVisible(!feedback.next.isEmpty());
+  looked_ = feedback.mark.has_value();
+  offerHint();
   if (hadKeyboard && feedback.next.isEmpty()) field()->setFocus(Qt::OtherFocusReason);
   field()->setAccessibleDescription(feedback.spoken());
   if (pointAtFault) point(feedback);
 }
 
 void LineRow::showRungs(const std::vector<ShownRung>& rungs) {
-  qDeleteAll(rungs_->findChildren<QLabel*>(QString(), Qt::FindDirectChildrenOnly));
+  qDeleteAll(rungs_->findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly));
+  auto* grid = static_cast<QGridLayout*>(rungs_->layout());
+  int row = 0;
   for (const ShownRung& rung : rungs) {
-    QLabel* label = wordsIn(rungs_, QStringLiteral("%1: %2").arg(rung.title, rung.text));
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    rungs_->layout()->addWidget(label);
+    QLabel* title = wordsIn(rungs_, rung.title, rungShare, true);
+    title->setWordWrap(false);
+    QWidget* told = toldIn(rungs_, rung);
+    told->setObjectName(nameOf(line_, "rung-") + QString::number(row + 1));
+    grid->addWidget(title, row, 0, Qt::AlignTop);
+    grid->addWidget(told, row, 1);
+    ++row;
   }
   rungs_->setVisible(!rungs.empty());
 }

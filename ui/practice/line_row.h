@@ -35,6 +35,8 @@ class LineRow : public QWidget {
   void show(const LineFeedback& feedback, bool pointAtFault);
   using QWidget::show;
   void setReadOnly(bool readOnly);
+  /// Whether the keyboard is or was last at this line: there help is offered before anything is checked.
+  void setCurrent(bool current);
 
   [[nodiscard]] bool canBeBuilt() const { return build_ != nullptr; }
   /// What takes the keyboard when one comes to this line.
@@ -50,12 +52,17 @@ class LineRow : public QWidget {
   void buildQuestion(QBoxLayout* column, const Problem& problem, const Phrasebook& book);
   void buildField(QBoxLayout* row, const Phrasebook& book);
   void buildButtons(QBoxLayout* row, const Problem& problem, Offer offer);
+  void buildHow(QBoxLayout* column);
   void buildFeedback(QBoxLayout* column);
   void showRungs(const std::vector<ShownRung>& rungs);
+  void offerHint();
   void point(const LineFeedback& feedback);
 
   std::size_t line_;
   Ask ask_;
+  bool hints_;
+  bool current_ = false;
+  bool looked_ = false;  ///< it has a mark
   QLabel* question_ = nullptr;
   QLineEdit* edit_ = nullptr;
   VerdictChoice* verdict_ = nullptr;
@@ -63,6 +70,7 @@ class LineRow : public QWidget {
   QPushButton* build_ = nullptr;
   QPushButton* nothing_ = nullptr;
   QPushButton* hint_ = nullptr;
+  QLabel* how_ = nullptr;
   MarkBadge* badge_ = nullptr;
   QLabel* said_ = nullptr;
   QWidget* rungs_ = nullptr;

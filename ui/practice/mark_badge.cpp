@@ -8,7 +8,7 @@ namespace wardchalk::ui {
 
 namespace {
 
-void paintTick(QPainter& painter, const QRectF& in) {
+void paintMarkTick(QPainter& painter, const QRectF& in) {
   painter.drawRoundedRect(in, 3, 3);
   const QPointF low(in.left() + in.width() * 0.42, in.top() + in.height() * 0.74);
   painter.drawPolyline(QPolygonF({{in.left() + in.width() * 0.2, in.top() + in.height() * 0.52},
@@ -16,7 +16,7 @@ void paintTick(QPainter& painter, const QRectF& in) {
                                   {in.left() + in.width() * 0.8, in.top() + in.height() * 0.28}}));
 }
 
-void paintDots(QPainter& painter, const QRectF& in, const QColor& ink) {
+void paintMarkDots(QPainter& painter, const QRectF& in, const QColor& ink) {
   painter.drawEllipse(in);
   painter.setBrush(ink);
   painter.setPen(Qt::NoPen);
@@ -25,7 +25,7 @@ void paintDots(QPainter& painter, const QRectF& in, const QColor& ink) {
     painter.drawEllipse(QPointF(in.left() + in.width() * at, in.center().y()), dot, dot);
 }
 
-void paintQuestion(QPainter& painter, const QRectF& in) {
+void paintMarkQuestion(QPainter& painter, const QRectF& in) {
   painter.drawPolygon(QPolygonF({{in.center().x(), in.top()},
                                  {in.right(), in.center().y()},
                                  {in.center().x(), in.bottom()},
@@ -63,9 +63,9 @@ void MarkBadge::paintEvent(QPaintEvent*) {
   const QRectF sign(1, (height() - side) / 2.0, side, side);
   painter.setPen(QPen(ink, 2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
   painter.setBrush(*mark_ == Mark::right ? inks[Ink::holdsFill] : inks[Ink::card]);
-  if (*mark_ == Mark::right) paintTick(painter, sign);
-  if (*mark_ == Mark::wrong) paintDots(painter, sign, ink);
-  if (*mark_ == Mark::unsure) paintQuestion(painter, sign);
+  if (*mark_ == Mark::right) paintMarkTick(painter, sign);
+  if (*mark_ == Mark::wrong) paintMarkDots(painter, sign, ink);
+  if (*mark_ == Mark::unsure) paintMarkQuestion(painter, sign);
   painter.setPen(ink);
   painter.drawText(QRectF(sign.right() + 8, 0, width(), height()), Qt::AlignLeft | Qt::AlignVCenter, text());
 }

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/practice/hints.h"
+#include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
 #include "ui/theme/text.h"
 #include "ui/working/box.h"
@@ -17,7 +18,13 @@ namespace {
 constexpr std::size_t mostBars = 8;
 constexpr double wordShare = 0.5;  // of the width, for the words before the bars
 constexpr double barHeight = 16;
+constexpr double barEdge = 1.5;
+constexpr double figureRoom = 96;  // for "12 lines" behind the longest bar
 constexpr double rowGap = 8;
+
+QString linesOf(const MistakeTally& one) {
+  return counted(one.lines, MistakeBars::tr("1 line"), MistakeBars::tr("%1 lines"));
+}
 
 }  // namespace
 
@@ -34,7 +41,7 @@ void MistakeBars::show(const std::vector<MistakeTally>& mistakes) {
   if (mistakes_.size() > mostBars) mistakes_.resize(mostBars);
   QStringList told;
   for (const MistakeTally& one : mistakes_)
-    told << tr("%1: %n line(s)", "", one.lines).arg(fromCore(mistakeName(one.mistake, book_)));
+    told << tr("%1: %2").arg(fromCore(mistakeName(one.mistake, book_)), linesOf(one));
   setSpoken(told.join(QStringLiteral(". ")));
   forget();
   updateGeometry();
@@ -49,18 +56,17 @@ double MistakeBars::layOutAt(int width) {
   for (const MistakeTally& one : mistakes_) most = std::max(most, one.lines);
   const double words = width * wordShare;
   const double left = words + metrics.px(12);
-  const double room = width - left - metrics.px(40);
+  const double room = width - left - metrics.px(figureRoom);
   double y = metrics.px(4);
   for (const MistakeTally& one : mistakes_) {
-    const QString name =
-        fromCore(idOf(one.mistake)) + QStringLiteral("  ") + fromCore(mistakeName(one.mistake, book_));
+    const QString name = capital(fromCore(mistakeName(one.mistake, book_)));
     Box said = paragraph(name, FontRole::body, Ink::text, metrics, words);
-    Box figure = textBox(QString::number(one.lines), FontRole::badge, Ink::text, metrics);
+    Box figure = textBox(linesOf(one), FontRole::badge, Ink::text, metrics);
     const double high = std::max(said.height(), metrics.px(barHeight));
     const double middle = y + high / 2;
     const double wide = room * one.lines / most;
     const QRectF bar(left, middle - metrics.px(barHeight) / 2, wide, metrics.px(barHeight));
-    drawing_.areas.push_back({corners(bar), 3, Area::Fill::hatched, Ink::line, 1.2, Ink::line, 0});
+    drawing_.areas.push_back({corners(bar), 3, Area::Fill::solid, Ink::disc, barEdge, Ink::line, 0});
     drawing_.add(std::move(said.drawing), {0, y + said.above});
     drawing_.add(std::move(figure.drawing),
                  {left + wide + metrics.px(8), middle + figure.above - figure.height() / 2});

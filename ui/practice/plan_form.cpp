@@ -14,6 +14,7 @@
 #include <algorithm>
 
 #include "core/practice/lesson_words.h"
+#include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/practice_page.h"
 #include "ui/theme/text.h"
@@ -36,14 +37,10 @@ class CountBox : public QSpinBox {
   void wheelEvent(QWheelEvent* event) override { event->ignore(); }
 };
 
-QString capital(QString text) {
-  if (!text.isEmpty()) text[0] = text[0].toUpper();
-  return text;
-}
-
 }  // namespace
 
-PlanForm::PlanForm(const Phrasebook& book, QWidget* parent) : QWidget(parent), book_(book) {
+PlanForm::PlanForm(Reader reader, const Phrasebook& book, QWidget* parent)
+    : QWidget(parent), reader_(reader), book_(book) {
   cards_ = new QBoxLayout(QBoxLayout::LeftToRight, this);
   cards_->setContentsMargins(0, 0, 0, 0);
   cards_->setSpacing(16);
@@ -54,7 +51,9 @@ PlanForm::PlanForm(const Phrasebook& book, QWidget* parent) : QWidget(parent), b
 QWidget* PlanForm::buildTopics() {
   auto* card = new PracticeCard(this);
   QVBoxLayout* column = columnOn(card);
-  column->addWidget(wordsIn(card, tr("What would you like to practise?"), 1.15, true));
+  const QString title = reader_ == Reader::student ? tr("What would you like to practise?")
+                                                   : tr("What should the class practise?");
+  column->addWidget(wordsIn(card, title, 1.15, true));
   topicGrid_ = new QGridLayout;
   topicGrid_->setHorizontalSpacing(24);
   topicGrid_->setVerticalSpacing(2);
@@ -85,7 +84,7 @@ QWidget* PlanForm::buildRest() {
 }
 
 void PlanForm::buildLevels(QBoxLayout* column) {
-  column->addWidget(wordsIn(this, tr("How hard may it be?"), 1.15, true));
+  column->addWidget(wordsIn(this, tr("How hard should it be?"), 1.15, true));
   levels_ = new QButtonGroup(this);
   for (int level = lowestLevel; level <= highestLevel; ++level) {
     auto* choice =
@@ -100,34 +99,43 @@ void PlanForm::buildLevels(QBoxLayout* column) {
 }
 
 void PlanForm::buildNumbers(QBoxLayout* column) {
-  auto* grid = new QGridLayout;
-  grid->setHorizontalSpacing(12);
-  grid->setVerticalSpacing(8);
+  fields_ = new QGridLayout;
+  fields_->setHorizontalSpacing(12);
+  fields_->setVerticalSpacing(8);
+  fields_->setColumnStretch(1, 1);
+  column->addLayout(fields_);
   count_ = new CountBox(this);
   count_->setObjectName(QStringLiteral("count"));
-  count_->setAccessibleName(tr("How many problems"));
   seed_ = new QLineEdit(this);
   seed_->setObjectName(QStringLiteral("seed"));
-  seed_->setAccessibleName(tr("Number of the set"));
   constexpr int mostDigits = 15;  // as many as every machine reads exactly
   seed_->setMaxLength(mostDigits);
   seed_->setValidator(new QRegularExpressionValidator(QRegularExpression(QStringLiteral("[0-9]+")), seed_));
-  const auto add = [&](int row, const QString& text, QWidget* field) {
-    QLabel* label = wordsIn(this, text);
-    label->setWordWrap(false);
-    label->setBuddy(field);
-    field->setMinimumHeight(practiceTarget);
-    grid->addWidget(label, row, 0);
-    grid->addWidget(field, row, 1);
-  };
-  add(0, tr("How man&y problems?"), count_);
-  add(1, tr("&Number of the set"), seed_);
-  grid->setColumnStretch(1, 1);
-  column->addLayout(grid);
-  column->addWidget(
-      quietWordsIn(this, tr("The same number gives the same problems again, on every computer.")));
+  addField(tr("How man&y problems?"), tr("How many problems"), count_);
+  addField(tr("Set &number"), tr("Set number"), seed_);
+  addNote(
+      reader_ == Reader::student
+          ? tr("The same topics, level and number give the same problems on every computer.")
+          : tr("The same topics, level, house rules and number give the same problems on every computer."));
   connect(count_, &QSpinBox::valueChanged, this, &PlanForm::changed);
   connect(seed_, &QLineEdit::textEdited, this, &PlanForm::changed);
+}
+
+void PlanForm::addField(const QString& label, const QString& name, QWidget* field) {
+  const int row = fields_->rowCount();
+  QLabel* words = wordsIn(this, label);
+  words->setWordWrap(false);
+  words->setBuddy(field);
+  field->setAccessibleName(name);
+  field->setMinimumHeight(practiceTarget);
+  fields_->addWidget(words, row, 0);
+  fields_->addWidget(field, row, 1);
+}
+
+QLabel* PlanForm::addNote(const QString& text) {
+  QLabel* note = quietWordsIn(this, text);
+  fields_->addWidget(note, fields_->rowCount(), 0, 1, 2);
+  return note;
 }
 
 void PlanForm::setRoom(int width) {
@@ -173,9 +181,10 @@ void PlanForm::choose(const std::vector<Topic>& topics) {
     topics_[i]->setChecked(std::ranges::find(topics, static_cast<Topic>(i)) != topics.end());
 }
 
-bool PlanForm::isComplete() const {
-  return !seed_->text().isEmpty() &&
-         std::ranges::any_of(topics_, [](const QCheckBox* box) { return box->isChecked(); });
+QString PlanForm::missing() const {
+  if (std::ranges::none_of(topics_, [](const QCheckBox* box) { return box->isChecked(); }))
+    return tr("Choose one topic or more.");
+  return seed_->text().isEmpty() ? tr("Write a number for the set.") : QString();
 }
 
 }  // namespace wardchalk::ui

@@ -21,14 +21,22 @@ class PlanForm : public QWidget {
   Q_OBJECT
 
  public:
-  PlanForm(const Phrasebook& book, QWidget* parent);
+  /// Whom the questions are put to.
+  enum class Reader : std::uint8_t { student, preceptor };
+
+  PlanForm(Reader reader, const Phrasebook& book, QWidget* parent);
 
   /// The plan as it stands; without a topic there is none to begin with.
   [[nodiscard]] PracticeSet plan() const;
   void setPlan(const PracticeSet& plan);
-  [[nodiscard]] bool isComplete() const;
+  /// What is still to be chosen, in a sentence; empty when the plan is complete.
+  [[nodiscard]] QString missing() const;
 
-  /// Another column beside the topics: what comes after "how many".
+  /// A further field below "how many" and the set's number. `name` is what a screen reader says.
+  void addField(const QString& label, const QString& name, QWidget* field);
+  /// A quiet line under the last field.
+  QLabel* addNote(const QString& text);
+  /// Another column beside the topics: what comes after the fields.
   [[nodiscard]] QBoxLayout* more() const { return more_; }
 
   /// How wide the form may be; where its two cards do not fit side by side, one stands below the other.
@@ -48,12 +56,14 @@ class PlanForm : public QWidget {
   void buildNumbers(QBoxLayout* column);
   void choose(const std::vector<Topic>& topics);
 
+  Reader reader_;
   const Phrasebook& book_;
   QBoxLayout* cards_ = nullptr;
   QGridLayout* topicGrid_ = nullptr;
   int room_ = 0;
   std::vector<QCheckBox*> topics_;
   QButtonGroup* levels_ = nullptr;
+  QGridLayout* fields_ = nullptr;
   QSpinBox* count_ = nullptr;
   QLineEdit* seed_ = nullptr;
   QBoxLayout* more_ = nullptr;

@@ -18,10 +18,10 @@ PlanPage::PlanPage(const Phrasebook& book, QWidget* parent) : PracticePage("plan
   column()->addWidget(title_);
   column()->addWidget(
       wordsIn(inside(),
-              tr("Children and medicines here are invented, so nothing can go wrong. Take your "
-                 "time. Nothing is kept unless you save it."),
+              tr("Children and medicines here are invented, so a mistake here harms nobody. Take "
+                 "your time. Nothing is kept unless you save it."),
               1.05));
-  form_ = new PlanForm(book, inside());
+  form_ = new PlanForm(PlanForm::Reader::student, book, inside());
   column()->addWidget(form_);
   buildMode();
   column()->addStretch(1);
@@ -67,11 +67,8 @@ QWidget* PlanPage::buildFoot() {
 }
 
 void PlanPage::tellWhatIsMissing() {
-  begin_->setEnabled(form_->isComplete());
-  const bool noTopic = form_->plan().topics.empty();
-  missing_->setText(form_->isComplete() ? QString()
-                    : noTopic           ? tr("Choose one topic or more.")
-                                        : tr("Write a number for the set."));
+  missing_->setText(form_->missing());
+  begin_->setEnabled(form_->missing().isEmpty());
 }
 
 void PlanPage::setPlan(const PracticeSet& plan) {

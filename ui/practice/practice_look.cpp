@@ -1,8 +1,14 @@
 #include "ui/practice/practice_look.h"
 
+#include <QAbstractScrollArea>
+#include <QAbstractSpinBox>
 #include <QApplication>
+#include <QComboBox>
+#include <QLineEdit>
 #include <QPainter>
 #include <QPainterPath>
+
+#include "ui/practice/practice_style.h"
 
 namespace wardchalk::ui {
 
@@ -11,11 +17,14 @@ namespace {
 constexpr auto shareName = "letters-share";
 constexpr auto boldName = "letters-bold";
 constexpr auto quietName = "letters-quiet";
+constexpr auto leastName = "least-height";
 
 /// Letters a little larger than the desktop's: this is read slowly.
 constexpr double usualShare = 1.1;
 constexpr int cardRadius = 8;
 constexpr int stripeWidth = 14;
+constexpr int ringWidth = 2;
+constexpr int ringCorner = 4;
 
 QFont sized(const QFont& base, double share, bool bold) {
   QFont font = base;
@@ -27,10 +36,28 @@ QFont sized(const QFont& base, double share, bool bold) {
   return font;
 }
 
+/// A least height of its own would let a layout press the widget below what its letters need.
+void growWithLetters(QWidget* widget) {
+  const bool grows = qobject_cast<QAbstractButton*>(widget) || qobject_cast<QLineEdit*>(widget) ||
+                     qobject_cast<QAbstractSpinBox*>(widget) || qobject_cast<QComboBox*>(widget);
+  if (!grows || widget->minimumHeight() == 0) return;
+  if (!widget->property(leastName).isValid()) widget->setProperty(leastName, widget->minimumHeight());
+  widget->setMinimumHeight(qMax(widget->property(leastName).toInt(), widget->sizeHint().height()));
+}
+
 void applyQuiet(QWidget* widget) {
   QPalette own = widget->palette();
   own.setColor(QPalette::WindowText, practicePalette(practiceScheme())[Ink::quiet]);
   widget->setPalette(own);
+}
+
+/// The window through which a scrolled widget is seen; none where nothing scrolls.
+const QWidget* viewportOf(const QWidget* widget) {
+  for (const QWidget* one = widget; one; one = one->parentWidget()) {
+    const auto* scroll = qobject_cast<const QAbstractScrollArea*>(one->parentWidget());
+    if (scroll && scroll->viewport() == one) return one;
+  }
+  return nullptr;
 }
 
 }  // namespace
@@ -46,9 +73,11 @@ void applyLetters(QWidget* window, double zoom) {
   const QFont base = sized(QApplication::font(), usualShare * zoom, false);
   window->setFont(base);
   for (QWidget* one : window->findChildren<QWidget*>()) {
+    if (one->style() != practiceStyle()) one->setStyle(practiceStyle());
     const QVariant share = one->property(shareName);
     if (share.isValid()) one->setFont(sized(base, share.toDouble(), one->property(boldName).toBool()));
     if (one->property(quietName).toBool()) applyQuiet(one);
+    growWithLetters(one);
   }
 }
 
@@ -109,6 +138,17 @@ void PracticeBand::paintEvent(QPaintEvent*) {
   painter.fillRect(QRect((width() - wide) / 2, 0, wide, high), colours.ground);
   painter.setPen(colours.ink);
   painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap, text());
+}
+
+void PracticeRing::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  if (const QWidget* viewport = viewportOf(QApplication::focusWidget())) {
+    const QRect seen(mapFromGlobal(viewport->mapToGlobal(QPoint(0, 0))), viewport->size());
+    painter.setClipRect(seen.adjusted(-ringWidth, -ringWidth, ringWidth, ringWidth));
+  }
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(QPen(practicePalette(practiceScheme())[Ink::focus], ringWidth));
+  painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), ringCorner, ringCorner);
 }
 
 }  // namespace wardchalk::ui

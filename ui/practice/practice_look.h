@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QPushButton>
 
+#include "ui/form/focus_ring.h"
 #include "ui/theme/practice_palette.h"
 
 namespace wardchalk::ui {
@@ -15,8 +16,8 @@ namespace wardchalk::ui {
 
 /// Letters of a widget as a share of the window's; they follow when the window is zoomed.
 void setLetters(QWidget* widget, double share, bool bold = false);
-/// Gives the window and all in it letters of this size, where 1 is the desktop's. To be called again after
-/// widgets were added.
+/// Gives the window and all in it letters of this size, where 1 is the desktop's, and the style of practice.
+/// To be called again after widgets were added.
 void applyLetters(QWidget* window, double zoom);
 
 /// Text that is broken into lines, in the ink of text or of quiet words.
@@ -46,6 +47,17 @@ class PracticeBand : public QLabel {
 
  public:
   PracticeBand(const QString& text, QWidget* parent);
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+};
+
+/// The ring of the keyboard on pages that scroll: what is scrolled out of sight takes its ring with it.
+class PracticeRing : public FocusRing {
+  Q_OBJECT
+
+ public:
+  using FocusRing::FocusRing;
 
  protected:
   void paintEvent(QPaintEvent* event) override;

@@ -12,7 +12,6 @@
 #include "core/practice/session_tally.h"
 #include "core/record/text_file.h"
 #include "core/words/sentences.h"
-#include "ui/form/focus_ring.h"
 #include "ui/practice/plan_page.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/problem_page.h"
@@ -26,8 +25,8 @@ namespace wardchalk::ui {
 
 namespace {
 
-constexpr QSize usualSize(1180, 720);
-constexpr int zoomStep = 10;
+constexpr QSize practiceSize(1180, 720);
+constexpr int practiceZoomStep = 10;
 
 PracticeSet firstSet(std::uint64_t seed) {
   PracticeSet set;
@@ -65,11 +64,11 @@ PracticeWindow::PracticeWindow(PracticeFiles& files, std::uint64_t firstSeed, in
   caution->setAlignment(Qt::AlignCenter);
   caution->setContentsMargins(16, 4, 16, 6);
   column->addWidget(caution);
-  new FocusRing(this);
+  new PracticeRing(this);
   connectPages();
   bindKeys();
   applyScheme();
-  resize(usualSize);
+  resize(practiceSize);
   showPlan(firstSet(nextSeed_));
 }
 
@@ -115,9 +114,9 @@ void PracticeWindow::bindKeys() {
     auto* shortcut = new QShortcut(QKeySequence(QLatin1String(keys), QKeySequence::PortableText), this);
     connect(shortcut, &QShortcut::activated, this, what);
   };
-  bind("Ctrl++", [this] { setZoom(zoom_ + zoomStep); });
-  bind("Ctrl+=", [this] { setZoom(zoom_ + zoomStep); });
-  bind("Ctrl+-", [this] { setZoom(zoom_ - zoomStep); });
+  bind("Ctrl++", [this] { setZoom(zoom_ + practiceZoomStep); });
+  bind("Ctrl+=", [this] { setZoom(zoom_ + practiceZoomStep); });
+  bind("Ctrl+-", [this] { setZoom(zoom_ - practiceZoomStep); });
   bind("Ctrl+0", [this] { setZoom(100); });
   bind("Ctrl+W", [this] { close(); });
 }

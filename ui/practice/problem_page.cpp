@@ -5,24 +5,30 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QShortcut>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "core/practice/lesson_words.h"
 #include "ui/practice/button_flow.h"
 #include "ui/practice/line_builder.h"
+#include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/practice_page.h"
+#include "ui/practice/worked_picture.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
 namespace {
 
-/// Below this width, at 100 %, the papers stand above the lines.
+/// Below this width, at 100 %, the papers stand above the lines and are scrolled with them.
 constexpr double sideBySide = 860;
 constexpr double milliseconds = 1000;
+constexpr int besideEachOther = 16;
+constexpr int roomBelow = 24;
 
 QScrollArea* scrollIn(QWidget* parent, QWidget* inside) {
   auto* scroll = new QScrollArea(parent);
@@ -60,8 +66,8 @@ void ProblemPage::buildHead(QBoxLayout* column) {
 }
 
 void ProblemPage::buildSides(QBoxLayout* column) {
-  sides_ = new QBoxLayout(QBoxLayout::LeftToRight);
-  sides_->setSpacing(16);
+  auto* sides = new QHBoxLayout;
+  sides->setSpacing(besideEachOther);
   papers_ = new PracticeCard(this);
   papers_->setObjectName(QStringLiteral("papers"));
   auto* papers = new QVBoxLayout(papers_);
@@ -72,10 +78,16 @@ void ProblemPage::buildSides(QBoxLayout* column) {
   lines->setContentsMargins(20, 16, 20, 16);
   lines->setSpacing(20);
   paperScroll_ = scrollIn(this, papers_);
-  lineScroll_ = scrollIn(this, lines_);
-  sides_->addWidget(paperScroll_, 36);
-  sides_->addWidget(lineScroll_, 64);
-  column->addLayout(sides_, 1);
+  auto* holder = new QWidget(this);
+  sheet_ = new QVBoxLayout(holder);
+  sheet_->setContentsMargins(0, 0, 0, 0);
+  sheet_->setSpacing(besideEachOther);
+  sheet_->addWidget(lines_, 1);
+  lineScroll_ = scrollIn(this, holder);
+  connect(lineScroll_->verticalScrollBar(), &QScrollBar::rangeChanged, this, &ProblemPage::bringIntoView);
+  sides->addWidget(paperScroll_, 36);
+  sides->addWidget(lineScroll_, 64);
+  column->addLayout(sides, 1);
 }
 
 void ProblemPage::buildFoot(QBoxLayout* column) {
@@ -120,6 +132,8 @@ void ProblemPage::bindKeys() {
     if (LineRow* row = rowWithKeyboard()) build(row);
   });
   bind(QStringLiteral("Ctrl+Return"), [this] { goOn(); });
+  bind(QStringLiteral("PgUp"), [this] { turnPage(-1); });
+  bind(QStringLiteral("PgDown"), [this] { turnPage(+1); });
   // who has just finished the last line goes on with the same key
   auto* enter = new QShortcut(Qt::Key_Return, on_);
   enter->setContext(Qt::WidgetShortcut);
@@ -129,10 +143,15 @@ void ProblemPage::bindKeys() {
     for (LineRow* row : rows_) {
       if (!now || !row->isAncestorOf(now) || row == last_) continue;
       keep();  // the time until now belongs to the line before
-      last_ = row;
-      lineScroll_->ensureWidgetVisible(row, 0, 24);
+      comeTo(row);
+      reveal(row, End::top);
     }
   });
+}
+
+void ProblemPage::comeTo(LineRow* row) {
+  last_ = row;
+  for (LineRow* one : rows_) one->setCurrent(one == row);
 }
 
 void ProblemPage::show(PracticeSession& session, double zoom) {
@@ -147,7 +166,9 @@ void ProblemPage::show(PracticeSession& session, double zoom) {
   arrange();
   clock_.start();
   lineScroll_->ensureVisible(0, 0);
-  if (!rows_.empty()) rows_.front()->field()->setFocus(Qt::OtherFocusReason);
+  if (rows_.empty()) return;
+  comeTo(rows_.front());
+  rows_.front()->field()->setFocus(Qt::OtherFocusReason);
 }
 
 void ProblemPage::leave() {
@@ -161,7 +182,7 @@ void ProblemPage::fillHead() {
   const Problem& problem = session_->current().problem;
   progress_->setText(tr("Problem %1 of %2").arg(session_->place() + 1).arg(session_->count()));
   about_->setText(tr("%1 · level %2 · set %3")
-                      .arg(fromCore(topicWord(problem.topic, book_)))
+                      .arg(capital(fromCore(topicWord(problem.topic, book_))))
                       .arg(problem.level)
                       .arg(session_->set().seed));
 }
@@ -199,7 +220,9 @@ LineRow* ProblemPage::addRow(std::size_t line) {
     warned_ = false;
     uncover();
     const PracticeLine& kept = session_->current().lines[row->line()];
-    if (kept.isRight() && row->text() != fromCore(kept.text)) row->show({}, false);
+    if (!kept.isRight() || row->text() == fromCore(kept.text)) return;
+    keep();  // so that it is no longer called right
+    row->show(lineFeedback(session_->current(), row->line(), book_), false);
   });
   connect(row, &LineRow::checkWanted, this, [this, row] { check(row); });
   connect(row, &LineRow::hintWanted, this, [this, row] { climb(row); });
@@ -238,6 +261,7 @@ void ProblemPage::keep() {
 
 void ProblemPage::showFeedback(LineRow* pointAt) {
   for (LineRow* row : rows_) row->show(lineFeedback(session_->current(), row->line(), book_), row == pointAt);
+  for (WorkedPicture* picture : lines_->findChildren<WorkedPicture*>()) picture->setZoom(zoom_);
   applyLetters(window(), zoom_);
 }
 
@@ -259,7 +283,7 @@ void ProblemPage::check(LineRow* row) {
   showFeedback(row);
   warned_ = false;
   if (session_->current().lines[row->line()].isRight()) return focusNext(row);
-  lineScroll_->ensureWidgetVisible(row, 0, 24);
+  reveal(row, End::top);
 }
 
 void ProblemPage::focusNext(const LineRow* row) {
@@ -267,7 +291,7 @@ void ProblemPage::focusNext(const LineRow* row) {
   const bool open = next < rows_.size() && !rows_[next]->isHidden();
   QWidget* to = open ? rows_[next]->field() : static_cast<QWidget*>(on_);
   to->setFocus(Qt::TabFocusReason);
-  if (open) lineScroll_->ensureWidgetVisible(rows_[next], 0, 24);
+  if (open) reveal(rows_[next], End::top);
 }
 
 /// A hint for a line that was not checked yet is one for the line as it stands.
@@ -277,7 +301,7 @@ void ProblemPage::climb(LineRow* row) {
   if (!line.marked) session_->check(row->line());
   session_->climb(row->line());
   showFeedback(row);
-  lineScroll_->ensureWidgetVisible(row, 0, 24);
+  reveal(row, End::bottom);
 }
 
 void ProblemPage::build(LineRow* row) {
@@ -306,9 +330,11 @@ void ProblemPage::goOn() {
     if (open > 0 && !warned_) {
       warned_ = true;
       foot_->setText(
-          tr("%n line(s) are not right yet. Look at them again, or press the button once more to hand it in "
-             "as it stands and see the worked lines.",
-             "", open));
+          counted(open,
+                  tr("1 line is not right yet. Look at it again, or press the button once more to hand "
+                     "everything in as it stands and see the worked lines."),
+                  tr("%1 lines are not right yet. Look at them again, or press the button once more to hand "
+                     "everything in as it stands and see the worked lines.")));
       return;
     }
     session_->handIn();
@@ -329,7 +355,39 @@ LineRow* ProblemPage::rowWithKeyboard() const {
 
 void ProblemPage::arrange() {
   const bool beside = width() >= sideBySide * zoom_;
-  sides_->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+  if (beside == (paperScroll_->widget() != nullptr)) return;
+  if (beside) {
+    sheet_->removeWidget(papers_);
+    paperScroll_->setWidget(papers_);
+  } else {
+    sheet_->insertWidget(0, paperScroll_->takeWidget());
+  }
+  papers_->show();
+  paperScroll_->setVisible(beside);
+}
+
+/// Now, and again whenever rows move: a rung that came just now has no height yet.
+void ProblemPage::reveal(LineRow* row, End end) {
+  revealed_ = row;
+  revealedEnd_ = end;
+  QTimer::singleShot(0, this, &ProblemPage::bringIntoView);
+}
+
+/// Of a line that is higher than the window one end is shown.
+void ProblemPage::bringIntoView() {
+  if (!revealed_) return;
+  const QRect at(revealed_->mapTo(lineScroll_->widget(), QPoint(0, 0)), revealed_->size());
+  const bool fits = at.height() + 2 * roomBelow <= lineScroll_->viewport()->height();
+  if (fits || revealedEnd_ == End::bottom) lineScroll_->ensureVisible(0, at.bottom(), 0, roomBelow);
+  if (fits || revealedEnd_ == End::top) lineScroll_->ensureVisible(0, at.top(), 0, roomBelow);
+}
+
+/// The papers are turned where they are longer than their side, otherwise what stands with the lines.
+void ProblemPage::turnPage(int direction) {
+  QScrollBar* papers = paperScroll_->verticalScrollBar();
+  const bool longPapers = paperScroll_->isVisible() && papers->maximum() > 0;
+  (longPapers ? papers : lineScroll_->verticalScrollBar())
+      ->triggerAction(direction > 0 ? QScrollBar::SliderPageStepAdd : QScrollBar::SliderPageStepSub);
 }
 
 void ProblemPage::resizeEvent(QResizeEvent* event) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QElapsedTimer>
+#include <QPointer>
 #include <QWidget>
 #include <vector>
 
@@ -63,6 +64,12 @@ class ProblemPage : public QWidget {
   void goOn();
   void skip();
   void focusNext(const LineRow* row);
+  /// From now on the keyboard is at this line.
+  void comeTo(LineRow* row);
+  enum class End : std::uint8_t { top, bottom };
+  void reveal(LineRow* row, End end);
+  void bringIntoView();
+  void turnPage(int direction);
   void arrange();
   [[nodiscard]] LineRow* rowWithKeyboard() const;
   [[nodiscard]] int linesNotRight() const;
@@ -71,16 +78,18 @@ class ProblemPage : public QWidget {
   PracticeSession* session_ = nullptr;
   double zoom_ = 1;
   std::vector<LineRow*> rows_;
-  LineRow* last_ = nullptr;  ///< the line that had the keyboard last
-  bool warned_ = false;      ///< it was said that lines are not right yet
+  LineRow* last_ = nullptr;     ///< the line that had the keyboard last
+  QPointer<LineRow> revealed_;  ///< what is to stay in view while rows find their places
+  End revealedEnd_ = End::top;
+  bool warned_ = false;  ///< it was said that lines are not right yet
   QElapsedTimer clock_;
 
   QLabel* progress_ = nullptr;
   QLabel* about_ = nullptr;
-  QBoxLayout* sides_ = nullptr;
   QScrollArea* paperScroll_ = nullptr;
   QWidget* papers_ = nullptr;
   QScrollArea* lineScroll_ = nullptr;
+  QBoxLayout* sheet_ = nullptr;  ///< what is scrolled with the lines
   QWidget* lines_ = nullptr;
   QLabel* foot_ = nullptr;
   QPushButton* back_ = nullptr;

@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "core/practice/lesson_words.h"
+#include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
 #include "ui/theme/text.h"
 
@@ -13,9 +14,13 @@ namespace wardchalk::ui {
 
 namespace {
 
-QString written(const PracticeLine& line) {
+/// What stands in a line; that nothing does is said quietly, with an open circle before it.
+QLabel* writtenIn(QWidget* card, const PracticeLine& line) {
   const QString text = fromCore(line.text).trimmed();
-  return text.isEmpty() ? ReviewPage::tr("– nothing written yet –") : text;
+  if (!text.isEmpty()) return wordsIn(card, text);
+  QLabel* label = quietWordsIn(card, ReviewPage::tr("○ nothing written yet"));
+  label->setAccessibleName(ReviewPage::tr("nothing written yet"));
+  return label;
 }
 
 int blanksIn(const PracticeProblem& problem) {
@@ -53,7 +58,9 @@ void ReviewPage::show(const PracticeSession& session, double zoom) {
   open_->setText(
       blanks == 0
           ? tr("Every line has something in it. You can still change any of them.")
-          : tr("%n line(s) are still empty. You can go back to them, or hand it in as it is.", "", blanks));
+          : counted(
+                blanks, tr("1 line is still empty. You can go back to it, or hand everything in as it is."),
+                tr("%1 lines are still empty. You can go back to them, or hand everything in as it is.")));
   applyLetters(window(), zoom);
   ensureVisible(0, 0);
   // not on the button that hands in: a key pressed once too often should not end a test
@@ -82,7 +89,7 @@ void ReviewPage::addProblem(const PracticeSession& session, std::size_t place) {
     const int row = static_cast<int>(i) + 1;
     grid->addWidget(quietWordsIn(card, held(lineQuestion(shown.problem.asks[i], shown.problem, book_))), row,
                     0);
-    grid->addWidget(wordsIn(card, written(shown.lines[i])), row, 1);
+    grid->addWidget(writtenIn(card, shown.lines[i]), row, 1);
   }
   list_->addWidget(card);
   card->show();  // at once, and not when the events are next looked at: the keyboard is on its way

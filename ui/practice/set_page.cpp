@@ -1,7 +1,6 @@
 #include "ui/practice/set_page.h"
 
 #include <QComboBox>
-#include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -41,7 +40,7 @@ class WordBox : public QComboBox {
   void wheelEvent(QWheelEvent* event) override { event->ignore(); }
 };
 
-QString refusalText(const QString& file, const Refusal& refusal, const Phrasebook& book) {
+QString setRefusalText(const QString& file, const Refusal& refusal, const Phrasebook& book) {
   QString text = file;
   if (!refusal.path.empty()) text += u'\n' + fromCore(refusal.path);
   return text + u'\n' + fromCore(sentence(refusal, book));
@@ -52,7 +51,7 @@ QString refusalText(const QString& file, const Refusal& refusal, const Phraseboo
 std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files, const Phrasebook& book,
                                        QWidget* parent) {
   const auto refuse = [&](const Refusal& refusal) {
-    files.tell(parent, SetPage::tr("The set was not opened"), refusalText(file, refusal, book));
+    files.tell(parent, SetPage::tr("The set was not opened"), setRefusalText(file, refusal, book));
     return std::nullopt;
   };
   const Result<std::string> text = readTextFile(std::filesystem::path(file.toStdU16String()));
@@ -68,41 +67,35 @@ SetPage::SetPage(PracticeFiles& files, const Phrasebook& book, QWidget* parent)
   column()->addWidget(
       wordsIn(inside(),
               tr("Whoever opens the set file gets the same problems. On paper they come as questions "
-                 "with room for the working, and as a key with every line worked."),
+                 "with room for the working, and as a key with every line worked. Students save their "
+                 "results as a table (CSV) that opens in a spreadsheet."),
               1.05));
-  form_ = new PlanForm(book, inside());
+  form_ = new PlanForm(PlanForm::Reader::preceptor, book, inside());
   buildSchool();
   column()->addWidget(form_);
   column()->addStretch(1);
+  missing_ = quietWordsIn(inside(), {});
+  missing_->setObjectName(QStringLiteral("set-missing"));
+  missing_->setAlignment(Qt::AlignRight);
+  column()->addWidget(missing_);
   column()->addWidget(buildFoot());
-  connect(form_, &PlanForm::changed, this, &SetPage::enable);
-  enable();
+  connect(form_, &PlanForm::changed, this, &SetPage::tellWhatIsMissing);
+  tellWhatIsMissing();
 }
 
 void SetPage::buildSchool() {
-  auto* holder = new QWidget(form_);
-  auto* grid = new QGridLayout(holder);
-  grid->setContentsMargins(0, 6, 0, 0);
-  grid->setHorizontalSpacing(12);
-  grid->setColumnStretch(1, 1);
-  title_ = new QLineEdit(holder);
+  title_ = new QLineEdit(form_);
   title_->setObjectName(QStringLiteral("set-title"));
   title_->setMaxLength(longestTitle);
-  title_->setMinimumHeight(practiceTarget);
-  school_ = new WordBox({tr("exact"), tr("classroom: 2.2 lb in 1 kg, fixed decimals")}, holder);
+  form_->addField(tr("&Title"), tr("Title of the set"), title_);
+  school_ = new WordBox({tr("exact"), tr("classroom")}, form_);
   school_->setObjectName(QStringLiteral("set-school"));
   school_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  const auto add = [&](int row, const QString& text, const QString& name, QWidget* field) {
-    QLabel* label = wordsIn(holder, text);
-    label->setWordWrap(false);
-    label->setBuddy(field);
-    field->setAccessibleName(name);
-    grid->addWidget(label, row, 0);
-    grid->addWidget(field, row, 1);
-  };
-  add(0, tr("&Title"), tr("Title of the set"), title_);
-  add(1, tr("House &rules"), tr("House rules of the set"), school_);
-  form_->more()->addWidget(holder);
+  form_->addField(tr("House &rules"), tr("House rules of the set"), school_);
+  schoolWords_ = form_->addNote({});
+  schoolWords_->setObjectName(QStringLiteral("set-rules"));
+  connect(school_, &QComboBox::currentIndexChanged, this, &SetPage::tellRules);
+  tellRules();
 }
 
 QWidget* SetPage::buildFoot() {
@@ -132,8 +125,19 @@ QWidget* SetPage::buildFoot() {
   return foot;
 }
 
-void SetPage::enable() {
-  for (QPushButton* button : {save_, questions_, key_}) button->setEnabled(form_->isComplete());
+void SetPage::tellWhatIsMissing() {
+  missing_->setText(form_->missing());
+  for (QPushButton* button : {save_, questions_, key_}) button->setEnabled(form_->missing().isEmpty());
+}
+
+/// What the chosen set does with pounds and with rounding; rules of a file say that in the file.
+void SetPage::tellRules() {
+  const int chosen = school_->currentIndex();
+  schoolWords_->setText(chosen == exactSet ? tr("exact: 1 lb = 0.45359237 kg, weight not rounded")
+                        : chosen == classroomSet
+                            ? tr("classroom: 2.2 lb = 1 kg, weight to 2 decimals, amounts to fixed decimals")
+                            : QString());
+  school_->setAccessibleDescription(schoolWords_->text());
 }
 
 void SetPage::setPlan(const PracticeSet& plan) {
@@ -185,7 +189,7 @@ void SetPage::saveSet() {
   writeSet(text, plan());
   text += '\n';
   if (const auto refusal = writeTextFile(std::filesystem::path(file.toStdU16String()), text))
-    files_.tell(window(), tr("The set was not saved"), refusalText(file, *refusal, book_));
+    files_.tell(window(), tr("The set was not saved"), setRefusalText(file, *refusal, book_));
 }
 
 void SetPage::savePdf(bool withKey) {

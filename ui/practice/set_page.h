@@ -6,6 +6,7 @@
 #include "ui/practice/practice_page.h"
 
 class QComboBox;
+class QLabel;
 class QLineEdit;
 class QPushButton;
 
@@ -35,7 +36,8 @@ class SetPage : public PracticePage {
   void openSet();
   void saveSet();
   void savePdf(bool withKey);
-  void enable();
+  void tellWhatIsMissing();
+  void tellRules();
   void setRules(const HouseRules& rules);
   [[nodiscard]] HouseRules rules() const;
 
@@ -45,6 +47,8 @@ class SetPage : public PracticePage {
   PlanForm* form_;
   QLineEdit* title_ = nullptr;
   QComboBox* school_ = nullptr;
+  QLabel* schoolWords_ = nullptr;
+  QLabel* missing_ = nullptr;
   QComboBox* paper_ = nullptr;
   QPushButton* save_ = nullptr;
   QPushButton* questions_ = nullptr;

@@ -8,6 +8,7 @@
 
 #include "core/practice/lesson_words.h"
 #include "ui/practice/button_flow.h"
+#include "ui/practice/line_words.h"
 #include "ui/practice/mistake_bars.h"
 #include "ui/practice/practice_look.h"
 #include "ui/theme/text.h"
@@ -19,7 +20,7 @@ namespace {
 /// Kind, and true.
 QString titleOf(const LineTally& lines) {
   if (lines.lines == 0) return SummaryPage::tr("That is all for now");
-  if (lines.atOnce == lines.lines) return SummaryPage::tr("Everything right at once: well worked");
+  if (lines.atOnce == lines.lines) return SummaryPage::tr("Everything right first time: well worked");
   if (lines.inTheEnd == lines.lines) return SummaryPage::tr("Everything right in the end: well worked");
   return SummaryPage::tr("Done. Here is what went well, and what to look at next");
 }
@@ -82,20 +83,22 @@ QWidget* SummaryPage::buildFoot() {
     return button;
   };
   add(tr("&Look at the problems"), "look-again", &SummaryPage::lookWanted);
-  add(tr("Save the &results …"), "save-results", &SummaryPage::saveWanted);
+  add(tr("Save &results for a spreadsheet …"), "save-results", &SummaryPage::saveWanted);
   foot->pushRight();
   again_ = add(tr("Same &set again"), "same-again", &SummaryPage::againWanted);
-  add(tr("Choose &anew"), "new-practice", &SummaryPage::newWanted);
+  add(tr("Choose something &else"), "new-practice", &SummaryPage::newWanted);
   return foot;
 }
 
 void SummaryPage::show(const PracticeSession& session, double zoom) {
   const SessionTally tally = tallyOf(session);
   title_->setText(titleOf(tally.lines));
-  QString lines = tr("%1 of %n line(s) right at once, %2 in the end.", "", tally.lines.lines)
+  QString lines = tr("%1 of %2 lines right first time, %3 of %2 in the end.")
                       .arg(tally.lines.atOnce)
+                      .arg(tally.lines.lines)
                       .arg(tally.lines.inTheEnd);
-  if (tally.skipped > 0) lines += u' ' + tr("%n problem(s) left aside.", "", tally.skipped);
+  if (tally.skipped > 0)
+    lines += u' ' + counted(tally.skipped, tr("1 problem left aside."), tr("%1 problems left aside."));
   lines_->setText(lines);
   fillTopics(tally);
   bars_->setScale(zoom * 1.05);
@@ -118,11 +121,11 @@ void SummaryPage::fillTopics(const SessionTally& tally) {
     topicGrid_->addWidget(label, row, column);
   };
   put(0, 0, tr("Topic"), true);
-  put(0, 1, tr("Right at once"), true);
-  put(0, 2, tr("In the end"), true);
+  put(0, 1, tr("Right first time"), true);
+  put(0, 2, tr("Right in the end"), true);
   int row = 1;
   for (const TopicTally& topic : tally.topics) {
-    put(row, 0, fromCore(topicWord(topic.topic, book_)), false);
+    put(row, 0, capital(fromCore(topicWord(topic.topic, book_))), false);
     put(row, 1, tr("%1 of %2").arg(topic.lines.atOnce).arg(topic.lines.lines), false);
     put(row, 2, tr("%1 of %2").arg(topic.lines.inTheEnd).arg(topic.lines.lines), false);
     ++row;

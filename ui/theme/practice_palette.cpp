@@ -1,5 +1,7 @@
 #include "ui/theme/practice_palette.h"
 
+#include <array>
+
 namespace wardchalk::ui {
 
 namespace {
@@ -52,20 +54,47 @@ BandColours bandColours(Scheme scheme) {
   return {};
 }
 
-QPalette practiceWidgets(const QPalette& desktop) {
-  const Scheme scheme = schemeFor(desktop);
-  if (scheme == Scheme::contrastLight || scheme == Scheme::contrastDark) return desktop;
-  const BoardPalette& inks = practicePalette(scheme);
-  QPalette own = desktop;
+ControlColours controlColours(Scheme scheme) {
+  switch (scheme) {
+    case Scheme::light:
+      return {QColor(0x5F, 0x68, 0x8C), QColor(0xBD, 0xC3, 0xDA), QColor(0x7C, 0x83, 0x9E)};
+    case Scheme::dark:
+      return {QColor(0x9A, 0xA4, 0xCE), QColor(0x50, 0x59, 0x80), QColor(0x83, 0x8B, 0xA8)};
+    case Scheme::contrastLight:
+      return {Qt::black, QColor(0x9A, 0x9A, 0x9A), QColor(0x70, 0x70, 0x70)};
+    case Scheme::contrastDark:
+      return {Qt::white, QColor(0x6A, 0x6A, 0x6A), QColor(0x8C, 0x8C, 0x8C)};
+  }
+  return {};
+}
+
+namespace {
+
+constexpr std::array wordRoles = {QPalette::WindowText, QPalette::Text, QPalette::ButtonText};
+
+void setGrounds(QPalette& own, const BoardPalette& inks) {
   own.setColor(QPalette::Window, inks[Ink::board]);
   own.setColor(QPalette::Base, inks[Ink::card]);
   own.setColor(QPalette::AlternateBase, inks[Ink::board]);
   own.setColor(QPalette::Button, inks[Ink::card]);
-  for (const QPalette::ColorRole role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText}) {
+  for (const QPalette::ColorRole role : wordRoles) {
     own.setColor(QPalette::Active, role, inks[Ink::text]);
     own.setColor(QPalette::Inactive, role, inks[Ink::text]);
   }
   own.setColor(QPalette::PlaceholderText, inks[Ink::quiet]);
+}
+
+}  // namespace
+
+QPalette practiceWidgets(const QPalette& desktop) {
+  const Scheme scheme = schemeFor(desktop);
+  const BoardPalette& inks = practicePalette(scheme);
+  QPalette own = desktop;
+  if (scheme == Scheme::light || scheme == Scheme::dark) setGrounds(own, inks);
+  own.setColor(QPalette::Highlight, inks[Ink::disc]);
+  own.setColor(QPalette::HighlightedText, inks[Ink::onDisc]);
+  for (const QPalette::ColorRole role : wordRoles)
+    own.setColor(QPalette::Disabled, role, controlColours(scheme).offText);
   return own;
 }
 

@@ -19,8 +19,16 @@ struct BandColours {
 };
 [[nodiscard]] BandColours bandColours(Scheme scheme);
 
-/// The desktop's colours with the grounds of practice, for ordinary fields and buttons. High contrast is left
-/// as the desktop has it.
+/// What boxes, fields and buttons are outlined in, and how one looks that cannot be used now.
+struct ControlColours {
+  QColor edge;     ///< 3:1 and more against card and board, so that an empty box is seen
+  QColor offEdge;  ///< of what cannot be used
+  QColor offText;
+};
+[[nodiscard]] ControlColours controlColours(Scheme scheme);
+
+/// The desktop's colours with the grounds of practice, for ordinary fields and buttons. Grounds and words of
+/// high contrast are left as the desktop has them.
 [[nodiscard]] QPalette practiceWidgets(const QPalette& desktop);
 
 }  // namespace wardchalk::ui

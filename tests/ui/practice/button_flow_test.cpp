@@ -14,6 +14,7 @@ class ButtonFlowTest : public QObject {
   void breaksIntoRowsWhereThereIsNone();
   void leavesNoRoomForWhatIsHidden();
   void needsTheHeightOfItsRows();
+  void whatIsTiedStandsInOneRow();
 
  private:
   void widen(int width) {
@@ -66,6 +67,21 @@ void ButtonFlowTest::needsTheHeightOfItsRows() {
   const int three = flow_->heightForWidth(flow_->minimumSizeHint().width());
   QCOMPARE(three, 3 * one + 2 * 10);
   QCOMPARE(flow_->sizeHint().height(), one);
+}
+
+/// There is room for two beside the first, but not for the two that are tied.
+void ButtonFlowTest::whatIsTiedStandsInOneRow() {
+  ButtonFlow flow(nullptr);
+  const QPushButton* before = flow.add(QStringLiteral("Back"), "before");
+  flow.tieNext();
+  const QPushButton* left = flow.add(QStringLiteral("Left"), "left");
+  const QPushButton* right = flow.add(QStringLiteral("Right"), "right");
+  flow.show();
+  const int width = flow.sizeHint().width() - 1;
+  flow.resize(width, flow.heightForWidth(width));
+  QCoreApplication::processEvents();
+  QVERIFY(left->y() > before->geometry().bottom());
+  QCOMPARE(right->y(), left->y());
 }
 
 }  // namespace wardchalk::ui

@@ -45,6 +45,7 @@ class LineBuilderTest : public QObject {
   void arrowsChooseAndMove();
   void deleteTakesAFactorOut();
   void rTakesTheRoot();
+  void everyKeyWorksFromTheList();
   void unitsStrikeOutAndTheRestIsNamed();
   void neverSaysWhatTheChainComesTo();
   void writesALineThatCanBeReadBack();
@@ -140,6 +141,27 @@ void LineBuilderTest::rTakesTheRoot() {
   QVERIFY(canvas()->spoken().contains(QStringLiteral("square root")));
   key(canvas(), Qt::Key_R);
   QVERIFY(!builder_->work().chain.rooted);
+}
+
+/// The buttons name keys; they hold wherever the keyboard is.
+void LineBuilderTest::everyKeyWorksFromTheList() {
+  key(facts(), Qt::Key_R);
+  QVERIFY(!builder_->work().chain.rooted);  // nothing there yet
+  addFact(0);
+  addFact(1);
+  QVERIFY(facts()->hasFocus());
+  const ChainWork before = builder_->work();
+  key(facts(), Qt::Key_T);
+  QVERIFY(builder_->work().chain.factors[1] == before.chain.factors[1].turned());
+  key(facts(), Qt::Key_Left, Qt::ShiftModifier);
+  QVERIFY(builder_->work().chain.factors[1] == before.chain.factors[0]);
+  key(facts(), Qt::Key_Right, Qt::ShiftModifier);
+  QVERIFY(builder_->work().chain.factors[0] == before.chain.factors[0]);
+  key(facts(), Qt::Key_R);
+  QVERIFY(builder_->work().chain.rooted);
+  key(facts(), Qt::Key_Delete);
+  QCOMPARE(factors(), 1U);
+  QCOMPARE(facts()->currentRow(), 1);
 }
 
 /// The key's own chain, put together fact by fact, leaves what is wanted; upside down it does not.

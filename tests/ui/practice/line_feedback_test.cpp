@@ -29,24 +29,26 @@ class LineFeedbackTest : public QObject {
   Q_OBJECT
 
  private Q_SLOTS:
-  void saysNothingBeforeALineIsChecked();
+  void offersHelpAndSaysNothingBeforeALineIsChecked();
   void saysThatARightLineIsRight();
   void neverBlames();
   void climbsFourRungs();
   void keepsTheAnswerToTheLastRung();
   void pointsAtAFault();
   void tellsHowToWriteWhatCouldBeMisread();
+  void theWorkedLineIsAPictureOfTheKeyAlone();
   void showsTheWorkedLineOnceHandedIn();
   void findsBytesOnTheScreen_data();
   void findsBytesOnTheScreen();
   void isReadAloudWithoutDoublePoints();
 };
 
-void LineFeedbackTest::saysNothingBeforeALineIsChecked() {
+void LineFeedbackTest::offersHelpAndSaysNothingBeforeALineIsChecked() {
   const PracticeSession session = sessionOf(Topic::bsa);
   const LineFeedback feedback = lineFeedback(session.current(), 0, englishPhrases());
   QVERIFY(!feedback.mark);
-  QVERIFY(feedback.said.isEmpty() && feedback.rungs.empty() && feedback.next.isEmpty());
+  QVERIFY(feedback.said.isEmpty() && feedback.rungs.empty());
+  QCOMPARE(feedback.next, QStringLiteral("Hint 1 of 4: where to look"));
 }
 
 void LineFeedbackTest::saysThatARightLineIsRight() {
@@ -126,6 +128,23 @@ void LineFeedbackTest::tellsHowToWriteWhatCouldBeMisread() {
   QCOMPARE(feedback.mark, std::optional(Mark::right));
   QVERIFY(feedback.said.join(u' ').contains(text.section(u' ', 0, 0)));
   QVERIFY(feedback.pointed);
+}
+
+/// With an own wrong number from the line before the words go on with that number, and the key's chain would
+/// contradict them.
+void LineFeedbackTest::theWorkedLineIsAPictureOfTheKeyAlone() {
+  PracticeSession session = sessionOf(Topic::doseByBsa);
+  const Problem& problem = session.current().problem;
+  QVERIFY(problem.asks.size() > 1 && problem.asks[1].step);
+  const auto pictureOfSecond = [&](const std::string& first) {
+    session.write(0, first);
+    session.check(0);
+    session.check(1);
+    while (session.current().lines[1].rung < lastRung) session.climb(1);
+    return lineFeedback(session.current(), 1, englishPhrases()).rungs.back().picture.has_value();
+  };
+  QVERIFY(pictureOfSecond(wardchalk::test::rightAnswer(problem, 0)));
+  QVERIFY(!pictureOfSecond("1.93 m²"));
 }
 
 void LineFeedbackTest::showsTheWorkedLineOnceHandedIn() {

@@ -1,5 +1,7 @@
+#include <QComboBox>
 #include <QFile>
 #include <QLabel>
+#include <QLayout>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
@@ -8,11 +10,13 @@
 
 #include "core/practice/session_tally.h"
 #include "core/practice/set_file.h"
+#include "core/practice/student_line.h"
 #include "tests/ui/paper/pdf_text.h"
 #include "tests/ui/practice/pupil.h"
 #include "ui/practice/line_builder.h"
 #include "ui/practice/line_row.h"
 #include "ui/practice/plan_page.h"
+#include "ui/practice/worked_picture.h"
 
 namespace wardchalk::ui {
 
@@ -38,6 +42,12 @@ class PracticeJourneysTest : public QObject {
   void aStudentLearns();
   void aFaultIsPointedAt();
   void aHintComesWithAKey();
+  void whoIsStuckIsHelped();
+  void whatIsSaidOfWritingIsRead();
+  void aNewRungIsSeen();
+  void thePapersAreReachedWithTheKeyboard();
+  void aPreceptorIsToldWhatIsMissing();
+  void theWordsOfTheHouseRulesAreTrue();
   void aVerdictIsAChoiceOfFourWords();
   void whatFollowsTheVerdictIsCoveredUntilThen();
   void nothingIsMeasuredByAButton();
@@ -112,6 +122,104 @@ void PracticeJourneysTest::aHintComesWithAKey() {
   pupil.press(Qt::Key_H, Qt::ControlModifier);
   QCOMPARE(pupil.session().current().lines[0].rung, 2);
   QCOMPARE(pupil.session().current().lines[0].tries, 1);
+}
+
+/// On an empty line, before anything was checked: all four rungs, each of them kept in the session.
+void PracticeJourneysTest::whoIsStuckIsHelped() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("bsa")}, 1, 5));
+  const auto* hint = pupil.window().findChild<QAbstractButton*>(QStringLiteral("line-1:hint"));
+  for (const char* next : {"Hint 1 of 4: where to look", "Hint 2 of 4: a question", "Hint 3 of 4: the rule",
+                           "Hint 4 of 4: the worked line"}) {
+    QVERIFY(hint->isVisible());
+    QCOMPARE(hint->text(), QLatin1String(next));
+    QVERIFY(pupil.push(QStringLiteral("line-1:hint")));
+  }
+  QVERIFY(!hint->isVisible());
+  const auto* worked = pupil.window().findChild<WorkedPicture*>();
+  QVERIFY(worked);
+  QTRY_VERIFY(worked->isVisible());
+  QTRY_VERIFY(worked->height() >= worked->heightForWidth(worked->width()));
+  QVERIFY(!worked->layout().drawing.bars.empty() && !worked->layout().drawing.strokes.empty());
+  QCOMPARE(pupil.session().current().lines[0].rung, lastRung);
+  QCOMPARE(pupil.session().current().lines[0].tries, 0);
+  QVERIFY(pupil.rungs(0).contains(pupil.right(0).section(u' ', 0, 0)));
+}
+
+/// The quiet line under the first field promises these; the reader takes them without a remark on the way.
+void PracticeJourneysTest::whatIsSaidOfWritingIsRead() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("bsa")}, 1, 5));
+  const auto* how = pupil.window().findChild<QLabel*>(QStringLiteral("line-1:how"));
+  QVERIFY(how && how->isVisible() && how->text().contains(QStringLiteral("sqrt( )")));
+  for (const char* line : {"sqrt(103 cm * 17.2 kg / 3600) = 0.70 m2", "0.70 m2 * 120 mg/m2 = 84 mg"}) {
+    const ReadLine read = readStudentLine(line);
+    QVERIFY2(std::holds_alternative<StudentLine>(read), line);
+    QVERIFY2(std::get<StudentLine>(read).links[0].truth != Truth::wrong, line);
+  }
+}
+
+/// At large letters as well: the last rung and the button of the next are in the window.
+void PracticeJourneysTest::aNewRungIsSeen() {
+  Pupil pupil(200);
+  QVERIFY(pupil.begin({QStringLiteral("bsa")}, 1, 5));
+  const auto* hint = pupil.window().findChild<QWidget*>(QStringLiteral("line-1:hint"));
+  const auto* band = pupil.window().findChild<QWidget*>(QStringLiteral("practice-band"));
+  const QImage bandBefore = pupil.window().grab(band->geometry()).toImage();
+  for (int rung = 1; rung < lastRung; ++rung) {
+    pupil.press(Qt::Key_H, Qt::ControlModifier);
+    QTRY_COMPARE(hint->visibleRegion().boundingRect(), hint->rect());
+  }
+  pupil.press(Qt::Key_H, Qt::ControlModifier);
+  const auto* last = pupil.window().findChild<QWidget*>(QStringLiteral("line-1:rung-4"));
+  QTRY_COMPARE(last->visibleRegion().boundingRect(), last->rect());
+  // the field has the keyboard still; scrolled away, it leaves no ring on the band
+  QCOMPARE(pupil.window().grab(band->geometry()).toImage(), bandBefore);
+}
+
+/// Above the lines they stand in full, and are scrolled with them by Page Up and Page Down.
+void PracticeJourneysTest::thePapersAreReachedWithTheKeyboard() {
+  Pupil pupil(300);
+  QVERIFY(pupil.begin({QStringLiteral("dose-by-weight")}, 1, 5, true));
+  const auto* papers = pupil.window().findChild<QWidget*>(QStringLiteral("papers"));
+  QTRY_VERIFY(papers->height() >= papers->layout()->heightForWidth(papers->width()));
+  const auto labels = papers->findChildren<QLabel*>();
+  const auto isSeen = [](const QWidget* widget) { return !widget->visibleRegion().isEmpty(); };
+  for (int i = 0; i < 9; ++i) pupil.press(Qt::Key_PageDown);
+  QTRY_VERIFY(!isSeen(labels.first()));
+  for (int i = 0; i < 9; ++i) pupil.press(Qt::Key_PageUp);
+  QTRY_VERIFY(isSeen(labels.first()));
+}
+
+void PracticeJourneysTest::aPreceptorIsToldWhatIsMissing() {
+  Pupil pupil;
+  QVERIFY(pupil.push(QStringLiteral("make-set")));
+  const auto* missing = pupil.window().findChild<QLabel*>(QStringLiteral("set-missing"));
+  QCOMPARE(missing->text(), QStringLiteral("Choose one topic or more."));
+  auto* page = pupil.window().findChild<QWidget*>(QStringLiteral("set-page"));
+  page->findChild<QAbstractButton*>(QStringLiteral("topic:bsa"))->click();
+  QVERIFY(missing->text().isEmpty());
+  auto* number = page->findChild<QLineEdit*>(QStringLiteral("seed"));
+  number->setFocus();
+  number->selectAll();
+  pupil.press(Qt::Key_Delete);
+  QCOMPARE(missing->text(), QStringLiteral("Write a number for the set."));
+}
+
+/// The set page says in a line what the shipped rules do.
+void PracticeJourneysTest::theWordsOfTheHouseRulesAreTrue() {
+  Pupil pupil;
+  QVERIFY(pupil.push(QStringLiteral("make-set")));
+  const auto* words = pupil.window().findChild<QLabel*>(QStringLiteral("set-rules"));
+  auto* box = pupil.window().findChild<QComboBox*>(QStringLiteral("set-school"));
+  QVERIFY(words->text().contains(QStringLiteral("1 lb = 0.45359237 kg, weight not rounded")));
+  QCOMPARE(exactRules().pounds, Pounds::exact);
+  QVERIFY(!exactRules().kilogramDecimals);
+  box->setCurrentIndex(1);
+  QVERIFY(words->text().contains(QStringLiteral("2.2 lb = 1 kg, weight to 2 decimals")));
+  QCOMPARE(classroomRules().pounds, Pounds::trade);
+  QCOMPARE(classroomRules().kilogramDecimals, std::optional(2));
+  QCOMPARE(classroomRules().roundTo, RoundTo::decimals);
 }
 
 namespace {

@@ -1,5 +1,6 @@
 #include <QAbstractButton>
 #include <QApplication>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
 #include <QLabel>
@@ -7,6 +8,7 @@
 #include <QListWidget>
 #include <QMainWindow>
 #include <QMenuBar>
+#include <QRadioButton>
 #include <QScrollArea>
 #include <QSpinBox>
 #include <QTest>
@@ -16,6 +18,7 @@
 #include "ui/practice/line_builder.h"
 #include "ui/practice/line_row.h"
 #include "ui/practice/practice_look.h"
+#include "ui/theme/contrast.h"
 #include "ui/working/spoken_widget.h"
 
 namespace wardchalk::ui {
@@ -37,6 +40,21 @@ void toHint(Pupil& pupil) {
   pupil.write(0, QStringLiteral("0.46 m²"));
   pupil.enter();
   for (int i = 0; i < lastRung; ++i) pupil.press(Qt::Key_H, Qt::ControlModifier);
+}
+
+/// The second line of a problem, after the first was right.
+void toSecondLine(Pupil& pupil) {
+  QVERIFY(pupil.begin({QStringLiteral("dose-by-bsa")}, 2, 5));
+  pupil.write(0, pupil.right(0));
+  pupil.enter();
+}
+
+/// With the worked lines under what was not right.
+void toHandedIn(Pupil& pupil) {
+  QVERIFY(pupil.begin({QStringLiteral("dose-by-bsa")}, 2, 5));
+  pupil.write(0, QStringLiteral("0.46 m²"));
+  for (int i = 0; i < 2; ++i) pupil.press(Qt::Key_Return, Qt::ControlModifier);
+  QVERIFY(pupil.session().current().handedIn);
 }
 
 void toTest(Pupil& pupil) { QVERIFY(pupil.begin({QStringLiteral("dose-by-weight")}, 2, 5, true)); }
@@ -73,8 +91,9 @@ void toSummary(Pupil& pupil) {
 void toSet(Pupil& pupil) { QVERIFY(pupil.push(QStringLiteral("make-set"))); }
 
 const Page pages[] = {
-    {"plan", [](Pupil&) {}}, {"problem", toProblem}, {"hint", toHint}, {"test", toTest},
-    {"review", toReview},    {"summary", toSummary}, {"set", toSet},
+    {"plan", [](Pupil&) {}},   {"problem", toProblem}, {"second-line", toSecondLine},
+    {"handed-in", toHandedIn}, {"hint", toHint},       {"test", toTest},
+    {"review", toReview},      {"summary", toSummary}, {"set", toSet},
 };
 
 QString nameOf(const QWidget* widget) {
@@ -108,6 +127,24 @@ QPalette paletteOf(const Desktop& desktop) {
   return palette;
 }
 
+/// What is filled in or pressed, but for the field within a box for numbers.
+bool isPressed(const QWidget* widget) {
+  return (qobject_cast<const QAbstractButton*>(widget) || qobject_cast<const QComboBox*>(widget) ||
+          qobject_cast<const QLineEdit*>(widget) || qobject_cast<const QSpinBox*>(widget)) &&
+         !qobject_cast<const QSpinBox*>(widget->parentWidget());
+}
+
+/// How far the edge at the left of a widget stands out from what lies before it.
+double edgeContrast(const QWidget& widget, const QImage& window) {
+  constexpr int before = 1, within = 10;
+  const QPoint at = widget.mapTo(widget.window(), QPoint(0, widget.height() / 2));
+  const QColor ground = window.pixelColor(at.x() - before, at.y());
+  double most = 1;
+  for (int x = 0; x < within; ++x)
+    most = std::max(most, contrastRatio(window.pixelColor(at.x() + x, at.y()), ground));
+  return most;
+}
+
 }  // namespace
 
 /// Every widget of every page of practice is looked at.
@@ -127,6 +164,11 @@ class PracticeSweepTest : public QObject {
   void nothingIsCutOff();
   void whatIsPressedIsHighEnough_data() { addPages(); }
   void whatIsPressedIsHighEnough();
+  void everyEdgeIsSeen_data();
+  void everyEdgeIsSeen();
+  void whatIsOffLooksSo_data();
+  void whatIsOffLooksSo();
+  void boxesGrowWithTheLetters();
   void theBandStandsOnTopOfEveryPage_data() { addPages(); }
   void theBandStandsOnTopOfEveryPage();
   void noWardCaseIsReachedFromHere();
@@ -241,8 +283,16 @@ void PracticeSweepTest::nothingIsCutOff() {
     if (!button->isVisible() || button->text().isEmpty()) continue;
     QTRY_VERIFY2(button->width() >= button->minimumSizeHint().width() &&
                      button->height() >= button->minimumSizeHint().height(),
-                 qPrintable(button->text()));
+                 qPrintable(QStringLiteral("%1: %2 × %3 of %4 × %5")
+                                .arg(button->text())
+                                .arg(button->width())
+                                .arg(button->height())
+                                .arg(button->minimumSizeHint().width())
+                                .arg(button->minimumSizeHint().height())));
   }
+  for (const QLineEdit* edit : pupil.window().findChildren<QLineEdit*>())
+    if (edit->isVisible() && !qobject_cast<const QSpinBox*>(edit->parentWidget()))
+      QTRY_VERIFY2(edit->height() >= edit->sizeHint().height(), qPrintable(edit->objectName()));
   for (const QScrollArea* scroll : pupil.window().findChildren<QScrollArea*>())
     if (scroll->isVisible() && scroll->widgetResizable() &&
         scroll->horizontalScrollBarPolicy() == Qt::ScrollBarAlwaysOff)
@@ -254,12 +304,78 @@ void PracticeSweepTest::nothingIsCutOff() {
 void PracticeSweepTest::whatIsPressedIsHighEnough() {
   Pupil pupil;
   reach(pupil);
+  for (const QWidget* widget : pupil.window().findChildren<QWidget*>())
+    if (isPressed(widget) && widget->isVisible())
+      QVERIFY2(widget->height() >= 32, qPrintable(widget->objectName()));
+}
+
+void PracticeSweepTest::everyEdgeIsSeen_data() {
+  QTest::addColumn<int>("page");
+  QTest::addColumn<int>("desktop");
+  for (int page = 0; page < static_cast<int>(std::size(pages)); ++page)
+    for (int desktop = 0; desktop < static_cast<int>(desktops.size()); ++desktop)
+      QTest::addRow("%s-%s", pages[page].name, desktops[static_cast<std::size_t>(desktop)].name)
+          << page << desktop;
+}
+
+/// Source: WCAG 2.2, 1.4.11 (3:1). The ring of the keyboard is looked at elsewhere, so it is left out.
+void PracticeSweepTest::everyEdgeIsSeen() {
+  QFETCH(int, desktop);
+  QApplication::setPalette(paletteOf(desktops[static_cast<std::size_t>(desktop)]));
+  Pupil pupil;
+  reach(pupil);
+  if (QApplication::focusWidget()) QApplication::focusWidget()->clearFocus();
+  QTRY_VERIFY(!QApplication::focusWidget());
+  const QImage window = pupil.window().grab().toImage();
+  int seen = 0;
   for (const QWidget* widget : pupil.window().findChildren<QWidget*>()) {
-    const bool pressed = qobject_cast<const QAbstractButton*>(widget) ||
-                         qobject_cast<const QComboBox*>(widget) || qobject_cast<const QLineEdit*>(widget);
-    if (!pressed || !widget->isVisible() || qobject_cast<const QSpinBox*>(widget->parentWidget())) continue;
-    QVERIFY2(widget->height() >= 32, qPrintable(widget->objectName()));
+    const bool whole = widget->visibleRegion().boundingRect().height() == widget->height();
+    if (!isPressed(widget) || !widget->isVisible() || !widget->isEnabled() || !whole) continue;
+    ++seen;
+    const double found = edgeContrast(*widget, window);
+    QVERIFY2(found >= 3, qPrintable(widget->objectName() + QStringLiteral(": %1").arg(found)));
   }
+  QVERIFY(seen > 0);
+}
+
+void PracticeSweepTest::whatIsOffLooksSo_data() {
+  QTest::addColumn<int>("desktop");
+  for (int desktop = 0; desktop < static_cast<int>(desktops.size()); ++desktop)
+    QTest::addRow("%s", desktops[static_cast<std::size_t>(desktop)].name) << desktop;
+}
+
+/// The begin of practice waits for a topic; its words and its edge are fainter than those of another button.
+void PracticeSweepTest::whatIsOffLooksSo() {
+  QFETCH(int, desktop);
+  QApplication::setPalette(paletteOf(desktops[static_cast<std::size_t>(desktop)]));
+  Pupil pupil;
+  const auto* off = pupil.window().findChild<QAbstractButton*>(QStringLiteral("begin"));
+  const auto* on = pupil.window().findChild<QAbstractButton*>(QStringLiteral("make-set"));
+  QVERIFY(!off->isEnabled() && on->isEnabled());
+  const QImage window = pupil.window().grab().toImage();
+  QVERIFY(edgeContrast(*off, window) < edgeContrast(*on, window) / 1.5);
+  const QPalette own = pupil.window().palette();
+  const auto words = [&own](QPalette::ColorGroup group) {
+    return contrastRatio(own.color(group, QPalette::ButtonText), own.color(QPalette::Window));
+  };
+  QVERIFY(words(QPalette::Disabled) < words(QPalette::Active) / 1.5);
+  QVERIFY(words(QPalette::Disabled) >= 3);
+  QVERIFY(contrastRatio(own.color(QPalette::Highlight), own.color(QPalette::HighlightedText)) >= 4.5);
+  QVERIFY(contrastRatio(own.color(QPalette::Highlight), own.color(QPalette::Base)) >= 3);
+}
+
+void PracticeSweepTest::boxesGrowWithTheLetters() {
+  const auto sideOf = [](const QWidget* widget, QStyle::PixelMetric metric) {
+    return widget->style()->pixelMetric(metric, nullptr, widget);
+  };
+  Pupil pupil;
+  const auto* box = pupil.window().findChild<QCheckBox*>();
+  const auto* radio = pupil.window().findChild<QRadioButton*>();
+  const int before = sideOf(box, QStyle::PM_IndicatorWidth);
+  QVERIFY(before >= box->fontMetrics().height());
+  pupil.window().setZoom(200);
+  QVERIFY(sideOf(box, QStyle::PM_IndicatorWidth) >= 2 * before - 2);
+  QVERIFY(sideOf(radio, QStyle::PM_ExclusiveIndicatorHeight) >= 2 * before - 2);
 }
 
 void PracticeSweepTest::theBandStandsOnTopOfEveryPage() {

@@ -4,12 +4,14 @@
 #include <QApplication>
 #include <QLabel>
 #include <QLineEdit>
+#include <QRegularExpression>
 #include <QSpinBox>
 #include <QTest>
 
 #include "core/words/phrasebook.h"
 #include "tests/support/practice_answers.h"
 #include "ui/practice/line_row.h"
+#include "ui/working/spoken_widget.h"
 
 namespace wardchalk::ui {
 
@@ -103,7 +105,11 @@ QString Pupil::said(std::size_t line) {
 QString Pupil::rungs(std::size_t line) {
   QStringList all;
   const auto* holder = window_->findChild<QWidget*>(QStringLiteral("line-%1:rungs").arg(line + 1));
-  for (const QLabel* label : holder->findChildren<QLabel*>()) all << label->text();
+  for (const QWidget* told : holder->findChildren<QWidget*>(QRegularExpression(QStringLiteral(":rung-")))) {
+    const auto* label = qobject_cast<const QLabel*>(told);
+    const auto* picture = qobject_cast<const SpokenWidget*>(told);
+    all << (label ? label->text() : picture->spoken());
+  }
   return all.join(u'\n');
 }
 

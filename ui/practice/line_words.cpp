@@ -1,0 +1,23 @@
+#include "ui/practice/line_words.h"
+
+#include "core/practice/lesson_words.h"
+#include "ui/theme/text.h"
+
+namespace wardchalk::ui {
+
+QString questionWithUnit(const Ask& ask, const Problem& problem, const Phrasebook& book) {
+  const QString question = held(lineQuestion(ask, problem, book));
+  const QString unit = fromCore(lineUnit(ask, book));
+  return unit.isEmpty() ? question : QStringLiteral("%1  (%2)").arg(question, unit);
+}
+
+QString capital(QString text) {
+  if (!text.isEmpty()) text[0] = text[0].toUpper();
+  return text;
+}
+
+QString counted(int count, const QString& one, const QString& many) {
+  return count == 1 ? one : many.arg(count);
+}
+
+}  // namespace wardchalk::ui
