@@ -15,8 +15,9 @@ struct MistakePhrases {
 };
 
 constexpr std::array mistakePhrases = {
-#define WARDCHALK_MISTAKE(number, kind, spot) \
-  MistakePhrases{PhraseId::mistake_##number, PhraseId::hint_##number, PhraseId::rule_##number, PhraseId::where_##spot},
+#define WARDCHALK_MISTAKE(number, kind, spot)                                                  \
+  MistakePhrases{PhraseId::mistake_##number, PhraseId::hint_##number, PhraseId::rule_##number, \
+                 PhraseId::where_##spot},
 #include "core/practice/mistakes.def"
 #undef WARDCHALK_MISTAKE
 };
@@ -27,20 +28,24 @@ constexpr std::array notePhrases = {
 #undef WARDCHALK_LINE_NOTE
 };
 
-constexpr std::array<PhraseId, aspectCount> praisePhrases = {PhraseId::praise_setUp, PhraseId::praise_units,
-                                                             PhraseId::praise_arithmetic, PhraseId::praise_rounding,
-                                                             PhraseId::praise_writing};
+constexpr std::array<PhraseId, aspectCount> praisePhrases = {
+    PhraseId::praise_setUp, PhraseId::praise_units, PhraseId::praise_arithmetic, PhraseId::praise_rounding,
+    PhraseId::praise_writing};
 
-const MistakePhrases& phrasesOf(MistakeId mistake) { return mistakePhrases[static_cast<std::size_t>(mistake)]; }
+const MistakePhrases& phrasesOf(MistakeId mistake) {
+  return mistakePhrases[static_cast<std::size_t>(mistake)];
+}
 
 PhraseId rungOf(MistakeId mistake, int rung) {
   const MistakePhrases& phrases = phrasesOf(mistake);
   return rung <= 1 ? phrases.where : rung == 2 ? phrases.hint : phrases.rule;
 }
 
-/// What is said where no mistake is known for what it is. Of a result alone nobody can see how it was reached.
+/// What is said where no mistake is known for what it is. Of a result alone nobody can see how it was
+/// reached.
 PhraseId unknownRung(int rung, const Ask& ask, const LineMark& mark) {
-  const bool bare = mark.mark == Mark::wrong && mark.aspects[static_cast<std::size_t>(Aspect::setUp)] == Standing::unknown;
+  const bool bare = mark.mark == Mark::wrong && !mark.fault && mark.notes.empty() &&
+                    mark.aspects[static_cast<std::size_t>(Aspect::setUp)] == Standing::unknown;
   if (rung <= 1) return bare ? PhraseId::where_unknownBare : PhraseId::where_unknown;
   if (rung == 2) return PhraseId::hint_unknown;
   return ask.step == StepId::bsa ? PhraseId::rule_unknownSurface : PhraseId::rule_unknown;
@@ -56,16 +61,20 @@ std::vector<MistakeId> hintedOf(const LineMark& mark) {
   return hinted;
 }
 
-std::string comparisonLine(const Comparison& comparison, const Replay& carried, StepId step, const Phrasebook& book) {
+std::string comparisonLine(const Comparison& comparison, const Replay& carried, StepId step,
+                           const Phrasebook& book) {
   const auto sides = carried.sides(step);
-  if (!sides) return sideText(comparison.left) + " " + relationSign(comparison, book) + " " + sideText(comparison.right);
+  if (!sides)
+    return sideText(comparison.left) + " " + relationSign(comparison, book) + " " +
+           sideText(comparison.right);
   Comparison shown = comparison;
   shown.left.term.value = sides->left;
   shown.right.term.value = sides->right;
   return sideText(shown.left) + " " + relationSign(shown, book) + " " + sideText(shown.right);
 }
 
-/// The comparisons that decide, with the student's own numbers: those that fail, or the first one where none does.
+/// The comparisons that decide, with the student's own numbers: those that fail, or the first one where none
+/// does.
 std::string decidingLines(const Problem& problem, const Replay& carried, const Phrasebook& book) {
   std::string lines;
   for (const bool failing : {true, false}) {
@@ -81,8 +90,8 @@ std::string decidingLines(const Problem& problem, const Replay& carried, const P
 }
 
 /// Why the key says so; with a wrong number carried on, what the student's own numbers say.
-std::string workedVerdict(const Problem& problem, std::span<const CarriedAnswer> answers, const Replay& carried,
-                          const Phrasebook& book) {
+std::string workedVerdict(const Problem& problem, std::span<const CarriedAnswer> answers,
+                          const Replay& carried, const Phrasebook& book) {
   const VerdictWord word = verdictWordOf(problem.key, carried);
   const bool own = std::ranges::any_of(answers, [](const CarriedAnswer& answer) { return !answer.right; });
   const std::string reason = own ? decidingLines(problem, carried, book) : verdictReason(problem.key, book);
@@ -91,7 +100,8 @@ std::string workedVerdict(const Problem& problem, std::span<const CarriedAnswer>
 
 std::string workedLine(StepId id, const Replay& carried, const Phrasebook& book) {
   const Step step = carried.shown(id);
-  if (const auto* compared = std::get_if<Comparison>(&step.body)) return comparisonLine(*compared, carried, id, book);
+  if (const auto* compared = std::get_if<Comparison>(&step.body))
+    return comparisonLine(*compared, carried, id, book);
   if (const auto* measured = std::get_if<Measuring>(&step.body)) return measuringLine(*measured, book);
   const auto* solved = std::get_if<Solved>(&step.body);
   if (!solved) return conclusion(step, book);
@@ -109,8 +119,8 @@ std::string worked(const Problem& problem, const Ask& ask, std::span<const Carri
 
 }  // namespace
 
-std::string hint(const Problem& problem, std::size_t ask, const LineMark& mark, std::span<const CarriedAnswer> carried,
-                 int rung, const Phrasebook& book) {
+std::string hint(const Problem& problem, std::size_t ask, const LineMark& mark,
+                 std::span<const CarriedAnswer> carried, int rung, const Phrasebook& book) {
   if (mark.mark == Mark::right) return {};
   if (rung >= lastRung) return worked(problem, problem.asks[ask], carried, book);
   std::vector<std::string> said;
@@ -136,12 +146,15 @@ std::string praise(const LineMark& mark, const Phrasebook& book) {
 std::vector<std::string> remarks(const LineMark& mark, const Phrasebook& book) {
   std::vector<std::string> lines;
   if (mark.fault) lines.push_back(sentence(*mark.fault, book));
-  for (const LineNote note : mark.notes) lines.push_back(say(book, notePhrases[static_cast<std::size_t>(note)]));
+  for (const LineNote note : mark.notes)
+    lines.push_back(say(book, notePhrases[static_cast<std::size_t>(note)]));
   for (const LineRemark& remark : mark.remarks) lines.push_back(sentence(remark, book));
   return lines;
 }
 
-std::string mistakeName(MistakeId mistake, const Phrasebook& book) { return say(book, phrasesOf(mistake).name); }
+std::string mistakeName(MistakeId mistake, const Phrasebook& book) {
+  return say(book, phrasesOf(mistake).name);
+}
 
 std::string markWord(Mark mark, const Phrasebook& book) {
   constexpr std::array words = {PhraseId::mark_right, PhraseId::mark_wrong, PhraseId::mark_unsure};
@@ -149,8 +162,8 @@ std::string markWord(Mark mark, const Phrasebook& book) {
 }
 
 std::string verdictWord(VerdictWord word, const Phrasebook& book) {
-  constexpr std::array words = {PhraseId::verdict_wordSafe, PhraseId::verdict_wordAsk, PhraseId::verdict_wordUnsafe,
-                                PhraseId::verdict_wordDoesNotFit};
+  constexpr std::array words = {PhraseId::verdict_wordSafe, PhraseId::verdict_wordAsk,
+                                PhraseId::verdict_wordUnsafe, PhraseId::verdict_wordDoesNotFit};
   return say(book, words[static_cast<std::size_t>(word)]);
 }
 

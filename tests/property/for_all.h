@@ -3,6 +3,8 @@
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
+#include <algorithm>
+#include <cstdlib>
 #include <iostream>
 #include <sstream>
 #include <string>
@@ -19,12 +21,18 @@ inline rc::Gen<std::vector<std::uint32_t>> anyChoices() {
       80, rc::gen::resize(100, rc::gen::inRange<std::uint32_t>(0, 840)));
 }
 
-/// Tries `law` on `count` random rows of choices; the law says what is wrong, or nothing. RC_PARAMS of the
-/// environment gives the seed of a failure to be looked into.
+/// How many cases WARDCHALK_CASES of the environment asks for, where that is more than `count`.
+inline int casesWanted(int count) {
+  const char* wanted = std::getenv("WARDCHALK_CASES");
+  return wanted ? std::max(count, std::atoi(wanted)) : count;
+}
+
+/// Tries `law` on `count` random rows of choices, or more (casesWanted); the law says what is wrong, or nothing.
+/// RC_PARAMS of the environment gives the seed of a failure to be looked into.
 template <typename Law>
 void forAll(int count, Law law) {
   rc::detail::TestParams params = rc::detail::configuration().testParams;
-  params.maxSuccess = count;
+  params.maxSuccess = casesWanted(count);
   rc::detail::TestMetadata metadata;
   metadata.id = testing::UnitTest::GetInstance()->current_test_info()->name();
   const auto property = [&law] {
@@ -36,7 +44,7 @@ void forAll(int count, Law law) {
   std::ostringstream message;
   rc::detail::printResultMessage(result, message);
   if (!result.template is<rc::detail::SuccessResult>()) FAIL() << message.str();
-  std::cout << "  " << count << " cases\n";
+  std::cout << "  " << params.maxSuccess << " cases\n";
 }
 
 /// A case as it is shown when a law breaks on it.

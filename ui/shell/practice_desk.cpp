@@ -32,7 +32,7 @@ class DesktopPracticeFiles : public PracticeFiles {
                                         PracticeDesk::tr("practice-set.json"), setFilter());
   }
   [[nodiscard]] QString tableToSave(QWidget* parent) override {
-    return QFileDialog::getSaveFileName(parent, PracticeDesk::tr("Save the results as a table"),
+    return QFileDialog::getSaveFileName(parent, PracticeDesk::tr("Save results for a spreadsheet"),
                                         PracticeDesk::tr("practice-results.csv"),
                                         PracticeDesk::tr("Tables (*.csv)"));
   }
