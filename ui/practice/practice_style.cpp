@@ -144,6 +144,13 @@ QSize PracticeStyle::sizeFromContents(ContentsType type, const QStyleOption* opt
   return size;
 }
 
+/// What is typed stands off from the edge of its field.
+QRect PracticeStyle::subElementRect(SubElement element, const QStyleOption* option,
+                                    const QWidget* widget) const {
+  const QRect rect = QProxyStyle::subElementRect(element, option, widget);
+  return element == SE_LineEditContents ? rect.adjusted(5, 0, -5, 0) : rect;
+}
+
 int PracticeStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {
   switch (metric) {
     case PM_IndicatorWidth:
