@@ -60,7 +60,7 @@ QWidget* SummaryPage::buildMistakes() {
   auto* card = new PracticeCard(inside());
   QVBoxLayout* column = columnOn(card);
   column->addWidget(wordsIn(card, tr("What to look at again"), 1.15, true));
-  noMistakes_ = wordsIn(card, tr("No mistake that has a name here."));
+  noMistakes_ = wordsIn(card, tr("No mistake was made that is known by a name."));
   column->addWidget(noMistakes_);
   bars_ = new MistakeBars(book_, card);
   column->addWidget(bars_);
