@@ -57,9 +57,11 @@ void CasesDesk::step(int by) {
 void CasesDesk::openRow(int at) {
   const CaseRow& row = cases_->model().rows()[static_cast<std::size_t>(at)];
   const Result<CaseFile> read = readRow(row);
-  if (!read)
+  if (!read) {
+    cases_->select(at);  // else stepping would come to it again and again
     return tell(tr("This case cannot be opened"),
                 QString::fromStdString(placedSentence(read.refusal(), book_)));
+  }
   if (!window_.openRow(read->entries)) return;
   cases_->select(at);
   cases_->hide();
@@ -121,7 +123,8 @@ void CasesDesk::endPrinting(bool whole) {
 }
 
 void CasesDesk::tell(const QString& title, const QString& text) {
-  dialogs_.tell(cases_ ? static_cast<QWidget*>(cases_.data()) : &window_, title, text);
+  const bool overList = cases_ && cases_->isVisible();
+  dialogs_.tell(overList ? static_cast<QWidget*>(cases_.data()) : &window_, title, text);
 }
 
 }  // namespace wardchalk::ui

@@ -197,7 +197,8 @@ void MainWindow::connectSides() {
 void MainWindow::workAgain() {
   const CaseDraft& draft = editor_.draft();
   sheet_ = workOut(draft.toCase(), rules_, draft.pendingPath());
-  if (const auto apart = second_->disagreement()) sheet_ = unsettled(std::move(sheet_), *apart);
+  const auto apart = second_->disagreement();
+  if (apart && !draft.isEmpty()) sheet_ = unsettled(std::move(sheet_), *apart);
   (*actions_)[ActionId::board]->setEnabled(!draft.isEmpty());
   form_->setWanted(draft.isEmpty() ? QStringList() : wantedFields(sheet_));
   pane_->show(sheet_);

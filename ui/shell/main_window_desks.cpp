@@ -71,7 +71,7 @@ void MainWindow::followDesks() {
 /// A disagreement that was recorded stands in the worksheet, and goes from it when it is settled or void.
 void MainWindow::followSecondCheck() {
   const bool stands = sheet_.finding(FindingCode::secondDiffers) != nullptr;
-  if (stands != second_->disagreement().has_value()) workAgain();
+  if (stands != second_->disagreement().has_value() && !editor_.draft().isEmpty()) workAgain();
   followDesks();
 }
 

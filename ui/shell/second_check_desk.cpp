@@ -206,7 +206,9 @@ void SecondCheckDesk::putFirstBack() {
   notice_->quiet();
   showPage(parts_.pages->widget(0));
   dropView();
+  const bool others = !away_.isEmpty();
   bringBack(away_);
+  if (others) parts_.window->activateWindow();  // the keyboard stays with the case
 }
 
 void SecondCheckDesk::askToLeave() {
