@@ -28,7 +28,7 @@ namespace {
 constexpr QSize usualSize(1040, 660);
 enum Column : std::uint8_t { band, child, low, high, maximum, howOften, source, reviewBy };
 /// Of the columns of the entries but the last, which is as wide as its words.
-constexpr std::array bandParts = {0.16, 0.15, 0.14, 0.14, 0.14, 0.1, 0.17};
+constexpr std::array bandParts = {0.16, 0.15, 0.14, 0.14, 0.13, 0.12, 0.16};
 
 /// An ampersand of a name is no sign of a key.
 QString plainWords(const std::string& words) { return fromCore(words).replace(u'&', QStringLiteral("&&")); }
@@ -134,6 +134,8 @@ QWidget* ReferencePicker::buildBands() {
   bands_->setObjectName(QStringLiteral("bands"));
   bands_->setSelectionMode(QAbstractItemView::NoSelection);  // which entry holds is judged, not pointed at
   bands_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  bands_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);  // or it takes its room from the last column
+  bands_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   label->setBuddy(bands_);
   column->addWidget(label);
   column->addWidget(bands_, 1);
@@ -281,8 +283,7 @@ void ReferencePicker::addBand(const JudgedEntry& judged, bool chosen) {
   const int row = bands_->rowCount() - 1;
   QFont bold = bands_->font();
   bold.setBold(true);
-  for (int column = 0; chosen && column < bands_->columnCount(); ++column)
-    bands_->item(row, column)->setFont(bold);
+  for (int column = 0; chosen && column < Column::source; ++column) bands_->item(row, column)->setFont(bold);
   if (past) bands_->item(row, Column::reviewBy)->setFont(bold);
   if (chosen) chosenRow_ = row;
   addInfusion(reference);

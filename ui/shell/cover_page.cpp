@@ -6,6 +6,7 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "ui/form/focus_ring.h"
 #include "ui/form/roomy_button.h"
 #include "ui/theme/text.h"
 
@@ -57,7 +58,6 @@ CoverPage::CoverPage(const Phrasebook& book, QWidget* parent)
   facts_->setObjectName(QStringLiteral("cover-facts"));
   facts_->setTextFormat(Qt::RichText);
   facts_->setFocusPolicy(Qt::StrongFocus);
-  facts_->setTextInteractionFlags(Qt::TextSelectableByKeyboard | Qt::TextSelectableByMouse);
   auto* page = new QWidget;
   page->setMaximumWidth(columnWidth);
   auto* column = new QVBoxLayout(page);
@@ -78,6 +78,7 @@ CoverPage::CoverPage(const Phrasebook& book, QWidget* parent)
   row->addStretch(1);
   column->addLayout(row);
   column->addStretch(2);
+  new FocusRing(page);
   auto* scroll = new QScrollArea(this);  // at 200 % the facts may need more than the window
   scroll->setWidgetResizable(true);
   scroll->setFrameShape(QFrame::NoFrame);

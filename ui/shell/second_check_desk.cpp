@@ -36,11 +36,9 @@ QStringList entriesApart(const SecondCheck& check) {
   return apart;
 }
 
-/// What is not the same: entries, figures, verdict.
+/// What the two have to look at; the figures between follow from the entries.
 QStringList whatDiffers(const SecondCheck& check, const Phrasebook& book) {
   QStringList apart = entriesApart(check);
-  for (const OutcomeCompared& outcome : check.outcomes)
-    if (!agrees(outcome.agreement)) apart << fromCore(outcomeName(outcome.outcome, book));
   if (!check.sameVerdict) apart << fromCore(say(book, PhraseId::second_verdict));
   return apart;
 }

@@ -341,6 +341,12 @@ void ReferenceJourneysTest::aTableThatIsDeclinedLeavesNothing() {
   part<QPushButton>("import-list")->click();
   auto* report = picker()->findChild<ImportReport*>();
   QVERIFY(!report->findChild<QTableWidget*>());
+  QCOMPARE(report->findChild<QPushButton*>(QStringLiteral("keep"))->text(),
+           QStringLiteral("&Save the list of 18 entries …"));
+  const auto* lines = report->findChild<QListWidget*>(QStringLiteral("list-review"));
+  QVERIFY(lines && lines->count() > 0);
+  QVERIFY(!lines->findItems(QStringLiteral("the review date is past"), Qt::MatchContains).isEmpty());
+  QCOMPARE(faultsOf(*report).join(QStringLiteral("; ")), QString());
   report->findChild<QPushButton*>(QStringLiteral("leave"))->click();
   QCOMPARE(part<QListWidget>("found")->count(), 0);
   QCOMPARE(nurse_->dialogs().questions.size(), 1);  // nobody was asked where to save
@@ -390,6 +396,14 @@ void ReferenceJourneysTest::shoots() {
   if (!shoot("reference-taken", "Plover")) QSKIP("no folder for pictures is named");
   shoot("reference-past-review", "Goldcrest");
   shoot("reference-window", "Wren");
+  shoot("reference-other", "Plover intravenous");
+  shootDialog(QStringLiteral("import-report"), [this] {
+    nurse_ = std::make_unique<Nurse>();
+    nurse_->dialogs().chosen << QStringList{demo("reference_list.csv")};
+    if (!choose()) return static_cast<QWidget*>(nullptr);
+    part<QPushButton>("import-list")->click();
+    return static_cast<QWidget*>(picker()->findChild<ImportReport*>());
+  });
 }
 
 QTEST_MAIN(ReferenceJourneysTest)
