@@ -7,6 +7,7 @@
 #include "core/medicine/paths.h"
 #include "core/record/unicode_text.h"
 #include "core/words/case_facts.h"
+#include "core/words/fact_words.h"
 #include "core/words/sentences.h"
 
 namespace wardchalk {
@@ -110,10 +111,27 @@ std::string needWords(const std::vector<const JudgedEntry*>& unclear, const Phra
 }
 
 std::string takenWords(const JudgedEntry& taken, const BandChoice& choice, const ReferenceList& list,
-                       const Phrasebook& book) {
-  if (taken.child.empty())
-    return say(book, choice.entries.size() == 1 ? PhraseId::list_takenOnly : PhraseId::list_takenForAll);
-  return say(book, PhraseId::list_taken, {{"band", bandOf(list, taken.entry, book)}, {"child", taken.child}});
+                       const Date& today, const Phrasebook& book) {
+  const ListEntry& entry = list.entries[taken.entry];
+  const auto with = [&](PhraseId id) {
+    return say(book, id,
+               {{"medicine", entry.medicine},
+                {"route", routeText(*entry.reference.route, book)},
+                {"band", bandOf(list, taken.entry, book)},
+                {"child", taken.child},
+                {"date", textOf(entry.reviewBy)}});
+  };
+  if (isPastReview(entry, today)) return with(PhraseId::list_coversPast);
+  if (!taken.child.empty()) return with(PhraseId::list_taken);
+  return with(choice.entries.size() == 1 ? PhraseId::list_takenOnly : PhraseId::list_takenForAll);
+}
+
+/// Parts with a semicolon between; empty ones are left out.
+std::string joined(const std::vector<std::string>& parts) {
+  std::string line;
+  for (const std::string& part : parts)
+    if (!part.empty()) line.append(line.empty() ? "" : "; ").append(part);
+  return line;
 }
 
 std::string severalWords(const std::vector<const JudgedEntry*>& covering, const ReferenceList& list,
@@ -148,10 +166,54 @@ BandChoice bandFor(const ReferenceList& list, const ListGroup& group, const Chil
   return choice;
 }
 
-std::string sentence(const BandChoice& choice, const ReferenceList& list, const Phrasebook& book) {
+bool isForOrdered(const ListGroup& group, const Order& order) {
+  const std::string ordered = folded(order.medicine);
+  return ordered.find_first_not_of(' ') == std::string::npos || folded(group.medicine) == ordered;
+}
+
+std::optional<std::size_t> firstToLookAt(const std::vector<ListGroup>& groups, std::string_view part,
+                                         const Order& order) {
+  const bool nothingSaid = wordsOf(folded(part)).empty() && wordsOf(folded(order.medicine)).empty();
+  if (groups.empty() || nothingSaid) return std::nullopt;
+  const auto place = [&](const auto& fits) -> std::optional<std::size_t> {
+    const auto found = std::find_if(groups.begin(), groups.end(), fits);
+    if (found == groups.end()) return std::nullopt;
+    return static_cast<std::size_t>(found - groups.begin());
+  };
+  const auto byRoute = [&](const ListGroup& group) {
+    return isForOrdered(group, order) && order.route == group.route;
+  };
+  if (const auto found = place(byRoute)) return found;
+  const auto found = place([&](const ListGroup& group) { return isForOrdered(group, order); });
+  return found ? found : std::optional<std::size_t>(0);
+}
+
+std::string maximumWords(const Reference& reference, const Phrasebook& book) {
+  Case inputs;
+  inputs.reference = reference;
+  return joined({enteredWords(path::maxPerDose, inputs, book), enteredWords(path::maxPerDay, inputs, book)});
+}
+
+std::string infusionWords(const Reference& reference, const Phrasebook& book) {
+  Case inputs;
+  inputs.reference = reference;
+  const auto limit = [&](PhraseId id, std::string_view name, std::string_view path) {
+    const std::string text = enteredWords(path, inputs, book);
+    return text.empty() ? text : say(book, id, {{name, text}});
+  };
+  const std::string limits =
+      joined({limit(PhraseId::list_mostConcentrated, "amount", path::maxConcentration),
+              limit(PhraseId::list_leastConcentrated, "amount", path::minConcentration),
+              limit(PhraseId::list_leastTime, "time", path::minInfusionTime),
+              limit(PhraseId::list_fastest, "rate", path::maxInfusionRate)});
+  return limits.empty() ? limits : say(book, PhraseId::list_infusion, {{"limits", limits}});
+}
+
+std::string sentence(const BandChoice& choice, const ReferenceList& list, const Date& today,
+                     const Phrasebook& book) {
   const auto covering = thatAre(choice, BandFit::covers);
   const auto unclear = thatAre(choice, BandFit::unclear);
-  if (choice.chosen) return takenWords(*covering.front(), choice, list, book);
+  if (choice.chosen) return takenWords(*covering.front(), choice, list, today, book);
   if (covering.size() > 1) return severalWords(covering, list, book);
   if (!unclear.empty()) return say(book, PhraseId::list_unclear, {{"what", needWords(unclear, book)}});
   return say(book, PhraseId::list_none,
@@ -170,21 +232,48 @@ std::string fitWords(const JudgedEntry& judged, const Phrasebook& book) {
   return {};
 }
 
-std::string sourceWords(const ListEntry& entry, const Date& today, const Phrasebook& book) {
+namespace {
+
+/// A source with what is to stand beside it; any of the last four may be empty.
+std::string sourceLine(const ListEntry& entry, const Phrasebook& book, const std::string& medicine,
+                       const std::string& route, const std::string& from, const std::string& review) {
   return say(book, PhraseId::list_source,
-             {{"title", entry.source.title},
+             {{"medicine", medicine},
+              {"route", route},
+              {"title", entry.source.title},
               {"edition", entry.source.edition},
               {"date", entry.source.date ? textOf(*entry.source.date) : std::string()},
               {"page", entry.source.page},
               {"indication", entry.indication},
+              {"from", from},
               {"who", entry.checkedBy},
               {"when", textOf(entry.checkedOn)},
-              {"review", isPastReview(entry, today) ? textOf(entry.reviewBy) : std::string()}});
+              {"review", review}});
+}
+
+}  // namespace
+
+std::string sourceWords(const ListEntry& entry, const Phrasebook& book) {
+  return sourceLine(entry, book, {}, {}, {}, {});
+}
+
+/// Where everything together is more than a case takes, the medicine is left out: the order names it.
+std::string takenFrom(const ListEntry& entry, const Date& today, const Phrasebook& book) {
+  constexpr std::size_t mostInCase = 500;
+  const std::string from = say(book, PhraseId::list_fromList);
+  const std::string review = isPastReview(entry, today) ? textOf(entry.reviewBy) : std::string();
+  std::string whole =
+      sourceLine(entry, book, entry.medicine, routeText(*entry.reference.route, book), from, review);
+  return whole.size() <= mostInCase ? whole : sourceLine(entry, book, {}, {}, from, review);
+}
+
+bool isFromList(const Reference& reference, const Phrasebook& book) {
+  return reference.source.find("; " + say(book, PhraseId::list_fromList) + ", ") != std::string::npos;
 }
 
 std::vector<WrittenEntry> entriesOf(const ListEntry& entry, const Date& today, const Phrasebook& book) {
   std::vector<WrittenEntry> entries = entry.figures;
-  entries.push_back({std::string(path::source), sourceWords(entry, today, book)});
+  entries.push_back({std::string(path::source), takenFrom(entry, today, book)});
   return entries;
 }
 

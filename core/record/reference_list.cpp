@@ -1,5 +1,7 @@
 #include "core/record/reference_list.h"
 
+#include <algorithm>
+
 #include "core/record/case_table.h"
 #include "core/record/csv.h"
 #include "core/record/file_head.h"
@@ -93,7 +95,8 @@ class Import {
     if (entry)
       import_.list.entries.push_back(*std::move(entry));
     else
-      import_.refused.push_back({row.number, entry.refusal()});
+      import_.refused.push_back(
+          {row.number, entry.refusal(), cellUnder("medicine", row), cellUnder("route", row)});
   }
 
   Result<ReferenceImport> finish() {
@@ -109,6 +112,11 @@ class Import {
     for (const std::string& key : keys_)
       if (!refusal_ && !ListEntryBuilder::kindOf(key))
         refusal_ = Refusal{RefusalCode::keyUnknown, key.substr(0, 60), {}, key.substr(0, 60)};
+  }
+
+  [[nodiscard]] std::string cellUnder(std::string_view key, const CsvRow& row) const {
+    const auto place = static_cast<std::size_t>(std::find(keys_.begin(), keys_.end(), key) - keys_.begin());
+    return place < std::min(keys_.size(), row.cells.size()) ? row.cells[place] : std::string();
   }
 
   [[nodiscard]] Result<ListEntry> read(const CsvRow& row) const {

@@ -50,6 +50,8 @@ struct ReferenceList {
 struct RefusedRow {
   long row;  ///< as a spreadsheet counts: the header is 1
   Refusal refusal;
+  std::string medicine;  ///< as it stands in the row, so that it is found again; empty where there is none
+  std::string route;
 };
 
 /// What a table comes to. The entries are not to be used before a person has seen which rows were refused.

@@ -7,6 +7,7 @@
 #include "core/record/case_entry.h"
 #include "core/record/common_units.h"
 #include "core/unit/print.h"
+#include "core/words/fact_words.h"
 #include "core/words/sentences.h"
 
 namespace wardchalk {
@@ -114,11 +115,14 @@ FigureFound figureOf(Outcome outcome, const Worksheet& sheet) {
   return std::nullopt;
 }
 
+/// Figures that a dose is prepared by.
+bool prepares(Outcome outcome) {
+  return outcome == Outcome::amount || outcome == Outcome::hourlyRate || outcome == Outcome::drops;
+}
+
 /// Figures of a preparation, which are told only once every question is ticked as asked.
 bool waitsForAnswers(Outcome outcome, const Worksheet& sheet) {
-  const bool prepares =
-      outcome == Outcome::amount || outcome == Outcome::hourlyRate || outcome == Outcome::drops;
-  return prepares && sheet.verdict == VerdictKind::ask;
+  return prepares(outcome) && sheet.verdict == VerdictKind::ask;
 }
 
 bool areEqual(const Quantity& first, const Quantity& second) {
@@ -154,6 +158,15 @@ OutcomeCompared compareOutcome(Outcome outcome, const Worksheet& first, const Wo
   return {outcome, text(one, first), text(other, second), agreement};
 }
 
+constexpr std::array amountSteps = {StepId::give, StepId::device, StepId::rate, StepId::drops,
+                                    StepId::backCheck};
+
+/// The source is written by each in other words, or taken from a list by one of them.
+void onlyShowSource(std::vector<EntryCompared>& entries) {
+  for (EntryCompared& entry : entries)
+    if (entry.path == path::source && !agrees(entry.agreement)) entry.agreement = Agreement::shownOnly;
+}
+
 std::string counted(PhraseId id, long n, const Phrasebook& book) {
   return n == 0 ? std::string() : say(book, id, {{"n", std::to_string(n)}}, n);
 }
@@ -182,6 +195,7 @@ SecondCheck compareChecks(const Checked& first, const Checked& second, const Phr
   SecondCheck check;
   check.entries = compareEntries(first.entries, second.entries, first.sheet.rules.pounds);
   std::erase_if(check.entries, [](const EntryCompared& entry) { return entry.path == path::title; });
+  onlyShowSource(check.entries);
   for (std::size_t i = 0; i < outcomeCount; ++i) {
     OutcomeCompared outcome = compareOutcome(static_cast<Outcome>(i), first.sheet, second.sheet, book);
     if (!outcome.first.empty() || !outcome.second.empty()) check.outcomes.push_back(std::move(outcome));
@@ -197,6 +211,58 @@ SecondCheck compareChecks(const Checked& first, const Checked& second, const Phr
   return check;
 }
 
+std::string enteredText(std::string_view path, const std::string& typed, const Phrasebook& book) {
+  Case alone;
+  if (typed.empty() || setEntry(alone, path, typed)) return typed;
+  const std::string read = enteredWords(path, alone, book);
+  return read.empty() ? typed : read;
+}
+
+std::optional<Disagreement> disagreementOf(const SecondCheck& check, const Phrasebook& book) {
+  const auto orNothing = [&](const std::string& text) {
+    return text.empty() ? say(book, PhraseId::second_noFigure) : text;
+  };
+  for (const OutcomeCompared& one : check.outcomes)
+    if (!agrees(one.agreement) && !prepares(one.outcome))
+      return Disagreement{say(book, PhraseId::second_namedFigure,
+                              {{"name", outcomeName(one.outcome, book)}, {"figure", orNothing(one.first)}}),
+                          orNothing(one.second)};
+  for (const EntryCompared& one : check.entries)
+    if (!agrees(one.agreement))
+      return Disagreement{orNothing(enteredText(one.path, one.first, book)),
+                          orNothing(enteredText(one.path, one.second, book))};
+  return std::nullopt;
+}
+
+Worksheet unsettled(Worksheet sheet, const Disagreement& disagreement) {
+  const bool decides = sheet.verdict == VerdictKind::safe || sheet.verdict == VerdictKind::ask;
+  const auto place = std::ranges::find_if(
+      sheet.findings, [](const Finding& finding) { return finding.severity >= Severity::ask; });
+  const auto at = static_cast<std::size_t>(place - sheet.findings.begin());
+  sheet.findings.insert(place, {FindingCode::secondDiffers,
+                                Severity::ask,
+                                std::nullopt,
+                                {},
+                                {{"first", disagreement.first}, {"second", disagreement.second}}});
+  if (decides) {
+    sheet.verdict = VerdictKind::ask;
+    sheet.deciding = at;
+  }
+  sheet.give.reset();
+  sheet.rate.reset();
+  std::erase_if(sheet.steps, [](const Step& step) {
+    return std::ranges::find(amountSteps, step.id) != amountSteps.end();
+  });
+  return sheet;
+}
+
+std::vector<Need> needsBeyond(const Worksheet& other, const Worksheet& sheet) {
+  std::vector<Need> beyond;
+  for (const Need& need : sheet.needs)
+    if (std::ranges::find(other.needs, need.path, &Need::path) == other.needs.end()) beyond.push_back(need);
+  return beyond;
+}
+
 std::string outcomeName(Outcome outcome, const Phrasebook& book) {
   constexpr std::array<PhraseId, outcomeCount> names = {
       PhraseId::outcome_weight,   PhraseId::outcome_surface,     PhraseId::outcome_safeDose,
@@ -207,9 +273,9 @@ std::string outcomeName(Outcome outcome, const Phrasebook& book) {
 }
 
 std::string agreementWords(Agreement agreement, const Phrasebook& book) {
-  constexpr std::array<PhraseId, 5> words = {PhraseId::agreement_same, PhraseId::agreement_writtenDifferently,
-                                             PhraseId::agreement_differs, PhraseId::agreement_onlyFirst,
-                                             PhraseId::agreement_onlySecond};
+  constexpr std::array<PhraseId, 6> words = {
+      PhraseId::agreement_same,      PhraseId::agreement_writtenDifferently, PhraseId::agreement_differs,
+      PhraseId::agreement_onlyFirst, PhraseId::agreement_onlySecond,         PhraseId::agreement_shownOnly};
   return say(book, words[static_cast<std::size_t>(agreement)]);
 }
 

@@ -2,6 +2,7 @@
 
 #include <array>
 #include <cstdint>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -14,17 +15,19 @@
 namespace wardchalk {
 
 /// How one thing stands in the entries of two people who worked from the same papers.
-enum class Agreement : std::uint8_t { same, writtenDifferently, differs, onlyFirst, onlySecond };
+/// `shownOnly`: not alike, for the two to look at, and no difference of the case.
+enum class Agreement : std::uint8_t { same, writtenDifferently, differs, onlyFirst, onlySecond, shownOnly };
 
 [[nodiscard]] constexpr std::string_view idOf(Agreement agreement) {
-  constexpr std::array<std::string_view, 5> ids = {"same", "written-differently", "differs", "only-first",
-                                                   "only-second"};
+  constexpr std::array<std::string_view, 6> ids = {"same",       "written-differently", "differs",
+                                                   "only-first", "only-second",         "shown-only"};
   return ids[static_cast<std::size_t>(agreement)];
 }
 
 /// Whether the two mean the same. 17.2 kg and 17200 g do.
 [[nodiscard]] constexpr bool agrees(Agreement agreement) {
-  return agreement == Agreement::same || agreement == Agreement::writtenDifferently;
+  return agreement == Agreement::same || agreement == Agreement::writtenDifferently ||
+         agreement == Agreement::shownOnly;
 }
 
 /// An entry of the case as each of the two typed it.
@@ -79,12 +82,36 @@ struct Checked {
 };
 
 /// Compares by value, whatever unit it is written in, and free text but for capitals and spaces. The title of
-/// a sheet belongs to whoever made it and is not compared. Both sheets are by the same house rules.
+/// a sheet belongs to whoever made it and is not compared; the source of a reference, which each writes in
+/// other words, is shown and does not count. Both sheets are by the same house rules.
 [[nodiscard]] SecondCheck compareChecks(const Checked& first, const Checked& second, const Phrasebook& book);
 
 /// The entries alone: what differs between two states of one case.
 [[nodiscard]] std::vector<EntryCompared> compareEntries(std::span<const WrittenEntry> first,
                                                         std::span<const WrittenEntry> second, Pounds pounds);
+
+/// What two people came to differently, in words; nothing may be prepared until they have settled it.
+struct Disagreement {
+  std::string first;
+  std::string second;
+
+  friend bool operator==(const Disagreement&, const Disagreement&) = default;
+};
+
+/// The first figure that differs, on the way from the papers to the dose, or else the first entry; never the
+/// amount to measure, which nobody is to take from here. Nothing when the two agree.
+[[nodiscard]] std::optional<Disagreement> disagreementOf(const SecondCheck& check, const Phrasebook& book);
+
+/// A worksheet as it stands while two people disagree about its case: asked about before anything else, and
+/// without an amount or the steps that come to it. A verdict that is graver stays.
+[[nodiscard]] Worksheet unsettled(Worksheet sheet, const Disagreement& disagreement);
+
+/// What is wanting on this sheet and not on the other: two who both have no label in hand are as far.
+[[nodiscard]] std::vector<Need> needsBeyond(const Worksheet& other, const Worksheet& sheet);
+
+/// An entry read back, "4 years" or "300 mg in 24 h"; as it was typed where it cannot be read.
+[[nodiscard]] std::string enteredText(std::string_view path, const std::string& typed,
+                                      const Phrasebook& book);
 
 /// The name of a figure: "safe dose".
 [[nodiscard]] std::string outcomeName(Outcome outcome, const Phrasebook& book);

@@ -88,10 +88,10 @@ std::string runText(const Worksheet& sheet, const Phrasebook& book) {
   const Infusion& infusion = sheet.given.infusion;
   const std::optional<Quantity>& rest = sheet.rate->toAdd;
   std::string run = say(book, rest ? PhraseId::amount_madeUp : PhraseId::amount_runs,
-                              {{"volume", printed(*infusion.volume)},
-                               {"rest", rest ? printed(*rest) : std::string()},
-                               {"time", printed(*infusion.over)},
-                               {"rate", rate}});
+                        {{"volume", printed(*infusion.volume)},
+                         {"rest", rest ? printed(*rest) : std::string()},
+                         {"time", printed(*infusion.over)},
+                         {"rate", rate}});
   if (!sheet.rate->delivered) return run;
   return say(book, PhraseId::amount_delivers,
              {{"run", run}, {"delivers", deliveredText(*sheet.rate->delivered, book)}});
@@ -134,6 +134,7 @@ std::string noneText(const Worksheet& sheet, const Phrasebook& book) {
     case VerdictKind::ask:
       break;
   }
+  if (sheet.finding(FindingCode::secondDiffers)) return say(book, PhraseId::amount_noneUnsettled);
   if (sheet.give) return say(book, PhraseId::amount_exactOnly, {{"exact", printed(sheet.give->exact)}});
   if (const Need* need = needForAmount(sheet))
     return say(book, PhraseId::amount_noneStock, {{"what", sentence(*need, book)}});

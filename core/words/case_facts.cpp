@@ -72,7 +72,8 @@ class FactList {
 
   std::string child() const {
     Line line;
-    for (const std::string_view path : {path::age, path::height, path::weight}) line.add(entered(path));
+    for (const std::string_view path : {path::age, path::sex, path::height, path::weight})
+      line.add(entered(path));
     line.add(within(PhraseId::fact_charted, "surface", path::bsa));
     return line.take();
   }

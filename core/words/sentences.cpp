@@ -162,6 +162,14 @@ std::string decidesText(const Finding& finding, const Phrasebook& book) {
   return say(book, order == "within" ? PhraseId::differs_within : PhraseId::differs_over);
 }
 
+/// Of which time both amounts are; a rate says so by its unit.
+std::string timeOfLow(const Finding& finding, const Phrasebook& book) {
+  const std::string per = textArgument(finding, "per");
+  if (per.empty()) return {};
+  if (per == idOf(Unit::week)) return say(book, PhraseId::low_inWeek);
+  return say(book, per == idOf(Unit::day) ? PhraseId::low_inDay : PhraseId::low_inDose);
+}
+
 /// Fillings that are words of ours and not figures.
 std::vector<Filling> wordFillings(const Finding& finding, const Phrasebook& book) {
   if (finding.code == FindingCode::scheduleDiffers)
@@ -171,6 +179,8 @@ std::vector<Filling> wordFillings(const Finding& finding, const Phrasebook& book
     return {{"what", say(book, textArgument(finding, "form") == "solid" ? PhraseId::form_solid
                                                                         : PhraseId::form_infusion)},
             {"route", routeWord(textArgument(finding, "route"), book)}};
+  if (finding.code == FindingCode::belowLow || finding.code == FindingCode::belowUsual)
+    return {{"when", timeOfLow(finding, book)}};
   if (finding.code == FindingCode::manyUnits) return {{"what", countedText(finding, book)}};
   if (finding.code == FindingCode::bsaDiffers) return {{"decides", decidesText(finding, book)}};
   if (finding.code == FindingCode::sizeImplausible) return implausibleFillings(finding, book);

@@ -90,10 +90,9 @@ TEST(StableIds, refusals) {
           "low-with-limit-only", "capsule-divides", "band-backwards", "file-unreadable", "file-too-large",
           "not-json", "not-utf-8", "too-deep", "key-unknown", "key-duplicate", "key-missing", "type-wrong",
           "format-wrong", "version-newer", "version-wrong", "value-out-of-range", "file-unwritable",
-          "problem-altered", "ask-not-in-key",
-          "date-shape", "date-unknown", "dates-backwards", "row-quotes", "row-too-long", "row-not-utf-8",
-          "header-missing", "separator-wrong", "cells-missing",
-          "disk-full", "folder-read-only", "folder-missing"));
+          "problem-altered", "ask-not-in-key", "date-shape", "date-unknown", "dates-backwards", "row-quotes",
+          "row-too-long", "row-not-utf-8", "header-missing", "separator-wrong", "cells-missing", "disk-full",
+          "folder-read-only", "folder-missing"));
 }
 
 // The lists below are those of the documented worksheet format.
@@ -167,7 +166,8 @@ TEST(StableIds, findingsBySeverity) {
       {Severity::notCovered,
        {"not-covered-age", "not-covered-weight", "not-covered-bsa", "not-covered-route"}},
       {Severity::ask,
-       {"below-low",
+       {"second-differs",
+        "below-low",
         "below-usual",
         "schedule-differs",
         "schedule-unknown",

@@ -123,22 +123,27 @@ void CaseEditor::finish(const QString& path) {
 }
 
 void CaseEditor::finishAll() {
-  for (const FieldSpec& spec : fieldTable())
-    finish(fromCore(spec.path));
+  for (const FieldSpec& spec : fieldTable()) finish(fromCore(spec.path));
 }
 
 void CaseEditor::open(const std::vector<WrittenEntry>& entries) {
   draft_.open(entries);
-  undoStack_.clear();
+  forgetSteps();
   ++typing_;
   Q_EMIT changed();
 }
 
 void CaseEditor::clear() {
   draft_.clear();
-  undoStack_.clear();
+  forgetSteps();
   ++typing_;
   Q_EMIT changed();
+}
+
+/// An empty stack that was marked as changed stays so when it is cleared.
+void CaseEditor::forgetSteps() {
+  undoStack_.clear();
+  undoStack_.setClean();
 }
 
 Shelved CaseEditor::take() {
@@ -149,7 +154,7 @@ Shelved CaseEditor::take() {
 
 void CaseEditor::restore(Shelved shelved) {
   draft_ = std::move(shelved.draft);
-  undoStack_.clear();
+  forgetSteps();
   if (shelved.modified) undoStack_.resetClean();
   ++typing_;
   Q_EMIT changed();

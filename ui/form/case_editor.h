@@ -11,7 +11,8 @@
 
 namespace wardchalk::ui {
 
-/// Entries that were taken out of the form, to be hidden or to make room for another person's. They live in no widget.
+/// Entries that were taken out of the form, to be hidden or to make room for another person's. They live in
+/// no widget.
 struct Shelved {
   CaseDraft draft;
   bool modified = false;
@@ -61,6 +62,7 @@ class CaseEditor : public QObject {
   class Edit;
   class Filling;
   using FieldBoxes = std::pair<std::string_view, Boxes>;
+  void forgetSteps();
   void put(const QString& path, const Boxes& boxes);
   void putAll(const std::vector<FieldBoxes>& fields);
   void putBack(const QString& path, const Boxes& boxes);

@@ -121,8 +121,7 @@ void FieldEdit::buildSecondUnit(const Phrasebook& book, QBoxLayout* row) {
 
 void FieldEdit::buildChoice(QBoxLayout* row) {
   choice_ = makeChoice("choice");
-  for (const ChoiceWord& word : spec_.choices)
-    choice_->addChoice(word.id, wordsOf(word));
+  for (const ChoiceWord& word : spec_.choices) choice_->addChoice(word.id, wordsOf(word));
   label_->setBuddy(choice_);
   row->addWidget(choice_, 1);
 }
@@ -169,7 +168,9 @@ void FieldEdit::setBoxes(const Boxes& boxes) {
   if (boxes == this->boxes()) return;
   const auto write = [](QLineEdit* line, const std::string& text) {
     const QString wanted = QString::fromStdString(text);
-    if (line && line->text() != wanted) line->setText(wanted);
+    if (!line || line->text() == wanted) return;
+    line->setText(wanted);
+    line->setCursorPosition(0);  // a long source shows where it begins
   };
   write(text_, boxes.text);
   write(second_, boxes.second);

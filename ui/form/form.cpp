@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QLabel>
+#include <QScrollBar>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -226,6 +227,11 @@ void Form::focusField(const QString& path) {
   if (!wanted) return;
   if (wanted->isHidden()) groupOf(wanted->spec())->setUnfolded(true);
   wanted->focusFirst();
+}
+
+void Form::focusTop() {
+  focusField(inView().first()->path());
+  verticalScrollBar()->setValue(0);
 }
 
 void Form::setWanted(const QStringList& paths) {

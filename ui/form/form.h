@@ -27,6 +27,8 @@ class Form : public QScrollArea {
   [[nodiscard]] FieldEdit* field(const QString& path);
   /// Brings the field into view, unfolds its group if need be, and gives it the keyboard.
   void focusField(const QString& path);
+  /// The first field, with the heading above it in view.
+  void focusTop();
   /// Gives the keyboard to the field that had it last, or to the first.
   void focusLast();
   /// Marks the field that a number of the working came from; no path marks none.

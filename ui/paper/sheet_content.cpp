@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/medicine/paths.h"
+#include "core/record/reference_choice.h"
 #include "core/words/amount_words.h"
 #include "core/words/fact_words.h"
 #include "core/words/rules_words.h"
@@ -180,7 +181,8 @@ class ContentBuilder {
 
   void putFoot() {
     content_.workedBy = words(PhraseId::sheet_workedBy);
-    content_.workedWhat = words(PhraseId::sheet_workedWhat);
+    const bool fromList = isFromList(sheet_.given.reference, book_);
+    content_.workedWhat = words(fromList ? PhraseId::sheet_workedFromList : PhraseId::sheet_workedWhat);
     content_.secondBy = words(PhraseId::sheet_secondBy);
     content_.second = made_.second.isEmpty() ? words(PhraseId::sheet_secondNotDone) : made_.second;
     content_.signHere = words(PhraseId::sheet_signHere);

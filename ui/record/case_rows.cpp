@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/check/work_out.h"
+#include "core/medicine/paths.h"
 #include "core/record/case_summary.h"
 #include "core/record/text_file.h"
 #include "core/words/sentences.h"
@@ -24,11 +25,22 @@ std::string needWords(const Worksheet& sheet, const Phrasebook& book) {
   return words;
 }
 
+/// What stands under the title of a table, also when the row cannot be read: so that it is found again.
+std::string writtenTitle(const CaseRow& row) {
+  const CaseTable* table = row.source->isTable ? row.source->stream->table() : nullptr;
+  if (!table) return {};
+  const std::vector<std::string> header = table->header();
+  const auto place =
+      static_cast<std::size_t>(std::find(header.begin(), header.end(), path::title) - header.begin());
+  return place < std::min(header.size(), row.given.cells.size()) ? row.given.cells[place] : std::string();
+}
+
 CaseRow workedRow(std::shared_ptr<const CaseSource> source, StreamedCase given, const HouseRules& rules,
                   const Phrasebook& book) {
-  CaseRow row{std::move(source), std::move(given), {}, {}, {}, {}, {}};
+  CaseRow row{std::move(source), std::move(given), {}, {}, {}, {}, {}, {}};
   const Result<CaseFile> read = readRow(row);
   if (!read) {
+    row.title = writtenTitle(row);
     row.reason = placedSentence(read.refusal(), book);
     return row;
   }
@@ -38,6 +50,7 @@ CaseRow workedRow(std::shared_ptr<const CaseSource> source, StreamedCase given, 
   row.words = verdictTitle(sheet, book);
   row.reason = verdictReason(sheet, book);
   row.needs = needWords(sheet, book);
+  row.notMade = checksNotMade(sheet, book);
   return row;
 }
 

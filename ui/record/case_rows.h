@@ -33,6 +33,7 @@ struct CaseRow {
   std::string words;   ///< of the verdict, as on the flag
   std::string reason;  ///< why; or why it could not be read
   std::string needs;
+  std::string notMade;  ///< what was not checked
 };
 
 /// The case of a row with its entries, read again; or why it cannot be read.

@@ -65,6 +65,7 @@ QVariant CasesModel::data(const QModelIndex& index, int role) const {
   const CaseRow& row = rows_[static_cast<std::size_t>(index.row())];
   if (role == Qt::DisplayRole || role == Qt::ToolTipRole) return text(row, index.column());
   if (role == Qt::TextAlignmentRole) return QVariant(Qt::AlignLeft | Qt::AlignVCenter);
+  if (role == notMadeRole) return fromCore(row.notMade);
   if (role == verdictRole && row.verdict) return static_cast<int>(*row.verdict);
   return {};
 }

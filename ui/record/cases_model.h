@@ -17,6 +17,8 @@ class CasesModel : public QAbstractTableModel {
   enum Column : std::uint8_t { place, title, verdict, reason, needs, columnCountAll };
   /// Where the kind of the verdict is; nothing when the case could not be read.
   static constexpr int verdictRole = Qt::UserRole + 1;
+  /// What was not checked, in words; empty when everything was.
+  static constexpr int notMadeRole = Qt::UserRole + 2;
 
   explicit CasesModel(QObject* parent) : QAbstractTableModel(parent) {}
 
@@ -25,6 +27,9 @@ class CasesModel : public QAbstractTableModel {
   [[nodiscard]] const std::vector<CaseRow>& rows() const { return rows_; }
   /// How many have this verdict; the last place counts those that could not be read.
   [[nodiscard]] const std::array<int, 6>& counts() const { return counts_; }
+
+  /// Where the case of a row stands: "class_set.csv, row 5".
+  [[nodiscard]] QString placeOf(int row) const { return index(row, place).data().toString(); }
 
   [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
   [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;

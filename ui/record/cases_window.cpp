@@ -1,5 +1,6 @@
 #include "ui/record/cases_window.h"
 
+#include <QAccessible>
 #include <QHeaderView>
 #include <QLabel>
 #include <QProgressBar>
@@ -203,19 +204,27 @@ void CasesWindow::showCurrent() {
     const QString text = at.siblingAtColumn(column).data().toString();
     if (!text.isEmpty()) lines << text;
   }
+  const QString notMade = at.data(CasesModel::notMadeRole).toString();
+  if (!notMade.isEmpty()) lines << notMade;
   detail_->setText(lines.join(QLatin1Char('\n')));
 }
 
 void CasesWindow::openCurrent() {
   const int row = currentRow();
-  if (row >= 0) Q_EMIT openWanted(model_->rows()[static_cast<std::size_t>(row)]);
+  if (row >= 0) Q_EMIT openWanted(row);
 }
 
 void CasesWindow::step(int by) {
   const int row = currentRow() + by;
-  if (row < 0 || row >= model_->rowCount()) return;
-  view_->selectRow(row);
-  openCurrent();
+  if (row >= 0 && row < model_->rowCount()) Q_EMIT openWanted(row);
+}
+
+void CasesWindow::select(int row) { view_->selectRow(row); }
+
+void CasesWindow::say(const QString& text) {
+  counts_->setText(text);
+  QAccessibleEvent event(counts_, QAccessible::NameChanged);
+  QAccessible::updateAccessibility(&event);
 }
 
 void CasesWindow::beginPrinting() {

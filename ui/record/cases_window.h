@@ -29,7 +29,10 @@ class CasesWindow : public QDialog {
   [[nodiscard]] const CasesModel& model() const { return *model_; }
   [[nodiscard]] bool isBusy() const { return work_->isRunning() || printing_; }
   [[nodiscard]] int currentRow() const;
-  /// Moves to another row and asks to open it; does nothing at the end.
+  void select(int row);
+  /// Says this in place of the counts, until there is something to count again.
+  void say(const QString& text);
+  /// Asks to open another row; does nothing at the end. Whoever opens it selects it.
   void step(int by);
 
   /// Work of another kind, done piece by piece in this window's own thread, shares its progress bar and its
@@ -40,7 +43,7 @@ class CasesWindow : public QDialog {
   void endPrinting();
 
  Q_SIGNALS:
-  void openWanted(const wardchalk::ui::CaseRow& row);
+  void openWanted(int row);
   void filesWanted();
   void tableWanted();
   void sheetsWanted();

@@ -2,10 +2,12 @@
 
 #include <QHeaderView>
 #include <QLabel>
+#include <QListWidget>
 #include <QPushButton>
 #include <QTableWidget>
 #include <QVBoxLayout>
 
+#include "core/record/list_review.h"
 #include "core/words/sentences.h"
 #include "ui/record/plain_table.h"
 #include "ui/theme/text.h"
@@ -16,23 +18,40 @@ namespace {
 
 constexpr QSize reportSize(860, 520);
 
+QString whoseRow(const RefusedRow& row) {
+  QStringList parts{fromCore(row.medicine), fromCore(row.route)};
+  parts.removeAll(QString());
+  return parts.join(QStringLiteral(", "));
+}
+
+/// What is to be looked at before the list is used, a line each.
+QListWidget* reviewLines(const std::vector<std::string>& lines, QWidget* parent) {
+  auto* list = new QListWidget(parent);
+  list->setObjectName(QStringLiteral("list-review"));
+  list->setAccessibleName(ImportReport::tr("To look at before the list is used"));
+  list->setWordWrap(true);
+  for (const std::string& line : lines) list->addItem(held(line));
+  return list;
+}
+
 QTableWidget* refusedRows(const std::vector<RefusedRow>& rows, const Phrasebook& book, QWidget* parent) {
-  auto* table = plainTable(
-      {ImportReport::tr("Row"), ImportReport::tr("Column"), ImportReport::tr("Why it was refused")},
-      ImportReport::tr("Rows that were refused"), parent);
+  auto* table = plainTable({ImportReport::tr("Row"), ImportReport::tr("Medicine, route"),
+                            ImportReport::tr("Column"), ImportReport::tr("Why it was refused")},
+                           ImportReport::tr("Rows that were refused"), parent);
   table->setObjectName(QStringLiteral("refused"));
   for (const RefusedRow& row : rows)
-    addRow(*table,
-           {QString::number(row.row), fromCore(row.refusal.path), fromCore(sentence(row.refusal, book))});
+    addRow(*table, {QString::number(row.row), whoseRow(row), fromCore(row.refusal.path),
+                    fromCore(sentence(row.refusal, book))});
   table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-  table->horizontalHeader()->setSectionResizeMode(2, QHeaderView::Stretch);
+  table->horizontalHeader()->setSectionResizeMode(3, QHeaderView::Stretch);
   table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   return table;
 }
 
 }  // namespace
 
-ImportReport::ImportReport(const ReferenceImport& import, const Phrasebook& book, QWidget* parent)
+ImportReport::ImportReport(const ReferenceImport& import, const Date& today, const Phrasebook& book,
+                           QWidget* parent)
     : QDialog(parent) {
   const int good = static_cast<int>(import.list.entries.size());
   const int refused = static_cast<int>(import.refused.size());
@@ -50,8 +69,18 @@ ImportReport::ImportReport(const ReferenceImport& import, const Phrasebook& book
     label->setBuddy(table);
     column->addWidget(table, 1);
   }
+  const std::vector<std::string> review = listReview(import.list, today, book);
+  if (!review.empty()) {
+    auto* heading = new QLabel(tr("To &look at before the list is used:"), this);
+    auto* lines = reviewLines(review, this);
+    heading->setBuddy(lines);
+    column->addWidget(heading);
+    column->addWidget(lines, 1);
+  }
   auto* line = new QHBoxLayout;
-  auto* keep = plainButton(tr("&Keep the good entries and save the list …"), "keep", this);
+  auto* keep = plainButton(refused == 0 ? tr("&Save the list of %n entries …", "", good)
+                                        : tr("&Keep the good entries and save the list …"),
+                           "keep", this);
   auto* leave = plainButton(tr("Keep &nothing"), "leave", this);
   keep->setEnabled(good > 0);
   line->addStretch(1);
@@ -60,7 +89,7 @@ ImportReport::ImportReport(const ReferenceImport& import, const Phrasebook& book
   column->addLayout(line);
   connect(keep, &QPushButton::clicked, this, &QDialog::accept);
   connect(leave, &QPushButton::clicked, this, &QDialog::reject);
-  if (refused > 0) resize(reportSize);
+  if (refused > 0 || !review.empty()) resize(reportSize);
   leave->setFocus();
 }
 

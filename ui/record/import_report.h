@@ -13,7 +13,7 @@ class ImportReport : public QDialog {
   Q_OBJECT
 
  public:
-  ImportReport(const ReferenceImport& import, const Phrasebook& book, QWidget* parent);
+  ImportReport(const ReferenceImport& import, const Date& today, const Phrasebook& book, QWidget* parent);
 };
 
 }  // namespace wardchalk::ui

@@ -25,9 +25,13 @@ namespace wardchalk::ui {
 
 namespace {
 
-constexpr QSize usualSize(1040, 660);
-/// Of the columns of the entries but the last: band, child, low, high, how often, source.
-constexpr std::array bandParts = {0.16, 0.15, 0.13, 0.13, 0.12, 0.21};
+constexpr QSize pickerSize(1040, 660);
+enum Column : std::uint8_t { band, child, low, high, maximum, howOften, source, reviewBy };
+/// Of the columns of the entries but the last, which is as wide as its words.
+constexpr std::array bandParts = {0.16, 0.15, 0.14, 0.14, 0.13, 0.12, 0.16};
+
+/// An ampersand of a name is no sign of a key.
+QString plainWords(const std::string& words) { return fromCore(words).replace(u'&', QStringLiteral("&&")); }
 
 QString inOneLine(const QStringList& parts) {
   QStringList stated;
@@ -38,9 +42,14 @@ QString inOneLine(const QStringList& parts) {
 
 }  // namespace
 
-ReferencePicker::ReferencePicker(Child child, const HouseRules& rules, const Date& today,
+ReferencePicker::ReferencePicker(Child child, Order order, const HouseRules& rules, const Date& today,
                                  const Phrasebook& book, QWidget* parent)
-    : QDialog(parent), child_(std::move(child)), rules_(rules), today_(today), book_(book) {
+    : QDialog(parent),
+      child_(std::move(child)),
+      order_(std::move(order)),
+      rules_(rules),
+      today_(today),
+      book_(book) {
   setWindowTitle(tr("Choose a reference from the ward's list"));
   setObjectName(QStringLiteral("reference-picker"));
   auto* column = new QVBoxLayout(this);
@@ -59,9 +68,10 @@ ReferencePicker::ReferencePicker(Child child, const HouseRules& rules, const Dat
   said_->setFont(bold);
   said_->setMinimumHeight(2 * leastTarget);
   column->addWidget(said_);
+  column->addWidget(buildOther());
   column->addWidget(buildReview());
   column->addWidget(buildButtons());
-  resize(usualSize);
+  resize(pickerSize);
   search_->setFocus();
   findAgain();
 }
@@ -118,12 +128,14 @@ QWidget* ReferencePicker::buildBands() {
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);
   auto* label = new QLabel(tr("Its &entries"), part);
-  bands_ = plainTable({tr("Meant for"), tr("This child"), tr("From"), tr("Up to"), tr("How often"),
-                       tr("Source"), tr("Review by")},
+  bands_ = plainTable({tr("Meant for"), tr("This child"), tr("From"), tr("Up to"), tr("Maximum"),
+                       tr("How often"), tr("Source"), tr("Review by")},
                       tr("Entries of what is chosen, one for each band"), part);
   bands_->setObjectName(QStringLiteral("bands"));
-  bands_->horizontalHeader()->setStretchLastSection(true);
+  bands_->setSelectionMode(QAbstractItemView::NoSelection);  // which entry holds is judged, not pointed at
   bands_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  bands_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);  // or it takes its room from the last column
+  bands_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   label->setBuddy(bands_);
   column->addWidget(label);
   column->addWidget(bands_, 1);
@@ -144,6 +156,17 @@ QWidget* ReferencePicker::buildReview() {
   column->addWidget(useIt_);
   connect(useIt_, &QCheckBox::toggled, this, &ReferencePicker::allowTaking);
   return review_;
+}
+
+QWidget* ReferencePicker::buildOther() {
+  useOther_ = new QCheckBox(this);
+  useOther_->setObjectName(QStringLiteral("use-other"));
+  useOther_->setMinimumHeight(leastTarget);
+  QFont bold = useOther_->font();
+  bold.setBold(true);
+  useOther_->setFont(bold);
+  connect(useOther_, &QCheckBox::toggled, this, &ReferencePicker::allowTaking);
+  return useOther_;
 }
 
 QWidget* ReferencePicker::buildButtons() {
@@ -174,7 +197,7 @@ void ReferencePicker::search(const QString& part) {
   search_->selectAll();
 }
 
-QString ReferencePicker::said() const { return said_->text(); }
+QString ReferencePicker::said() const { return loosed(said_->text()); }
 
 /// Up and Down walk through the list while the keyboard stays in the search.
 bool ReferencePicker::eventFilter(QObject* watched, QEvent* event) {
@@ -201,50 +224,89 @@ void ReferencePicker::findAgain() {
                                        found_);
       item->setSizeHint(itemSize);
     }
-    if (!groups_.empty()) found_->setCurrentRow(0);
+    const auto first = firstToLookAt(groups_, search_->text().toStdString(), order_);
+    found_->setCurrentRow(first ? static_cast<int>(*first) : -1);
   }
   showGroup();
 }
 
 void ReferencePicker::showGroup() {
+  bands_->clearSpans();
   bands_->setRowCount(0);
   chosen_.reset();
+  chosenRow_ = -1;
   const int row = found_->currentRow();
   if (row < 0) {
     setReview(nullptr);
-    say(list_.entries.empty()
-            ? tr("Open the ward's list, or make one from a table.")
-            : tr("Nothing in the list has this in its name. The reference can be typed in the form."));
+    setOther(nullptr);
+    say(whyNoGroup());
     return allowTaking();
   }
-  showBands(groups_[static_cast<std::size_t>(row)]);
+  const ListGroup& group = groups_[static_cast<std::size_t>(row)];
+  showBands(group);
+  setOther(chosen_ && !isForOrdered(group, order_) ? &group : nullptr);
   allowTaking();
+}
+
+QString ReferencePicker::whyNoGroup() const {
+  if (list_.entries.empty()) return tr("Open the ward's list, or make one from a table.");
+  if (groups_.empty())
+    return tr("Nothing in the list has this in its name. The reference can be typed in the form.");
+  return tr("Type a part of the medicine's name, or choose in the list.");
 }
 
 void ReferencePicker::showBands(const ListGroup& group) {
   const BandChoice choice = bandFor(list_, group, child_, rules_);
-  for (const JudgedEntry& judged : choice.entries) {
-    const ListEntry& entry = list_.entries[judged.entry];
-    Case inputs;
-    inputs.reference = entry.reference;
-    const auto fact = [&](std::string_view path) { return fromCore(factWords(path, inputs, rules_, book_)); };
-    const std::string band = bandWords(entry.reference, book_);
-    addRow(*bands_, {fromCore(band.empty() ? wardchalk::say(book_, PhraseId::list_everyChild) : band),
-                     fromCore(fitWords(judged, book_)), fact(path::low), fact(path::high),
-                     fact(path::referenceSchedule), fromCore(sourceWords(entry, entry.reviewBy, book_)),
-                     fromCore(textOf(entry.reviewBy))});
-    if (choice.chosen == judged.entry) bands_->selectRow(bands_->rowCount() - 1);
-  }
+  for (const JudgedEntry& judged : choice.entries) addBand(judged, choice.chosen == judged.entry);
   chosen_ = choice.chosen;
   setReview(chosen_ ? &list_.entries[*chosen_] : nullptr);
-  say(fromCore(sentence(choice, list_, book_)));
+  say(held(sentence(choice, list_, today_, book_)));
   QTimer::singleShot(0, this, &ReferencePicker::showChosen);  // once the rows have their heights
 }
 
+void ReferencePicker::addBand(const JudgedEntry& judged, bool chosen) {
+  const ListEntry& entry = list_.entries[judged.entry];
+  const Reference& reference = entry.reference;
+  Case inputs;
+  inputs.reference = reference;
+  const auto fact = [&](std::string_view path) { return held(enteredWords(path, inputs, book_)); };
+  const std::string band = bandWords(reference, book_);
+  const std::string date = textOf(entry.reviewBy);
+  const bool past = isPastReview(entry, today_);
+  addRow(*bands_,
+         {held(band.empty() ? wardchalk::say(book_, PhraseId::list_everyChild) : band),
+          (chosen ? QStringLiteral("✓ ") : QString()) + held(fitWords(judged, book_)),
+          reference.limitOnly ? held(wardchalk::say(book_, PhraseId::list_limitOnly)) : fact(path::low),
+          fact(path::high), held(maximumWords(reference, book_)), fact(path::referenceSchedule),
+          held(sourceWords(entry, book_)),
+          held(past ? wardchalk::say(book_, PhraseId::list_pastCell, {{"date", date}}) : date)});
+  const int row = bands_->rowCount() - 1;
+  QFont bold = bands_->font();
+  bold.setBold(true);
+  for (int column = 0; chosen && column < Column::source; ++column) bands_->item(row, column)->setFont(bold);
+  if (past) bands_->item(row, Column::reviewBy)->setFont(bold);
+  if (chosen) chosenRow_ = row;
+  addInfusion(reference);
+}
+
+/// Limits of an infusion take a line of their own below the entry, for few entries state any.
+void ReferencePicker::addInfusion(const Reference& reference) {
+  const std::string limits = infusionWords(reference, book_);
+  if (limits.empty()) return;
+  addRow(*bands_, {held(limits)});
+  bands_->setSpan(bands_->rowCount() - 1, 0, 1, bands_->columnCount());
+}
+
+void ReferencePicker::shareColumns() {
+  bands_->resizeColumnToContents(Column::reviewBy);
+  const double rest = bands_->viewport()->width() - bands_->columnWidth(Column::reviewBy);
+  for (std::size_t i = 0; i < bandParts.size(); ++i)
+    bands_->setColumnWidth(static_cast<int>(i), static_cast<int>(rest * bandParts[i]));
+}
+
 void ReferencePicker::showChosen() {
-  shareWidth(*bands_, bandParts);
-  if (chosen_ && bands_->currentItem())
-    bands_->scrollToItem(bands_->currentItem(), QAbstractItemView::PositionAtTop);
+  shareColumns();
+  if (chosenRow_ >= 0) bands_->scrollToItem(bands_->item(chosenRow_, 0), QAbstractItemView::PositionAtTop);
 }
 
 void ReferencePicker::resizeEvent(QResizeEvent* event) {
@@ -255,7 +317,7 @@ void ReferencePicker::resizeEvent(QResizeEvent* event) {
 void ReferencePicker::say(const QString& text) {
   if (said_->text() == text) return;
   said_->setText(text);
-  said_->setAccessibleName(text);
+  said_->setAccessibleName(loosed(text));
   QAccessibleEvent event(said_, QAccessible::NameChanged);
   QAccessible::updateAccessibility(&event);
 }
@@ -269,9 +331,19 @@ void ReferencePicker::setReview(const ListEntry* entry) {
         fromCore(wardchalk::say(book_, PhraseId::list_pastReview, {{"date", textOf(entry->reviewBy)}})));
 }
 
+void ReferencePicker::setOther(const ListGroup* group) {
+  useOther_->setChecked(false);
+  useOther_->setVisible(group);
+  useOther_->setText(
+      group ? plainWords(wardchalk::say(book_, PhraseId::list_otherMedicine,
+                                        {{"ordered", order_.medicine}, {"listed", group->medicine}}))
+            : QString());
+}
+
 void ReferencePicker::allowTaking() {
   const bool asks = chosen_ && isPastReview(list_.entries[*chosen_], today_);
-  take_->setEnabled(chosen_ && (!asks || useIt_->isChecked()));
+  const bool other = !useOther_->isHidden();
+  take_->setEnabled(chosen_ && (!asks || useIt_->isChecked()) && (!other || useOther_->isChecked()));
 }
 
 void ReferencePicker::take() {

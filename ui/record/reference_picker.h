@@ -15,15 +15,15 @@ class QTableWidget;
 
 namespace wardchalk::ui {
 
-/// Chooses a reference from a ward's own list for the child of the form. The list is searched by medicine;
-/// which of its bands serves the child is judged by the core and said in words; where none or several do,
-/// nothing can be taken.
+/// Chooses a reference from a ward's own list for the child and the order of the form. The list is searched
+/// by medicine; which of its bands serves the child is judged by the core and said in words; where none or
+/// several do, nothing can be taken. Another medicine than the ordered one takes a tick that says so.
 class ReferencePicker : public QDialog {
   Q_OBJECT
 
  public:
-  ReferencePicker(Child child, const HouseRules& rules, const Date& today, const Phrasebook& book,
-                  QWidget* parent);
+  ReferencePicker(Child child, Order order, const HouseRules& rules, const Date& today,
+                  const Phrasebook& book, QWidget* parent);
 
   /// Shows this list; `name` says which file it is.
   void setList(ReferenceList list, const QString& name);
@@ -47,23 +47,31 @@ class ReferencePicker : public QDialog {
   QWidget* buildSearch();
   QWidget* buildBands();
   QWidget* buildReview();
+  QWidget* buildOther();
   QWidget* buildButtons();
   void findAgain();
   void showGroup();
+  [[nodiscard]] QString whyNoGroup() const;
   void showBands(const ListGroup& group);
+  void addBand(const JudgedEntry& judged, bool chosen);
+  void addInfusion(const Reference& reference);
+  void shareColumns();
   void showChosen();
   void say(const QString& text);
   void setReview(const ListEntry* entry);
+  void setOther(const ListGroup* group);
   void allowTaking();
   void take();
 
   Child child_;
+  Order order_;
   const HouseRules& rules_;
   Date today_;
   const Phrasebook& book_;
   ReferenceList list_;
   std::vector<ListGroup> groups_;
   std::optional<std::size_t> chosen_;
+  int chosenRow_ = -1;  // of the bands
 
   QLabel* file_ = nullptr;
   QLineEdit* search_ = nullptr;
@@ -73,6 +81,7 @@ class ReferencePicker : public QDialog {
   QWidget* review_ = nullptr;
   QLabel* pastReview_ = nullptr;
   QCheckBox* useIt_ = nullptr;
+  QCheckBox* useOther_ = nullptr;
   QPushButton* take_ = nullptr;
 };
 

@@ -1,5 +1,7 @@
 #include "ui/record/rules_editor.h"
 
+#include <QAccessible>
+#include <QApplication>
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -86,12 +88,22 @@ void RulesEditor::build() {
       this);
   about->setWordWrap(true);
   column->addWidget(about);
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidgetResizable(true);
-  scroll->setFocusPolicy(Qt::NoFocus);
-  scroll->setWidget(buildPage());
-  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  column->addWidget(scroll, 1);
+  scroll_ = new QScrollArea(this);
+  scroll_->setWidgetResizable(true);
+  scroll_->setFocusPolicy(Qt::NoFocus);
+  scroll_->setWidget(buildPage());
+  scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  column->addWidget(scroll_, 1);
+  connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { keepInView(now); });
+  notSaved_ = new QLabel(this);
+  notSaved_->setObjectName(QStringLiteral("rules-not-saved"));
+  notSaved_->setWordWrap(true);
+  notSaved_->setTextFormat(Qt::PlainText);
+  QFont bold = notSaved_->font();
+  bold.setBold(true);
+  notSaved_->setFont(bold);
+  notSaved_->hide();
+  column->addWidget(notSaved_);
   auto* row = new QHBoxLayout;
   row->addStretch(1);
   const auto button = [&](const char* name, const QString& text) {
@@ -193,7 +205,25 @@ void RulesEditor::takeSyringes() {
   showExamples();
 }
 
+void RulesEditor::keepInView(QWidget* now) {
+  constexpr int air = 24;
+  if (now && scroll_->widget()->isAncestorOf(now)) scroll_->ensureWidgetVisible(now, 0, air);
+}
+
+void RulesEditor::goTo(QWidget* box) {
+  box->setFocus(Qt::TabFocusReason);
+  keepInView(box);  // it may have had the keyboard already
+}
+
+void RulesEditor::sayRefused(const QString& label, const QString& why) {
+  notSaved_->setText(tr("Not saved: %1. %2", "label of a rule, why it cannot be read").arg(label, why));
+  notSaved_->show();
+  QAccessibleEvent told(notSaved_, QAccessible::Alert);
+  QAccessible::updateAccessibility(&told);
+}
+
 void RulesEditor::showExamples() {
+  notSaved_->hide();
   const bool shippedName = rulesTitle(rules_, book_) != rules_.name && !rules_.name.empty();
   const QString ownName = fromCore(say(book_, PhraseId::rules_ownName, {{"name", rules_.name}}));
   for (auto field = fields_.begin(); field != fields_.end(); ++field) {
@@ -213,11 +243,14 @@ bool RulesEditor::isWhole() {
   for (const RuleSpec& spec : ruleTable()) {
     const Field& field = fields_[fromCore(spec.key)];
     if (field.line->tone() != QuietLine::Tone::refused) continue;
-    field.box->setFocus(Qt::TabFocusReason);
+    sayRefused(labelOf(spec), field.box->accessibleDescription());
+    goTo(field.box);
     return false;
   }
   if (!syringes_->syringes()) {
+    sayRefused(tr("Syringes on this ward"), syringes_->whyRefused());
     syringes_->focusRefused();
+    keepInView(QApplication::focusWidget());
     return false;
   }
   return true;

@@ -7,6 +7,8 @@
 #include "core/words/phrasebook.h"
 
 class QGridLayout;
+class QLabel;
+class QScrollArea;
 class QVBoxLayout;
 
 namespace wardchalk::ui {
@@ -44,6 +46,9 @@ class RulesEditor : public QDialog {
   void takeSyringes();
   void showExamples();
   bool isWhole();
+  void goTo(QWidget* box);
+  void sayRefused(const QString& label, const QString& why);
+  void keepInView(QWidget* now);
 
   HouseRules rules_;
   const Phrasebook& book_;
@@ -51,6 +56,8 @@ class RulesEditor : public QDialog {
   QHash<QString, QString> refused_;  // key to the sentence that says why
   SyringeTable* syringes_ = nullptr;
   QuietLine* syringeLine_ = nullptr;
+  QScrollArea* scroll_ = nullptr;
+  QLabel* notSaved_ = nullptr;
 };
 
 }  // namespace wardchalk::ui

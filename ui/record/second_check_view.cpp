@@ -1,16 +1,18 @@
 #include "ui/record/second_check_view.h"
 
+#include <QCheckBox>
 #include <QEvent>
-#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/form/button_rows.h"
 #include "ui/form/field_table.h"
 #include "ui/form/roomy_button.h"
 #include "ui/theme/board_palette.h"
+#include "ui/theme/target.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -26,11 +28,7 @@ constexpr int apartRole = Qt::UserRole;  // whether the row is one of those that
 QString asShown(const FieldSpec& spec, const std::string& text, const Phrasebook& book) {
   for (const ChoiceWord& choice : spec.choices)
     if (choice.id == text) return wordsOf(choice);
-  if (spec.kind == FieldKind::flag && text == "true") return fromCore(say(book, PhraseId::fact_yes));
-  QString shown = held(text);
-  if (spec.kind == FieldKind::strength) shown.replace(u'/', QStringLiteral(" in "));
-  if (spec.kind != FieldKind::words) shown.replace(QStringLiteral("m2"), QStringLiteral("m²"));
-  return shown;
+  return held(enteredText(spec.path, text, book));
 }
 
 QString sign(Agreement agreement) { return agrees(agreement) ? QStringLiteral("=") : QStringLiteral("≠"); }
@@ -42,7 +40,8 @@ SecondCheckView::SecondCheckView(const Phrasebook& book, QWidget* parent)
       book_(book),
       summary_(new QLabel(this)),
       todo_(new QLabel(this)),
-      table_(new QTableWidget(this)) {
+      table_(new QTableWidget(this)),
+      alone_(new QCheckBox(fromCore(say(book, PhraseId::second_alone)), this)) {
   setObjectName(QStringLiteral("second-check"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(16, 12, 16, 12);
@@ -67,22 +66,26 @@ SecondCheckView::SecondCheckView(const Phrasebook& book, QWidget* parent)
   column->addWidget(todo_);
   column->addWidget(table_, 1);
   column->addWidget(cannot);
-  auto* row = new QHBoxLayout;
+  alone_->setObjectName(QStringLiteral("second-alone"));
+  alone_->setMinimumHeight(leastTarget);
+  column->addWidget(alone_);
+  auto* row = new ButtonRows(this);
   buildButtons(row);
-  column->addLayout(row);
+  column->addWidget(row);
 }
 
-void SecondCheckView::buildButtons(QHBoxLayout* row) {
+void SecondCheckView::buildButtons(ButtonRows* row) {
   const auto add = [&](const char* name, const QString& text, void (SecondCheckView::*told)()) {
     auto* button = roomyButton(name, text, buttonHeight, this);
     button->setAutoDefault(true);
     connect(button, &QPushButton::clicked, this, told);
-    row->addWidget(button);
+    row->add(button);
+    return button;
   };
-  row->addStretch(1);
   add("second-correct-first", tr("The firs&t person corrects"), &SecondCheckView::firstCorrects);
   add("second-correct-second", tr("The secon&d person corrects"), &SecondCheckView::secondCorrects);
-  add("second-finish", tr("&Record this on the sheet"), &SecondCheckView::finished);
+  finish_ = add("second-finish", tr("&Record this on the sheet"), &SecondCheckView::finished);
+  connect(alone_, &QCheckBox::toggled, finish_, &QPushButton::setEnabled);
   add("second-leave", tr("&Leave without recording"), &SecondCheckView::left);
 }
 
@@ -97,8 +100,10 @@ SecondCheckView::Row SecondCheckView::rowOf(const OutcomeCompared& outcome) cons
           outcome.agreement};
 }
 
-void SecondCheckView::show(const SecondCheck& check) {
+void SecondCheckView::show(const SecondCheck& check, bool alone) {
   empty();
+  alone_->setVisible(alone);
+  finish_->setEnabled(!alone);
   summary_->setText(held(secondCheckSummary(check, book_)));
   todo_->setText(fromCore(say(book_, PhraseId::second_whatToDo)));
   todo_->setVisible(!check.agree());
@@ -116,6 +121,7 @@ void SecondCheckView::show(const SecondCheck& check) {
 void SecondCheckView::empty() {
   summary_->clear();
   todo_->clear();
+  alone_->setChecked(false);
   table_->setRowCount(0);
 }
 

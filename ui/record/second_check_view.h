@@ -4,11 +4,14 @@
 
 #include "core/record/second_check.h"
 
-class QHBoxLayout;
+class QCheckBox;
 class QLabel;
+class QPushButton;
 class QTableWidget;
 
 namespace wardchalk::ui {
+
+class ButtonRows;
 
 /// Two people's entries, figures and verdicts side by side. What is not the same stands first in its part and
 /// is marked by a sign and a word.
@@ -18,7 +21,9 @@ class SecondCheckView : public QWidget {
  public:
   explicit SecondCheckView(const Phrasebook& book, QWidget* parent = nullptr);
 
-  void show(const SecondCheck& check);
+  /// `alone`: the second person had entered everything before this was seen. To record it then takes a tick
+  /// that says so.
+  void show(const SecondCheck& check, bool alone);
   using QWidget::show;
   /// Takes everything of the two out of the view.
   void empty();
@@ -48,12 +53,14 @@ class SecondCheckView : public QWidget {
   void addRow(const Row& row);
   void mark();
   void airRows();
-  void buildButtons(QHBoxLayout* row);
+  void buildButtons(ButtonRows* row);
 
   const Phrasebook& book_;
   QLabel* summary_;
   QLabel* todo_;
   QTableWidget* table_;
+  QCheckBox* alone_;
+  QPushButton* finish_ = nullptr;
 };
 
 }  // namespace wardchalk::ui

@@ -18,7 +18,6 @@ namespace wardchalk::ui {
 
 namespace {
 
-
 QString inMl(const Number& value) { return fromCore(exactText(value) + " mL"); }
 
 }  // namespace
@@ -145,6 +144,8 @@ std::optional<std::vector<Syringe>> SyringeTable::syringes() const {
   });
   return all;
 }
+
+QString SyringeTable::whyRefused() const { return line_->said(); }
 
 void SyringeTable::read() {
   QString said = rows_.empty() ? tr("At least one syringe is needed.") : QString();

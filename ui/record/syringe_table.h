@@ -28,6 +28,8 @@ class SyringeTable : public QWidget {
   using QWidget::show;
   /// The syringes as they stand, rising within each kind; nothing while a row cannot be read.
   [[nodiscard]] std::optional<std::vector<Syringe>> syringes() const;
+  /// Why they cannot be read; empty when they can.
+  [[nodiscard]] QString whyRefused() const;
   /// To the first box that cannot be read.
   void focusRefused();
 

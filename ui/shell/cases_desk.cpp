@@ -1,5 +1,6 @@
 #include "ui/shell/cases_desk.h"
 
+#include <QFileInfo>
 #include <QTimer>
 
 #include "core/check/work_out.h"
@@ -8,6 +9,7 @@
 #include "ui/record/cases_window.h"
 #include "ui/shell/actions.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/other_windows.h"
 #include "ui/shell/sheet_desk.h"
 
 namespace wardchalk::ui {
@@ -29,6 +31,7 @@ void CasesDesk::show() {
     pdf_.reset();
     cases_ = new CasesWindow(rules_, book_, &window_);
     cases_->setAttribute(Qt::WA_DeleteOnClose);
+    keepWhenCovered(cases_, NewChildThen::goes);
     connect(cases_, &CasesWindow::openWanted, this, &CasesDesk::openRow);
     connect(cases_, &CasesWindow::filesWanted, this, &CasesDesk::chooseFiles);
     connect(cases_, &CasesWindow::tableWanted, this, &CasesDesk::saveTable);
@@ -50,12 +53,18 @@ void CasesDesk::step(int by) {
     show();
 }
 
-void CasesDesk::openRow(const CaseRow& row) {
+/// The list makes room for the case: at the usual size of a screen it would lie over it.
+void CasesDesk::openRow(int at) {
+  const CaseRow& row = cases_->model().rows()[static_cast<std::size_t>(at)];
   const Result<CaseFile> read = readRow(row);
-  if (!read)
+  if (!read) {
+    cases_->select(at);  // else stepping would come to it again and again
     return tell(tr("This case cannot be opened"),
                 QString::fromStdString(placedSentence(read.refusal(), book_)));
+  }
   if (!window_.openRow(read->entries)) return;
+  cases_->select(at);
+  cases_->hide();
   window_.raise();
   window_.activateWindow();
 }
@@ -78,6 +87,8 @@ void CasesDesk::saveSheets() {
   const QString file = dialogs_.pdfToSave(cases_, tr("worksheets.pdf"));
   if (file.isEmpty()) return;
   pdf_ = std::make_unique<PdfBook>(file, settings_.paper());
+  pdfFile_ = QFileInfo(file).fileName();
+  leftOut_.clear();
   cases_->beginPrinting();
   printNext(0);
 }
@@ -92,7 +103,9 @@ void CasesDesk::printNext(std::size_t at) {
     pdf_.reset();
     return cases_->endPrinting();
   }
-  if (const Result<CaseFile> read = readRow(rows[at]))
+  const Result<CaseFile> read = readRow(rows[at]);
+  if (!read) leftOut_ << cases_->model().placeOf(static_cast<int>(at));
+  if (read)
     if (!pdf_->add(sheetContent(workOut(read->inputs, rules_), madeNow(), book_))) return endPrinting(false);
   QTimer::singleShot(0, this, [this, at] { printNext(at + 1); });
 }
@@ -101,11 +114,17 @@ void CasesDesk::endPrinting(bool whole) {
   pdf_.reset();
   cases_->endPrinting();
   if (!whole)
-    tell(tr("The sheets were not saved"), tr("The file cannot be written, or no case can be read."));
+    return tell(tr("The sheets were not saved"), tr("The file cannot be written, or no case can be read."));
+  const auto all = static_cast<int>(cases_->model().rows().size());
+  QString said = tr("%n sheets saved in %1.", "", all - static_cast<int>(leftOut_.size())).arg(pdfFile_);
+  if (!leftOut_.isEmpty())
+    said += u' ' + tr("Left out, cannot be read: %1.").arg(leftOut_.join(QStringLiteral("; ")));
+  cases_->say(said);
 }
 
 void CasesDesk::tell(const QString& title, const QString& text) {
-  dialogs_.tell(cases_ ? static_cast<QWidget*>(cases_.data()) : &window_, title, text);
+  const bool overList = cases_ && cases_->isVisible();
+  dialogs_.tell(overList ? static_cast<QWidget*>(cases_.data()) : &window_, title, text);
 }
 
 }  // namespace wardchalk::ui

@@ -15,7 +15,6 @@ class Actions;
 class CasesWindow;
 class MainWindow;
 class PdfBook;
-struct CaseRow;
 
 /// Where several cases are opened, stepped through, printed and written.
 class CasesDesk : public QObject {
@@ -33,7 +32,7 @@ class CasesDesk : public QObject {
 
  private:
   void step(int by);
-  void openRow(const CaseRow& row);
+  void openRow(int at);
   void chooseFiles();
   void saveTable();
   void saveSheets();
@@ -48,6 +47,8 @@ class CasesDesk : public QObject {
   const Phrasebook& book_;
   QPointer<CasesWindow> cases_;
   std::unique_ptr<PdfBook> pdf_;  // while sheets are written
+  QString pdfFile_;
+  QStringList leftOut_;  // where the cases stand that could not be read
 };
 
 }  // namespace wardchalk::ui

@@ -1,6 +1,6 @@
 #include "ui/shell/caution_bar.h"
 
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <QLabel>
 #include <QPainter>
 
@@ -10,25 +10,34 @@
 namespace wardchalk::ui {
 
 CautionBar::CautionBar(const Phrasebook& book, QWidget* parent)
-    : QWidget(parent), rules_(new QLabel(this)), second_(new QLabel(this)) {
-  auto* row = new QHBoxLayout(this);
-  row->setContentsMargins(16, 6, 16, 6);
-  row->setSpacing(16);
+    : QWidget(parent), grid_(new QGridLayout(this)), rules_(new QLabel(this)), second_(new QLabel(this)) {
+  grid_->setContentsMargins(16, 6, 16, 6);
+  grid_->setHorizontalSpacing(16);
+  grid_->setVerticalSpacing(4);
+  grid_->setColumnStretch(0, 3);
+  grid_->setColumnStretch(1, 1);
   auto* caution = new QLabel(fromCore(say(book, PhraseId::caution_short)), this);
   caution->setObjectName(QStringLiteral("caution"));
   caution->setWordWrap(true);
   rules_->setObjectName(QStringLiteral("rules-name"));
   second_->setObjectName(QStringLiteral("second-words"));
   second_->setWordWrap(true);
-  second_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-  row->addWidget(caution, 3);
-  row->addWidget(second_, 1);
-  row->addWidget(rules_);
+  grid_->addWidget(caution, 0, 0);
+  grid_->addWidget(rules_, 0, 2);
+  setSecondCheck({});
 }
 
 void CautionBar::setRules(const QString& name) { rules_->setText(tr("House rules: %1").arg(name)); }
 
 void CautionBar::setSecondCheck(const QString& words) {
+  constexpr int mostBeside = 60;  // letters; what differed takes a line of its own
+  const bool beside = words.size() <= mostBeside;
+  grid_->removeWidget(second_);
+  second_->setAlignment((beside ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+  if (beside)
+    grid_->addWidget(second_, 0, 1);
+  else
+    grid_->addWidget(second_, 1, 0, 1, 3);
   second_->setText(words);
   second_->setVisible(!words.isEmpty());
 }

@@ -2,6 +2,7 @@
 
 #include <QWidget>
 
+class QGridLayout;
 class QLabel;
 
 #include "core/words/phrasebook.h"
@@ -24,6 +25,7 @@ class CautionBar : public QWidget {
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  QGridLayout* grid_;
   QLabel* rules_;
   QLabel* second_;
 };

@@ -1,10 +1,12 @@
 #include "ui/shell/cover_page.h"
 
 #include <QGridLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "ui/form/focus_ring.h"
 #include "ui/form/roomy_button.h"
 #include "ui/theme/text.h"
 
@@ -27,8 +29,7 @@ void enlarge(QWidget* widget, double by, bool bold) {
 QString listed(const std::vector<Fact>& facts) {
   QStringList rows;
   for (const Fact& fact : facts)
-    rows << QStringLiteral(
-                "<tr><td>%1</td><td>&nbsp;&nbsp;</td><td><b>%2</b></td></tr>")
+    rows << QStringLiteral("<tr><td>%1</td><td>&nbsp;&nbsp;</td><td><b>%2</b></td></tr>")
                 .arg(held(fact.label).toHtmlEscaped(), held(fact.text).toHtmlEscaped());
   return QStringLiteral("<table cellpadding=\"3\">") + rows.join(QString()) + QStringLiteral("</table>");
 }
@@ -56,6 +57,7 @@ CoverPage::CoverPage(const Phrasebook& book, QWidget* parent)
   }
   facts_->setObjectName(QStringLiteral("cover-facts"));
   facts_->setTextFormat(Qt::RichText);
+  facts_->setFocusPolicy(Qt::StrongFocus);
   auto* page = new QWidget;
   page->setMaximumWidth(columnWidth);
   auto* column = new QVBoxLayout(page);
@@ -70,11 +72,13 @@ CoverPage::CoverPage(const Phrasebook& book, QWidget* parent)
   newChild_ = roomyButton("cover-new-child", tr("&New child"), targetHeight, this);
   for (QPushButton* button : {show_, goOn_, newChild_}) {
     button->setAutoDefault(true);
+    button->installEventFilter(this);
     row->addWidget(button);
   }
   row->addStretch(1);
   column->addLayout(row);
   column->addStretch(2);
+  new FocusRing(page);
   auto* scroll = new QScrollArea(this);  // at 200 % the facts may need more than the window
   scroll->setWidgetResizable(true);
   scroll->setFrameShape(QFrame::NoFrame);
@@ -106,7 +110,14 @@ void CoverPage::showFacts(const std::vector<Fact>& facts) {
   facts_->show();
   goOn_->show();
   show_->hide();
-  goOn_->setFocus(Qt::OtherFocusReason);
+  facts_->setFocus(Qt::OtherFocusReason);  // read first: going on takes a key of its own
+}
+
+/// A key that is held down lifts no cover.
+bool CoverPage::eventFilter(QObject* watched, QEvent* event) {
+  const bool key = event->type() == QEvent::KeyPress || event->type() == QEvent::KeyRelease;
+  if (key && static_cast<QKeyEvent*>(event)->isAutoRepeat()) return true;
+  return QWidget::eventFilter(watched, event);
 }
 
 bool CoverPage::showsFacts() const { return !facts_->text().isEmpty(); }

@@ -25,6 +25,9 @@ class CoverPage : public QWidget {
   void showFacts(const std::vector<Fact>& facts);
   [[nodiscard]] bool showsFacts() const;
 
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
  Q_SIGNALS:
   void factsWanted();
   void confirmed();

@@ -40,9 +40,9 @@ bool isAskedFor(int argc, char** argv, const char* option) {
 /// come out alike on every machine.
 void chooseDisplay(int argc, char** argv) {
   const bool noWindow = isAskedFor(argc, argv, "--picture") || isAskedFor(argc, argv, "--sheet") ||
-                        isAskedFor(argc, argv, "--practice-sheet") ||
-                        isAskedFor(argc, argv, "--version") || isAskedFor(argc, argv, "--help") ||
-                        isAskedFor(argc, argv, "-h") || isAskedFor(argc, argv, "-v");
+                        isAskedFor(argc, argv, "--practice-sheet") || isAskedFor(argc, argv, "--version") ||
+                        isAskedFor(argc, argv, "--help") || isAskedFor(argc, argv, "-h") ||
+                        isAskedFor(argc, argv, "-v");
   if (noWindow && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
 }
 
@@ -68,6 +68,7 @@ class TerminalDialogs : public Dialogs {
   [[nodiscard]] Overwrite overwrite(QWidget*, const QString&, bool) override { return Overwrite::stop; }
   [[nodiscard]] QString rulesToOpen(QWidget*) override { return {}; }
   [[nodiscard]] QString rulesToSave(QWidget*, const QString&) override { return {}; }
+  [[nodiscard]] bool goesOn(QWidget*, const GoOnQuestion&) override { return false; }
   void tell(QWidget*, const QString&, const QString& text) override { complain(text); }
 };
 
@@ -156,7 +157,8 @@ int runDesktop(int argc, char** argv) {
   const QCommandLineOption practiceSheet(
       QStringLiteral("practice-sheet"),
       tr("Write the questions of a practice set, or its key: --practice-sheet SET.json OUT.pdf [--key]"));
-  const QCommandLineOption key(QStringLiteral("key"), tr("The key of a practice set in place of its questions"));
+  const QCommandLineOption key(QStringLiteral("key"),
+                               tr("The key of a practice set in place of its questions"));
   line.addOption(sheet);
   line.addOption(practiceSheet);
   line.addOption(key);

@@ -81,6 +81,17 @@ QString DesktopDialogs::rulesToSave(QWidget* parent, const QString& suggested) {
   return QFileDialog::getSaveFileName(parent, tr("Save the house rules"), suggested, rulesFilter());
 }
 
+bool DesktopDialogs::goesOn(QWidget* parent, const GoOnQuestion& question) {
+  QMessageBox box(QMessageBox::Question, question.title, question.text, QMessageBox::NoButton, parent);
+  box.setTextFormat(Qt::PlainText);
+  QPushButton* careful = box.addButton(question.careful, QMessageBox::RejectRole);
+  const auto* goOn = box.addButton(question.goOn, QMessageBox::DestructiveRole);
+  box.setDefaultButton(careful);
+  box.setEscapeButton(careful);
+  box.exec();
+  return box.clickedButton() == goOn;
+}
+
 void DesktopDialogs::tell(QWidget* parent, const QString& title, const QString& text) {
   QMessageBox box(QMessageBox::NoIcon, title, text, QMessageBox::Close, parent);
   box.setTextFormat(Qt::PlainText);

@@ -21,6 +21,15 @@ struct FileQuestion {
   QString suggested;  ///< the name to save under
 };
 
+/// A question about going on. The careful answer is the one that is offered, and it holds when the question
+/// is closed without an answer.
+struct GoOnQuestion {
+  QString title;
+  QString text;
+  QString careful;
+  QString goOn;
+};
+
 /// What a person answers when the file to be saved over is not as it was.
 enum class Overwrite : std::uint8_t { keepMine, openTheirs, saveElsewhere, stop };
 
@@ -49,6 +58,8 @@ class Dialogs {
   /// The house rules to open, or the file to save them to; empty when none was chosen.
   [[nodiscard]] virtual QString rulesToOpen(QWidget* parent) = 0;
   [[nodiscard]] virtual QString rulesToSave(QWidget* parent, const QString& suggested) = 0;
+  /// Whether it is to go on all the same.
+  [[nodiscard]] virtual bool goesOn(QWidget* parent, const GoOnQuestion& question) = 0;
   virtual void tell(QWidget* parent, const QString& title, const QString& text) = 0;
 };
 
@@ -64,6 +75,7 @@ class DesktopDialogs : public Dialogs {
   [[nodiscard]] Overwrite overwrite(QWidget* parent, const QString& question, bool theirs) override;
   [[nodiscard]] QString rulesToOpen(QWidget* parent) override;
   [[nodiscard]] QString rulesToSave(QWidget* parent, const QString& suggested) override;
+  [[nodiscard]] bool goesOn(QWidget* parent, const GoOnQuestion& question) override;
   void tell(QWidget* parent, const QString& title, const QString& text) override;
 };
 

@@ -10,7 +10,6 @@
 #include "ui/shell/cover_page.h"
 #include "ui/shell/idle_watch.h"
 #include "ui/shell/notice_bar.h"
-#include "ui/shell/other_windows.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -76,7 +75,7 @@ void IdleDesk::keep() {
 /// The second time round, when the facts were left open, the entries are away already.
 void IdleDesk::cover() {
   keep();
-  closeOtherWindows(parts_.window);
+  away_ << putOtherWindowsAway(parts_.window);
   if (!isCovered()) {
     Q_EMIT covering();
     before_ = parts_.pages->currentWidget();
@@ -103,12 +102,15 @@ void IdleDesk::uncover() {
   Shelved shelved = *std::exchange(hidden_, std::nullopt);
   leavePage();
   parts_.editor.restore(std::move(shelved));
+  bringBack(away_);
+  parts_.window->activateWindow();
   Q_EMIT uncovered();
 }
 
 void IdleDesk::forget() {
   if (!isCovered()) return;
   hidden_.reset();
+  bringBackForNewChild(away_);
   watch_->setWatching(false);
   parts_.pages->setCurrentIndex(0);
   page_->cover(parts_.rules.idleMinutes);

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "ui/form/case_editor.h"
+#include "ui/shell/other_windows.h"
 #include "ui/shell/window_parts.h"
 
 namespace wardchalk::ui {
@@ -56,6 +57,7 @@ class IdleDesk : public QObject {
   CoverPage* page_;
   QPointer<QWidget> before_;  // the page that was covered
   std::optional<Shelved> hidden_;
+  WindowsAway away_;
 };
 
 }  // namespace wardchalk::ui

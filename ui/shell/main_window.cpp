@@ -197,6 +197,8 @@ void MainWindow::connectSides() {
 void MainWindow::workAgain() {
   const CaseDraft& draft = editor_.draft();
   sheet_ = workOut(draft.toCase(), rules_, draft.pendingPath());
+  const auto apart = second_->disagreement();
+  if (apart && !draft.isEmpty()) sheet_ = unsettled(std::move(sheet_), *apart);
   (*actions_)[ActionId::board]->setEnabled(!draft.isEmpty());
   form_->setWanted(draft.isEmpty() ? QStringList() : wantedFields(sheet_));
   pane_->show(sheet_);
@@ -263,6 +265,8 @@ bool MainWindow::openFile(const QString& file) {
 }
 
 bool MainWindow::openRow(const std::vector<WrittenEntry>& entries) {
+  if (second_->isUnderWay())
+    dialogs_.tell(this, tr("The row was not opened"), fromCore(say(book_, PhraseId::second_underWay)));
   if (stage() != WindowStage::usual) return false;
   if (!mayLeave(tr("The entries are not saved. Open another case in their place?"))) return false;
   document_.openEntries(entries);

@@ -77,6 +77,7 @@ class MainWindow : public QMainWindow {
   void workAgain();
   void followCase();
   void followDesks();
+  void followSecondCheck();
   [[nodiscard]] WindowStage stage() const;
   void useRules();
   void hideOther();

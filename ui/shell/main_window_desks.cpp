@@ -28,9 +28,10 @@ void MainWindow::bindCheckActions() {
   actions_->bind(ActionId::rulesEdit, [this] { rulesDesk_->edit(); });
   actions_->bind(ActionId::secondCheck, [this] { second_->begin(); });
   actions_->bind(ActionId::secondCompare, [this] { second_->compare(); });
-  actions_->bind(ActionId::secondLeave, [this] { second_->leave(); });
+  actions_->bind(ActionId::secondLeave, [this] { second_->askToLeave(); });
   connect(rulesDesk_, &RulesDesk::changed, this, &MainWindow::useRules);
-  connect(second_, &SecondCheckDesk::changed, this, &MainWindow::followDesks);
+  connect(second_, &SecondCheckDesk::changed, this, &MainWindow::followSecondCheck);
+  connect(second_, &SecondCheckDesk::begun, form_, &Form::focusTop);
   connect(second_, &SecondCheckDesk::fieldWanted, this, [this](const QString& path) {
     if (path.isEmpty()) return form_->focusLast();
     form_->focusField(path);
@@ -63,13 +64,20 @@ void MainWindow::followDesks() {
   followCase();
   actions_->leaveOnly(offeredActions(stage()));
   pane_->offerExample(stage() == WindowStage::usual);
-  form_->offerList(stage() == WindowStage::usual);
+  form_->offerList(stage() == WindowStage::usual || stage() == WindowStage::secondEnters);
   nameWindow();
+}
+
+/// A disagreement that was recorded stands in the worksheet, and goes from it when it is settled or void.
+void MainWindow::followSecondCheck() {
+  const bool stands = sheet_.finding(FindingCode::secondDiffers) != nullptr;
+  if (stands != second_->disagreement().has_value() && !editor_.draft().isEmpty()) workAgain();
+  followDesks();
 }
 
 void MainWindow::useRules() {
   caution_->setRules(fromCore(rulesTitle(rules_, book_)));
-  second_->voidRecord();
+  second_->followRules();
   idle_->followRules();
   editor_.offer(settings_.unitSystem());  // every line and every figure is read anew
 }

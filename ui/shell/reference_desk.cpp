@@ -37,7 +37,7 @@ void ReferenceDesk::choose() {
   editor_.finishAll();
   const Case inputs = editor_.draft().toCase();
   delete picker_;
-  picker_ = new ReferencePicker(inputs.child, rules_, today(), book_, window_);
+  picker_ = new ReferencePicker(inputs.child, inputs.order, rules_, today(), book_, window_);
   picker_->setAttribute(Qt::WA_DeleteOnClose);
   connect(picker_, &ReferencePicker::taken, this, &ReferenceDesk::fill);
   connect(picker_, &ReferencePicker::listWanted, this, &ReferenceDesk::openList);
@@ -81,7 +81,7 @@ void ReferenceDesk::importTable() {
   if (!text) return tell(tr("The table was not read"), file, text.refusal());
   const Result<ReferenceImport> import = importReferenceList(*text);
   if (!import) return tell(tr("The table was not read"), file, import.refusal());
-  auto* report = new ImportReport(*import, book_, picker_);
+  auto* report = new ImportReport(*import, today(), book_, picker_);
   report->setAttribute(Qt::WA_DeleteOnClose);
   connect(report, &QDialog::accepted, this, [this, kept = *import] { keepImport(kept); });
   report->open();

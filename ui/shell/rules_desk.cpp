@@ -10,6 +10,7 @@
 #include "ui/shell/case_document.h"
 #include "ui/shell/dialogs.h"
 #include "ui/shell/notice_bar.h"
+#include "ui/shell/other_windows.h"
 #include "ui/shell/settings.h"
 #include "ui/theme/text.h"
 
@@ -104,6 +105,7 @@ void RulesDesk::edit() {
     use(rules);
     editor->close();
   });
+  keepWhenCovered(editor, NewChildThen::returns);
   editor->open();
 }
 

@@ -8,12 +8,12 @@
 #include <QVBoxLayout>
 
 #include "core/check/work_out.h"
+#include "core/words/sentences.h"
 #include "ui/form/field_table.h"
 #include "ui/record/second_check_view.h"
 #include "ui/shell/copy_desk.h"
 #include "ui/shell/dialogs.h"
 #include "ui/shell/notice_bar.h"
-#include "ui/shell/other_windows.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -29,6 +29,20 @@ void emptyOwnClipboard() {
   if (clipboard->ownsSelection()) clipboard->clear(QClipboard::Selection);
 }
 
+QStringList entriesApart(const SecondCheck& check) {
+  QStringList apart;
+  for (const EntryCompared& entry : check.entries)
+    if (!agrees(entry.agreement)) apart << nameOf(fieldSpec(entry.path));
+  return apart;
+}
+
+/// What the two have to look at; the figures between follow from the entries.
+QStringList whatDiffers(const SecondCheck& check, const Phrasebook& book) {
+  QStringList apart = entriesApart(check);
+  if (!check.sameVerdict) apart << fromCore(say(book, PhraseId::second_verdict));
+  return apart;
+}
+
 }  // namespace
 
 SecondCheckDesk::SecondCheckDesk(const WindowParts& parts)
@@ -39,7 +53,7 @@ SecondCheckDesk::SecondCheckDesk(const WindowParts& parts)
   parts_.notices->addWidget(notice_);
   parts_.notices->addWidget(voided_);
   notice_->offer("second-compare-button", tr("Compare (Ctrl+F9)"), [this] { compare(); });
-  notice_->offer("second-leave-button", tr("Leave it (Shift+F9)"), [this] { leave(); });
+  notice_->offer("second-leave-button", tr("Stop it (Shift+F9)"), [this] { askToLeave(); });
   voided_->offer("second-voided-close", tr("Understood"), [this] { voided_->quiet(); });
   connect(&parts_.editor, &CaseEditor::changed, this, &SecondCheckDesk::follow);
 }
@@ -52,7 +66,7 @@ void SecondCheckDesk::makeView() {
   connect(view_, &SecondCheckView::firstCorrects, this, [this] { correct(Person::first); });
   connect(view_, &SecondCheckView::secondCorrects, this, [this] { correct(Person::second); });
   connect(view_, &SecondCheckView::finished, this, &SecondCheckDesk::finish);
-  connect(view_, &SecondCheckView::left, this, &SecondCheckDesk::leave);
+  connect(view_, &SecondCheckView::left, this, &SecondCheckDesk::askToLeave);
 }
 
 /// It may be telling of its own button just now.
@@ -73,17 +87,23 @@ void SecondCheckDesk::begin() {
     return parts_.dialogs.tell(
         parts_.window, tr("There is nothing to check yet"),
         tr("The first person enters child, order, reference and stock; then the second."));
-  if (const auto path = draft.refusedPath()) return Q_EMIT fieldWanted(fromCore(*path));
+  if (const auto path = draft.refusedPath()) {
+    parts_.dialogs.tell(parts_.window, tr("The second check has not begun"),
+                        fromCore(say(parts_.book, PhraseId::second_notBegun,
+                                     {{"field", nameOf(fieldSpec(*path)).toStdString()}})));
+    return Q_EMIT fieldWanted(fromCore(*path));
+  }
   record_.reset();
   voided_->quiet();
   emptyOwnClipboard();
-  closeOtherWindows(parts_.window);
+  away_ = putOtherWindowsAway(parts_.window);
   inForm_ = Person::second;
   corrected_ = false;
+  firstLook_.reset();
   other_ = parts_.editor.take();
   sayWhoseTurn();
   Q_EMIT changed();
-  Q_EMIT fieldWanted(fromCore(fieldTable().front().path));
+  Q_EMIT begun();
 }
 
 void SecondCheckDesk::sayWhoseTurn() {
@@ -98,11 +118,36 @@ bool SecondCheckDesk::mayCompare() {
   const CaseDraft& draft = parts_.editor.draft();
   if (draft.isEmpty()) {
     parts_.dialogs.tell(parts_.window, tr("There is nothing to compare yet"),
-                        tr("Enter everything from order, chart and label first."));
+                        tr("Enter everything from order, chart, reference and label first."));
     return false;
   }
-  if (const auto path = draft.refusedPath()) Q_EMIT fieldWanted(fromCore(*path));
-  return !draft.refusedPath();
+  if (const auto path = draft.refusedPath()) {
+    Q_EMIT fieldWanted(fromCore(*path));
+    return false;
+  }
+  if (firstLook_) return true;
+  const std::vector<Need> needs = stillNeeded();
+  if (!needs.empty() && !comparesUnfinished(needs)) return false;
+  firstLook_ = FirstLook{{}, needs.empty()};
+  firstLook_->apart = whatDiffers(*comparison(), parts_.book).join(QStringLiteral(", "));
+  return true;
+}
+
+/// Before the first comparison the form is the second person's.
+std::vector<Need> SecondCheckDesk::stillNeeded() const {
+  const Worksheet first = workOut(other_.draft.toCase(), parts_.rules);
+  return needsBeyond(first, workOut(parts_.editor.draft().toCase(), parts_.rules));
+}
+
+/// Who has seen the first person's entries does not work alone any more.
+bool SecondCheckDesk::comparesUnfinished(const std::vector<Need>& needs) {
+  QStringList wanting;
+  for (const Need& need : needs) wanting << fromCore(sentence(need, parts_.book));
+  const std::string list = wanting.join(QStringLiteral("; ")).toStdString();
+  return parts_.dialogs.goesOn(parts_.window,
+                               {tr("The second entry is not complete yet"),
+                                fromCore(say(parts_.book, PhraseId::second_incomplete, {{"needs", list}})),
+                                tr("&Go on entering"), tr("&Compare all the same")});
 }
 
 std::optional<SecondCheck> SecondCheckDesk::comparison() const {
@@ -129,9 +174,12 @@ void SecondCheckDesk::compare() {
   if (!isUnderWay() || comparing_ || !mayCompare()) return;
   notice_->quiet();
   makeView();
-  view_->show(*comparison());
+  showComparison();
   showPage(view_);
 }
+
+/// Who was shown the first entries before the own ones were complete cannot say to have worked alone.
+void SecondCheckDesk::showComparison() { view_->show(*comparison(), firstLook_ && firstLook_->complete); }
 
 void SecondCheckDesk::swap() {
   Shelved here = parts_.editor.take();
@@ -152,9 +200,22 @@ void SecondCheckDesk::putFirstBack() {
   if (inForm_ == Person::second) swap();
   other_ = {};
   inForm_ = Person::none;
+  firstLook_.reset();
   notice_->quiet();
   showPage(parts_.pages->widget(0));
   dropView();
+  const bool others = !away_.isEmpty();
+  bringBack(away_);
+  if (others) parts_.window->activateWindow();  // the keyboard stays with the case
+}
+
+void SecondCheckDesk::askToLeave() {
+  if (!isUnderWay()) return;
+  parts_.editor.finishAll();
+  const bool entered = inForm_ == Person::first || !parts_.editor.draft().isEmpty();
+  const GoOnQuestion question{tr("Stop the second check"), fromCore(say(parts_.book, PhraseId::second_stop)),
+                              tr("&Go on entering"), tr("&Stop the second check")};
+  if (!entered || parts_.dialogs.goesOn(parts_.window, question)) leave();
 }
 
 void SecondCheckDesk::leave() {
@@ -163,26 +224,32 @@ void SecondCheckDesk::leave() {
   Q_EMIT fieldWanted({});
 }
 
+std::string SecondCheckDesk::doneWords(const SecondCheck& check) const {
+  const bool alone = firstLook_ && firstLook_->complete;
+  if (const auto apart = disagreementOf(check, parts_.book)) {
+    const std::string how = alone ? std::string() : say(parts_.book, PhraseId::second_notAlone);
+    return say(parts_.book, PhraseId::second_doneDiffers,
+               {{"first", apart->first},
+                {"second", apart->second},
+                {"entries", entriesApart(check).join(QStringLiteral(", ")).toStdString()},
+                {"how", how}});
+  }
+  if (!alone) return say(parts_.book, PhraseId::second_notIndependent);
+  if (firstLook_->apart.isEmpty()) return say(parts_.book, PhraseId::second_doneSame);
+  return say(parts_.book, PhraseId::second_differedAtFirst, {{"what", firstLook_->apart.toStdString()}});
+}
+
 QString SecondCheckDesk::recordWords(const SecondCheck& check) const {
-  QStringList apart;
-  for (const EntryCompared& entry : check.entries)
-    if (!agrees(entry.agreement)) apart << nameOf(fieldSpec(entry.path));
-  for (const OutcomeCompared& outcome : check.outcomes)
-    if (!agrees(outcome.agreement)) apart << fromCore(outcomeName(outcome.outcome, parts_.book));
-  if (!check.sameVerdict) apart << fromCore(say(parts_.book, PhraseId::second_verdict));
-  const std::string what = apart.join(QStringLiteral(", ")).toStdString();
-  std::string said = check.agree() ? say(parts_.book, PhraseId::second_doneSame)
-                                   : say(parts_.book, PhraseId::second_doneDiffers, {{"what", what}});
-  if (corrected_) said = say(parts_.book, PhraseId::second_corrected, {{"said", said}});
   const std::string time =
       QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd HH:mm")).toStdString();
-  return fromCore(say(parts_.book, PhraseId::second_when, {{"said", said}, {"time", time}}));
+  return fromCore(say(parts_.book, PhraseId::second_when, {{"said", doneWords(check)}, {"time", time}}));
 }
 
 void SecondCheckDesk::finish() {
-  const QString words = recordWords(*comparison());
+  const SecondCheck check = *comparison();
+  const QString words = recordWords(check);
   putFirstBack();
-  record_ = Record{parts_.editor.draft().entries(), words};
+  record_ = Record{parts_.editor.draft().entries(), parts_.rules, words, disagreementOf(check, parts_.book)};
   Q_EMIT changed();
   Q_EMIT fieldWanted({});
 }
@@ -190,24 +257,36 @@ void SecondCheckDesk::finish() {
 void SecondCheckDesk::forget() {
   other_ = {};
   inForm_ = Person::none;
+  firstLook_.reset();
   record_.reset();
   covered_ = false;
+  bringBackForNewChild(away_);
   notice_->quiet();
   voided_->quiet();
   showPage(parts_.pages->widget(0));
   dropView();
 }
 
-void SecondCheckDesk::voidRecord() {
+void SecondCheckDesk::voidRecord(PhraseId what) {
   if (!record_) return;
   record_.reset();
-  voided_->say(fromCore(say(parts_.book, PhraseId::second_voided)));
+  voided_->say(fromCore(say(parts_.book, PhraseId::second_voided, {{"what", say(parts_.book, what)}})));
   Q_EMIT changed();
+}
+
+/// After how many minutes entries are covered changes no figure.
+void SecondCheckDesk::followRules() {
+  if (!record_) return;
+  HouseRules now = parts_.rules;
+  now.idleMinutes = record_->rules.idleMinutes;
+  if (now == record_->rules) return;
+  voidRecord(PhraseId::second_rulesChanged);
 }
 
 /// Any change of an entry voids the record, also one that is taken back.
 void SecondCheckDesk::follow() {
-  if (record_ && !covered_ && parts_.editor.draft().entries() != record_->entries) voidRecord();
+  if (record_ && !covered_ && parts_.editor.draft().entries() != record_->entries)
+    voidRecord(PhraseId::second_entryChanged);
 }
 
 bool SecondCheckDesk::holdsUnsaved() const {
@@ -227,7 +306,7 @@ void SecondCheckDesk::cover() {
 
 void SecondCheckDesk::uncover() {
   covered_ = false;
-  if (comparing_) view_->show(*comparison());
+  if (comparing_) showComparison();
   if (isUnderWay() && !comparing_) sayWhoseTurn();
 }
 

@@ -6,7 +6,9 @@
 #include <vector>
 
 #include "core/record/second_check.h"
+#include "core/rules/house_rules.h"
 #include "ui/form/case_editor.h"
+#include "ui/shell/other_windows.h"
 #include "ui/shell/window_parts.h"
 
 namespace wardchalk::ui {
@@ -26,12 +28,17 @@ class SecondCheckDesk : public QObject {
   void begin();
   /// Lays both side by side; until every entry can be read it leads to the one that cannot.
   void compare();
-  /// Gives the second entries up and puts the first back; nothing is recorded.
+  /// Gives the second entries up, once that is confirmed, and puts the first back; nothing is recorded.
+  void askToLeave();
   void leave();
   /// Forgets both people's entries and what was recorded: a new child.
   void forget();
-  /// What was recorded is void: something has changed.
-  void voidRecord();
+  /// Looks whether a record was made by house rules that reckon otherwise; then it is void.
+  void followRules();
+  /// What the two recorded as different and did not settle; nothing when they agree or nothing is recorded.
+  [[nodiscard]] std::optional<Disagreement> disagreement() const {
+    return record_ ? record_->apart : std::nullopt;
+  }
 
   [[nodiscard]] bool isUnderWay() const { return inForm_ != Person::none; }
   [[nodiscard]] bool isComparing() const { return comparing_; }
@@ -48,13 +55,21 @@ class SecondCheckDesk : public QObject {
 
  Q_SIGNALS:
   void changed();                         ///< begun, compared, left, recorded or void
+  void begun();                           ///< the form is the second person's, from its top
   void fieldWanted(const QString& path);  ///< an entry that cannot be read
 
  private:
   enum class Person : std::uint8_t { none, first, second };
   struct Record {
     std::vector<WrittenEntry> entries;
+    HouseRules rules;
     QString words;
+    std::optional<Disagreement> apart;
+  };
+  /// What the first comparison showed; a later one, after looking at the papers together, is another thing.
+  struct FirstLook {
+    QString apart;  // what was not the same; empty when nothing was
+    bool complete;  // whether the second person was through before seeing the first one's entries
   };
 
   void makeView();
@@ -68,6 +83,11 @@ class SecondCheckDesk : public QObject {
   void sayWhoseTurn();
   [[nodiscard]] std::optional<SecondCheck> comparison() const;
   [[nodiscard]] bool mayCompare();
+  [[nodiscard]] std::vector<Need> stillNeeded() const;
+  [[nodiscard]] bool comparesUnfinished(const std::vector<Need>& needs);
+  void showComparison();
+  void voidRecord(PhraseId what);
+  [[nodiscard]] std::string doneWords(const SecondCheck& check) const;
   [[nodiscard]] QString recordWords(const SecondCheck& check) const;
 
   WindowParts parts_;
@@ -79,7 +99,9 @@ class SecondCheckDesk : public QObject {
   int zoom_ = 100;
   bool comparing_ = false;
   bool corrected_ = false;
+  std::optional<FirstLook> firstLook_;
   bool covered_ = false;
+  WindowsAway away_;
   std::optional<Record> record_;
 };
 

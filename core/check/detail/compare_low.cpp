@@ -118,11 +118,12 @@ Side orderedSide(const Reckoning& reckoning, const Basis& basis) {
   return side;
 }
 
-std::vector<Argument> argumentsFor(const Quantity& ordered, const Quantity& expected) {
+std::vector<Argument> argumentsFor(const Quantity& ordered, const Quantity& expected, Unit per) {
   const int significant = digitsApart(ordered.value, expected.value);
   return {{"ordered", ordered, significant},
           {"expected", expected, significant},
-          {"percent", percentText(ordered.value, expected.value)}};
+          {"percent", percentText(ordered.value, expected.value)},
+          {"per", std::string(idOf(per))}};
 }
 
 void compareWith(Reckoning& reckoning, const Basis& basis) {
@@ -138,7 +139,7 @@ void compareWith(Reckoning& reckoning, const Basis& basis) {
   compare(reckoning, CheckId::low, std::move(left), Relation::atLeast, boundSide(reckoning, *bound, basis),
           holds);
   if (!holds)
-    reckoning.tell(bound->code, path::dose, argumentsFor(value, reckoning.inUnit(bound->expected)),
+    reckoning.tell(bound->code, path::dose, argumentsFor(value, reckoning.inUnit(bound->expected), basis.per),
                    CheckId::low);
 }
 

@@ -58,7 +58,7 @@ BandChoice choiceFor(std::string_view part, const Child& child) {
 }
 
 std::string said(std::string_view part, const Child& child) {
-  return sentence(choiceFor(part, child), demoList(), englishPhrases());
+  return sentence(choiceFor(part, child), demoList(), today, englishPhrases());
 }
 
 struct AgeRow {
@@ -76,7 +76,7 @@ TEST(BandFor, takesTheOneBandThatCoversTheAge) {
 
 TEST(BandFor, saysWhichBandAndWhy) {
   EXPECT_EQ(said("plover oral", childWith({{path::age, "4 year"}})),
-            "The entry for at least 2 years, below 12 years fits. This child: 4 years.");
+            "Plover, oral: the entry for at least 2 years, below 12 years covers this child (4 years).");
   EXPECT_EQ(said("plover oral", childWith({{path::age, "3 week"}})),
             "No entry covers this child (3 weeks). Nothing is filled in. Look in the full reference or ask "
             "the pharmacist.");
@@ -87,7 +87,7 @@ TEST(BandFor, saysWhichBandAndWhy) {
             "Nothing is "
             "filled in, because the list does not say which one holds. Tell whoever keeps the list.");
   EXPECT_EQ(said("linnet", Child{}),
-            "This is the only entry and is meant for every age and size. It fits.");
+            "Linnet, intravenous: this is the only entry, and it is meant for every age and size.");
 }
 
 TEST(BandFor, judgesWeightAndSurfaceByTheHouseRules) {
@@ -135,10 +135,11 @@ TEST(EntriesOf, fillEveryFigureAndTheSourceWithItsEditionAndDate) {
   Case inputs;
   for (const WrittenEntry& entry : entriesOf(demoList().entries[1], today, englishPhrases()))
     EXPECT_FALSE(setEntry(inputs, entry.path, entry.text)) << entry.path;
-  EXPECT_EQ(inputs.reference.source,
-            "Invented ward list, 3rd edition, 2026-01-15, p. 4, for fever of the marsh; checked by A. "
-            "Warbler and B. "
-            "Siskin, 2026-02-01");
+  EXPECT_EQ(
+      inputs.reference.source,
+      "Plover, oral: Invented ward list, 3rd edition, 2026-01-15, p. 4, for fever of the marsh; from the "
+      "ward's list, checked by A. Warbler and B. Siskin, 2026-02-01");
+  EXPECT_TRUE(isFromList(inputs.reference, englishPhrases()));
   inputs.reference.source.clear();
   EXPECT_EQ(inputs.reference, demoList().entries[1].reference);
 }
@@ -147,8 +148,57 @@ TEST(EntriesOf, sayThatTheReviewIsPast) {
   const ListEntry& old = demoList().entries[14];
   EXPECT_TRUE(isPastReview(old, today));
   EXPECT_FALSE(isPastReview(old, old.reviewBy));
-  EXPECT_TRUE(sourceWords(old, today, englishPhrases())
+  EXPECT_TRUE(takenFrom(old, today, englishPhrases())
                   .ends_with("; past its review date (2026-06-30) when it was taken"));
+}
+
+TEST(BandFor, saysThatTheReviewIsPast) {
+  EXPECT_NE(said("goldcrest", childWith({{path::age, "4 year"}}))
+                .find("this entry covers the child, but its review date is past (2026-06-30)."),
+            std::string::npos);
+}
+
+Order orderOf(std::string_view medicine, std::optional<Route> route) {
+  Order order;
+  order.medicine = medicine;
+  order.route = route;
+  return order;
+}
+
+TEST(FirstToLookAt, isTheOrderedMedicineByTheOrderedRoute) {
+  const std::vector<ListGroup> all = find(demoList(), "plov");
+  EXPECT_EQ(firstToLookAt(all, "plov", orderOf("plover", Route::intravenous)), 1U);
+  EXPECT_EQ(firstToLookAt(all, "plov", orderOf("Plover", Route::oral)), 0U);
+  EXPECT_EQ(firstToLookAt(all, "plov", orderOf("", std::nullopt)), 0U);
+  EXPECT_EQ(firstToLookAt(find(demoList(), ""), "", orderOf("", std::nullopt)), std::nullopt);
+  EXPECT_EQ(firstToLookAt({}, "no such bird", orderOf("Plover", std::nullopt)), std::nullopt);
+}
+
+TEST(FirstToLookAt, anotherMedicineIsKnownAsAnother) {
+  const ListGroup wren = find(demoList(), "wren").at(0);
+  EXPECT_FALSE(isForOrdered(wren, orderOf("Plover", Route::oral)));
+  EXPECT_TRUE(isForOrdered(wren, orderOf("WREN", Route::rectal)));
+  EXPECT_TRUE(isForOrdered(wren, orderOf("", std::nullopt)));
+  EXPECT_TRUE(isForOrdered(find(demoList(), "grebe").at(0), orderOf("grebe", std::nullopt)));
+}
+
+TEST(LimitWords, sayEveryMaximumAndEveryLimitOfAnInfusion) {
+  Case inputs;
+  for (const auto& [path, text] :
+       {std::pair{path::maxPerDose, "200 mg"}, std::pair{path::maxPerDay, "400 mg/day"},
+        std::pair{path::maxConcentration, "5 mg/1 mL"}, std::pair{path::minInfusionTime, "30 min"}})
+    EXPECT_FALSE(setEntry(inputs, path, text)) << path;
+  EXPECT_EQ(maximumWords(inputs.reference, englishPhrases()), "200 mg in each dose; 400 mg in 24 h");
+  EXPECT_EQ(infusionWords(inputs.reference, englishPhrases()),
+            "Infusion: no more than 5 mg in 1 mL; over at least 30 min");
+  EXPECT_EQ(maximumWords(Reference{}, englishPhrases()), "");
+  EXPECT_EQ(infusionWords(Reference{}, englishPhrases()), "");
+}
+
+TEST(EntriesOf, aSourceThatWasTypedIsNoList) {
+  Reference reference;
+  reference.source = "the ward's list, p. 4";
+  EXPECT_FALSE(isFromList(reference, englishPhrases()));
 }
 
 TEST(EntriesOf, theLongestSourceFitsACase) {
@@ -157,7 +207,7 @@ TEST(EntriesOf, theLongestSourceFitsACase) {
   entry.indication = std::string(100, 'i');
   entry.checkedBy = std::string(60, 'c');
   Case inputs;
-  EXPECT_FALSE(setEntry(inputs, path::source, sourceWords(entry, Date{2999, 1, 1}, englishPhrases())));
+  EXPECT_FALSE(setEntry(inputs, path::source, takenFrom(entry, Date{2999, 1, 1}, englishPhrases())));
 }
 
 }  // namespace

@@ -7,6 +7,7 @@
 #include "core/check/work_out.h"
 #include "core/medicine/paths.h"
 #include "core/record/case_entry.h"
+#include "core/words/sentences.h"
 
 namespace wardchalk {
 namespace {
@@ -148,9 +149,62 @@ TEST(SecondCheck, namesWhatOnlyOneOfThemEntered) {
       compared(with(usual(), path::maxPerDose, "300 mg"), with(usual(), path::source, ""));
   EXPECT_FALSE(check.agree());
   EXPECT_EQ(agreementOf(check, path::maxPerDose), Agreement::onlyFirst);
-  EXPECT_EQ(agreementOf(check, path::source), Agreement::onlyFirst);
   EXPECT_EQ(agreementOf(compared(usual(), with(usual(), path::age, "4 year")), path::age),
             Agreement::onlySecond);
+}
+
+/// One took the reference from the list and the other read the book: the same figures are the same result.
+TEST(SecondCheck, showsAnotherSourceAndDoesNotCountIt) {
+  const SecondCheck check = compared(usual(), with(usual(), path::source, "The ward's book, 3rd edition"));
+  EXPECT_TRUE(check.agree());
+  EXPECT_EQ(idOf(agreementOf(check, path::source)), "shown-only");
+}
+
+TEST(SecondCheck, readsEntriesBack) {
+  EXPECT_EQ(enteredText(path::age, "4 year", englishPhrases()), "4 years");
+  EXPECT_EQ(enteredText(path::maxPerDay, "300 mg/day", englishPhrases()), "300 mg in 24 h");
+  EXPECT_EQ(enteredText(path::weight, "17,2 kg", englishPhrases()), "17,2 kg");
+  EXPECT_EQ(enteredText(path::weight, "", englishPhrases()), "");
+}
+
+TEST(Disagreement, isTheFirstFigureThatDiffersAndNeverTheAmount) {
+  const SecondCheck weight = compared(usual(), with(usual(), path::weight, "12.7 kg"));
+  EXPECT_EQ(disagreementOf(weight, englishPhrases()), (Disagreement{"weight in kg 17.2 kg", "12.7 kg"}));
+  const SecondCheck age = compared(with(usual(), path::age, "4 year"), with(usual(), path::age, "14 year"));
+  EXPECT_EQ(disagreementOf(age, englishPhrases()), (Disagreement{"4 years", "14 years"}));
+  EXPECT_EQ(disagreementOf(compared(usual(), usual()), englishPhrases()), std::nullopt);
+}
+
+TEST(Unsettled, isAskedAboutFirstAndHasNoAmount) {
+  const Worksheet safe = worked(usual());
+  ASSERT_EQ(safe.verdict, VerdictKind::safe);
+  ASSERT_TRUE(safe.give && safe.step(StepId::give));
+  const Worksheet sheet = unsettled(safe, {"weight in kg 17.2 kg", "12.7 kg"});
+  EXPECT_EQ(sheet.verdict, VerdictKind::ask);
+  EXPECT_EQ(sheet.because(), "second-differs");
+  EXPECT_FALSE(sheet.give || sheet.rate || sheet.step(StepId::give) || sheet.step(StepId::device));
+  EXPECT_EQ(
+      verdictReason(sheet, englishPhrases()),
+      "The second person's result differs: weight in kg 17.2 kg here, 12.7 kg in the second check. Do not "
+      "prepare until it is settled.");
+}
+
+TEST(Unsettled, leavesAGraverVerdict) {
+  const Worksheet over = worked(with(usual(), path::dose, "500 mg"));
+  ASSERT_EQ(over.verdict, VerdictKind::unsafe);
+  const Worksheet sheet = unsettled(over, {"a", "b"});
+  EXPECT_EQ(sheet.verdict, VerdictKind::unsafe);
+  EXPECT_EQ(sheet.because(), over.because());
+  EXPECT_TRUE(sheet.finding(FindingCode::secondDiffers));
+}
+
+TEST(NeedsBeyond, areThoseOfOneAlone) {
+  const Worksheet whole = worked(usual());
+  const Worksheet part = worked(with(usual(), path::weight, ""));
+  const auto beyond = needsBeyond(whole, part);
+  ASSERT_EQ(beyond.size(), 1U);
+  EXPECT_EQ(beyond[0].path, path::weight);
+  EXPECT_TRUE(needsBeyond(part, part).empty());
 }
 
 TEST(SecondCheck, leavesTheTitleOfASheetAlone) {

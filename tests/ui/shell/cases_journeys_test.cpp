@@ -60,6 +60,9 @@ class CasesJourneysTest : public QObject {
   void readingCanBeStopped();
   void enterOpensARowAndPagesStepOn();
   void whatIsNotSavedIsAskedAbout();
+  void aRowThatIsNotOpenedIsNotSelected();
+  void openingAfterACoverAsksNothing();
+  void theTitleAndWhatWasNotCheckedAreShown();
   void filesOfEveryKindStandInOneList();
   void formulasAndDamageAreShownAndNeverStopTheRest();
   void resultsAreThoseOfTheBatch();
@@ -166,9 +169,16 @@ void CasesJourneysTest::enterOpensARowAndPagesStepOn() {
   QTest::keyClick(part<QTableView>("cases"), Qt::Key_Return);
   QCOMPARE(nurse_->sheet().given.title, std::string("Bench 2"));
   QCOMPARE(nurse_->sheet().verdict, VerdictKind::unsafe);
+  QVERIFY(window() && !window()->isVisible());  // the case is seen and not the list over it
   QVERIFY(page(Qt::Key_PageDown));
   QCOMPARE(nurse_->sheet().given.title, std::string("Bench 3"));
-  QVERIFY(page(Qt::Key_PageUp));
+  QVERIFY(page(Qt::Key_PageDown));  // cannot be read
+  QCOMPARE(nurse_->dialogs().told.size(), 1);
+  QCOMPARE(nurse_->sheet().given.title, std::string("Bench 3"));
+  QVERIFY(page(Qt::Key_PageDown));
+  QCOMPARE(nurse_->sheet().given.title, std::string("Bench 5"));
+  for (int back = 0; back < 3; ++back) QVERIFY(page(Qt::Key_PageUp));
+  QCOMPARE(nurse_->sheet().given.title, std::string("Bench 2"));
   QVERIFY(page(Qt::Key_PageUp));
   QVERIFY(page(Qt::Key_PageUp));  // the first is the end
   QCOMPARE(nurse_->sheet().given.title, std::string("Bench 1"));
@@ -184,6 +194,37 @@ void CasesJourneysTest::whatIsNotSavedIsAskedAbout() {
   nurse_->dialogs().answer = Unsaved::discard;
   part<QPushButton>("open-row")->click();
   QCOMPARE(nurse_->sheet().given.title, std::string("Bench 1"));
+}
+
+void CasesJourneysTest::aRowThatIsNotOpenedIsNotSelected() {
+  nurse_->fill({QStringLiteral("99 cm")});
+  QVERIFY(read({demo("class_set.csv")}));
+  part<QPushButton>("next")->click();
+  QCOMPARE(nurse_->dialogs().asked, 1);
+  QCOMPARE(window()->currentRow(), 0);
+  nurse_->dialogs().answer = Unsaved::discard;
+  part<QPushButton>("next")->click();
+  QCOMPARE(window()->currentRow(), 1);
+}
+
+/// What was put away and came back is as it was: a case that was opened has nothing to be saved.
+void CasesJourneysTest::openingAfterACoverAsksNothing() {
+  nurse_->fill({QStringLiteral("99 cm")});
+  CaseEditor& editor = nurse_->window().editor();
+  editor.restore(editor.take());
+  QVERIFY(editor.isModified());
+  editor.open({{"child.weight", "20 kg"}});
+  QVERIFY(!editor.isModified());
+  editor.restore({CaseDraft(), true});
+  editor.clear();
+  QVERIFY(!editor.isModified());
+}
+
+void CasesJourneysTest::theTitleAndWhatWasNotCheckedAreShown() {
+  QVERIFY(read({demo("class_set.csv")}));
+  QCOMPARE(cell(3, CasesModel::title), QStringLiteral("Bench 4, with a decimal comma"));
+  QVERIFY2(part<QLabel>("detail")->text().contains(QStringLiteral("NOT checked: ")),
+           qPrintable(part<QLabel>("detail")->text()));
 }
 
 void CasesJourneysTest::filesOfEveryKindStandInOneList() {
@@ -250,6 +291,8 @@ void CasesJourneysTest::allSheetsStandInOnePdf() {
     QVERIFY2(text.contains(QLatin1String(title)), title);
   QVERIFY(!text.contains(QStringLiteral("Bench 4")));  // cannot be read
   QVERIFY(nurse_->dialogs().told.isEmpty());
+  QCOMPARE(part<QLabel>("counts")->text(),
+           QStringLiteral("5 sheets saved in sheets.pdf. Left out, cannot be read: class_set.csv, row 5."));
 }
 
 void CasesJourneysTest::writingCanBeStopped() {

@@ -1,5 +1,6 @@
 #include <QAbstractButton>
 #include <QAction>
+#include <QCheckBox>
 #include <QDir>
 #include <QLabel>
 #include <QLineEdit>
@@ -96,7 +97,10 @@ QWidget* DialogsSweepTest::open(const QString& place) {
   again[0] = QStringLiteral("1.03 m");
   nurse_->fill(again);
   nurse_->press(Qt::Key_F9, Qt::ControlModifier);
-  return window.findChild<SecondCheckView*>();
+  if (place != QStringLiteral("differs")) return window.findChild<SecondCheckView*>();
+  window.findChild<QCheckBox*>(QStringLiteral("second-alone"))->click();
+  window.findChild<QPushButton*>(QStringLiteral("second-finish"))->click();
+  return window.centralWidget();
 }
 
 void DialogsSweepTest::everyRuleHasALabelThatLeadsToIt() {
@@ -175,7 +179,7 @@ void DialogsSweepTest::nothingIsClipped() {
 void DialogsSweepTest::shoots_data() {
   QTest::addColumn<QString>("place");
   QTest::addColumn<QString>("desktop");
-  for (const char* place : {"rules", "second", "comparison", "cover", "facts"})
+  for (const char* place : {"rules", "second", "comparison", "differs", "cover", "facts"})
     for (const char* desktop : {"light", "dark", "200"})
       QTest::addRow("%s-%s", place, desktop) << QString::fromLatin1(place) << QString::fromLatin1(desktop);
 }

@@ -1,3 +1,4 @@
+#include <QAbstractButton>
 #include <QAction>
 #include <QDirIterator>
 #include <QLabel>
@@ -10,6 +11,8 @@
 #include "tests/ui/shell/usual_case.h"
 #include "ui/board/board.h"
 #include "ui/form/form.h"
+#include "ui/record/cases_window.h"
+#include "ui/record/rules_editor.h"
 #include "ui/shell/cover_page.h"
 #include "ui/shell/idle_watch.h"
 #include "ui/shell/notice_bar.h"
@@ -35,6 +38,9 @@ class IdleTest : public QObject {
   void coversEverythingThatTellsOfTheCase();
   void warnsOnTheBoardToo();
   void confirmingGoesOnWithTheSameCase();
+  void aHeldKeyLiftsNoCover();
+  void otherWorkIsPutAwayAndComesBack();
+  void newChildClosesTheOtherCasesAndKeepsTheRules();
   void factsLeftOpenAreCoveredAgain();
   void theFactsTellNoVerdictAndNoAmount();
   void newChildUnderTheCover_data();
@@ -56,7 +62,7 @@ class IdleTest : public QObject {
     watch()->look();
   }
   void push(const char* button) {
-    auto* one = nurse_->window().findChild<QPushButton*>(QLatin1String(button));
+    auto* one = nurse_->window().findChild<QAbstractButton*>(QLatin1String(button));
     QVERIFY2(one && one->isVisible(), button);
     one->setFocus(Qt::TabFocusReason);
     QTest::keyClick(one, Qt::Key_Space);
@@ -139,7 +145,9 @@ void IdleTest::confirmingGoesOnWithTheSameCase() {
   pass(300);
   push("cover-show");
   QVERIFY(!firstFound(everythingSaid(), {QStringLiteral("17.2 kg")}).isEmpty());
-  QCOMPARE(nurse_->focused(), QStringLiteral("cover-go-on"));
+  QCOMPARE(nurse_->focused(), QStringLiteral("cover-facts"));
+  nurse_->enter();  // the same key again, pressed twice or held, reads nothing
+  QVERIFY(isCovered());
   QVERIFY(nurse_->window().editor().draft().isEmpty());  // nothing is computed until it is confirmed
   push("cover-go-on");
   QVERIFY(!isCovered());
@@ -148,6 +156,51 @@ void IdleTest::confirmingGoesOnWithTheSameCase() {
   QVERIFY(nurse_->window().isWindowModified());
   QVERIFY(watch()->isTimed());
   QVERIFY(action("save")->isEnabled());
+}
+
+/// A hand that lies on Enter has read nothing.
+void IdleTest::aHeldKeyLiftsNoCover() {
+  nurse_->fill(usualCase());
+  pass(300);
+  for (const char* name : {"cover-show", "cover-go-on"}) {
+    auto* button = nurse_->window().findChild<QPushButton*>(QLatin1String(name));
+    button->setFocus(Qt::TabFocusReason);
+    for (const Qt::Key key : {Qt::Key_Return, Qt::Key_Space})
+      for (const QEvent::Type type : {QEvent::KeyPress, QEvent::KeyRelease}) {
+        QKeyEvent held(type, key, Qt::NoModifier, QStringLiteral(" "), true);
+        QCoreApplication::sendEvent(button, &held);
+      }
+    QVERIFY(isCovered());
+    QCOMPARE(page()->showsFacts(), qstrcmp(name, "cover-go-on") == 0);
+    if (!page()->showsFacts()) push("cover-show");
+  }
+}
+
+/// A list of cases and house rules that are being changed are no less kept than the entries.
+void IdleTest::otherWorkIsPutAwayAndComesBack() {
+  nurse_->fill(usualCase());
+  action("several-cases")->trigger();
+  auto* list = nurse_->window().findChild<CasesWindow*>();
+  action("rules-edit")->trigger();
+  auto* rules = nurse_->window().findChild<RulesEditor*>();
+  QVERIFY(list && list->isVisible() && rules && rules->isVisible());
+  pass(300);
+  QVERIFY(!list->isVisible() && !rules->isVisible());
+  push("cover-show");
+  push("cover-go-on");
+  QVERIFY(list->isVisible() && rules->isVisible() && rules->isModal());
+}
+
+void IdleTest::newChildClosesTheOtherCasesAndKeepsTheRules() {
+  nurse_->fill(usualCase());
+  action("several-cases")->trigger();
+  action("rules-edit")->trigger();
+  pass(300);
+  nurse_->dialogs().answer = Unsaved::discard;
+  push("cover-new-child");
+  QTRY_VERIFY(!nurse_->window().findChild<CasesWindow*>());
+  auto* rules = nurse_->window().findChild<RulesEditor*>();
+  QVERIFY(rules && rules->isVisible());
 }
 
 void IdleTest::factsLeftOpenAreCoveredAgain() {
@@ -234,6 +287,7 @@ void IdleTest::aRecordedSecondCheckOutlivesTheCover() {
   nurse_->press(Qt::Key_F9);
   nurse_->fill(usualCase());
   nurse_->press(Qt::Key_F9, Qt::ControlModifier);
+  push("second-alone");
   push("second-finish");
   pass(300);
   push("cover-show");
@@ -267,6 +321,7 @@ void IdleTest::nothingTypedIsLeftOnDisk() {
   nurse_->press(Qt::Key_F9);
   nurse_->fill(usualCase());
   nurse_->press(Qt::Key_F9, Qt::ControlModifier);
+  push("second-alone");
   push("second-finish");
   pass(300);
   push("cover-show");

@@ -300,7 +300,8 @@ void MainWindowTest::practiceIsAWindowOfItsOwn() {
   QVERIFY(nurse_->dialogs().told.isEmpty());
   for (const QLabel* label : practice->findChildren<QLabel*>())
     QVERIFY2(!label->text().contains(QStringLiteral("17.2")), qPrintable(label->text()));
-  closeOtherWindows(&nurse_->window());  // as when nobody has touched a key for some minutes
+  const WindowsAway away =
+      putOtherWindowsAway(&nurse_->window());  // as when nobody has touched a key for some minutes
   QVERIFY(practice->isVisible());
   const QPointer<PracticeWindow> gone(practice);
   nurse_.reset();

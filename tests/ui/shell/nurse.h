@@ -25,6 +25,8 @@ class ScriptedDialogs : public Dialogs {
   QStringList told;
   QList<QStringList> chosen;  ///< answers to questions for files, one after the other
   QStringList questions;      ///< their titles
+  bool goingOn = false;       ///< the answer to questions about going on
+  QList<GoOnQuestion> goOns;
 
   [[nodiscard]] QString fileToOpen(QWidget*) override { return open; }
   [[nodiscard]] QString fileToSave(QWidget*, const QString&) override { return save; }
@@ -47,6 +49,10 @@ class ScriptedDialogs : public Dialogs {
   }
   [[nodiscard]] QString rulesToOpen(QWidget*) override { return rules; }
   [[nodiscard]] QString rulesToSave(QWidget*, const QString&) override { return rules; }
+  [[nodiscard]] bool goesOn(QWidget*, const GoOnQuestion& question) override {
+    goOns << question;
+    return goingOn;
+  }
   void tell(QWidget*, const QString&, const QString& text) override { told << text; }
 };
 

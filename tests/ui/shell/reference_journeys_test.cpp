@@ -46,6 +46,10 @@ class ReferenceJourneysTest : public QObject {
   void noneAndSeveralAreSaidAndNotFilled();
   void anAgeThatIsWantingIsAskedFor();
   void pastItsReviewItAsks();
+  void anotherMedicineTakesATick();
+  void nothingIsChosenBeforeAnythingIsSaid();
+  void theOrderedRouteComesFirst();
+  void limitsAreShownAndTheFittingBandIsMarked();
   void searchingWalksWithoutLeavingTheField();
   void theFormHasAWayToTheList();
   void aTableWithBadRowsIsReportedBeforeItIsKept();
@@ -98,7 +102,8 @@ bool ReferenceJourneysTest::openDemo(const QString& age, const QString& medicine
 void ReferenceJourneysTest::theBandOfTheAgeIsTakenAndSaid() {
   QVERIFY(openDemo(QStringLiteral("4 year"), QStringLiteral("Plover")));
   QCOMPARE(picker()->said(),
-           QStringLiteral("The entry for at least 2 years, below 12 years fits. This child: 4 years."));
+           QStringLiteral("Plover, oral: the entry for at least 2 years, below 12 years covers this child (4 "
+                          "years)."));
   QCOMPARE(part<QLabel>("said")->accessibleName(), picker()->said());
   QCOMPARE(part<QTableWidget>("bands")->rowCount(), 3);
   QVERIFY(closes(Qt::Key_Return));
@@ -106,7 +111,7 @@ void ReferenceJourneysTest::theBandOfTheAgeIsTakenAndSaid() {
   QCOMPARE(entry(path::low), std::string("80 mg/m2/dose"));
   QCOMPARE(entry(path::ageBelow), std::string("12 year"));
   QCOMPARE(entry(path::referenceRoute), std::string("oral"));
-  QVERIFY(entry(path::source).starts_with("Invented ward list, 3rd edition, 2026-01-15, p. 4"));
+  QVERIFY(entry(path::source).starts_with("Plover, oral: Invented ward list, 3rd edition, 2026-01-15, p. 4"));
   QCOMPARE(nurse_->sheet().check(CheckId::ageBand).status, CheckStatus::within);
 }
 
@@ -212,6 +217,59 @@ void ReferenceJourneysTest::pastItsReviewItAsks() {
   QVERIFY(entry(path::source).ends_with("past its review date (2026-06-30) when it was taken"));
 }
 
+/// Enter on another medicine's name fills nothing before that was said and ticked.
+void ReferenceJourneysTest::anotherMedicineTakesATick() {
+  QVERIFY(openDemo(QStringLiteral("4 year"), QStringLiteral("Plover")));
+  picker()->search(QStringLiteral("wren"));
+  auto* useOther = part<QCheckBox>("use-other");
+  QVERIFY(useOther->isVisible() && !useOther->isChecked());
+  QCOMPARE(useOther->text(),
+           QStringLiteral("The order says Plover; this entry is for Wren. Use it all the same"));
+  nurse_->enter();
+  QVERIFY(picker() && picker()->isVisible());
+  QCOMPARE(entry(path::high), std::string());
+  QTest::keyClick(useOther, Qt::Key_Space);
+  part<QPushButton>("take")->click();
+  QVERIFY(entry(path::source).starts_with("Wren, oral: "));
+}
+
+void ReferenceJourneysTest::nothingIsChosenBeforeAnythingIsSaid() {
+  nurse_->fill({QStringLiteral("103 cm"), QStringLiteral("17.2 kg"), QStringLiteral("4 year")});
+  nurse_->dialogs().chosen << QStringList{demo("reference_list.json")};
+  QVERIFY(choose());
+  part<QPushButton>("open-list")->click();
+  QVERIFY(part<QListWidget>("found")->count() > 0);
+  QCOMPARE(part<QListWidget>("found")->currentRow(), -1);
+  QVERIFY(!part<QPushButton>("take")->isEnabled());
+  QCOMPARE(part<QTableWidget>("bands")->rowCount(), 0);
+}
+
+void ReferenceJourneysTest::theOrderedRouteComesFirst() {
+  nurse_->fill({QStringLiteral("103 cm"), QStringLiteral("17.2 kg"), QStringLiteral("4 year"), QString(),
+                QStringLiteral("Plover"), QStringLiteral("intravenous")});
+  nurse_->dialogs().chosen << QStringList{demo("reference_list.json")};
+  QVERIFY(choose());
+  part<QPushButton>("open-list")->click();
+  QVERIFY2(picker()->said().startsWith(QStringLiteral("Plover, intravenous: ")),
+           qPrintable(picker()->said()));
+}
+
+void ReferenceJourneysTest::limitsAreShownAndTheFittingBandIsMarked() {
+  QVERIFY(openDemo(QStringLiteral("4 year"), QStringLiteral("Plover")));
+  auto* bands = part<QTableWidget>("bands");
+  const auto cell = [&](int row, int column) {
+    return bands->item(row, column)->text().replace(QChar::Nbsp, u' ');
+  };
+  QVERIFY(bands->selectedItems().isEmpty());
+  QCOMPARE(cell(1, 4), QStringLiteral("300 mg in 24 h"));
+  QVERIFY2(cell(1, 1).startsWith(QStringLiteral("✓ covers this child")), qPrintable(cell(1, 1)));
+  QVERIFY(bands->item(1, 0)->font().bold() && !bands->item(0, 0)->font().bold());
+  QVERIFY(!cell(1, 5).contains(u'('));
+  picker()->search(QStringLiteral("plover intravenous"));
+  QVERIFY2(cell(1, 0).startsWith(QStringLiteral("Infusion: ")), qPrintable(cell(1, 0)));
+  QCOMPARE(bands->columnSpan(1, 0), bands->columnCount());
+}
+
 void ReferenceJourneysTest::searchingWalksWithoutLeavingTheField() {
   QVERIFY(openDemo(QStringLiteral("4 year"), QStringLiteral("Plover")));
   auto* search = part<QLineEdit>("find");
@@ -261,11 +319,12 @@ void ReferenceJourneysTest::aTableWithBadRowsIsReportedBeforeItIsKept() {
   QVERIFY(report);
   auto* refused = report->findChild<QTableWidget*>(QStringLiteral("refused"));
   QCOMPARE(refused->rowCount(), 3);
+  QCOMPARE(refused->item(0, 1)->text(), QStringLiteral("Plover, oral"));
   const char* expected[3][2] = {{"4", "review_by"}, {"6", "low"}, {"8", ""}};
   for (int row = 0; row < 3; ++row) {
     QCOMPARE(refused->item(row, 0)->text(), QString::fromLatin1(expected[row][0]));
-    QCOMPARE(refused->item(row, 1)->text(), QString::fromLatin1(expected[row][1]));
-    QVERIFY(!refused->item(row, 2)->text().isEmpty());
+    QCOMPARE(refused->item(row, 2)->text(), QString::fromLatin1(expected[row][1]));
+    QVERIFY(!refused->item(row, 3)->text().isEmpty());
   }
   QVERIFY(!QFile::exists(kept));  // nothing before the report was seen
   QCOMPARE(part<QListWidget>("found")->count(), 0);
@@ -282,6 +341,12 @@ void ReferenceJourneysTest::aTableThatIsDeclinedLeavesNothing() {
   part<QPushButton>("import-list")->click();
   auto* report = picker()->findChild<ImportReport*>();
   QVERIFY(!report->findChild<QTableWidget*>());
+  QCOMPARE(report->findChild<QPushButton*>(QStringLiteral("keep"))->text(),
+           QStringLiteral("&Save the list of 18 entries …"));
+  const auto* lines = report->findChild<QListWidget*>(QStringLiteral("list-review"));
+  QVERIFY(lines && lines->count() > 0);
+  QVERIFY(!lines->findItems(QStringLiteral("the review date is past"), Qt::MatchContains).isEmpty());
+  QCOMPARE(faultsOf(*report).join(QStringLiteral("; ")), QString());
   report->findChild<QPushButton*>(QStringLiteral("leave"))->click();
   QCOMPARE(part<QListWidget>("found")->count(), 0);
   QCOMPARE(nurse_->dialogs().questions.size(), 1);  // nobody was asked where to save
@@ -331,6 +396,14 @@ void ReferenceJourneysTest::shoots() {
   if (!shoot("reference-taken", "Plover")) QSKIP("no folder for pictures is named");
   shoot("reference-past-review", "Goldcrest");
   shoot("reference-window", "Wren");
+  shoot("reference-other", "Plover intravenous");
+  shootDialog(QStringLiteral("import-report"), [this] {
+    nurse_ = std::make_unique<Nurse>();
+    nurse_->dialogs().chosen << QStringList{demo("reference_list.csv")};
+    if (!choose()) return static_cast<QWidget*>(nullptr);
+    part<QPushButton>("import-list")->click();
+    return static_cast<QWidget*>(picker()->findChild<ImportReport*>());
+  });
 }
 
 QTEST_MAIN(ReferenceJourneysTest)

@@ -1,4 +1,5 @@
 #include <QAction>
+#include <QApplication>
 #include <QComboBox>
 #include <QFile>
 #include <QLabel>
@@ -213,6 +214,10 @@ void RulesDeskTest::whatCannotBeReadIsNotUsed() {
   QVERIFY(said(opened, "ask_below_percent").contains(QStringLiteral("comma")));
   push(opened, "rules-use");
   QCOMPARE(nurse_->focused(), QStringLiteral("rule:ask_below_percent"));
+  const auto* notSaved = nurse_->window().findChild<QLabel*>(QStringLiteral("rules-not-saved"));
+  QVERIFY(notSaved->isVisible());
+  QVERIFY2(notSaved->text().startsWith(QStringLiteral("Not saved: ")), qPrintable(notSaved->text()));
+  QVERIFY(!QApplication::focusWidget()->visibleRegion().isEmpty());  // scrolled to, wherever it stands
   QCOMPARE(nurse_->sheet().rules, exactRules());
 }
 

@@ -1,5 +1,7 @@
+#include <QAbstractButton>
 #include <QAction>
 #include <QClipboard>
+#include <QFile>
 #include <QLabel>
 #include <QPushButton>
 #include <QTableWidget>
@@ -38,9 +40,17 @@ class SecondCheckTest : public QObject {
   void aFirstEntryMayBeCorrectedToo();
   void anEntryThatCannotBeReadIsLedTo();
   void leavingBringsTheFirstBackAndRecordsNothing();
+  void stoppingAsksBeforeTheSecondEntriesAreLost();
+  void comparingTooEarlyAsksAndIsRecorded();
+  void recordingTakesATick();
+  void aDisagreementWithholdsTheAmount();
+  void theListIsOfferedToTheSecondPerson();
+  void aRowOfSeveralCasesIsNotOpenedMeanwhile();
+  void aFieldThatCannotBeReadIsNamedBeforeTheStart();
   void theFileIsTheFirstPersons();
   void anyEditVoidsTheRecord();
   void otherRulesVoidTheRecord();
+  void otherMinutesDoNotVoidTheRecord();
   void newChildKeepsNothingOfEither();
   void theCaseCannotBeSavedOrPrintedMeanwhile();
   void everyRowIsReadAloud();
@@ -59,10 +69,14 @@ class SecondCheckTest : public QObject {
   void begin() { nurse_->press(Qt::Key_F9); }
   void compare() { nurse_->press(Qt::Key_F9, Qt::ControlModifier); }
   void push(const char* button) {
-    auto* one = nurse_->window().findChild<QPushButton*>(QLatin1String(button));
+    auto* one = nurse_->window().findChild<QAbstractButton*>(QLatin1String(button));
     QVERIFY2(one && one->isVisible(), button);
     one->setFocus(Qt::TabFocusReason);
     QTest::keyClick(one, Qt::Key_Space);
+  }
+  void record() {
+    push("second-alone");
+    push("second-finish");
   }
   QTableWidget* table() { return nurse_->window().findChild<QTableWidget*>(QStringLiteral("second-table")); }
   QString summary() { return nurse_->window().findChild<QLabel*>(QStringLiteral("second-summary"))->text(); }
@@ -140,11 +154,12 @@ void SecondCheckTest::oneDifferentWeightAndThenEqual() {
   compare();
   QCOMPARE(rowOf(QStringLiteral("Child: Weight"))[0], QStringLiteral("= same value, written differently"));
   QVERIFY2(summary().startsWith(QStringLiteral("Same result")), qPrintable(summary()));
-  push("second-finish");
+  record();
   QCOMPARE(nurse_->window().editor().draft().text("child.weight"), "17.2 kg");
-  QVERIFY(bar().contains(QStringLiteral("same result, after correcting entries")));
-  QVERIFY(printedSheet().contains(
-      QStringLiteral("Secondcheck:doneindependently,sameresult,aftercorrectingentries")));
+  QVERIFY2(bar().contains(QStringLiteral("differed at first in Weight")), qPrintable(bar()));
+  QVERIFY(bar().contains(QStringLiteral("same result after both looked at the papers")));
+  QVERIFY(printedSheet().contains(QStringLiteral("Secondcheck:differedatfirstinWeight")));
+  QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
 }
 
 void SecondCheckTest::sameEntriesAreTheSameResult() {
@@ -153,7 +168,7 @@ void SecondCheckTest::sameEntriesAreTheSameResult() {
   begin();
   fillAgain(QStringLiteral("17.2 kg"));
   compare();
-  push("second-finish");
+  record();
   QVERIFY(bar().contains(QStringLiteral("done independently, same result (")));
   const QString sheet = printedSheet();
   QVERIFY(sheet.contains(QStringLiteral("Secondcheck:doneindependently,sameresult(")));
@@ -174,7 +189,7 @@ void SecondCheckTest::aFirstEntryMayBeCorrectedToo() {
   nurse_->fill({QStringLiteral("17.2 kg")});
   compare();
   QVERIFY(summary().startsWith(QStringLiteral("Same result")));
-  push("second-finish");
+  record();
   QCOMPARE(nurse_->window().editor().draft().text("child.weight"), "17.2 kg");
   QVERIFY(nurse_->window().isWindowModified());
 }
@@ -193,11 +208,110 @@ void SecondCheckTest::leavingBringsTheFirstBackAndRecordsNothing() {
   const std::vector<WrittenEntry> before = nurse_->window().editor().draft().entries();
   begin();
   nurse_->fill({QStringLiteral("99 cm")});
+  nurse_->dialogs().goingOn = true;
   nurse_->press(Qt::Key_F9, Qt::ShiftModifier);
   QCOMPARE(nurse_->window().editor().draft().entries(), before);
   QVERIFY(nurse_->window().isWindowModified());
   QVERIFY(bar().contains(QStringLiteral("not done")));
   QCOMPARE(firstFound(everythingSaid(), {QStringLiteral("99 cm")}), QString());
+}
+
+void SecondCheckTest::stoppingAsksBeforeTheSecondEntriesAreLost() {
+  fillFirst();
+  begin();
+  nurse_->fill({QStringLiteral("99 cm")});
+  nurse_->press(Qt::Key_F9, Qt::ShiftModifier);
+  QCOMPARE(nurse_->dialogs().goOns.size(), 1);
+  QVERIFY(nurse_->dialogs().goOns[0].text.contains(QStringLiteral("is lost")));
+  QCOMPARE(nurse_->window().editor().draft().text("child.height"), "99 cm");
+  QCOMPARE(firstFound(everythingSaid(), test::tellTale()), QString());
+}
+
+/// Who sees the first person's work before the own is done has not worked alone, whatever comes of it.
+void SecondCheckTest::comparingTooEarlyAsksAndIsRecorded() {
+  fillFirst();
+  begin();
+  QStringList part = usualCase();
+  part[weightPlace].clear();
+  nurse_->window().findChild<Form*>()->focusField(QStringLiteral("child.height"));
+  nurse_->fill(part);
+  compare();
+  QCOMPARE(nurse_->dialogs().goOns.size(), 1);
+  QVERIFY2(nurse_->dialogs().goOns[0].text.contains(QStringLiteral("enter the weight")),
+           qPrintable(nurse_->dialogs().goOns[0].text));
+  QVERIFY(!table());
+  nurse_->dialogs().goingOn = true;
+  compare();
+  QVERIFY(table() && table()->isVisible());
+  push("second-correct-second");
+  nurse_->window().findChild<Form*>()->focusField(QStringLiteral("child.weight"));
+  nurse_->fill({QStringLiteral("17.2 kg")});
+  compare();
+  QCOMPARE(nurse_->dialogs().goOns.size(), 2);  // the first comparison is the one that counts
+  QVERIFY(!nurse_->window().findChild<QWidget*>(QStringLiteral("second-alone"))->isVisible());
+  push("second-finish");
+  QVERIFY2(bar().contains(QStringLiteral("not done independently")), qPrintable(bar()));
+}
+
+void SecondCheckTest::recordingTakesATick() {
+  fillFirst();
+  begin();
+  fillAgain(QStringLiteral("17.2 kg"));
+  compare();
+  auto* finish = nurse_->window().findChild<QPushButton*>(QStringLiteral("second-finish"));
+  QVERIFY(!finish->isEnabled());
+  push("second-alone");
+  QVERIFY(finish->isEnabled());
+}
+
+/// Nothing is prepared from a case about which two people disagree: neither flag nor sheet let it.
+void SecondCheckTest::aDisagreementWithholdsTheAmount() {
+  fillFirst();
+  const QString amount = QStringLiteral("3.2 mL");
+  QVERIFY(!firstFound(everythingSaid(), {amount}).isEmpty());
+  begin();
+  fillAgain(QStringLiteral("12.7 kg"));
+  compare();
+  record();
+  QCOMPARE(nurse_->sheet().verdict, VerdictKind::ask);
+  QCOMPARE(nurse_->sheet().because(), std::string_view("second-differs"));
+  QCOMPARE(firstFound(everythingSaid(), {amount, QStringLiteral("SAFE")}), QString());
+  QVERIFY2(bar().contains(QStringLiteral("Entries not the same: Weight (")), qPrintable(bar()));
+  const QString sheet = printedSheet();
+  QVERIFY(sheet.contains(QStringLiteral("Secondcheck:DIFFERS.First:weightinkg17.2kg.Second:12.7kg.")));
+  QVERIFY(sheet.contains(QStringLiteral("Donotprepareuntilitissettled.")));
+  QVERIFY(!sheet.contains(QStringLiteral("3.2mL")) && !sheet.contains(QStringLiteral("SAFE")));
+  nurse_->window().findChild<Form*>()->focusField(QStringLiteral("child.weight"));
+  nurse_->fill({QStringLiteral("17.3 kg")});
+  QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);  // another case, of which nobody has said anything
+}
+
+void SecondCheckTest::theListIsOfferedToTheSecondPerson() {
+  fillFirst();
+  begin();
+  QVERIFY(action("choose-reference")->isEnabled());
+  QVERIFY(nurse_->window().findChild<QWidget*>(QStringLiteral("from-list"))->isVisible());
+}
+
+void SecondCheckTest::aRowOfSeveralCasesIsNotOpenedMeanwhile() {
+  fillFirst();
+  begin();
+  nurse_->fill({QStringLiteral("99 cm")});
+  QVERIFY(!nurse_->window().openRow({{"child.weight", "20 kg"}}));
+  QCOMPARE(nurse_->dialogs().told.size(), 1);
+  QVERIFY(nurse_->dialogs().told[0].contains(QStringLiteral("A second check is under way")));
+  QCOMPARE(nurse_->window().editor().draft().text("child.height"), "99 cm");
+  QCOMPARE(firstFound(everythingSaid(), test::tellTale()), QString());
+  QVERIFY(!action("several-cases")->isEnabled() && !action("next-case")->isEnabled());
+}
+
+void SecondCheckTest::aFieldThatCannotBeReadIsNamedBeforeTheStart() {
+  nurse_->fill({QStringLiteral("103 cm"), QStringLiteral("17,2 kg")});
+  begin();
+  QCOMPARE(nurse_->dialogs().told,
+           QStringList(QStringLiteral("The second check has not begun: Weight cannot be read yet.")));
+  QVERIFY(notice("second-notice").isEmpty());
+  QCOMPARE(nurse_->focused(), QStringLiteral("child.weight:text"));
 }
 
 void SecondCheckTest::theFileIsTheFirstPersons() {
@@ -219,7 +333,7 @@ void SecondCheckTest::anyEditVoidsTheRecord() {
   begin();
   fillAgain(QStringLiteral("17.2 kg"));
   compare();
-  push("second-finish");
+  record();
   nurse_->window().findChild<Form*>()->focusField(QStringLiteral("child.weight"));
   nurse_->fill({QStringLiteral("17.3 kg")});
   QVERIFY(bar().contains(QStringLiteral("not done")));
@@ -235,9 +349,27 @@ void SecondCheckTest::otherRulesVoidTheRecord() {
   begin();
   fillAgain(QStringLiteral("17.2 kg"));
   compare();
-  push("second-finish");
+  record();
   action("rules-classroom")->trigger();
   QVERIFY(bar().contains(QStringLiteral("not done")));
+}
+
+/// After how many minutes the entries are covered changes no figure.
+void SecondCheckTest::otherMinutesDoNotVoidTheRecord() {
+  fillFirst();
+  begin();
+  fillAgain(QStringLiteral("17.2 kg"));
+  compare();
+  record();
+  QFile rules(nurse_->folder() + QStringLiteral("/rules.json"));
+  QVERIFY(rules.open(QIODevice::WriteOnly));
+  rules.write(R"({"format": "wardchalk.house-rules", "version": 1, "name": "exact", "idle_minutes": 9})");
+  rules.close();
+  nurse_->dialogs().rules = rules.fileName();
+  action("rules-open")->trigger();
+  QVERIFY2(bar().contains(QStringLiteral("same result")), qPrintable(bar()));
+  action("rules-classroom")->trigger();
+  QVERIFY(notice("second-voided").startsWith(QStringLiteral("The house rules were changed")));
 }
 
 void SecondCheckTest::newChildKeepsNothingOfEither() {

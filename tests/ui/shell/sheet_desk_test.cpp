@@ -31,6 +31,7 @@ class SheetDeskTest : public QObject {
   void anEmptyFormHasNoSheet();
   void aNumberStillBeingTypedCounts();
   void theAmountNeedsEveryAnswer();
+  void nobodySignsForAReferenceThatTheListFilled();
   void looksAtThePagesByKeyboard();
   void thePaperIsRemembered();
 
@@ -121,6 +122,17 @@ void SheetDeskTest::theAmountNeedsEveryAnswer() {
   QVERIFY(!after.contains(QStringLiteral("DONOTPREPARE")));
   QVERIFY(after.contains(QStringLiteral("Askedof:pharmacist")));
   QVERIFY(after.contains(QStringLiteral("Measure2.4mL")));
+}
+
+void SheetDeskTest::nobodySignsForAReferenceThatTheListFilled() {
+  example();
+  QVERIFY(savedSheet().contains(QStringLiteral("Everyfigurewasreadfromitspaper")));
+  CaseEditor& editor = nurse_->window().editor();
+  editor.edit(QStringLiteral("reference.source"),
+              {"Plover, oral: Bench list; from the ward's list, checked by A, 2026-01-01", {}, {}, {}});
+  const QString sheet = savedSheet();
+  QVERIFY(!sheet.contains(QStringLiteral("Everyfigurewasreadfromitspaper")));
+  QVERIFY(sheet.contains(QStringLiteral("Thereferencewastakenfromtheward'slist.")));
 }
 
 void SheetDeskTest::looksAtThePagesByKeyboard() {

@@ -103,9 +103,9 @@ void WorkingPaneTest::flagSaysWhatTheVerdictIs_data() {
   QTest::newRow("safe")
       << "usual"
       << "SAFE by this reference. Ordered 80 mg is not more than the safe 84 mg in one dose. NOT checked: ";
-  QTest::newRow("ask")
-      << "ask"
-      << "ASK BEFORE GIVING. Too little by this reference: 55 mg; 84 mg is expected (65.5 %). NOT checked: ";
+  QTest::newRow("ask") << "ask"
+                       << "ASK BEFORE GIVING. Too little by this reference: 55 mg in one dose ordered; 84 mg "
+                          "in one dose is expected (65.5 %). NOT checked: ";
   QTest::newRow("unsafe")
       << "unsafe"
       << "UNSAFE by this reference. Over by 7.1 %: 90 mg ordered; the safe dose is 84 mg. NOT checked: ";
