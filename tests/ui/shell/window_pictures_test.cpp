@@ -7,6 +7,7 @@
 #include "tests/ui/support/desktops.h"
 #include "ui/form/field_edit.h"
 #include "ui/form/focus_ring.h"
+#include "ui/form/form.h"
 #include "ui/theme/board_palette.h"
 
 namespace wardchalk::ui {
@@ -92,7 +93,7 @@ void WindowPicturesTest::ringStaysRoundTheBoxThatARefusalMoves() {
   nurse.fill({QStringLiteral("103 cm"), QStringLiteral("17,2 kg")});
   const QRect before = place(QApplication::focusWidget());
   QTRY_VERIFY(place(QApplication::focusWidget()).top() > before.top());  // the sentence needs more lines
-  const auto* ring = nurse.window().findChild<FocusRing*>();
+  const auto* ring = nurse.window().findChild<Form*>()->findChild<FocusRing*>();
   QTRY_COMPARE(place(ring).center(), place(QApplication::focusWidget()).center());
 }
 
