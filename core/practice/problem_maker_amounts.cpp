@@ -88,9 +88,9 @@ bool writeLiquid(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, st
                  bool inGrams) {
   const auto label = labelFor(draw, dose, leastVolume, mostVolume);
   if (!label) return false;
-  const bool grams = inGrams && label->amount >= 100 * one && label->amount % (10 * one) == 0;
+  const bool asGrams = inGrams && label->amount >= 100 * one && label->amount % (10 * one) == 0;
   sketch.set(path::stockKind, "liquid");
-  const std::string amount = grams ? drugText(label->amount / 1000, "g") : drugText(label->amount, unit);
+  const std::string amount = asGrams ? drugText(label->amount / 1000, "g") : drugText(label->amount, unit);
   sketch.set(path::strength, amount + "/" + decimalText(label->mL) + " mL");
   return true;
 }

@@ -124,9 +124,9 @@ std::vector<Number> RightValues::of(StepId line, std::span<const CarriedAnswer> 
 Acceptance RightValues::accept(StepId line, const TypedNumber& typed, std::span<const Number> values) const {
   Acceptance best = Acceptance::no;
   for (const Number& value : values) {
-    const Acceptance one = acceptOne(line, typed, value);
-    if (one == Acceptance::asRounded) return one;
-    if (best == Acceptance::no || one == Acceptance::asCut) best = one == Acceptance::no ? best : one;
+    const Acceptance way = acceptOne(line, typed, value);
+    if (way == Acceptance::asRounded) return way;
+    if (best == Acceptance::no || way == Acceptance::asCut) best = way == Acceptance::no ? best : way;
   }
   return best;
 }
