@@ -12,7 +12,7 @@
 #include "core/practice/lesson_words.h"
 #include "core/words/spoken.h"
 #include "core/words/step_words.h"
-#include "ui/practice/button_flow.h"
+#include "ui/form/button_flow.h"
 #include "ui/practice/chain_canvas.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
@@ -122,7 +122,7 @@ QWidget* LineBuilder::buildFacts(const Problem& problem) {
 QWidget* LineBuilder::buildHandles() {
   auto* flow = new ButtonFlow(this);
   const auto handle = [&](const QString& text, const char* name, auto what) {
-    QPushButton* button = flow->add(text, name);
+    QPushButton* button = addButton(flow, text, name);
     handles_.push_back(button);
     connect(button, &QPushButton::clicked, this, what);
   };

@@ -5,7 +5,7 @@
 #include <QRadioButton>
 #include <QVBoxLayout>
 
-#include "ui/practice/button_flow.h"
+#include "ui/form/button_flow.h"
 #include "ui/practice/plan_form.h"
 #include "ui/practice/practice_look.h"
 #include "ui/theme/text.h"
@@ -54,10 +54,10 @@ void PlanPage::buildMode() {
 
 QWidget* PlanPage::buildFoot() {
   auto* foot = new ButtonFlow(inside());
-  QPushButton* open = foot->add(tr("&Open a set …"), "open-set");
-  QPushButton* make = foot->add(tr("For preceptors: &make a set …"), "make-set");
+  QPushButton* open = addButton(foot, tr("&Open a set …"), "open-set");
+  QPushButton* make = addButton(foot, tr("For preceptors: &make a set …"), "make-set");
   foot->pushRight();
-  begin_ = foot->add(tr("&Begin"), "begin");
+  begin_ = addButton(foot, tr("&Begin"), "begin");
   begin_->setMinimumSize(160, 48);
   setLetters(begin_, 1.2, true);
   connect(open, &QPushButton::clicked, this, &PlanPage::openWanted);

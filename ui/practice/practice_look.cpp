@@ -104,6 +104,12 @@ QPushButton* buttonIn(QWidget* parent, const QString& text, const char* name) {
   return button;
 }
 
+QPushButton* addButton(ButtonFlow* flow, const QString& text, const char* name) {
+  QPushButton* button = buttonIn(flow, text, name);
+  flow->add(button);
+  return button;
+}
+
 PracticeCard::PracticeCard(QWidget* parent) : QFrame(parent) {}
 
 void PracticeCard::paintEvent(QPaintEvent*) {

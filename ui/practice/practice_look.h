@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QPushButton>
 
+#include "ui/form/button_flow.h"
 #include "ui/form/focus_ring.h"
 #include "ui/theme/practice_palette.h"
 
@@ -26,6 +27,9 @@ void applyLetters(QWidget* window, double zoom);
 
 /// A button with a name for tests; never a dialog's default, so that Enter stays with the field.
 [[nodiscard]] QPushButton* buttonIn(QWidget* parent, const QString& text, const char* name);
+
+/// The same, as the next of a flow.
+QPushButton* addButton(ButtonFlow* flow, const QString& text, const char* name);
 
 /// The least height of what is pressed, at 100 %.
 inline constexpr int practiceTarget = 36;

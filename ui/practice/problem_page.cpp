@@ -12,7 +12,7 @@
 #include <algorithm>
 
 #include "core/practice/lesson_words.h"
-#include "ui/practice/button_flow.h"
+#include "ui/form/button_flow.h"
 #include "ui/practice/line_builder.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
@@ -95,12 +95,12 @@ void ProblemPage::buildFoot(QBoxLayout* column) {
   foot_->setObjectName(QStringLiteral("foot-words"));
   column->addWidget(foot_);
   auto* row = new ButtonFlow(this);
-  back_ = row->add(tr("&Back"), "back");
-  skip_ = row->add(tr("S&kip it"), "skip");
-  more_ = row->add(tr("One &more like this"), "one-more");
+  back_ = addButton(row, tr("&Back"), "back");
+  skip_ = addButton(row, tr("S&kip it"), "skip");
+  more_ = addButton(row, tr("One &more like this"), "one-more");
   row->pushRight();
-  review_ = row->add(tr("Re&view and hand in …"), "review");
-  on_ = row->add({}, "onwards");
+  review_ = addButton(row, tr("Re&view and hand in …"), "review");
+  on_ = addButton(row, {}, "onwards");
   setLetters(on_, 1.08, true);
   column->addWidget(row);
   connect(back_, &QPushButton::clicked, this, [this] {

@@ -10,7 +10,7 @@
 #include "core/practice/set_file.h"
 #include "core/record/text_file.h"
 #include "core/words/sentences.h"
-#include "ui/practice/button_flow.h"
+#include "ui/form/button_flow.h"
 #include "ui/practice/plan_form.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/practice_sheet.h"
@@ -101,7 +101,7 @@ void SetPage::buildSchool() {
 QWidget* SetPage::buildFoot() {
   auto* foot = new ButtonFlow(inside());
   const auto add = [&](const QString& text, const char* name, auto what) {
-    QPushButton* button = foot->add(text, name);
+    QPushButton* button = addButton(foot, text, name);
     connect(button, &QPushButton::clicked, this, what);
     return button;
   };

@@ -7,7 +7,7 @@
 #include <QVBoxLayout>
 
 #include "core/practice/lesson_words.h"
-#include "ui/practice/button_flow.h"
+#include "ui/form/button_flow.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/mistake_bars.h"
 #include "ui/practice/practice_look.h"
@@ -78,7 +78,7 @@ QWidget* SummaryPage::buildMistakes() {
 QWidget* SummaryPage::buildFoot() {
   auto* foot = new ButtonFlow(inside());
   const auto add = [&](const QString& text, const char* name, auto signal) {
-    QPushButton* button = foot->add(text, name);
+    QPushButton* button = addButton(foot, text, name);
     connect(button, &QPushButton::clicked, this, signal);
     return button;
   };

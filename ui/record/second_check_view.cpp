@@ -8,7 +8,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "ui/form/button_rows.h"
+#include "ui/form/button_flow.h"
 #include "ui/form/field_table.h"
 #include "ui/form/roomy_button.h"
 #include "ui/theme/board_palette.h"
@@ -69,12 +69,13 @@ SecondCheckView::SecondCheckView(const Phrasebook& book, QWidget* parent)
   alone_->setObjectName(QStringLiteral("second-alone"));
   alone_->setMinimumHeight(leastTarget);
   column->addWidget(alone_);
-  auto* row = new ButtonRows(this);
+  auto* row = new ButtonFlow(this);
+  row->pushRight();
   buildButtons(row);
   column->addWidget(row);
 }
 
-void SecondCheckView::buildButtons(ButtonRows* row) {
+void SecondCheckView::buildButtons(ButtonFlow* row) {
   const auto add = [&](const char* name, const QString& text, void (SecondCheckView::*told)()) {
     auto* button = roomyButton(name, text, buttonHeight, this);
     button->setAutoDefault(true);

@@ -1,4 +1,5 @@
-#include "ui/practice/button_flow.h"
+#include "ui/form/button_flow.h"
+#include "ui/practice/practice_look.h"
 
 #include <QPushButton>
 #include <QTest>
@@ -30,10 +31,10 @@ class ButtonFlowTest : public QObject {
 
 void ButtonFlowTest::init() {
   flow_ = std::make_unique<ButtonFlow>(nullptr);
-  first_ = flow_->add(QStringLiteral("Back"), "first");
-  second_ = flow_->add(QStringLiteral("Skip"), "second");
+  first_ = addButton(flow_.get(), QStringLiteral("Back"), "first");
+  second_ = addButton(flow_.get(), QStringLiteral("Skip"), "second");
   flow_->pushRight();
-  last_ = flow_->add(QStringLiteral("Onwards"), "last");
+  last_ = addButton(flow_.get(), QStringLiteral("Onwards"), "last");
   flow_->show();
 }
 
@@ -72,10 +73,10 @@ void ButtonFlowTest::needsTheHeightOfItsRows() {
 /// There is room for two beside the first, but not for the two that are tied.
 void ButtonFlowTest::whatIsTiedStandsInOneRow() {
   ButtonFlow flow(nullptr);
-  const QPushButton* before = flow.add(QStringLiteral("Back"), "before");
+  const QPushButton* before = addButton(&flow, QStringLiteral("Back"), "before");
   flow.tieNext();
-  const QPushButton* left = flow.add(QStringLiteral("Left"), "left");
-  const QPushButton* right = flow.add(QStringLiteral("Right"), "right");
+  const QPushButton* left = addButton(&flow, QStringLiteral("Left"), "left");
+  const QPushButton* right = addButton(&flow, QStringLiteral("Right"), "right");
   flow.show();
   const int width = flow.sizeHint().width() - 1;
   flow.resize(width, flow.heightForWidth(width));

@@ -3,19 +3,16 @@
 #include <QWidget>
 #include <vector>
 
-class QPushButton;
-
 namespace wardchalk::ui {
 
 /// Buttons side by side, in as many rows as the width needs: the first ones from the left, those after
-/// `pushRight` from the right.
+/// `pushRight` from the right. Very large letters push none of them out of the window.
 class ButtonFlow : public QWidget {
   Q_OBJECT
 
  public:
   explicit ButtonFlow(QWidget* parent);
 
-  QPushButton* add(const QString& text, const char* name);
   void add(QWidget* widget);
   /// What is added from now on stands at the right.
   void pushRight() { right_ = widgets_.size(); }

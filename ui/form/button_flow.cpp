@@ -1,10 +1,7 @@
-#include "ui/practice/button_flow.h"
+#include "ui/form/button_flow.h"
 
 #include <QEvent>
-#include <QPushButton>
 #include <algorithm>
-
-#include "ui/practice/practice_look.h"
 
 namespace wardchalk::ui {
 
@@ -20,12 +17,6 @@ ButtonFlow::ButtonFlow(QWidget* parent) : QWidget(parent) {
   QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
   policy.setHeightForWidth(true);
   setSizePolicy(policy);
-}
-
-QPushButton* ButtonFlow::add(const QString& text, const char* name) {
-  QPushButton* button = buttonIn(this, text, name);
-  add(button);
-  return button;
 }
 
 void ButtonFlow::add(QWidget* widget) {
