@@ -5,8 +5,8 @@
 #include <memory>
 
 #include "app/console/commands.h"
-#include "core/practice/hints.h"
-#include "core/practice/set_file.h"
+#include "core/practice/marking/hints.h"
+#include "core/practice/sessions/set_file.h"
 
 namespace {
 

@@ -2,9 +2,9 @@
 #include <iostream>
 
 #include "app/console/commands.h"
-#include "core/practice/answers_file.h"
-#include "core/practice/marks_file.h"
-#include "core/practice/problem_file.h"
+#include "core/practice/sessions/answers_file.h"
+#include "core/practice/sessions/marks_file.h"
+#include "core/practice/sessions/problem_file.h"
 #include "core/record/text_file.h"
 
 namespace wardchalk::console {

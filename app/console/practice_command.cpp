@@ -1,9 +1,9 @@
 #include <iostream>
 
 #include "app/console/commands.h"
-#include "core/practice/problem_file.h"
-#include "core/practice/problem_text.h"
-#include "core/practice/set_file.h"
+#include "core/practice/sessions/problem_file.h"
+#include "core/practice/problem/problem_text.h"
+#include "core/practice/sessions/set_file.h"
 
 namespace wardchalk::console {
 

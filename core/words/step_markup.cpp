@@ -10,8 +10,6 @@ namespace wardchalk {
 
 namespace {
 
-constexpr std::string_view aboutSign = "≈";
-
 class StepWriter {
  public:
   StepWriter(const Step& step, const Phrasebook& book, const Notation& notation)

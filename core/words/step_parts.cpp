@@ -10,8 +10,6 @@ namespace {
 
 using Sign = Outcome::Sign;
 
-constexpr std::string_view aboutSign = "≈";
-
 /// The pair that strikes this use of a unit, if one does.
 std::optional<std::size_t> pairAt(const Product& product, const Place& place) {
   for (std::size_t i = 0; i < product.pairs.size(); ++i)

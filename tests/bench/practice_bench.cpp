@@ -6,8 +6,8 @@
 #include <chrono>
 #include <string>
 
-#include "core/practice/marking.h"
-#include "core/practice/problem.h"
+#include "core/practice/marking/marking.h"
+#include "core/practice/problem/problem.h"
 #include "core/words/step_words.h"
 
 namespace {

@@ -13,8 +13,8 @@
 #include "core/child/size_slip.h"
 #include "core/medicine/medicine.h"
 #include "core/number/refusal_code.h"
-#include "core/practice/line_codes.h"
-#include "core/practice/topic.h"
+#include "core/practice/lines/line_codes.h"
+#include "core/practice/problem/topic.h"
 #include "core/working/step_id.h"
 
 // Ids and codes stand in files and outlive every version. A change here breaks other people's files: add at
@@ -51,7 +51,7 @@ static_assert(allDiffer(sizeSlipIds) && allPlain(sizeSlipIds));
 static_assert(allDiffer(lineFaultIds) && allPlain(lineFaultIds));
 constexpr std::array lineRemarkIds = {
 #define WARDCHALK_LINE_REMARK(name, id, error) std::string_view(id),
-#include "core/practice/line_remarks.def"
+#include "core/practice/lines/line_remarks.def"
 #undef WARDCHALK_LINE_REMARK
 };
 static_assert(allDiffer(lineRemarkIds) && allPlain(lineRemarkIds));

@@ -2,10 +2,10 @@
 // alike when it is written out.
 #include <string>
 
-#include "core/practice/answer_value.h"
-#include "core/practice/chain_builder.h"
-#include "core/practice/practice_words.h"
-#include "core/practice/student_line.h"
+#include "core/practice/lines/answer_value.h"
+#include "core/practice/lines/chain_builder.h"
+#include "core/practice/lines/practice_words.h"
+#include "core/practice/lines/student_line.h"
 #include "tests/fuzz/demand.h"
 
 namespace wardchalk::fuzz {

@@ -4,8 +4,8 @@
 #include <cstdint>
 #include <string>
 
-#include "core/practice/problem_text.h"
-#include "core/practice/set_file.h"
+#include "core/practice/problem/problem_text.h"
+#include "core/practice/sessions/set_file.h"
 #include "tests/golden/golden_file.h"
 #include "tests/support/golden_cases.h"
 

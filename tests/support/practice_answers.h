@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "core/practice/problem.h"
+#include "core/practice/problem/problem.h"
 
 namespace wardchalk::test {
 

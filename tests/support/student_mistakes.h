@@ -3,7 +3,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/practice/problem.h"
+#include "core/practice/problem/problem.h"
 
 namespace wardchalk::test {
 

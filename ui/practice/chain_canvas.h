@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/practice/chain_builder.h"
+#include "core/practice/lines/chain_builder.h"
 #include "core/words/phrasebook.h"
 #include "ui/working/spoken_widget.h"
 #include "ui/working/step_layout.h"

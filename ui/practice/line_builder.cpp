@@ -9,7 +9,7 @@
 #include <QShortcut>
 #include <QVBoxLayout>
 
-#include "core/practice/lesson_words.h"
+#include "core/practice/sessions/lesson_words.h"
 #include "core/words/spoken.h"
 #include "core/words/step_words.h"
 #include "ui/form/button_flow.h"

@@ -3,9 +3,9 @@
 #include <QDialog>
 #include <vector>
 
-#include "core/practice/chain_builder.h"
-#include "core/practice/chain_facts.h"
-#include "core/practice/problem.h"
+#include "core/practice/lines/chain_builder.h"
+#include "core/practice/lines/chain_facts.h"
+#include "core/practice/problem/problem.h"
 #include "core/words/phrasebook.h"
 
 class QLabel;

@@ -3,7 +3,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
-#include "core/practice/hints.h"
+#include "core/practice/marking/hints.h"
 #include "ui/theme/text.h"
 #include "ui/working/step_views.h"
 

@@ -7,8 +7,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "core/practice/lesson_words.h"
-#include "core/practice/student_line.h"
+#include "core/practice/sessions/lesson_words.h"
+#include "core/practice/lines/student_line.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/mark_badge.h"
 #include "ui/practice/practice_look.h"

@@ -1,6 +1,6 @@
 #include "ui/practice/line_words.h"
 
-#include "core/practice/lesson_words.h"
+#include "core/practice/sessions/lesson_words.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {

@@ -2,7 +2,7 @@
 
 #include <QString>
 
-#include "core/practice/problem.h"
+#include "core/practice/problem/problem.h"
 #include "core/words/phrasebook.h"
 
 namespace wardchalk::ui {

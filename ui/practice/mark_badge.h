@@ -3,7 +3,7 @@
 #include <QLabel>
 #include <optional>
 
-#include "core/practice/line_mark.h"
+#include "core/practice/marking/line_mark.h"
 
 namespace wardchalk::ui {
 

@@ -3,7 +3,7 @@
 #include <QPainter>
 #include <algorithm>
 
-#include "core/practice/hints.h"
+#include "core/practice/marking/hints.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
 #include "ui/theme/text.h"

@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include "core/practice/session_tally.h"
+#include "core/practice/sessions/session_tally.h"
 #include "core/words/phrasebook.h"
 #include "ui/working/drawing.h"
 #include "ui/working/spoken_widget.h"

@@ -13,7 +13,7 @@
 #include <QWheelEvent>
 #include <algorithm>
 
-#include "core/practice/lesson_words.h"
+#include "core/practice/sessions/lesson_words.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/practice_page.h"

@@ -3,7 +3,7 @@
 #include <QWidget>
 #include <vector>
 
-#include "core/practice/set_file.h"
+#include "core/practice/sessions/set_file.h"
 #include "core/words/phrasebook.h"
 
 class QBoxLayout;

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <utility>
 
-#include "core/practice/lesson_words.h"
+#include "core/practice/sessions/lesson_words.h"
 #include "core/words/sentences.h"
 #include "ui/paper/paint_sheet.h"
 #include "ui/practice/detail/sheet_flow.h"

@@ -3,7 +3,7 @@
 #include <QString>
 #include <vector>
 
-#include "core/practice/set_file.h"
+#include "core/practice/sessions/set_file.h"
 #include "core/words/phrasebook.h"
 #include "ui/paper/sheet_layout.h"
 

@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <utility>
 
-#include "core/practice/session_tally.h"
+#include "core/practice/sessions/session_tally.h"
 #include "core/record/text_file.h"
 #include "core/words/sentences.h"
 #include "ui/practice/plan_page.h"

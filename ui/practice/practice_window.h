@@ -3,7 +3,7 @@
 #include <QWidget>
 #include <memory>
 
-#include "core/practice/session.h"
+#include "core/practice/sessions/session.h"
 #include "core/words/phrasebook.h"
 #include "ui/practice/practice_files.h"
 

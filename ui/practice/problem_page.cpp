@@ -11,7 +11,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "core/practice/lesson_words.h"
+#include "core/practice/sessions/lesson_words.h"
 #include "ui/form/button_flow.h"
 #include "ui/practice/line_builder.h"
 #include "ui/practice/line_words.h"

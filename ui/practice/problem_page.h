@@ -5,7 +5,7 @@
 #include <QWidget>
 #include <vector>
 
-#include "core/practice/session.h"
+#include "core/practice/sessions/session.h"
 #include "core/words/phrasebook.h"
 #include "ui/practice/line_row.h"
 

@@ -5,7 +5,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "core/practice/lesson_words.h"
+#include "core/practice/sessions/lesson_words.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
 #include "ui/theme/text.h"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/practice/session.h"
+#include "core/practice/sessions/session.h"
 #include "core/words/phrasebook.h"
 #include "ui/practice/practice_page.h"
 

@@ -7,7 +7,7 @@
 #include <QVBoxLayout>
 #include <QWheelEvent>
 
-#include "core/practice/set_file.h"
+#include "core/practice/sessions/set_file.h"
 #include "core/record/text_file.h"
 #include "core/words/sentences.h"
 #include "ui/form/button_flow.h"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/practice/set_file.h"
+#include "core/practice/sessions/set_file.h"
 #include "core/words/phrasebook.h"
 #include "ui/practice/practice_files.h"
 #include "ui/practice/practice_page.h"

@@ -6,7 +6,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "core/practice/lesson_words.h"
+#include "core/practice/sessions/lesson_words.h"
 #include "ui/form/button_flow.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/mistake_bars.h"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/practice/session_tally.h"
+#include "core/practice/sessions/session_tally.h"
 #include "core/words/phrasebook.h"
 #include "ui/practice/practice_page.h"
 

@@ -6,7 +6,7 @@
 #include <QRadioButton>
 #include <array>
 
-#include "core/practice/hints.h"
+#include "core/practice/marking/hints.h"
 #include "ui/practice/practice_look.h"
 #include "ui/theme/text.h"
 

@@ -5,7 +5,7 @@
 #include <QPushButton>
 #include <QRandomGenerator>
 
-#include "core/practice/set_file.h"
+#include "core/practice/sessions/set_file.h"
 #include "core/record/text_file.h"
 #include "core/words/sentences.h"
 #include "ui/practice/practice_sheet.h"

@@ -8,9 +8,9 @@
 #include <QTest>
 #include <QTimer>
 
-#include "core/practice/session_tally.h"
-#include "core/practice/set_file.h"
-#include "core/practice/student_line.h"
+#include "core/practice/sessions/session_tally.h"
+#include "core/practice/sessions/set_file.h"
+#include "core/practice/lines/student_line.h"
 #include "tests/ui/paper/pdf_text.h"
 #include "tests/ui/practice/pupil.h"
 #include "ui/practice/line_builder.h"

@@ -3,7 +3,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 
-#include "core/practice/lesson_words.h"
+#include "core/practice/sessions/lesson_words.h"
 #include "core/words/phrasebook.h"
 #include "tests/ui/paper/pdf_text.h"
 #include "ui/theme/text.h"

@@ -78,12 +78,6 @@ std::vector<Piece> formulaPieces(const StepView& view, const SurfaceByFormula& f
   return pieces;
 }
 
-double widestOf(const std::vector<Piece>& pieces) {
-  double widest = 0;
-  for (const Piece& piece : pieces) widest = std::max(widest, piece.width());
-  return widest;
-}
-
 }  // namespace
 
 Body formulaBody(const StepView& view, const SurfaceByFormula& formula, const Metrics& metrics,

@@ -173,12 +173,6 @@ class ChainSetter {
   int stage_;
 };
 
-double widestOf(const std::vector<Piece>& pieces) {
-  double widest = 0;
-  for (const Piece& piece : pieces) widest = std::max(widest, piece.width());
-  return widest;
-}
-
 }  // namespace
 
 ChainBox chainBox(const ChainParts& parts, const Metrics& metrics, double width, int stage) {

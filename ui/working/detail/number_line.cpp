@@ -22,7 +22,7 @@ constexpr double mostLabel = 0.55;
 constexpr int mostRows = 4;
 
 /// A line narrower than this, at 100 %, has no room for its labels: it is drawn smaller instead.
-constexpr double narrowest = 280;
+constexpr double narrowestNumberLine = 280;
 
 class LineSetter {
  public:
@@ -210,7 +210,7 @@ class LineSetter {
 Box numberLine(const std::vector<Landmark>& landmarks, const QString& unit, const Metrics& metrics,
                double width, Ink allowed) {
   Metrics fitting = metrics;
-  fitting.scale = std::min(metrics.scale, width / narrowest);
+  fitting.scale = std::min(metrics.scale, width / narrowestNumberLine);
   return LineSetter(landmarks, unit, fitting, width, allowed).box();
 }
 

@@ -51,6 +51,12 @@ QString originOf(const Term& term) { return QString::fromStdString(term.origin.t
 
 }  // namespace
 
+double widestOf(const std::vector<Piece>& pieces) {
+  double widest = 0;
+  for (const Piece& piece : pieces) widest = std::max(widest, piece.width());
+  return widest;
+}
+
 Box piecesBox(std::vector<Piece> pieces, double gap, const Metrics& metrics, double width) {
   std::vector<Box> lines;
   for (Line& line : brokenIntoLines(std::move(pieces), gap, width))

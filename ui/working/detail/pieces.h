@@ -17,6 +17,9 @@ struct Piece {
   [[nodiscard]] double width() const { return std::max(body.width, tag.width); }
 };
 
+/// The width of the widest of them.
+[[nodiscard]] double widestOf(const std::vector<Piece>& pieces);
+
 /// Pieces in reading order, broken into lines no wider than `width`; a piece stands whole.
 [[nodiscard]] Box piecesBox(std::vector<Piece> pieces, double gap, const Metrics& metrics, double width);
 

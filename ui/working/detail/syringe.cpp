@@ -14,7 +14,7 @@ namespace {
 constexpr double longestBarrel = 340;
 constexpr double longestEnlarged = 190;
 /// A syringe narrower than this, at 100 %, is drawn smaller instead.
-constexpr double narrowest = 260;
+constexpr double narrowestSyringe = 260;
 
 /// The scale is drawn at stage 0, and what is read on it a stage later.
 constexpr int reading = 1;
@@ -199,7 +199,7 @@ bool isOneSyringe(const Measuring& measuring) {
 
 Box syringeBox(const Measuring& measuring, const Metrics& wanted, double width) {
   Metrics metrics = wanted;
-  metrics.scale = std::min(wanted.scale, width / narrowest);
+  metrics.scale = std::min(wanted.scale, width / narrowestSyringe);
   ScaleSetter setter(measuring, metrics);
   const double air = metrics.px(24);
   const bool beside = width >= metrics.px(480);

@@ -1,0 +1,38 @@
+#include "core/practice/lines/practice_words.h"
+
+#include <array>
+
+namespace wardchalk {
+
+namespace {
+
+constexpr std::array faultPhrases = {
+#define WARDCHALK_LINE_FAULT(name, id) PhraseId::fault_##name,
+#include "core/practice/lines/line_faults.def"
+#undef WARDCHALK_LINE_FAULT
+};
+
+constexpr std::array remarkPhrases = {
+#define WARDCHALK_LINE_REMARK(name, id, error) PhraseId::remark_##name,
+#include "core/practice/lines/line_remarks.def"
+#undef WARDCHALK_LINE_REMARK
+};
+
+}  // namespace
+
+std::string sentence(const LineFault& fault, const Phrasebook& book) {
+  const bool unlike = fault.code == LineFaultCode::unlikeUnits;
+  if (unlike && (fault.typed.empty() || fault.instead.empty())) {
+    const std::string& named = fault.typed.empty() ? fault.instead : fault.typed;
+    return say(book, PhraseId::fault_unlikeUnitsNone, {{"typed", named}});
+  }
+  return say(book, faultPhrases[static_cast<std::size_t>(fault.code)],
+             {{"typed", fault.typed}, {"instead", fault.instead}});
+}
+
+std::string sentence(const LineRemark& remark, const Phrasebook& book) {
+  return say(book, remarkPhrases[static_cast<std::size_t>(remark.code)],
+             {{"typed", remark.typed}, {"instead", remark.instead}});
+}
+
+}  // namespace wardchalk

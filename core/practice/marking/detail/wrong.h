@@ -1,0 +1,52 @@
+#pragma once
+
+#include <span>
+#include <vector>
+
+#include "core/practice/marking/detail/papers.h"
+#include "core/practice/marking/replay.h"
+#include "core/practice/marking/wrong_values.h"
+
+namespace wardchalk::detail {
+
+/// Where a mistake is made: a step of the key, the figures it is made with, and what it should come to there.
+struct WrongGround {
+  const Worksheet& key;
+  const Papers& papers;
+  const Replay& right;
+  StepId step;
+
+  [[nodiscard]] const Number& rightValue() const { return *right.exact(step); }
+  [[nodiscard]] const Chain* chain() const { return chainOf(key, step); }
+};
+
+/// Collects wrong values. One that equals the right value is kept apart: it is a mistake that cannot be seen.
+class WrongList {
+ public:
+  explicit WrongList(Number right) : right_(std::move(right)) {}
+  void add(MistakeId mistake, const Number& value);
+  void times(MistakeId mistake, const Number& factor) { add(mistake, right_ * factor); }
+  [[nodiscard]] const Number& right() const { return right_; }
+  [[nodiscard]] std::vector<WrongValue> take() { return std::move(values_); }
+  [[nodiscard]] const std::vector<MistakeId>& hidden() const { return hidden_; }
+
+ private:
+  Number right_;
+  std::vector<WrongValue> values_;
+  std::vector<MistakeId> hidden_;
+};
+
+// Mistakes made in one step itself, by what the step does. Each adds what it knows and leaves the rest alone.
+void addWrongWeight(const WrongGround& ground, WrongList& list);      // wrong_size.cpp: E01 E02 E04 E17
+void addWrongHeight(const WrongGround& ground, WrongList& list);      // wrong_size.cpp: E05
+void addWrongSurface(const WrongGround& ground, WrongList& list);     // wrong_size.cpp: E10-E17
+void addWrongSharing(const WrongGround& ground, WrongList& list);     // wrong_dose.cpp: E20-E23
+void addWrongEnd(const WrongGround& ground, WrongList& list);         // wrong_dose.cpp: E25
+void addWrongConversion(const WrongGround& ground, WrongList& list);  // wrong_dose.cpp: E06 E07 E55
+void addWrongPoint(const WrongGround& ground, WrongList& list);       // wrong_dose.cpp: E06 E08 E40
+void addWrongAmount(const WrongGround& ground, WrongList& list);      // wrong_amount.cpp: E30-E36
+void addWrongMixing(const WrongGround& ground, WrongList& list);      // wrong_amount.cpp: E38 E39
+void addWrongRate(const WrongGround& ground, WrongList& list);        // wrong_rate.cpp: E49-E53
+void addWrongDilution(const WrongGround& ground, WrongList& list);    // wrong_rate.cpp: E56
+
+}  // namespace wardchalk::detail

@@ -1,0 +1,93 @@
+#include "core/practice/marking/detail/wrong.h"
+
+// Mistakes with the child's weight, height and body surface area. Mosteller's constants are 3600 for cm and kg and 3131
+// for inches and pounds; sources stand in core/child and core/unit. Every signature here follows from the formula.
+
+namespace wardchalk::detail {
+
+namespace {
+
+using M = MistakeId;
+
+const Number metricConstant(3600);
+const Number householdConstant(3131);
+constexpr int rootDecimals = 20;
+
+Number surface(const Number& height, const Number& weight, const Number& constant) {
+  return (height * weight / constant).rootCut(rootDecimals);
+}
+
+void addEarlyRounding(WrongList& list) {
+  for (const int decimals : {1, 0}) list.add(M::E17, list.right().rounded(decimals));
+}
+
+/// Ounces written behind the point: 7 lb 8 oz as 7.8 lb, 7 lb 12 oz as 7.12 lb.
+void addDecimalOunces(const Papers& papers, WrongList& list) {
+  if (!papers.ounces || !papers.pounds) return;
+  const Number perPound = list.right() / *papers.pounds;
+  for (const int tens : {10, 100}) {
+    const Number part = *papers.ounces / Number(tens);
+    if (part < Number(1)) list.add(M::E04, (*papers.wholePounds + part) * perPound);
+    if (*papers.ounces < Number(10)) return;
+  }
+}
+
+/// One of the two sizes left in the other system.
+void addMixedUnits(const Papers& papers, WrongList& list) {
+  for (const Number& constant : {metricConstant, householdConstant}) {
+    if (papers.pounds) list.add(M::E14, surface(*papers.cm, *papers.pounds, constant));
+    if (papers.inches) list.add(M::E14, surface(*papers.inches, *papers.kg, constant));
+  }
+}
+
+void addOtherConstant(const Papers& papers, WrongList& list) {
+  if (papers.inches && papers.pounds) list.add(M::E12, surface(*papers.inches, *papers.pounds, metricConstant));
+  list.add(M::E13, surface(*papers.cm, *papers.kg, householdConstant));
+}
+
+void addSum(const Papers& papers, WrongList& list) {
+  list.add(M::E15, ((*papers.cm + *papers.kg) / metricConstant).rootCut(rootDecimals));
+  if (papers.inches && papers.pounds)
+    list.add(M::E15, ((*papers.inches + *papers.pounds) / householdConstant).rootCut(rootDecimals));
+}
+
+/// √(over) ÷ under in place of √(over ÷ under).
+void addRootOverTop(const Papers& papers, WrongList& list) {
+  list.add(M::E16, list.right() / Number(60));
+  if (papers.inches && papers.pounds)
+    list.add(M::E16, (*papers.inches * *papers.pounds).rootCut(rootDecimals) / householdConstant);
+}
+
+}  // namespace
+
+void addWrongWeight(const WrongGround& ground, WrongList& list) {
+  if (ground.step != StepId::weight) return;
+  const Papers& papers = ground.papers;
+  if (papers.pounds) {
+    list.add(M::E01, *papers.pounds);
+    list.add(M::E02, *papers.pounds * Number::ratio(22, 10));
+  }
+  addDecimalOunces(papers, list);
+  addEarlyRounding(list);
+}
+
+void addWrongHeight(const WrongGround& ground, WrongList& list) {
+  if (ground.step != StepId::height || !ground.papers.inches) return;
+  list.add(M::E05, *ground.papers.inches);
+  list.add(M::E05, *ground.papers.inches / Number::ratio(254, 100));
+}
+
+void addWrongSurface(const WrongGround& ground, WrongList& list) {
+  const Chain* chain = ground.chain();
+  if (ground.step != StepId::bsa || !chain || !chain->rooted || !ground.papers.cm || !ground.papers.kg) return;
+  const Number squared = list.right() * list.right();
+  list.add(M::E10, squared);
+  list.add(M::E11, squared / Number(2));
+  addOtherConstant(ground.papers, list);
+  addMixedUnits(ground.papers, list);
+  addSum(ground.papers, list);
+  addRootOverTop(ground.papers, list);
+  addEarlyRounding(list);
+}
+
+}  // namespace wardchalk::detail

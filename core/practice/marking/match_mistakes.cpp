@@ -1,0 +1,74 @@
+#include "core/practice/marking/match_mistakes.h"
+
+#include <algorithm>
+
+namespace wardchalk {
+
+namespace {
+
+bool within(const Number& value, const Number& of, const Number& share) {
+  return (value - of).absolute() <= of * share;
+}
+
+/// A size rounded too early is known by its digits alone: it lies too near the right one for anything else.
+bool fitsClosely(const TypedNumber& typed, const WrongValue& wrong) {
+  if (wrong.mistake == MistakeId::E17) return typed.value == wrong.value.rounded(typed.decimals);
+  return within(typed.value, wrong.value, routeTolerance());
+}
+
+/// Rounded or cut at the digits written.
+bool fitsRounded(const TypedNumber& typed, const Number& wrong) {
+  const Number unit = Number::powerOfTen(-typed.decimals);
+  return typed.value == wrong.rounded(typed.decimals) || typed.value == (wrong / unit).floor() * unit;
+}
+
+template <typename Fits>
+std::vector<WrongValue> fitting(std::span<const WrongValue> wrong, Fits fits) {
+  std::vector<WrongValue> found;
+  std::ranges::copy_if(wrong, std::back_inserter(found), fits);
+  return found;
+}
+
+std::vector<MistakeId> named(const std::vector<WrongValue>& wrong) {
+  std::vector<MistakeId> ids;
+  for (const WrongValue& one : wrong) ids.push_back(one.mistake);
+  std::ranges::sort(ids);
+  ids.erase(std::unique(ids.begin(), ids.end()), ids.end());
+  return ids;
+}
+
+}  // namespace
+
+const Number& collisionShare() {
+  static const Number share = Number::ratio(3, 100);
+  return share;
+}
+
+std::vector<MistakeId> matchMistakes(const TypedNumber& typed, std::span<const WrongValue> wrong, bool closely) {
+  std::vector<WrongValue> found =
+      fitting(wrong, [&](const WrongValue& one) { return fitsClosely(typed, one); });
+  if (closely) return named(found);
+  if (found.empty()) found = fitting(wrong, [&](const WrongValue& one) { return fitsRounded(typed, one.value); });
+  const std::vector<WrongValue> beside = fitting(wrong, [&](const WrongValue& other) {
+    if (other.mistake == MistakeId::E17 && !fitsClosely(typed, other)) return false;  // known by its digits alone
+    return std::ranges::any_of(found, [&](const WrongValue& one) { return within(other.value, one.value, collisionShare()); });
+  });
+  return named(beside);
+}
+
+std::vector<MistakeId> matchPair(const TypedNumber& typed, const Number& right, std::span<const WrongValue> wrong) {
+  std::vector<MistakeId> pair;
+  const Number whole = typed.value * right;  // a × b = typed × right, where a and b are what each comes to alone
+  for (std::size_t i = 0; i < wrong.size(); ++i) {
+    for (std::size_t j = i + 1; j < wrong.size(); ++j) {
+      if (wrong[i].mistake == wrong[j].mistake || !within(wrong[i].value * wrong[j].value, whole, routeTolerance()))
+        continue;
+      const std::vector<MistakeId> found = named({wrong[i], wrong[j]});
+      if (!pair.empty() && pair != found) return {};
+      pair = found;
+    }
+  }
+  return pair;
+}
+
+}  // namespace wardchalk

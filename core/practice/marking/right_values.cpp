@@ -1,0 +1,186 @@
+#include "core/practice/marking/right_values.h"
+
+#include <algorithm>
+
+#include "core/check/work_out.h"
+#include "core/unit/conversion.h"
+
+namespace wardchalk {
+
+namespace {
+
+constexpr int fewestSurfaceDecimals = 2;
+constexpr int fewestKilogramDecimals = 2;
+constexpr int significantDigits = 3;
+constexpr int fewestCutDecimals = 2;
+
+HouseRules with(HouseRules rules, std::optional<int> bsaDecimals) {
+  rules.bsaDecimals = bsaDecimals;
+  return rules;
+}
+
+/// Digits before the point; 0 below 1.
+int wholeDigits(Number value) {
+  int digits = 0;
+  for (; value >= Number(1); value = value / Number(10)) ++digits;
+  return digits;
+}
+
+Number unit(int decimals) { return Number::powerOfTen(-decimals); }
+Number cut(const Number& value, int decimals) { return (value / unit(decimals)).floor() * unit(decimals); }
+
+/// Rounded or cut at the digits written or, from a hundred on, at the tens that a number without decimals ends in.
+bool isCoarse(const TypedNumber& typed, const Number& value) {
+  const int last = value >= Number(100) ? -1 : 0;
+  for (int decimals = typed.decimals; decimals >= last; --decimals) {
+    const Number at = cut(value, decimals);
+    const Number next = (value / unit(decimals)).rounded(0) * unit(decimals);
+    if (typed.value == at || typed.value == next) return true;
+    if (decimals <= 0 && !(typed.value / unit(decimals - 1)).isWhole()) return false;
+  }
+  return false;
+}
+
+std::vector<HouseRules> conventions(const Problem& problem) {
+  std::vector<HouseRules> all = {problem.rules};
+  const auto add = [&](const HouseRules& rules) {
+    if (std::ranges::find(all, rules) == all.end()) all.push_back(rules);
+  };
+  const bool surface = problem.key.step(StepId::bsa) != nullptr;
+  for (const HouseRules& set : {exactRules(), classroomRules()}) {
+    add(set);
+    if (!surface) continue;
+    for (const int decimals : {3, 4}) add(with(set, decimals));
+    add(with(set, std::nullopt));
+  }
+  return all;
+}
+
+/// The child's size turned into cm and kg before anything else: a surface may as well be worked so.
+Case metric(Case given, Pounds pounds) {
+  given.child.height = MixedQuantity{{{*totalIn(*given.child.height, Unit::cm, pounds), Unit::cm}}};
+  given.child.weight = MixedQuantity{{{*totalIn(*given.child.weight, Unit::kg, pounds), Unit::kg}}};
+  return given;
+}
+
+/// The answers so far, for one way of carrying them on: as typed, or with all the digits that a right one was
+/// rounded from.
+std::vector<Instead> carriedOn(const Worksheet& key, std::span<const CarriedAnswer> carried, bool allDigits) {
+  std::vector<Instead> instead;
+  for (const CarriedAnswer& answer : carried) {
+    const Replay before(key, instead);
+    const Number* exact = before.exact(answer.step);
+    if (!exact) continue;
+    instead.push_back({Origin::step(answer.step), answer.right && allDigits ? *exact : answer.value});
+  }
+  return instead;
+}
+
+/// Only a right answer may be left to the convention's own rounding.
+std::vector<Instead> wrongOnes(std::span<const CarriedAnswer> carried) {
+  std::vector<Instead> instead;
+  for (const CarriedAnswer& answer : carried)
+    if (!answer.right) instead.push_back({Origin::step(answer.step), answer.value});
+  return instead;
+}
+
+}  // namespace
+
+const Number& routeTolerance() {
+  static const Number tolerance = Number::ratio(35, 10000);
+  return tolerance;
+}
+
+std::vector<Instead> insteadOf(std::span<const CarriedAnswer> carried) {
+  std::vector<Instead> instead;
+  for (const CarriedAnswer& answer : carried) instead.push_back({Origin::step(answer.step), answer.value});
+  return instead;
+}
+
+RightValues::RightValues(const Problem& problem) : problem_(problem) {
+  const bool surface = problem.key.step(StepId::bsa) && problem.given.child.height && problem.given.child.weight;
+  for (const HouseRules& rules : conventions(problem)) {
+    worked_.push_back(workOut(problem.given, rules));
+    if (surface) worked_.push_back(workOut(metric(problem.given, rules.pounds), rules));
+  }
+}
+
+std::vector<Number> RightValues::of(StepId line, std::span<const CarriedAnswer> carried) const {
+  std::vector<Number> values;
+  const auto add = [&](const Number* value) {
+    if (value && std::ranges::find(values, *value) == values.end()) values.push_back(*value);
+  };
+  for (const Worksheet& worked : worked_) {
+    for (const std::vector<Instead>& instead :
+         {carriedOn(worked, carried, false), carriedOn(worked, carried, true), wrongOnes(carried)}) {
+      const Replay replay(worked, instead);
+      add(replay.exact(line));
+      add(replay.result(line));
+    }
+  }
+  return values;
+}
+
+Acceptance RightValues::accept(StepId line, const TypedNumber& typed, std::span<const Number> values) const {
+  Acceptance best = Acceptance::no;
+  for (const Number& value : values) {
+    const Acceptance way = acceptOne(line, typed, value);
+    if (way == Acceptance::asRounded) return way;
+    if (best == Acceptance::no || way == Acceptance::asCut) best = way == Acceptance::no ? best : way;
+  }
+  return best;
+}
+
+bool RightValues::isNear(const Number& value, std::span<const Number> values) {
+  return std::ranges::any_of(
+      values, [&](const Number& right) { return (value - right).absolute() <= right * routeTolerance(); });
+}
+
+Acceptance RightValues::acceptOne(StepId line, const TypedNumber& typed, const Number& value) const {
+  if (typed.value == value) return Acceptance::asRounded;
+  if (line == StepId::give && isOnDevice(typed.value, value)) return Acceptance::asRounded;
+  // fewer digits than asked for are enough where those left out are zeros: 25.4 for 25.40
+  const int fewest = fewestDecimals(line, value);
+  const int decimals = std::max(typed.decimals, fewest);
+  if (typed.value == value.rounded(decimals)) return Acceptance::asRounded;
+  const bool fine = typed.decimals >= fewest;
+  if (fine && decimals >= fewestCutDecimals && typed.value == cut(value, decimals)) return Acceptance::asCut;
+  return !fine && isCoarse(typed, value) ? Acceptance::roundedTooFar : Acceptance::no;
+}
+
+/// How many decimals a rounded answer keeps at least: those of the house rule that rounds it, else three digits that
+/// count; a value that ends is not rounded at all.
+int RightValues::fewestDecimals(StepId line, const Number& value) const {
+  constexpr int mostDecimals = 4;
+  const HouseRules& rules = problem_.rules;
+  switch (line) {
+    case StepId::bsa:
+      return fewestSurfaceDecimals;
+    case StepId::weight:
+      return fewestKilogramDecimals;
+    case StepId::drops:
+      return 0;
+    case StepId::rate:
+      return rules.rateDecimals;
+    case StepId::give:
+      return value < Number(1) ? rules.volumeDecimalsBelow1Ml : rules.volumeDecimalsFrom1Ml;
+    default:
+      break;  // the other steps are rounded by no rule
+  }
+  const int whole = wholeDigits(value);
+  if (value.endsWithin(std::max(0, mostDecimals - whole))) return mostDecimals;
+  int zeros = 0;  // behind the point
+  for (Number small = value * Number(10); whole == 0 && small < Number(1); small = small * Number(10)) ++zeros;
+  return whole >= significantDigits ? 0 : significantDigits - whole + zeros;
+}
+
+/// Whether the number is one of the two marks around the value, on the device that the key measures with.
+bool RightValues::isOnDevice(const Number& typed, const Number& value) const {
+  const Step* device = problem_.key.step(StepId::device);
+  const auto* measuring = device ? std::get_if<Measuring>(&device->body) : nullptr;
+  if (!measuring || measuring->step.isZero()) return false;
+  if (measuring->measured && measuring->exact.value == value && typed == *measuring->measured) return true;
+  return (typed / measuring->step).isWhole() && (typed - value).absolute() * Number(2) <= measuring->step;
+}
+
+}  // namespace wardchalk

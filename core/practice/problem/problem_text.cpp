@@ -1,0 +1,97 @@
+#include "core/practice/problem/problem_text.h"
+
+#include <algorithm>
+
+#include "core/practice/problem/problem_story.h"
+#include "core/words/sentences.h"
+#include "core/words/step_words.h"
+#include "core/words/text_block.h"
+
+namespace wardchalk {
+
+namespace {
+
+constexpr std::size_t pageWidth = 78;
+constexpr std::string_view blank = "________________________________";
+
+constexpr char together = '\x1F';  // stands for a space at which no line is broken
+
+/// Broken into lines, but never between a number and its unit, nor before a rounded number.
+std::string lines(std::string text, std::string_view first, std::string_view rest) {
+  const auto isDigit = [](char c) { return c >= '0' && c <= '9'; };
+  for (std::size_t i = 1; i + 1 < text.size(); ++i)
+    if (text[i] == ' ' && (isDigit(text[i - 1]) || std::string_view(text).substr(0, i).ends_with("≈")))
+      text[i] = together;
+  std::string broken = wrapped(text, pageWidth, first, rest);
+  std::replace(broken.begin(), broken.end(), together, ' ');
+  return broken;
+}
+
+std::string heading(PhraseId phrase, std::size_t number, const Phrasebook& book) {
+  return say(book, phrase, {{"n", std::to_string(number)}});
+}
+
+void writeStory(std::string& out, std::string_view story) {
+  while (!story.empty()) {
+    const std::size_t end = std::min(story.find('\n'), story.size());
+    out.append(lines(std::string(story.substr(0, end)), "", "")).append("\n");
+    story.remove_prefix(std::min(end + 1, story.size()));
+  }
+}
+
+void writeProblem(std::string& out, const Problem& problem, std::size_t number, const Phrasebook& book) {
+  out.append(heading(PhraseId::practice_problem, number, book)).append(" (");
+  out.append(say(book, PhraseId::practice_made,
+                 {{"topic", std::string(idOf(problem.topic))},
+                  {"level", std::to_string(problem.level)},
+                  {"seed", std::to_string(problem.seed)}}));
+  out.append(")\n\n");
+  writeStory(out, problem.story);
+  out.append("\n");
+  for (std::size_t i = 0; i < problem.asks.size(); ++i) {
+    const std::string letter(1, static_cast<char>('a' + i));
+    out.append(lines(askText(problem.asks[i], problem, book), "  " + letter + "  ", "     ")).append("\n");
+    out.append("     ").append(blank).append("\n");
+  }
+  out.append("\n");
+}
+
+std::string answerTo(const Ask& ask, const Worksheet& key, const Phrasebook& book) {
+  if (ask.isVerdict()) {
+    const std::string reason = verdictReason(key, book);
+    return verdictTitle(key, book) + (reason.empty() ? "" : ". " + reason);
+  }
+  if (!key.step(*ask.step)) return say(book, PhraseId::practiceSheet_nothing);
+  const Step& step = *key.step(*ask.step);
+  const auto* solved = std::get_if<Solved>(&step.body);
+  if (!solved) return conclusion(step, book);
+  const bool counted = step.id == StepId::give && key.give && key.give->exact.unit != Unit::mL;
+  const std::string result =
+      counted ? givenText(key.give->exact) : conclusion(step, book);  // "½ tablet", not "0.5"
+  const std::string sign =
+      result.starts_with("≈") ? "" : equalsSign(step) + " ";  // "=" only where it is exact
+  return chainLine(solved->chain) + " " + sign + result;
+}
+
+void writeKey(std::string& out, const Problem& problem, std::size_t number, const Phrasebook& book) {
+  out.append(heading(PhraseId::practice_key, number, book)).append("\n");
+  for (std::size_t i = 0; i < problem.asks.size(); ++i) {
+    const std::string letter(1, static_cast<char>('a' + i));
+    out.append(lines(answerTo(problem.asks[i], problem.key, book), "  " + letter + "  ", "     "));
+    out.append("\n");
+  }
+  out.append("\n");
+}
+
+}  // namespace
+
+std::string problemsText(const std::vector<Problem>& problems, const Phrasebook& book) {
+  std::string out = say(book, PhraseId::practice_invented) + "\n";
+  out.append(lines(say(book, PhraseId::practiceSheet_how), "", "")).append("\n\n");
+  for (std::size_t i = 0; i < problems.size(); ++i) writeProblem(out, problems[i], i + 1, book);
+  out.append(say(book, PhraseId::practice_keys)).append("\n\n");
+  for (std::size_t i = 0; i < problems.size(); ++i) writeKey(out, problems[i], i + 1, book);
+  return out;
+}
+
+}  // namespace wardchalk

@@ -1,0 +1,66 @@
+#include "core/practice/sessions/lesson_words.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/practice/marking/hints.h"
+#include "core/practice/problem/problem_story.h"
+#include "core/words/step_words.h"
+#include "core/words/unit_words.h"
+
+namespace wardchalk {
+
+namespace {
+
+constexpr std::array topicPhrases = {
+#define WARDCHALK_TOPIC(name, id) PhraseId::topic_##name,
+#include "core/practice/problem/topics.def"
+#undef WARDCHALK_TOPIC
+};
+
+constexpr std::array levelPhrases = {PhraseId::level_first, PhraseId::level_usual, PhraseId::level_whole};
+static_assert(levelPhrases.size() == highestLevel - lowestLevel + 1);
+
+const Step* keyStep(const Ask& ask, const Problem& problem) {
+  return ask.step ? problem.key.step(*ask.step) : nullptr;
+}
+
+}  // namespace
+
+std::string topicWord(Topic topic, const Phrasebook& book) {
+  return say(book, topicPhrases[static_cast<std::size_t>(topic)]);
+}
+
+std::string levelWord(int level, const Phrasebook& book) {
+  const int known = std::clamp(level, lowestLevel, highestLevel) - lowestLevel;
+  return say(book, levelPhrases[static_cast<std::size_t>(known)]);
+}
+
+std::string lineQuestion(const Ask& ask, const Problem& problem, const Phrasebook& book) {
+  if (ask.isVerdict()) return say(book, PhraseId::lesson_verdict);
+  return askQuestion(*ask.step, problem, book);
+}
+
+std::string lineUnit(const Ask& ask, const Phrasebook& book) {
+  if (ask.isVerdict() || ask.wanted == Units{}) return {};
+  return say(book, PhraseId::lesson_inUnit, {{"unit", unitsText(ask.wanted, Spelling::printed)}});
+}
+
+std::string lineAnswer(const Ask& ask, const Problem& problem, const Phrasebook& book) {
+  if (ask.isVerdict())
+    return verdictWord(verdictWordOf(problem.key, Replay(problem.key, std::span<const Instead>())), book);
+  const Step* step = keyStep(ask, problem);
+  return step ? conclusion(*step, book) : say(book, PhraseId::practiceSheet_nothing);
+}
+
+std::vector<ChainFact> lineFacts(const Ask& ask, const Problem& problem) {
+  if (ask.isVerdict()) return {};
+  return chainFacts(problem.key, *ask.step);
+}
+
+Units lineWanted(const Ask& ask, const Problem& problem) {
+  const Step* step = keyStep(ask, problem);
+  return step ? step->lookingFor : ask.wanted;
+}
+
+}  // namespace wardchalk

@@ -1,0 +1,43 @@
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/number/refusal.h"
+#include "core/practice/problem/problem.h"
+
+namespace wardchalk {
+
+/// A set of problems by the little it is made from, so that every seat in a class makes the same.
+struct PracticeSet {
+  std::string title;
+  std::uint64_t seed = 1;
+  std::vector<Topic> topics;  ///< at least one; they take turns
+  int level = lowestLevel;
+  int count = 10;  ///< 1 to 1000
+  HouseRules rules = exactRules();
+
+  friend bool operator==(const PracticeSet&, const PracticeSet&) = default;
+};
+
+inline constexpr int mostProblems = 1000;
+
+/// The seed of a set's problem, counted from 0: that of the set for the first, so that one problem alone can
+/// be made again; the others are far from it, so that sets with neighbouring seeds share none.
+[[nodiscard]] std::uint64_t seedInSet(std::uint64_t seed, int index);
+
+/// The topic at `index`, counted from 0: topics take turns, also beyond the set.
+[[nodiscard]] Topic topicInSet(const PracticeSet& set, int index);
+
+/// The set's problem at `index`, counted from 0.
+[[nodiscard]] Problem problemInSet(const PracticeSet& set, int index);
+
+/// Appends the set as one JSON object on one line, without a line break.
+void writeSet(std::string& out, const PracticeSet& set);
+
+/// Reads a set file whole or refuses it whole, with the path of what is wrong.
+[[nodiscard]] Result<PracticeSet> readSet(std::string_view json);
+
+}  // namespace wardchalk

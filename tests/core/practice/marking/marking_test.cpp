@@ -1,0 +1,218 @@
+#include "core/practice/marking/marking.h"
+
+#include <gtest/gtest.h>
+
+#include "core/check/work_out.h"
+#include "tests/core/practice/marking/marking_cases.h"
+
+namespace wardchalk {
+namespace {
+
+using test::askNamed;
+
+/// One answer on its own: what it is marked, and by which mistakes.
+struct Line {
+  const char* name;
+  Problem (*problem)();
+  const char* ask;
+  const char* text;
+  const char* expected;  ///< "right", "wrong E20", "unsure E24 E26"
+};
+void PrintTo(const Line& line, std::ostream* out) { *out << line.ask << " '" << line.text << "'"; }
+
+std::string told(const LineMark& mark) {
+  std::string text(idOf(mark.mark));
+  for (const MistakeId mistake : mark.mistakes) text += " " + std::string(idOf(mistake));
+  for (const LineNote note : mark.notes) text += " " + std::string(idOf(note));
+  if (mark.fault) text += " " + std::string(idOf(mark.fault->code));
+  return text;
+}
+
+class MarkedAlone : public testing::TestWithParam<Line> {};
+
+TEST_P(MarkedAlone, isKnownForWhatItIs) {
+  const Line& line = GetParam();
+  const Problem problem = line.problem();
+  Marking marking(problem);
+  EXPECT_EQ(told(marking.mark(askNamed(problem, line.ask), line.text)), line.expected);
+}
+
+std::string nameOf(const testing::TestParamInfo<Line>& info) { return info.param.name; }
+
+using namespace test;
+
+// Wrong values as the trade's literature and common practice describe them, computed for three worked cases.
+INSTANTIATE_TEST_SUITE_P(
+    PerDay, MarkedAlone,
+    testing::Values(
+        Line{"rightWeight", casePerDay, "weight", "14.97 kg", "right"},
+        Line{"tradeWeight", casePerDay, "weight", "33 lb ÷ 2.2 lb/kg = 15 kg", "right"},
+        Line{"tradeWeightFactor", casePerDay, "weight", "33 lb × 1 kg/2.2 lb = 15 kg", "right"},
+        Line{"rightDay", casePerDay, "limit-day", "748 mg", "right"},
+        Line{"rightDayMore", casePerDay, "limit-day", "748.43 mg/day", "right"},
+        Line{"rightLow", casePerDay, "low-dose", "124.7 mg", "right"},
+        Line{"rightLowTrade", casePerDay, "low-dose", "125 mg", "right"},
+        Line{"rightHigh", casePerDay, "limit-dose", "249.5 mg", "right"},
+        Line{"rightInGrams", casePerDay, "limit-dose", "0.2495 g", "right"},
+        Line{"rightOrdered", casePerDay, "ordered-day", "150 mg × 3 = 450 mg", "right"},
+        Line{"rightAmount", casePerDay, "give", "3 mL", "right"},
+        Line{"rightChain", casePerDay, "give", "150 mg × 5 mL / 250 mg = 3 mL", "right"},
+        Line{"oneLongChain", casePerDay, "limit-dose", "50 mg/kg/day × 33 lb × 1 kg/2.2 lb ÷ 3 doses/day = 250 mg/dose",
+             "right"},
+        Line{"e01", casePerDay, "low-dose", "275 mg", "wrong E01"},
+        Line{"e01OnItsLine", casePerDay, "weight", "33 kg", "wrong E01"},
+        Line{"e02", casePerDay, "low-dose", "605 mg", "wrong E02"},
+        Line{"e02OnItsLine", casePerDay, "weight", "72.6 kg", "wrong E02"},
+        Line{"e03", casePerDay, "low-dose", "56.7 mg", "wrong E03"},
+        Line{"e06", casePerDay, "give", "3000 mL", "wrong E06"},
+        Line{"e06Less", casePerDay, "give", "0.003 mL", "wrong E06"},
+        Line{"e17", casePerDay, "weight", "15 kg", "right"},  // 33 lb ÷ 2.2 is 15 kg exactly
+        Line{"e19", casePerDay, "low-dose", "5.25 mg", "wrong E19"},
+        Line{"e20", casePerDay, "low-dose", "374 mg", "wrong E20"},
+        Line{"e20SaysDay", casePerDay, "low-dose", "374 mg/day", "wrong E20"},
+        Line{"e21", casePerDay, "low-dose", "41.6 mg", "wrong E21"},
+        Line{"e22", casePerDay, "low-dose", "46.8 mg", "wrong E22"},
+        Line{"e23", casePerDay, "low-dose", "93.6 mg", "wrong E23"},
+        Line{"e25", casePerDay, "low-dose", "249.5 mg", "wrong E25"},
+        Line{"e24or26", casePerDay, "verdict", "too low", "unsure E24 E26"},
+        Line{"e30low", casePerDay, "give", "2.49 mL", "wrong E30"},
+        Line{"e30high", casePerDay, "give", "4.99 mL", "wrong E30"},
+        Line{"e31", casePerDay, "give", "8.33 mL", "wrong E31"},
+        Line{"e32", casePerDay, "give", "0.6 mL", "wrong E32"},
+        Line{"e33", casePerDay, "give", "7500 mL", "wrong E33"},
+        Line{"e33Worked", casePerDay, "give", "150 mg × 250 mg/5 mL = 7500 mL", "wrong E33"},
+        Line{"e34", casePerDay, "give", "0.12 mL", "wrong E34"},
+        Line{"e35", casePerDay, "give", "9 mL", "wrong E35"},
+        Line{"e36", casePerDay, "give", "44.9 mL", "wrong E36"},
+        Line{"e40More", casePerDay, "give", "30 mL", "wrong E40"},
+        Line{"e40Less", casePerDay, "give", "0.3 mL", "wrong E40"},
+        Line{"e41", casePerDay, "give", "150 mg × 5 mL / 250 mg = 3.5 mL", "wrong E41"},
+        Line{"e44", casePerDay, "give", "3.0 mL", "right E44"},
+        Line{"e45", casePerDay, "give", ".3 mL", "wrong E40 E45"},
+        Line{"e46Missing", casePerDay, "give", "3", "right E46"},
+        Line{"e46Other", casePerDay, "give", "3 mg", "wrong E46"},
+        Line{"e46Grams", casePerDay, "limit-dose", "249.5 g", "wrong E46"},
+        Line{"e46Day", casePerDay, "limit-dose", "249.5 mg/day", "wrong E46"},
+        Line{"e47", casePerDay, "give", "3 cc", "right E47"},
+        Line{"e48", casePerDay, "give", "250 mg/5 mL × 0.06 mL = 3 mL", "wrong E48"},
+        Line{"e58", casePerDay, "low-dose", "804 mg", "wrong E58"},
+        Line{"blank", casePerDay, "give", "  ", "wrong unanswered"},
+        Line{"noResult", casePerDay, "give", "150 mg × 5 mL / 250 mg", "wrong no-result"},
+        Line{"unreadable", casePerDay, "give", "3 spoons", "wrong word-unknown"}),
+    nameOf);
+
+INSTANTIATE_TEST_SUITE_P(
+    Powder, MarkedAlone,
+    testing::Values(
+        Line{"rightSurface", casePowder, "bsa", "0.77 m²", "right"},
+        Line{"rightSurfaceMore", casePowder, "bsa", "√(44 × 42 / 3131) ≈ 0.768 m²", "right"},
+        Line{"rightSurfaceMetric", casePowder, "bsa", "0.769 m2", "right"},
+        Line{"cutSurface", casePowder, "bsa", "0.76 m²", "right cut-off"},
+        Line{"surfaceMayEndInZero", casePowder, "bsa", "0.770 m²", "right"},
+        Line{"rightLow", casePowder, "low-dose", "76.9 mg", "right"},
+        Line{"rightHigh", casePowder, "limit-dose", "115.5 mg", "right"},
+        Line{"rightHighAllDigits", casePowder, "limit-dose", "115.2 mg", "right"},
+        Line{"rightVolume", casePowder, "volume", "18 mL", "right"},
+        Line{"rightStrength", casePowder, "strength", "100 mg/5 mL = 20 mg/mL", "right"},
+        Line{"rightAmount", casePowder, "give", "4.5 mL", "right"},
+        Line{"rightMark", casePowder, "give", "4.4 mL", "right"},
+        Line{"rightRate", casePowder, "rate", "18 mL ÷ 0.5 h = 36 mL/h", "right"},
+        Line{"rightDrops", casePowder, "drops", "12 drops/min", "right"},
+        Line{"rightDropsSpelt", casePowder, "drops", "12 gtt/min", "right E47"},
+        Line{"e10", casePowder, "bsa", "0.591 m²", "wrong E10"},
+        Line{"e11", casePowder, "bsa", "0.295 m²", "wrong E11"},
+        Line{"e12", casePowder, "bsa", "0.717 m²", "wrong E12"},
+        Line{"e13", casePowder, "bsa", "0.825 m²", "wrong E13"},
+        Line{"e14a", casePowder, "bsa", "1.142 m²", "wrong E14"},
+        Line{"e14b", casePowder, "bsa", "0.482 m²", "wrong E14"},
+        Line{"e14c", casePowder, "bsa", "1.224 m²", "wrong E14"},
+        Line{"e14d", casePowder, "bsa", "0.517 m²", "wrong E14"},
+        Line{"e15", casePowder, "bsa", "0.191 m²", "wrong E15"},
+        Line{"e16", casePowder, "bsa", "0.0128 m²", "wrong E16"},
+        Line{"e17", casePowder, "bsa", "0.8 m²", "wrong E17"},
+        Line{"e17Used", casePowder, "limit-dose", "120 mg", "wrong E17"},
+        Line{"e18", casePowder, "low-dose", "1905 mg", "wrong E18"},
+        Line{"e38", casePowder, "give", "4.32 mL", "wrong E38"},
+        Line{"e39", casePowder, "give", "4.68 mL", "wrong E39"},
+        Line{"e42Less", casePowder, "give", "4 mL", "wrong E42"},
+        Line{"e42More", casePowder, "give", "5 mL", "wrong E42"},
+        Line{"e49", casePowder, "rate", "0.6 mL/h", "wrong E49"},
+        Line{"e50Hours", casePowder, "rate", "9 mL/h", "wrong E50"},
+        Line{"e50Minutes", casePowder, "rate", "540 mL/h", "wrong E50"},
+        Line{"e51Less", casePowder, "rate", "27 mL/h", "wrong E51"},
+        Line{"e51More", casePowder, "rate", "45 mL/h", "wrong E51"},
+        Line{"e52", casePowder, "drops", "0.6 drops/min", "wrong E52"},
+        Line{"e53", casePowder, "drops", "720 drops/min", "wrong E53"},
+        Line{"e54", casePowder, "drops", "12.4 drops/min", "wrong E54"},
+        Line{"e56Small", casePowder, "volume", "0.056 mL", "wrong E56"},
+        Line{"e56Large", casePowder, "volume", "450 mL", "wrong E56"}),
+    nameOf);
+
+INSTANTIATE_TEST_SUITE_P(Rate, MarkedAlone,
+                         testing::Values(Line{"right", caseRate, "rate", "5.6 mL/h", "right"},
+                                         Line{"rightUnrounded", caseRate, "rate", "5.625 mL/hr", "right"},
+                                         Line{"rightChain", caseRate, "rate",
+                                              "5 mcg/kg/min × 15 kg × 60 min/h × 1 mg/1000 mcg × 50 mL/40 mg ≈ 5.6 mL/h",
+                                              "right"},
+                                         Line{"e55Minutes", caseRate, "rate", "0.094 mL/h", "wrong E55"},
+                                         Line{"e55Thousand", caseRate, "rate", "5625 mL/h", "wrong E55"},
+                                         Line{"e55Kilograms", caseRate, "rate", "0.375 mL/h", "wrong E55"},
+                                         Line{"safe", caseRate, "verdict", "Safe.", "right"}),
+                         nameOf);
+
+std::vector<std::string> marked(const Problem& problem, const std::vector<std::string>& answers) {
+  std::vector<std::string> all;
+  for (const LineMark& mark : markAnswers(problem, answers)) all.push_back(told(mark));
+  return all;
+}
+
+TEST(Marking, judgesLaterLinesOnTheStudentsOwnEarlierOnes) {
+  Problem problem = test::casePerDay();
+  test::ask(problem, {"weight", "limit-dose", "verdict", "give"});
+  EXPECT_EQ(marked(problem, {"33 kg", "550 mg", "ask", "3 mL"}),
+            (std::vector<std::string>{"wrong E01", "right carried-on", "right carried-on", "right ask-first"}));
+}
+
+TEST(Marking, namesASecondMistakeMadeOnTheFirst) {
+  Problem problem = test::casePerDay();
+  test::ask(problem, {"weight", "limit-dose"});
+  EXPECT_EQ(marked(problem, {"33 kg", "1650 mg"}), (std::vector<std::string>{"wrong E01", "wrong E20"}));
+}
+
+TEST(Marking, takesTwoMistakesOnOneLineOnlyWhereNoSingleOneFits) {
+  Problem problem = test::casePerDay();
+  test::ask(problem, {"limit-dose"});
+  EXPECT_EQ(marked(problem, {"1650 mg"}), (std::vector<std::string>{"wrong E01 E20"}));
+}
+
+TEST(Marking, letsASizeBeCarriedOnWithAllItsDigits) {
+  Problem problem = test::casePowder();
+  test::ask(problem, {"bsa", "limit-dose"});
+  EXPECT_EQ(marked(problem, {"0.77 m²", "115.24 mg"}), (std::vector<std::string>{"right", "right"}));
+  EXPECT_EQ(marked(problem, {"0.768 m²", "115.2 mg"}), (std::vector<std::string>{"right", "right"}));
+}
+
+TEST(Marking, asksForNoAmountWhereTheOrderIsUnsafe) {
+  Problem problem = test::casePerDay();
+  problem.entries.clear();
+  problem.given.order.dose->amount.value = Number(300);
+  problem.key = workOut(problem.given, problem.rules);
+  test::ask(problem, {"verdict", "give"});
+  EXPECT_EQ(marked(problem, {"unsafe", "do not measure"}), (std::vector<std::string>{"right", "right not-measured"}));
+  EXPECT_EQ(marked(problem, {"safe", "6 mL"}), (std::vector<std::string>{"unsure E24 E26", "wrong E57"}));
+}
+
+TEST(Marking, knowsTheWordsForALowOrder) {
+  Problem problem = test::casePerDay();
+  problem.given.order.dose->amount.value = Number(100);
+  problem.key = workOut(problem.given, problem.rules);
+  test::ask(problem, {"verdict"});
+  EXPECT_EQ(marked(problem, {"too low"}), (std::vector<std::string>{"right"}));
+  EXPECT_EQ(marked(problem, {"hold and ask"}), (std::vector<std::string>{"right"}));
+  EXPECT_EQ(marked(problem, {"unsafe"}), (std::vector<std::string>{"right ask-is-the-word"}));
+  EXPECT_EQ(marked(problem, {"safe"}), (std::vector<std::string>{"wrong E27"}));
+  EXPECT_EQ(marked(problem, {"perhaps"}), (std::vector<std::string>{"wrong not-a-verdict"}));
+}
+
+}  // namespace
+}  // namespace wardchalk
