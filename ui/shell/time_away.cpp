@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #ifdef _WIN32
+#define NOMINMAX  // or its macros stand in the way of std::max
 #include <windows.h>
 #elif defined(__linux__)
 #include <ctime>
@@ -16,9 +17,8 @@ using std::chrono::milliseconds;
 
 /// How far the wall clock may fall behind the other before it counts as set back. The network puts a clock
 /// right that ran fast: by what a common crystal makes (50 ppm, from memory: 4.3 s in a day, 13 s over a long
-/// weekend), and
-/// by a leap second. A person who sets a clock back moves it by a minute at least, the smallest step of its
-/// dialog. In between nothing is lost: the other clock has counted all the same.
+/// weekend), and by a leap second. A person who sets a clock back moves it by a minute at least, the smallest
+/// step of its dialog. In between nothing is lost: the other clock has counted all the same.
 constexpr milliseconds putRight = std::chrono::seconds(30);
 
 /// steady_clock is no clock for this: on Linux it stops in sleep.
