@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/check/check.h"
+#include "core/number/static_text.h"
 #include "core/unit/quantity.h"
 
 namespace wardchalk {
@@ -49,7 +50,7 @@ inline constexpr std::array findingSeverities = {
 
 /// A named value that a finding's sentence needs.
 struct Argument {
-  std::string_view name;
+  StaticText name;
   std::variant<Quantity, Number, std::string> value;
   int significant = 4;  ///< digits when it is not shown exactly; more where two values would print alike
 };
@@ -59,7 +60,7 @@ struct Finding {
   FindingCode code;
   Severity severity;
   std::optional<CheckId> check;
-  std::string_view field;  ///< path of the entry to look at; may be empty
+  StaticText field;  ///< path of the entry to look at; may be empty
   std::vector<Argument> arguments;
 };
 

@@ -68,7 +68,7 @@ void judge(Reckoning& reckoning) {
 /// A figure is half typed: nothing is compared, and nothing found so far is told.
 void awaitTyping(Reckoning& reckoning, std::string_view pending) {
   reckoning.sheet.findings.clear();
-  reckoning.tell(FindingCode::finishTyping, pending);
+  reckoning.tell(FindingCode::finishTyping, path::known(pending));
   decide(reckoning);
 }
 

@@ -24,7 +24,7 @@ enum class VerdictKind : std::uint8_t { safe, ask, unsafe, notCovered, undecided
 /// An input that is still wanting, and for what.
 struct Need {
   enum class For : std::uint8_t { verdict, amount };
-  std::string_view path;
+  StaticText path;
   For forWhat;
   bool finer = false;  ///< it is there, but not fine enough: an age in whole years at the edge of a band
 };

@@ -45,16 +45,29 @@ constexpr std::array shorthands = {
     Shorthand{"once only", "once"},
 };
 
-/// Abbreviations that have been misread, with the words to write (T02).
+/// Abbreviations that have been misread, with the words to write (T02). None are offered where a second
+/// reading is another number of doses: HS and QN, a time of the day or half strength or nothing at all; TIW,
+/// BIW, three or two in a week, or every so many weeks.
 constexpr std::array unsafeShorthands = {
-    Shorthand{"qd", "daily"},           Shorthand{"q.d.", "daily"},
-    Shorthand{"qod", "every 2 day"},    Shorthand{"q.o.d.", "every 2 day"},
-    Shorthand{"od", "daily"},           Shorthand{"o.d.", "daily"},
-    Shorthand{"q1d", "daily"},          Shorthand{"qhs", "daily"},
-    Shorthand{"hs", "daily"},           Shorthand{"qn", "daily"},
-    Shorthand{"tiw", "3 times a week"}, Shorthand{"biw", "2 times a week"},
-    Shorthand{"eod", "every 2 day"},    Shorthand{"stat", "once"},
-    Shorthand{"qw", "weekly"},          Shorthand{"/d", "daily"},
+    Shorthand{"qd", "daily"},
+    Shorthand{"q.d.", "daily"},
+    Shorthand{"qod", "every 2 day"},
+    Shorthand{"q.o.d.", "every 2 day"},
+    Shorthand{"od", "daily"},
+    Shorthand{"o.d.", "daily"},
+    Shorthand{"q1d", "daily"},
+    Shorthand{"qhs", ""},
+    Shorthand{"hs", ""},
+    Shorthand{"qn", ""},
+    Shorthand{"tiw", ""},
+    Shorthand{"biw", ""},
+    Shorthand{"eod", "every 2 day"},
+    Shorthand{"stat", "once"},
+    Shorthand{"qw", "weekly"},
+    Shorthand{"/d", "daily"},
+    Shorthand{"q.n.", ""},
+    Shorthand{"bt", ""},
+    Shorthand{"qh", ""},
 };
 
 std::string lowered(std::string_view text) {
@@ -207,22 +220,14 @@ constexpr std::array otherWords = {
     Shorthand{"d", "day"},
 };
 
-/// Whole schedules people say that are none of ours, with what to write.
+/// Whole schedules people say that are none of ours, with what to write. A time of the day ("at night") is no
+/// schedule of ours, and to write "daily" would lose it; "fortnightly" is not said on every ward.
 constexpr std::array otherSchedules = {
-    Shorthand{"qh", "every 1 h"},
     Shorthand{"hourly", "every 1 h"},
     Shorthand{"every h", "every 1 h"},
-    Shorthand{"nightly", "daily"},
-    Shorthand{"at night", "daily"},
-    Shorthand{"at bedtime", "daily"},
-    Shorthand{"bedtime", "daily"},
-    Shorthand{"every night", "daily"},
-    Shorthand{"every morning", "daily"},
-    Shorthand{"in the morning", "daily"},
     Shorthand{"alternate days", "every 2 day"},
     Shorthand{"every second day", "every 2 day"},
     Shorthand{"every other week", "every 2 week"},
-    Shorthand{"fortnightly", "every 2 week"},
     Shorthand{"continuous infusion", "continuous"},
     Shorthand{"continuously", "continuous"},
     Shorthand{"one dose", "once"},

@@ -22,4 +22,10 @@ Refusal refusalOf(RefusalCode code, std::string_view typed, std::string_view sug
   return {code, std::string(beginning(typed)), std::string(suggestion), {}};
 }
 
+Refusal hintedRefusal(RefusalCode code, std::string_view typed, std::string hint) {
+  Refusal refusal = refusalOf(code, typed);
+  refusal.hint = std::move(hint);
+  return refusal;
+}
+
 }  // namespace wardchalk

@@ -17,14 +17,21 @@ namespace wardchalk {
 struct Refusal {
   RefusalCode code;
   std::string typed;       ///< the piece that was refused, as it stood; of long text the beginning
-  std::string suggestion;  ///< what to write instead of `typed`, where that is known; else empty
+  std::string
+      suggestion;  ///< what to write instead of `typed`, where that is known; else empty. From `setEntry`
+                   ///< instead of the whole entry: it reads, and means all that was typed (H50)
   std::string path;        ///< the field or file key it belongs to, "order.dose"; set by whoever knows it
+  std::string hint = {};   ///< what the sentence tells besides, and nobody can write as it stands: the units
+                          ///< that fit, a range, the mg/mL of a ratio
 
   friend bool operator==(const Refusal&, const Refusal&) = default;
 };
 
 /// A refusal of `typed`, of which 60 bytes are kept at most; no character is cut in two.
 [[nodiscard]] Refusal refusalOf(RefusalCode code, std::string_view typed, std::string_view suggestion = {});
+
+/// The same with a hint and nothing to write.
+[[nodiscard]] Refusal hintedRefusal(RefusalCode code, std::string_view typed, std::string hint);
 
 /// A value, or why there is none. The one result type for everything that can fail on input.
 template <typename T>

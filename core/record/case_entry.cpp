@@ -7,6 +7,7 @@
 #include "core/medicine/paths.h"
 #include "core/number/entry_text.h"
 #include "core/unit/read_quantity.h"
+#include "core/unit/whole_suggestion.h"
 
 namespace wardchalk {
 
@@ -33,7 +34,8 @@ Refused putText(std::string& into, std::string_view text) {
 
 Refused putFlag(bool& into, std::string_view text) {
   if (text.empty()) return refusalOf(RefusalCode::empty, text);
-  if (text != "true" && text != "false") return refusalOf(RefusalCode::wordUnknown, text, "true or false");
+  if (text != "true" && text != "false")
+    return hintedRefusal(RefusalCode::wordUnknown, text, "true or false");
   into = text == "true";
   return std::nullopt;
 }
@@ -44,14 +46,15 @@ Result<int> readCount(std::string_view text, int least, int most) {
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
   const bool plain = text[0] != '-' && (text[0] != '0' || text.size() == 1);
   if (error != std::errc() || end != text.data() + text.size() || !plain || value < least || value > most)
-    return refusalOf(RefusalCode::countNotWhole, text, std::to_string(least) + " to " + std::to_string(most));
+    return hintedRefusal(RefusalCode::countNotWhole, text,
+                         std::to_string(least) + " to " + std::to_string(most));
   return value;
 }
 
 Result<int> readParts(std::string_view text) {
   Result<int> parts = readCount(text, 1, 4);
   if (text.empty()) return parts;
-  if (!parts || *parts == 3) return refusalOf(RefusalCode::countNotWhole, text, "1, 2 or 4");
+  if (!parts || *parts == 3) return hintedRefusal(RefusalCode::countNotWhole, text, "1, 2 or 4");
   return parts;
 }
 
@@ -97,18 +100,18 @@ std::string lowered(std::string_view text) {
   return low;
 }
 
-/// The one word of the list that is meant, or all of them.
-std::string offered(std::string_view text, std::span<const std::string_view> words) {
+/// Why none of the words was read: with the one that is meant, or with all of them to choose from.
+Refusal unknownWord(std::string_view text, std::span<const std::string_view> words) {
   const std::string low = lowered(withPlainSpaces(text));
   std::string_view meant = low;
   for (const OtherWord& word : otherWords)
     if (word.typed == low) meant = word.write;
   std::string list;
   for (const std::string_view word : words) {
-    if (word == meant) return std::string(word);
+    if (word == meant) return refusalOf(RefusalCode::wordUnknown, text, word);
     list.append(list.empty() ? "" : ", ").append(word);
   }
-  return list;
+  return hintedRefusal(RefusalCode::wordUnknown, text, std::move(list));
 }
 
 /// One of a fixed list of words.
@@ -121,7 +124,7 @@ Refused putWord(std::optional<T>& into, std::string_view text,
     into = static_cast<T>(found - words.begin());
     return std::nullopt;
   }
-  return refusalOf(RefusalCode::wordUnknown, text, offered(text, words));
+  return unknownWord(text, words);
 }
 
 constexpr std::array<std::string_view, 2> sexWords = {"female", "male"};
@@ -206,7 +209,12 @@ std::optional<Refusal> setEntry(Case& inputs, std::string_view path, std::string
   const CaseEntry* entry = findEntry(path);
   if (!entry) return Refusal{RefusalCode::keyUnknown, std::string(path), {}, std::string(path)};
   Refused refusal = entry->set(inputs, text);
-  if (refusal) refusal->path = path;
+  if (!refusal) return refusal;
+  refusal->suggestion = wholeSuggestion(text, *refusal, [entry](std::string_view other) {
+    Case trial;
+    return entry->set(trial, other);
+  });
+  refusal->path = path;
   return refusal;
 }
 

@@ -9,6 +9,7 @@
 #include "core/record/file_head.h"
 #include "core/unit/print.h"
 #include "core/unit/read_quantity.h"
+#include "core/unit/whole_suggestion.h"
 
 namespace wardchalk {
 
@@ -87,7 +88,14 @@ Refused takeText(std::string& into, std::string_view key, const JsonValue& value
 Refused takeVolume(Number& into, std::string_view key, const JsonValue& value) {
   if (value.kind != JsonValue::Kind::text) return refuse(RefusalCode::typeWrong, key, value.text, "a volume in quotation marks");
   Result<Quantity> read = readVolume(value.text);
-  if (!read) return withPath(read.refusal(), key);
+  if (!read) {
+    Refusal refusal = read.refusal();
+    refusal.suggestion = wholeSuggestion(value.text, refusal, [](std::string_view other) -> Refused {
+      const Result<Quantity> again = readVolume(other);
+      return again ? Refused() : Refused(again.refusal());
+    });
+    return withPath(std::move(refusal), key);
+  }
   into = *converted(read->value, read->unit, Unit::mL);
   return std::nullopt;
 }

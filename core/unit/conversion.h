@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/number/number.h"
+#include "core/number/static_text.h"
 #include "core/unit/quantity.h"
 
 namespace wardchalk {
@@ -18,7 +19,7 @@ struct Conversion {
   Number fromValue;
   Unit to;
   Number toValue;
-  std::string_view constant;  ///< stable name: "mg-per-g"
+  StaticText constant;        ///< stable name: "mg-per-g"
   std::string_view source;    ///< where the figure comes from
 
   /// The same fact read the other way.

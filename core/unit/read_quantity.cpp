@@ -30,7 +30,7 @@ std::optional<Refusal> badPart(const Quantity& before, const Quantity& part, std
   if (!onePartOfBefore || *onePartOfBefore <= Number(1)) return refusalOf(RefusalCode::partsOutOfOrder, text);
   if (!before.value.isWhole()) return refusalOf(RefusalCode::partNotWhole, text);
   if (part.value >= *onePartOfBefore)
-    return refusalOf(RefusalCode::partTooLarge, text, std::string(idOf(before.unit)));
+    return hintedRefusal(RefusalCode::partTooLarge, text, std::string(idOf(before.unit)));
   return std::nullopt;
 }
 
@@ -40,12 +40,12 @@ bool isHousehold(Unit unit) { return contains({Unit::lb, Unit::oz, Unit::in, Uni
 Result<MixedQuantity> readMixed(std::string_view text, std::initializer_list<Unit> allowed) {
   Result<Written> written = readWritten(text);
   if (!written) return written.refusal();
-  if (!written->per.empty()) return refusalOf(RefusalCode::unitUnfit, text, listOf(allowed));
+  if (!written->per.empty()) return hintedRefusal(RefusalCode::unitUnfit, text, listOf(allowed));
   MixedQuantity mixed{{written->first}};
   mixed.parts.insert(mixed.parts.end(), written->more.begin(), written->more.end());
   for (Quantity& part : mixed.parts) {
     if (part.unit == Unit::g && contains(allowed, Unit::bodyG)) part.unit = Unit::bodyG;
-    if (!contains(allowed, part.unit)) return refusalOf(RefusalCode::unitUnfit, text, listOf(allowed));
+    if (!contains(allowed, part.unit)) return hintedRefusal(RefusalCode::unitUnfit, text, listOf(allowed));
   }
   for (std::size_t i = 1; i < mixed.parts.size(); ++i) {
     if (isHousehold(mixed.parts[i].unit) != isHousehold(mixed.parts[i - 1].unit))
@@ -107,14 +107,14 @@ std::optional<PerTime> timeOf(Unit unit) {
 /// Adds one "/unit" to the dose; refuses a second size or time and whatever is neither.
 std::optional<Refusal> addPer(DoseAmount& dose, const Written::Per& per, std::string_view text) {
   const bool isDay = per.value && *per.value == Number(24) && per.unit == Unit::h;
-  if (per.value) return refusalOf(RefusalCode::unitUnfit, text, isDay ? "per day" : "");
+  if (per.value) return hintedRefusal(RefusalCode::unitUnfit, text, isDay ? "per day" : "");
   if (const auto size = sizeOf(per.unit)) {
     if (dose.perSize != PerSize::none) return refusalOf(RefusalCode::perDoubled, text);
     dose.perSize = *size;
     return std::nullopt;
   }
   const auto time = timeOf(per.unit);
-  if (!time) return refusalOf(RefusalCode::unitUnfit, text, "per kg, m2, dose or day");
+  if (!time) return hintedRefusal(RefusalCode::unitUnfit, text, "per kg, m2, dose or day");
   if (dose.perTime != PerTime::none) return refusalOf(RefusalCode::perDoubled, text);
   dose.perTime = *time;
   return std::nullopt;
@@ -126,7 +126,7 @@ Result<DoseAmount> readDose(std::string_view text, bool volumeToo) {
   if (!written->more.empty()) return refusalOf(RefusalCode::trailingText, text);
   const Unit unit = written->first.unit;
   if (!contains(drugUnits, unit) && !(volumeToo && unit == Unit::mL))
-    return refusalOf(RefusalCode::unitUnfit, text, listOf(drugUnits) + (volumeToo ? ", mL" : ""));
+    return hintedRefusal(RefusalCode::unitUnfit, text, listOf(drugUnits) + (volumeToo ? ", mL" : ""));
   if (written->first.value.isZero()) return refusalOf(RefusalCode::zero, text);
   DoseAmount dose{written->first, PerSize::none, PerTime::none};
   for (const Written::Per& per : written->per)
@@ -178,7 +178,7 @@ Result<Quantity> readArea(std::string_view text) { return readSingle(text, {Unit
 
 Result<DoseAmount> readOrderedDose(std::string_view text) {
   Result<DoseAmount> dose = readDose(text, /*volumeToo=*/true);
-  if (dose && dose->perTime == PerTime::week) return refusalOf(RefusalCode::unitUnfit, text, "each dose");
+  if (dose && dose->perTime == PerTime::week) return hintedRefusal(RefusalCode::unitUnfit, text, "each dose");
   if (dose && dose->amount.unit == Unit::mL && dose->isRate()) return refusalOf(RefusalCode::rateHere, text);
   return dose;
 }
@@ -193,7 +193,7 @@ Result<DoseAmount> readMaximum(std::string_view text, PerTime time) {
   Result<DoseAmount> dose = readDose(text, /*volumeToo=*/false);
   if (!dose) return dose;
   if (dose->perTime != PerTime::none && dose->perTime != time)
-    return refusalOf(RefusalCode::unitUnfit, text, std::string("per ").append(idOf(unitOf(time))));
+    return hintedRefusal(RefusalCode::unitUnfit, text, std::string("per ").append(idOf(unitOf(time))));
   return DoseAmount{dose->amount, dose->perSize, time};
 }
 
@@ -214,7 +214,7 @@ Result<Quantity> readTime(std::string_view text) { return readSingle(text, {Unit
 Result<DoseAmount> readRate(std::string_view text) {
   Result<DoseAmount> dose = readDose(text, /*volumeToo=*/false);
   if (dose && (!dose->isRate() || dose->perSize == PerSize::m2))
-    return refusalOf(RefusalCode::unitUnfit, text, "mg/min, mg/kg/min, mg/h or mg/kg/h");
+    return hintedRefusal(RefusalCode::unitUnfit, text, "mg/min, mg/kg/min, mg/h or mg/kg/h");
   return dose;
 }
 
@@ -223,7 +223,7 @@ Result<Quantity> readDropFactor(std::string_view text) {
   if (!written) return written.refusal();
   const bool fits = written->first.unit == Unit::drop && written->per.size() == 1 && written->more.empty() &&
                     written->per.front().unit == Unit::mL && !written->per.front().value;
-  if (!fits) return refusalOf(RefusalCode::unitUnfit, text, "drop/mL");
+  if (!fits) return hintedRefusal(RefusalCode::unitUnfit, text, "drop/mL");
   if (written->first.value.isZero()) return refusalOf(RefusalCode::zero, text);
   return written->first;
 }

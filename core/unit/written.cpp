@@ -35,7 +35,8 @@ std::string strengthText(const Number& mgPerMl) {
   return withReplaced(ratio, "/", " mg/") + " mL";
 }
 
-/// "1:1000", "1:10,000" or "1 in 200" as mg/mL: 1 g in so many mL (H17).
+/// "1:1000", "1:10,000" or "1 in 200" as mg/mL: 1 g in so many mL (H17). It is told and not offered: whether
+/// the order and the reference are in grams at all cannot be seen here.
 std::optional<Refusal> ratioStrength(std::string_view text) {
   const bool worded = text.starts_with("1 in ");
   const std::size_t at = worded ? 2 : text.find(':');
@@ -43,7 +44,7 @@ std::optional<Refusal> ratioStrength(std::string_view text) {
   const auto one = readPositive(withPlainSpaces(text.substr(0, at)));
   const auto in = readPositive(withoutThousands(withPlainSpaces(text.substr(at + (worded ? 2 : 1)))));
   if (!one || !in) return refusalOf(RefusalCode::ratioStrength, text);
-  return refusalOf(RefusalCode::ratioStrength, text, strengthText(*one * Number(1000) / *in));
+  return hintedRefusal(RefusalCode::ratioStrength, text, strengthText(*one * Number(1000) / *in));
 }
 
 /// "1 %" as mg/mL: 1 g in 100 mL (H17).
@@ -52,7 +53,7 @@ std::optional<Refusal> percentStrength(std::string_view text) {
   if (sign == std::string_view::npos) return std::nullopt;
   const auto percent = readPositive(withPlainSpaces(text.substr(0, sign)));
   if (!percent) return refusalOf(RefusalCode::percentStrength, text);
-  return refusalOf(RefusalCode::percentStrength, text, strengthText(*percent * Number(10)));
+  return hintedRefusal(RefusalCode::percentStrength, text, strengthText(*percent * Number(10)));
 }
 
 /// A cursor over one written quantity.

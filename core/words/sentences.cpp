@@ -284,7 +284,7 @@ const Need* firstNeed(const Worksheet& sheet) {
 
 std::string sentence(const Refusal& refusal, const Phrasebook& book) {
   return say(book, refusalPhrases[static_cast<std::size_t>(refusal.code)],
-             {{"typed", refusal.typed}, {"suggestion", refusal.suggestion}});
+             {{"typed", refusal.typed}, {"suggestion", refusal.suggestion}, {"hint", refusal.hint}});
 }
 
 std::string sentence(const Finding& finding, const Phrasebook& book) {

@@ -408,7 +408,8 @@ std::string tag(const Origin& origin, const Worksheet& sheet, const Phrasebook& 
     case Origin::Kind::step:
       return stepTag(origin.name, sheet, book);
     case Origin::Kind::constant:
-      return say(book, origin.name.starts_with("mosteller") ? PhraseId::tag_formula : PhraseId::tag_constant);
+      return say(
+          book, origin.name.view().starts_with("mosteller") ? PhraseId::tag_formula : PhraseId::tag_constant);
     case Origin::Kind::rule:
       return say(book, PhraseId::tag_rule);
   }

@@ -73,7 +73,7 @@ struct Measuring {
 
 /// How a result was rounded, and by which house rule.
 struct Rounding {
-  std::string_view rule;
+  StaticText rule;
   int decimals;
   friend bool operator==(const Rounding&, const Rounding&) = default;
 };

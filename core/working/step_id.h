@@ -3,6 +3,9 @@
 #include <array>
 #include <cstdint>
 #include <string_view>
+#include <utility>
+
+#include "core/number/static_text.h"
 
 namespace wardchalk {
 
@@ -18,6 +21,14 @@ inline constexpr std::array stepIds = {
 #include "core/working/step_ids.def"
 #undef WARDCHALK_STEP
 };
+
+/// The same, as text that can be kept.
+inline constexpr auto stepTexts = [] {
+  std::array<StaticText, stepIds.size()> texts;
+  []<std::size_t... i>(auto& into, std::index_sequence<i...>) { ((into[i] = StaticText(stepIds[i])), ...); }
+  (texts, std::make_index_sequence<stepIds.size()>());
+  return texts;
+}();
 
 /// The stable id that stands in files: "limit-dose".
 [[nodiscard]] constexpr std::string_view idOf(StepId id) { return stepIds[static_cast<std::size_t>(id)]; }

@@ -68,11 +68,19 @@ TEST(Conventions, frequenciesAreDosesInADay) {
 
 TEST(Conventions, misreadFrequenciesAreAnsweredWithWords) {
   // Joint Commission "Do Not Use" list and ISMP list of error-prone abbreviations (read).
-  for (const char* typed : {"QD", "qd", "QOD", "qod", "o.d.", "hs", "qhs", "qn", "q1d", "TIW"}) {
+  for (const char* typed : {"QD", "qd", "QOD", "qod", "o.d.", "q1d"}) {
     const Result<Schedule> schedule = readSchedule(typed);
     ASSERT_FALSE(schedule) << typed;
     EXPECT_EQ(schedule.refusal().code, RefusalCode::scheduleUnsafe) << typed;
     EXPECT_TRUE(readSchedule(schedule.refusal().suggestion)) << schedule.refusal().suggestion;
+  }
+  // The same lists; they have been read as half strength, every hour or so many a day, so that none is
+  // offered (H50).
+  for (const char* typed : {"hs", "qhs", "qn", "TIW"}) {
+    const Result<Schedule> schedule = readSchedule(typed);
+    ASSERT_FALSE(schedule) << typed;
+    EXPECT_EQ(schedule.refusal().code, RefusalCode::scheduleUnsafe) << typed;
+    EXPECT_EQ(schedule.refusal().suggestion, "") << typed;
   }
 }
 
@@ -131,7 +139,7 @@ TEST(Conventions, ratioAndPercentStrengthsAreAnsweredInMilligrams) {
     const Result<Strength> strength = readStrength(row.typed);
     ASSERT_FALSE(strength) << row.typed;
     EXPECT_EQ(strength.refusal().code, row.code) << row.typed;
-    EXPECT_EQ(strength.refusal().suggestion, row.write) << row.typed << ": " << row.source;
+    EXPECT_EQ(strength.refusal().hint, row.write) << row.typed << ": " << row.source;
   }
 }
 

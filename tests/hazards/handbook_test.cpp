@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <array>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -20,7 +21,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr int hazards = 40;
+constexpr int hazards = 40;                     // from the first analysis
+constexpr std::array seenInUse = {50, 51, 52};  // found later
 
 std::string textOfFile(const fs::path& path) {
   std::ifstream file(path, std::ios::binary);
@@ -76,6 +78,7 @@ const std::map<std::string, std::string>& tests() {
       const std::string text = textOfFile(file.path());
       for (std::sregex_iterator at(text.begin(), text.end(), test), end; at != end; ++at) {
         const bool gtest = (*at)[1].matched;
+        if (!gtest && (*at)[4].str().ends_with("_data")) continue;  // the rows of a test
         found[(*at)[gtest ? 1 : 3].str() + "." + (*at)[gtest ? 2 : 4].str()] = text;
       }
     }
@@ -106,6 +109,7 @@ std::vector<std::string> namedIn(const std::string& paragraph) {
 TEST(HazardHandbook, hasAParagraphForEachHazardInOrder) {
   std::vector<std::string> expected;
   for (int i = 1; i <= hazards; ++i) expected.push_back((i < 10 ? "H0" : "H") + std::to_string(i));
+  for (const int i : seenInUse) expected.push_back("H" + std::to_string(i));
   const std::string page = textOfFile(sourceFile("resources/handbook/hazards.md"));
   EXPECT_EQ(matches(page, R"(\n### (H\d\d) \(S[1-5]\) \S)"), expected);
 }

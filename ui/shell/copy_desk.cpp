@@ -2,13 +2,13 @@
 
 #include <QAction>
 #include <QApplication>
-#include <QClipboard>
 #include <QMenu>
 #include <algorithm>
 #include <array>
 #include <utility>
 
 #include "ui/shell/actions.h"
+#include "ui/shell/own_clipboard.h"
 #include "ui/working/step_card.h"
 #include "ui/working/working_pane.h"
 
@@ -25,11 +25,6 @@ constexpr std::array stepActions = {
     std::pair(ActionId::copyStep, CopyAs::text), std::pair(ActionId::copyStepMathMl, CopyAs::mathMl),
     std::pair(ActionId::copyStepLatex, CopyAs::latex), std::pair(ActionId::copyStepPicture, CopyAs::picture),
     std::pair(ActionId::copyStepSvg, CopyAs::svg)};
-
-void put(std::unique_ptr<QMimeData> data) {
-  data->setData(QLatin1String(copiedHere), QByteArrayLiteral("1"));
-  QApplication::clipboard()->setMimeData(data.release());
-}
 
 }  // namespace
 
@@ -62,13 +57,13 @@ void CopyDesk::enable() {
   for (const auto& [id, as] : stepActions) actions_[id]->setEnabled(!card_.isNull());
 }
 
-void CopyDesk::copyWorking(CopyAs as) { put(workingAs(as, sheet_, book_)); }
+void CopyDesk::copyWorking(CopyAs as) { OwnClipboard::put(workingAs(as, sheet_, book_)); }
 
 void CopyDesk::copyStep(CopyAs as) {
   const auto& cards = pane_.cards();
   const auto at = std::find(cards.begin(), cards.end(), card_.data());
   const auto step = static_cast<std::size_t>(at - cards.begin());
-  if (at != cards.end() && step < sheet_.steps.size()) put(stepAs(as, step, sheet_, book_));
+  if (at != cards.end() && step < sheet_.steps.size()) OwnClipboard::put(stepAs(as, step, sheet_, book_));
 }
 
 void CopyDesk::showMenu(const QPoint& at) {

@@ -16,9 +16,6 @@ class Actions;
 class StepCard;
 class WorkingPane;
 
-/// Stands in the clipboard beside whatever was copied here, so that it can be taken back.
-inline constexpr char copiedHere[] = "application/x-wardchalk";
-
 /// Puts the working, or the step that last had the keyboard or the menu, on the clipboard. Worksheet, book
 /// and actions must outlive it.
 class CopyDesk : public QObject {

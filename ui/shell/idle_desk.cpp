@@ -10,6 +10,7 @@
 #include "ui/shell/cover_page.h"
 #include "ui/shell/idle_watch.h"
 #include "ui/shell/notice_bar.h"
+#include "ui/shell/own_clipboard.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -76,6 +77,7 @@ void IdleDesk::keep() {
 void IdleDesk::cover() {
   keep();
   away_ << putOtherWindowsAway(parts_.window);
+  parts_.clipboard.empty();
   if (!isCovered()) {
     Q_EMIT covering();
     before_ = parts_.pages->currentWidget();

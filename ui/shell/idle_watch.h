@@ -2,20 +2,27 @@
 
 #include <QObject>
 #include <QTimer>
+#include <chrono>
 #include <functional>
+
+#include "ui/shell/one_press.h"
+#include "ui/shell/time_away.h"
 
 namespace wardchalk::ui {
 
+class Waking;
+
 /// Notices that nobody has touched keys or pointer for some minutes, and says so some seconds before. While
-/// there is nothing to hide it sleeps: no timer runs.
+/// there is nothing to hide it sleeps: no timer runs. The clocks are asked before a touch counts: the first
+/// one after the machine slept covers the case, and does nothing else (H51).
 class IdleWatch : public QObject {
   Q_OBJECT
 
  public:
-  /// Milliseconds of a clock that goes on while the machine sleeps.
-  using Clock = std::function<qint64()>;
+  using Clock = std::function<ClockReading()>;
 
   explicit IdleWatch(QObject* parent);
+  ~IdleWatch() override;
 
   void setClock(Clock clock);
   void setMinutes(int minutes);
@@ -26,7 +33,7 @@ class IdleWatch : public QObject {
   /// Whether a timer is set that would wake the program.
   [[nodiscard]] bool isTimed() const { return timer_.isActive(); }
 
-  /// Looks at the clock now; the timer calls it, and so may a test.
+  /// Looks at the clocks now; the timer calls it, and waking, and so may a test.
   void look();
 
  Q_SIGNALS:
@@ -38,13 +45,18 @@ class IdleWatch : public QObject {
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
+  [[nodiscard]] std::chrono::milliseconds left() const;
   void touch();
+  void hear();
 
   Clock clock_;
   QTimer timer_;
-  qint64 limit_;
-  qint64 last_ = 0;
+  Waking* waking_;
+  std::chrono::milliseconds limit_;
+  ClockReading last_{};
+  OnePress coveringPress_;  ///< the rest of the press that covered
   bool watching_ = false;
+  bool hears_ = false;
   bool warned_ = false;
 };
 

@@ -68,6 +68,7 @@ MainWindow::MainWindow(HouseRules rules, const Phrasebook& book, Settings& setti
       settings_(settings),
       dialogs_(dialogs),
       document_(editor_),
+      clipboard_(this),
       actions_(new Actions(menuBar(), this)),
       desk_(new SheetDesk(this, settings_, dialogs_, book_)),
       references_(new ReferenceDesk(this, editor_, rules_, settings_, dialogs_, book_)),
@@ -192,6 +193,8 @@ void MainWindow::connectSides() {
   connect(pane_, &WorkingPane::lit, form_, &Form::light);
   connect(pane_, &WorkingPane::originActivated, this, &MainWindow::goToOrigin);
   connect(pane_, &WorkingPane::exampleRequested, this, &MainWindow::showExample);
+  // A session that ends does not always ask its windows to close.
+  connect(qApp, &QCoreApplication::aboutToQuit, this, [this] { clipboard_.empty(); });
 }
 
 void MainWindow::workAgain() {
@@ -240,6 +243,7 @@ bool MainWindow::mayLeave(const QString& question) {
 
 void MainWindow::newChild() {
   if (!mayLeave(tr("The entries are not saved. Begin with a new child? It cannot be undone."))) return;
+  clipboard_.empty();
   idle_->forget();
   second_->forget();
   document_.clear();
@@ -380,6 +384,7 @@ void MainWindow::goToOrigin(const QString& path) { form_->focusField(path); }
 void MainWindow::closeEvent(QCloseEvent* event) {
   if (!mayLeave(tr("The entries are not saved. Close the window?"))) return event->ignore();
   settings_.setGeometry(saveGeometry());
+  clipboard_.empty();
   event->accept();
 }
 

@@ -9,6 +9,7 @@
 #include "ui/form/case_editor.h"
 #include "ui/shell/case_document.h"
 #include "ui/shell/dialogs.h"
+#include "ui/shell/own_clipboard.h"
 #include "ui/shell/settings.h"
 
 class QStackedWidget;
@@ -104,6 +105,7 @@ class MainWindow : public QMainWindow {
   Dialogs& dialogs_;
   CaseEditor editor_;
   CaseDocument document_;
+  OwnClipboard clipboard_;
   Worksheet sheet_;
   Actions* actions_;
   Form* form_ = nullptr;

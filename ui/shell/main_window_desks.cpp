@@ -15,7 +15,7 @@
 namespace wardchalk::ui {
 
 void MainWindow::buildDesks(QStackedWidget* pages, QVBoxLayout* notices) {
-  const WindowParts parts{this, editor_, rules_, book_, dialogs_, pages, notices};
+  const WindowParts parts{this, editor_, rules_, book_, dialogs_, clipboard_, pages, notices};
   rulesDesk_ = new RulesDesk(parts, rules_, settings_);
   second_ = new SecondCheckDesk(parts);
   idle_ = new IdleDesk(parts);

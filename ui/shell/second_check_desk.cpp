@@ -1,9 +1,6 @@
 #include "ui/shell/second_check_desk.h"
 
-#include <QClipboard>
 #include <QDateTime>
-#include <QGuiApplication>
-#include <QMimeData>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -11,23 +8,14 @@
 #include "core/words/sentences.h"
 #include "ui/form/field_table.h"
 #include "ui/record/second_check_view.h"
-#include "ui/shell/copy_desk.h"
 #include "ui/shell/dialogs.h"
 #include "ui/shell/notice_bar.h"
+#include "ui/shell/own_clipboard.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
 namespace {
-
-/// What the first person copied is not offered to the second. Not every system says whose the clipboard is.
-void emptyOwnClipboard() {
-  QClipboard* clipboard = QGuiApplication::clipboard();
-  const QMimeData* offered = clipboard->mimeData();
-  const bool ours = offered && offered->hasFormat(QLatin1String(copiedHere));
-  if (ours || clipboard->ownsClipboard()) clipboard->clear();
-  if (clipboard->ownsSelection()) clipboard->clear(QClipboard::Selection);
-}
 
 QStringList entriesApart(const SecondCheck& check) {
   QStringList apart;
@@ -95,7 +83,7 @@ void SecondCheckDesk::begin() {
   }
   record_.reset();
   voided_->quiet();
-  emptyOwnClipboard();
+  parts_.clipboard.empty();  // what the first person copied is not offered to the second
   away_ = putOtherWindowsAway(parts_.window);
   inForm_ = Person::second;
   corrected_ = false;

@@ -13,6 +13,7 @@ namespace wardchalk::ui {
 
 class CaseEditor;
 class Dialogs;
+class OwnClipboard;
 
 /// What a desk of the window may reach. All of it outlives the desk.
 struct WindowParts {
@@ -21,6 +22,7 @@ struct WindowParts {
   const HouseRules& rules;
   const Phrasebook& book;
   Dialogs& dialogs;
+  OwnClipboard& clipboard;
   QStackedWidget* pages;  ///< the first is the form with its working
   QVBoxLayout* notices;   ///< lines that stand across the window, above the pages
 };

@@ -6,14 +6,14 @@ namespace {
 
 struct DrugEntry {
   Unit unit;
-  std::string_view path;
+  StaticText path;
 };
 
-void add(std::vector<DrugEntry>& entries, const std::optional<DoseAmount>& dose, std::string_view path) {
+void add(std::vector<DrugEntry>& entries, const std::optional<DoseAmount>& dose, StaticText path) {
   if (dose && measuresDrug(dose->amount.unit)) entries.push_back({dose->amount.unit, path});
 }
 
-void add(std::vector<DrugEntry>& entries, const std::optional<Strength>& strength, std::string_view path) {
+void add(std::vector<DrugEntry>& entries, const std::optional<Strength>& strength, StaticText path) {
   if (strength) entries.push_back({strength->amount.unit, path});
 }
 
@@ -44,7 +44,7 @@ void checkUnitsMeet(Reckoning& reckoning) {
   }
 }
 
-void tellBasis(Reckoning& reckoning, std::string_view field, std::string_view reason) {
+void tellBasis(Reckoning& reckoning, StaticText field, std::string_view reason) {
   reckoning.tell(FindingCode::basisDoesNotFit, field, {{"reason", std::string(reason)}});
 }
 

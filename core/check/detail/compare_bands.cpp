@@ -69,7 +69,7 @@ Edges edgesOf(const Band<T>& band, ToNumber toNumber, ToText toText) {
 struct BandCheck {
   CheckId id;
   FindingCode outside;
-  std::string_view path;
+  StaticText path;
 };
 
 void judge(Reckoning& reckoning, const BandCheck& band, std::string value, const Edges& edges, Met result) {

@@ -74,7 +74,7 @@ bool isLessThanDaily(const std::optional<Schedule>& schedule) {
 }
 
 /// A dose a number of times a week.
-Side weekly(const Found& dose, const Number& timesAWeek, Unit unit, std::string_view path) {
+Side weekly(const Found& dose, const Number& timesAWeek, Unit unit, StaticText path) {
   return side(Chain{{foundFactor(dose, unit, Unit::dose),
                      rateFactor(timesAWeek, Unit::dose, Unit::week, Origin::field(path))}}, unit);
 }

@@ -6,7 +6,7 @@ namespace wardchalk::detail {
 namespace {
 
 /// A stated concentration in the order's drug unit per mL.
-Chain concentrationChain(const Reckoning& reckoning, const Strength& concentration, std::string_view path) {
+Chain concentrationChain(const Reckoning& reckoning, const Strength& concentration, StaticText path) {
   const Origin origin = Origin::field(path);
   Chain chain{{{{concentration.amount.value, {concentration.amount.unit}, origin},
                 {concentration.in.value, {concentration.in.unit}, origin}}}};
@@ -25,7 +25,7 @@ Chain orderedConcentration(const Reckoning& reckoning, const Quantity& volume) {
 }
 
 void compareOneConcentration(Reckoning& reckoning, CheckId id, const std::optional<Strength>& stated,
-                             std::string_view path, Relation relation, FindingCode outside) {
+                             StaticText path, Relation relation, FindingCode outside) {
   const auto& volume = reckoning.given.infusion.volume;
   if (!stated) return reckoning.notChecked(id, WhyNot::notStated);
   if (!volume || !reckoning.ordered || !reckoning.inOrderUnit(stated->amount))
@@ -55,7 +55,7 @@ void findMinimumVolume(Reckoning& reckoning) {
   reckoning.sheet.minimumVolume = Quantity{volume.value, Unit::mL};
 }
 
-Side timeSide(const Quantity& time, std::string_view path) {
+Side timeSide(const Quantity& time, StaticText path) {
   Chain chain{{over1({time.value, {time.unit}, Origin::field(path)})}};
   append(chain, conversionFactors(time.unit, Unit::min, Pounds::exact));
   const Number minutes = cancel(chain).exact;

@@ -11,7 +11,7 @@ struct Basis {
   Unit per;                    ///< in which time, or a dose
   std::optional<Found> high;   ///< the reference's high end on the same basis
   std::optional<Number> most;  ///< the lowest of what the maxima allow; none when none is stated
-  std::string_view mostFrom = path::maxPerDose;  ///< which maximum that is
+  StaticText mostFrom = path::maxPerDose;  ///< which maximum that is
 };
 
 /// Keeps the lower of two, either of which may be absent.

@@ -5,7 +5,7 @@
 
 namespace wardchalk::detail {
 
-std::optional<Chain> rateChain(Reckoning& reckoning, const DoseAmount& rate, std::string_view path, Unit time) {
+std::optional<Chain> rateChain(Reckoning& reckoning, const DoseAmount& rate, StaticText path, Unit time) {
   Chain chain{{doseFactor(rate, path)}};
   if (!reckoning.inOrderUnit(rate.amount) || !reckoning.addSizeFactor(chain, rate.perSize)) return std::nullopt;
   reckoning.addDrugConversion(chain, rate.amount.unit);
@@ -36,8 +36,8 @@ void tellApart(Side& left, Side& right) {
 
 }  // namespace
 
-void compareSides(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right, FindingCode outside,
-                  std::string_view field) {
+void compareSides(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right,
+                  FindingCode outside, StaticText field) {
   tellApart(left, right);
   const Number value = left.term.value;
   const Number limit = right.term.value;
@@ -45,7 +45,8 @@ void compareSides(Reckoning& reckoning, CheckId id, Side left, Relation relation
   reckoning.check(id).value = left.text;
   reckoning.check(id).limit = right.text;
   reckoning.check(id).ratio = value / limit;
-  const std::string_view limitName = outside == FindingCode::belowLow ? "expected" : "limit";
+  const StaticText limitName =
+      outside == FindingCode::belowLow ? StaticText("expected") : StaticText("limit");
   std::vector<Argument> arguments = {
       {"ordered", left.text}, {limitName, right.text}, {"percent", percentText(value, limit)}};
   if (!holds && relation == Relation::atMost) arguments.push_back({"over", excessText(value, limit)});

@@ -75,7 +75,7 @@ void tellImplausibleSize(Reckoning& reckoning, const SizeFaults& faults) {
 /// question; if they do go together each is told, since only the age joins them.
 void tellUnlikelySize(Reckoning& reckoning, const SizeFaults& faults) {
   const std::vector<Argument> arguments = sizeArguments(reckoning.given.child);
-  const auto tell = [&](FindingCode code, std::string_view field) {
+  const auto tell = [&](FindingCode code, StaticText field) {
     reckoning.tell(code, field, arguments, CheckId::size);
   };
   const bool both = faults.weight && faults.height;

@@ -15,7 +15,7 @@ constexpr std::array paperOrder = {
     path::dropFactor,
 };
 
-std::size_t rankOf(std::string_view path) {
+std::size_t rankOf(StaticText path) {
   return static_cast<std::size_t>(std::find(paperOrder.begin(), paperOrder.end(), path) - paperOrder.begin());
 }
 

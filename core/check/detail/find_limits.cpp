@@ -8,7 +8,7 @@ namespace {
 struct Often {
   Number fewest;
   Number most;
-  std::string_view path;
+  StaticText path;
 };
 
 /// By the reference's own schedule; without one by the order's (the taught method), if that is known.
@@ -26,7 +26,7 @@ bool referenceOnce(const Reckoning& reckoning) {
 
 /// The dose for this child in the order's drug unit; none while a size it wants is not known or the units do
 /// not meet.
-std::optional<Chain> sizedChain(Reckoning& reckoning, const DoseAmount& dose, std::string_view path) {
+std::optional<Chain> sizedChain(Reckoning& reckoning, const DoseAmount& dose, StaticText path) {
   if (!reckoning.inOrderUnit(dose.amount)) return std::nullopt;
   Chain chain{{doseFactor(dose, path)}};
   if (!reckoning.addSizeFactor(chain, dose.perSize)) return std::nullopt;
@@ -49,7 +49,7 @@ struct End {
   std::optional<Chain> weekChain;
 };
 
-Factor doseInDays(const Number& count, std::string_view path) {
+Factor doseInDays(const Number& count, StaticText path) {
   return rateFactor(count, Unit::dose, Unit::day, Origin::field(path));
 }
 
@@ -102,8 +102,7 @@ End endPerWeek(Reckoning& reckoning, Chain chain, StepPair steps) {
   return end;
 }
 
-End endOf(Reckoning& reckoning, const std::optional<DoseAmount>& dose, std::string_view path,
-          StepPair steps) {
+End endOf(Reckoning& reckoning, const std::optional<DoseAmount>& dose, StaticText path, StepPair steps) {
   if (!dose) return {};
   std::optional<Chain> chain = sizedChain(reckoning, *dose, path);
   if (!chain) return {};
@@ -123,7 +122,7 @@ End endOf(Reckoning& reckoning, const std::optional<DoseAmount>& dose, std::stri
 }
 
 std::optional<Found> maximumOf(Reckoning& reckoning, const std::optional<DoseAmount>& maximum,
-                               std::string_view path, StepId step) {
+                               StaticText path, StepId step) {
   if (!maximum) return std::nullopt;
   std::optional<Chain> chain = sizedChain(reckoning, *maximum, path);
   if (!chain) return std::nullopt;
@@ -149,7 +148,7 @@ void keepLimits(Reckoning& reckoning) {
 }
 
 void noteCap(Reckoning& reckoning, const std::optional<Limit>& limit, const std::optional<Found>& uncapped,
-             SetBy by, std::string_view path) {
+             SetBy by, StaticText path) {
   if (!limit || limit->setBy != by || !uncapped) return;
   reckoning.tell(FindingCode::capApplied, path,
                  {{"limit", limit->amount}, {"uncapped", reckoning.inUnit(uncapped->value)}});

@@ -18,7 +18,7 @@ Unit sumUnit(const MixedQuantity& mixed) {
   return mixed.parts.front().unit == Unit::lb ? Unit::lb : mixed.smallestUnit();
 }
 
-Totalled totalled(const MixedQuantity& mixed, std::string_view path) {
+Totalled totalled(const MixedQuantity& mixed, StaticText path) {
   const Unit unit = sumUnit(mixed);
   const Number total = *totalIn(mixed, unit);
   Totalled result{{total, {unit}, Origin::field(path)}, {}};
@@ -81,7 +81,7 @@ Found heightInCm(Reckoning& reckoning) {
   return {result, Origin::step(StepId::height)};
 }
 
-Factor mostellerFactor(int divisor, Unit length, Unit mass, std::string_view name) {
+Factor mostellerFactor(int divisor, Unit length, Unit mass, StaticText name) {
   const Origin origin = Origin::constant(name);
   return {{Number(1), {Unit::m2, Unit::m2}, origin}, {Number(divisor), {length, mass}, origin}};
 }

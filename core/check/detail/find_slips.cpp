@@ -123,7 +123,7 @@ bool isAskedWithSize(const Reckoning& reckoning) {
 
 /// Whether an amount was worked out with the size that the slip is one of; with another nothing would change.
 bool countsForAmount(const Reckoning& reckoning, Slip slip) {
-  const std::string_view field = infoOf(slip).field;
+  const StaticText field = infoOf(slip).field;
   const bool charted = reckoning.given.child.bsa.has_value();
   if (field == path::weight) return reckoning.kgUsed || (reckoning.m2Used && !charted);
   if (field == path::bsa) return reckoning.m2Used && charted;
@@ -192,7 +192,7 @@ void keepMost(std::vector<Slip>& slips) {
 }
 
 /// What stands in the entry that the question is about.
-std::string entered(const Case& given, std::string_view field) {
+std::string entered(const Case& given, StaticText field) {
   if (field == path::schedule) return given.order.schedule->text;
   if (field == path::weight) return printed(*given.child.weight);
   if (field == path::bsa) return printed(*given.child.bsa);

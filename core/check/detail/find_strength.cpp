@@ -8,7 +8,7 @@ namespace {
 /// A strength that the papers state or allow to be worked out, in one drug unit per mL, tablet or capsule.
 struct Candidate {
   StrengthFound found;
-  std::string_view path;
+  StaticText path;
 };
 
 Unit oneOf(Unit in) { return in == Unit::L ? Unit::mL : in; }
@@ -112,7 +112,7 @@ void checkFinalVolume(Reckoning& reckoning) {
 }
 
 /// The first entry that would give a strength, for someone who has none yet.
-std::string_view missingPath(const Stock& stock) {
+StaticText missingPath(const Stock& stock) {
   if (!stock.kind) return path::stockKind;
   if (*stock.kind != StockKind::powder) return path::strength;
   if (!stock.content) return path::content;

@@ -5,7 +5,7 @@
 
 namespace wardchalk::detail {
 
-void Reckoning::need(std::string_view path, Need::For forWhat, bool finer) {
+void Reckoning::need(StaticText path, Need::For forWhat, bool finer) {
   for (Need& need : sheet.needs) {
     if (need.path != path) continue;
     if (forWhat == Need::For::verdict) need.forWhat = forWhat;
@@ -14,7 +14,7 @@ void Reckoning::need(std::string_view path, Need::For forWhat, bool finer) {
   sheet.needs.push_back({path, forWhat, finer});
 }
 
-Finding& Reckoning::tell(FindingCode code, std::string_view field, std::vector<Argument> arguments,
+Finding& Reckoning::tell(FindingCode code, StaticText field, std::vector<Argument> arguments,
                          std::optional<CheckId> check) {
   sheet.findings.push_back({code, usualSeverity(code), check, field, std::move(arguments)});
   return sheet.findings.back();
@@ -77,7 +77,7 @@ std::optional<Number> sizeValue(const Reckoning& reckoning, PerSize size) {
   return found->value;
 }
 
-Factor doseFactor(const DoseAmount& dose, std::string_view path) {
+Factor doseFactor(const DoseAmount& dose, StaticText path) {
   const Origin origin = Origin::field(path);
   Term under{Number(1), {}, origin};
   if (dose.perSize != PerSize::none) under.units.push_back(unitOf(dose.perSize));

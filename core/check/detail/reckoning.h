@@ -84,8 +84,8 @@ struct Reckoning {
   [[nodiscard]] std::vector<Step>& in(Section section) { return sections[static_cast<std::size_t>(section)]; }
   [[nodiscard]] Check& check(CheckId id) { return sheet.checks[static_cast<std::size_t>(id)]; }
 
-  void need(std::string_view path, Need::For forWhat, bool finer = false);
-  Finding& tell(FindingCode code, std::string_view field, std::vector<Argument> arguments = {},
+  void need(StaticText path, Need::For forWhat, bool finer = false);
+  Finding& tell(FindingCode code, StaticText field, std::vector<Argument> arguments = {},
                 std::optional<CheckId> check = std::nullopt);
   void notChecked(CheckId id, WhyNot why);
   void doesNotApply(CheckId id, std::optional<WhyNot> why = std::nullopt);
@@ -106,7 +106,7 @@ struct Reckoning {
 [[nodiscard]] std::optional<Number> sizeValue(const Reckoning& reckoning, PerSize size);
 
 /// A dose as a factor: "120 mg over 1 m²·dose".
-[[nodiscard]] Factor doseFactor(const DoseAmount& dose, std::string_view path);
+[[nodiscard]] Factor doseFactor(const DoseAmount& dose, StaticText path);
 /// A found value as a factor: "84 mg over 1 dose".
 [[nodiscard]] Factor foundFactor(const Found& found, Unit over, Unit under);
 /// `count` of one unit over 1 of another: "2 dose over 1 day".
@@ -159,11 +159,11 @@ void arrange(Reckoning& reckoning);          // decide.cpp
 
 /// Compares two sides stated per something, sets the check and tells `outside` of an outside one.
 void compareSides(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right,
-                  FindingCode outside, std::string_view field);
+                  FindingCode outside, StaticText field);
 
 /// A rate for this child, in the order's drug unit per `time`; none while a size it wants is not known.
-[[nodiscard]] std::optional<Chain> rateChain(Reckoning& reckoning, const DoseAmount& rate,
-                                             std::string_view path, Unit time);
+[[nodiscard]] std::optional<Chain> rateChain(Reckoning& reckoning, const DoseAmount& rate, StaticText path,
+                                             Unit time);
 
 /// Writes the comparison as a step, sets the check and, for an outside one, tells `outside`.
 void compare(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right, bool holds);

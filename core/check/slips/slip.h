@@ -21,7 +21,7 @@ enum class Slip : std::uint8_t {
 
 struct SlipInfo {
   std::string_view id;      ///< stable; stands in files
-  std::string_view field;   ///< path of the entry that the question is about
+  StaticText field;         ///< path of the entry that the question is about
   std::string_view errors;  ///< the same mistakes in a student's line: "E20 E35"; may be empty
 };
 
@@ -36,7 +36,7 @@ inline constexpr std::array slipTable = {
 }
 [[nodiscard]] constexpr std::string_view idOf(Slip slip) { return infoOf(slip).id; }
 /// Whether the slip is one of the order, and not of another paper.
-[[nodiscard]] constexpr bool isOfOrder(Slip slip) { return infoOf(slip).field.starts_with("order."); }
+[[nodiscard]] constexpr bool isOfOrder(Slip slip) { return infoOf(slip).field.view().starts_with("order."); }
 
 /// What the undoing of slips starts from.
 struct SlipGround {

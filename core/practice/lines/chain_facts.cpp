@@ -49,7 +49,7 @@ struct Table {
     const auto same = [&](const ChainFact& known) { return sameFact(known.factor, factor); };
     if (std::none_of(facts.begin(), facts.end(), same)) facts.push_back({std::move(factor), needed});
   }
-  void add(const std::optional<DoseAmount>& dose, std::string_view path, std::optional<PerTime> each = {}) {
+  void add(const std::optional<DoseAmount>& dose, StaticText path, std::optional<PerTime> each = {}) {
     if (!dose) return;
     const Origin origin = Origin::field(path);
     Term under{Number(1), {}, origin};
@@ -61,12 +61,12 @@ struct Table {
   void add(const std::optional<Quantity>& quantity, Origin origin) {
     if (quantity) add({{quantity->value, {quantity->unit}, origin}, Term{}});
   }
-  void add(const std::optional<MixedQuantity>& mixed, std::string_view path) {
+  void add(const std::optional<MixedQuantity>& mixed, StaticText path) {
     if (!mixed) return;
     if (const auto total = totalIn(*mixed, mixed->smallestUnit()))
       add(Quantity{*total, mixed->smallestUnit()}, Origin::field(path));
   }
-  void add(const std::optional<Strength>& strength, std::string_view path) {
+  void add(const std::optional<Strength>& strength, StaticText path) {
     if (!strength) return;
     const Origin origin = Origin::field(path);
     add({{strength->amount.value, {strength->amount.unit}, origin},
@@ -124,7 +124,7 @@ void addConversions(Table& table, Pounds pounds) {
   for (Factor& factor : touching) table.add(std::move(factor));
 }
 
-Factor surfaceConstant(int divisor, Unit length, Unit mass, std::string_view name) {
+Factor surfaceConstant(int divisor, Unit length, Unit mass, StaticText name) {
   const Origin origin = Origin::constant(name);
   return {{Number(1), {Unit::m2, Unit::m2}, origin}, {Number(divisor), {length, mass}, origin}};
 }
@@ -135,7 +135,7 @@ void putInOrder(std::vector<ChainFact>& facts) {
     const Origin& left = a.factor.over.origin;
     const Origin& right = b.factor.over.origin;
     if (left.kind != right.kind) return left.kind < right.kind;
-    if (left.name != right.name) return left.name < right.name;
+    if (left.name != right.name) return left.name.view() < right.name.view();
     return a.factor.over.value < b.factor.over.value;
   });
 }

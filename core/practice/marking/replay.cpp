@@ -42,7 +42,7 @@ bool restsOn(const Worksheet& key, StepId id, const Origin& origin, std::span<co
   return chain && mentions(key, *chain, origin, instead);
 }
 
-Replay::Replay(const Worksheet& key, std::span<const Instead> instead) : key_(key), instead_(instead) {
+Replay::Replay(const Worksheet& key, std::vector<Instead> instead) : key_(key), instead_(std::move(instead)) {
   lines_.reserve(key.steps.size());
   for (const Step& step : key.steps) work(step);
 }
@@ -84,7 +84,8 @@ const Number* Replay::placed(const Origin& origin) const {
 std::optional<Number> Replay::known(const Origin& origin) const {
   if (const Number* value = placed(origin)) return *value;
   if (origin.kind != Origin::Kind::step) return std::nullopt;
-  const auto found = std::ranges::find(lines_, origin.name, [](const Line& line) { return idOf(line.id); });
+  const auto found =
+      std::ranges::find(lines_, origin.name.view(), [](const Line& line) { return idOf(line.id); });
   return found == lines_.end() ? std::nullopt : found->result;
 }
 

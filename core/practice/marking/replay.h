@@ -23,7 +23,9 @@ struct Instead {
 /// formula stands here a second time.
 class Replay {
  public:
-  Replay(const Worksheet& key, std::span<const Instead> instead);
+  /// The key must outlive it; the numbers are its own.
+  Replay(const Worksheet& key, std::vector<Instead> instead);
+  Replay(Worksheet&& key, std::vector<Instead> instead) = delete;
 
   /// What the step comes to before it is rounded (a root is cut after 20 decimals); null if it has no number.
   [[nodiscard]] const Number* exact(StepId id) const;
@@ -62,7 +64,7 @@ class Replay {
   void work(const Step& step);
 
   const Worksheet& key_;
-  std::span<const Instead> instead_;
+  std::vector<Instead> instead_;
   std::vector<Line> lines_;
 };
 

@@ -89,7 +89,7 @@ class Search {
   }
 
   /// The origin by which the chains name the size; none if this line does not rest on it.
-  [[nodiscard]] std::optional<Origin> sizeOrigin(StepId step, std::string_view path) const {
+  [[nodiscard]] std::optional<Origin> sizeOrigin(StepId step, StaticText path) const {
     for (const Origin& origin : {Origin::step(step), Origin::field(path)})
       if (restsOn(key_, line_, origin, carried_)) return origin;
     return std::nullopt;

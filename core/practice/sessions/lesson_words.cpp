@@ -47,8 +47,7 @@ std::string lineUnit(const Ask& ask, const Phrasebook& book) {
 }
 
 std::string lineAnswer(const Ask& ask, const Problem& problem, const Phrasebook& book) {
-  if (ask.isVerdict())
-    return verdictWord(verdictWordOf(problem.key, Replay(problem.key, std::span<const Instead>())), book);
+  if (ask.isVerdict()) return verdictWord(verdictWordOf(problem.key, Replay(problem.key, {})), book);
   const Step* step = keyStep(ask, problem);
   return step ? conclusion(*step, book) : say(book, PhraseId::practiceSheet_nothing);
 }

@@ -9,14 +9,15 @@
 
 namespace wardchalk::test {
 
-/// An entry that is refused: where it was typed, what, why, and what to write instead (empty where that is
-/// not certain).
+/// An entry that is refused: where it was typed, what, why, what to write instead of the whole of it (empty
+/// where that is not certain), and what is told besides.
 struct RefusedEntry {
   const char* name;
   const char* path;
   std::string text;
   RefusalCode code;
   std::string suggestion = "";
+  std::string hint = "";
 };
 
 class RefusesEntry : public ::testing::TestWithParam<RefusedEntry> {};
@@ -28,6 +29,7 @@ inline void expectRefused(const RefusedEntry& row) {
   ASSERT_TRUE(refusal) << row.path << ": " << row.text;
   EXPECT_EQ(idOf(refusal->code), idOf(row.code)) << row.path << ": " << row.text;
   EXPECT_EQ(refusal->suggestion, row.suggestion) << row.path << ": " << row.text;
+  EXPECT_EQ(refusal->hint, row.hint) << row.path << ": " << row.text;
   EXPECT_EQ(refusal->path, row.path);
   EXPECT_NE(row.text.find(refusal->typed), std::string::npos) << refusal->typed;
   EXPECT_LE(refusal->typed.size(), 60U);

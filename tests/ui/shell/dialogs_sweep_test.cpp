@@ -50,13 +50,13 @@ class DialogsSweepTest : public QObject {
   QAction* action(const char* name) { return nurse_->window().findChild<QAction*>(QLatin1String(name)); }
   void passMinutes() {
     auto* watch = nurse_->window().findChild<IdleWatch*>();
-    now_ = 0;
-    watch->setClock([this] { return now_; });
-    now_ = 301'000;
+    now_ = {};
+    watch->setClock([this] { return ClockReading{now_, now_}; });
+    now_ = std::chrono::seconds(301);
     watch->look();
   }
 
-  qint64 now_ = 0;
+  std::chrono::milliseconds now_{};
   QPalette before_ = QApplication::palette();
   QFont font_ = QApplication::font();
   std::unique_ptr<Nurse> nurse_;

@@ -58,7 +58,7 @@ class IdleTest : public QObject {
   QString warning() { return nurse_->window().findChild<NoticeBar*>(QStringLiteral("idle-warning"))->said(); }
   QAction* action(const char* name) { return nurse_->window().findChild<QAction*>(QLatin1String(name)); }
   void pass(int seconds) {
-    now_ += seconds * 1000;
+    now_ += std::chrono::seconds(seconds);
     watch()->look();
   }
   void push(const char* button) {
@@ -68,14 +68,14 @@ class IdleTest : public QObject {
     QTest::keyClick(one, Qt::Key_Space);
   }
 
-  qint64 now_ = 1'000'000;
+  std::chrono::milliseconds now_{1'000'000};
   std::unique_ptr<Nurse> nurse_;
 };
 
 void IdleTest::init() {
   nurse_ = std::make_unique<Nurse>();
   nurse_->window().resize(1366, 768);
-  watch()->setClock([this] { return now_; });
+  watch()->setClock([this] { return ClockReading{now_, now_}; });
 }
 
 void IdleTest::sleepsWhileThereIsNothingToHide() {

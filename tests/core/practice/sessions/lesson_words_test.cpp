@@ -29,7 +29,7 @@ TEST(VerdictWord, isTheVerdictOfEveryKey) {
       for (std::uint64_t seed = 1; seed <= 40; ++seed) {
         const Problem problem = makeProblem(static_cast<Topic>(topic), level, seed, exactRules());
         if (!std::ranges::any_of(problem.asks, &Ask::isVerdict)) continue;
-        const Replay key(problem.key, std::span<const Instead>());
+        const Replay key(problem.key, {});
         EXPECT_EQ(kindOf(verdictWordOf(problem.key, key)), problem.key.verdict)
             << topicIds[topic] << " " << level << " " << seed;
       }
