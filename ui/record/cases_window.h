@@ -25,6 +25,8 @@ class CasesWindow : public QDialog {
   /// Reads these files anew; what was there goes.
   void read(const QStringList& files);
   void writeTable(const QString& file);
+  /// Why nothing may be written there: it is a file that was read. Empty if it is none.
+  [[nodiscard]] std::optional<Refusal> refusalToWrite(const QString& file) const;
 
   [[nodiscard]] const CasesModel& model() const { return *model_; }
   [[nodiscard]] bool isBusy() const { return work_->isRunning() || printing_; }
