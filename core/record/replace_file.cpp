@@ -248,6 +248,13 @@ std::optional<Refusal> replaceFile(const std::filesystem::path& path, std::strin
   return std::nullopt;
 }
 
+std::optional<Refusal> tryPlace(const std::filesystem::path& path) {
+  const Result<FilePlace> place = placeOf(path);
+  if (!place) return place.refusal();
+  const int failed = NewFile(*place).make(Waiting::namelessIfOffered);
+  return failed == 0 ? std::nullopt : std::optional(unwritable(path, failed));
+}
+
 }  // namespace wardchalk
 
 #else
@@ -281,6 +288,8 @@ std::optional<Refusal> replaceFile(const std::filesystem::path& path, std::strin
   if (changed) return Refusal{RefusalCode::targetChanged, path.string(), {}, {}};
   return unwritable(path, error ? error.value() : EIO);
 }
+
+std::optional<Refusal> tryPlace(const std::filesystem::path&) { return std::nullopt; }
 
 }  // namespace wardchalk
 #endif

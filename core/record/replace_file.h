@@ -18,6 +18,9 @@ enum class Waiting : std::uint8_t { namelessIfOffered, named };
                                                  const KnownFile& believed,
                                                  Waiting waiting = Waiting::namelessIfOffered);
 
+/// What refuseBeforeWork promises.
+[[nodiscard]] std::optional<Refusal> tryPlace(const std::filesystem::path& path);
+
 /// A name that nobody else comes upon, for a file on its way to its place.
 [[nodiscard]] std::string randomName();
 

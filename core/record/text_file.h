@@ -44,6 +44,10 @@ struct KnownFile {
 [[nodiscard]] std::optional<Refusal> writeTextFile(const std::filesystem::path& path, std::string_view text,
                                                    const KnownFile& believed = KnownFile::anything());
 
+/// Why nothing can be written there, as far as that can be told before long work is done for it: the folder,
+/// what stands there, whether a file can be made. Nothing is left of the trial.
+[[nodiscard]] std::optional<Refusal> refuseBeforeWork(const std::filesystem::path& path);
+
 /// Refuses to write to a file that was read, by whatever name it goes; empty if they are two files.
 [[nodiscard]] std::optional<Refusal> refuseOntoInput(const std::filesystem::path& target,
                                                      const std::filesystem::path& input);

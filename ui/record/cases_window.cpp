@@ -176,7 +176,7 @@ void CasesWindow::read(const QStringList& files) {
 std::optional<Refusal> CasesWindow::refusalToWrite(const QString& file) const {
   for (const QString& read : files_)
     if (auto refusal = refuseOntoInput(nativePath(file), nativePath(read))) return refusal;
-  return std::nullopt;
+  return refuseBeforeWork(nativePath(file));
 }
 
 void CasesWindow::writeTable(const QString& file) {

@@ -437,6 +437,18 @@ TEST_F(TextFile, isRefusedWhenItCouldNotBeReadAgain) {
   EXPECT_EQ(readTextFile(file()).refusal().code, RefusalCode::fileTooLarge);
 }
 
+TEST_F(TextFile, isTriedBeforeLongWork) {
+  EXPECT_EQ(codeOf(refuseBeforeWork(file())), "done");
+  EXPECT_TRUE(names().empty());
+  ASSERT_FALSE(writeTextFile(file(), "old"));
+  EXPECT_EQ(codeOf(refuseBeforeWork(file())), "done");
+  EXPECT_EQ(contentOf(file()), "old");
+  EXPECT_EQ(codeOf(refuseBeforeWork(folder_)), "target-no-file");
+  EXPECT_EQ(codeOf(refuseBeforeWork(folder_ / "none" / "file")), "folder-missing");
+  EXPECT_EQ(codeOf(refuseBeforeWork("/proc/file")), codeOf(writeTextFile("/proc/file", "text")));
+  EXPECT_EQ(names(), std::vector<std::string>{"case.json"});
+}
+
 TEST_F(TextFile, isNotWrittenOntoWhatWasRead) {
   ASSERT_FALSE(writeTextFile(file(), "table"));
   fs::create_symlink(file(), folder_ / "link.csv");
