@@ -1,5 +1,8 @@
 #pragma once
 
+// Wherever a file may stand, "-" stands for standard input, or for standard output where one is written;
+// "./-" is a file of that name.
+
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -9,8 +12,8 @@
 
 namespace wardchalk::console {
 
-/// What the program ends with: all done; some lines of a batch could not be read; wrong usage or an
-/// unreadable file.
+/// What the program ends with: all done; some lines of a batch could not be read; wrong usage, an unreadable
+/// file, or an answer that could not be written.
 enum ExitStatus : int { done = 0, someLinesFailed = 1, unusable = 2 };
 
 struct CheckOptions {
@@ -46,7 +49,7 @@ struct PracticeOptions {
 struct MarkOptions {
   std::string problemFile;
   std::string answersFile;
-  int rung = 2;       ///< of the hints, 1 to 4
+  int rung = 2;  ///< of the hints, 1 to 4
   bool json = false;
   bool lines = false;  ///< both files hold one a line
 };

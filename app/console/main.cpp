@@ -3,10 +3,18 @@
 #include <functional>
 #include <iostream>
 #include <memory>
+#include <sstream>
 
 #include "app/console/commands.h"
+#include "app/console/output.h"
+#include "app/console/whole_number.h"
 #include "core/practice/marking/hints.h"
 #include "core/practice/sessions/set_file.h"
+#include "core/words/visible_text.h"
+
+#if defined(__unix__) || defined(__APPLE__)
+#include <fcntl.h>
+#endif
 
 namespace {
 
@@ -48,7 +56,7 @@ void offerBatch(CLI::App& app, Work& chosen) {
       app.add_subcommand("batch", "Work one case a line into one worksheet a line")};
   BatchOptions& options = *offer.options;
   offer.command->add_option("file", options.inputFile,
-                            "File of cases, one JSON object a line; standard input if absent");
+                            "File of cases, one JSON object a line; standard input if absent or -");
   offer.command->add_option("--rules", options.rulesFile, rulesHelp);
   CLI::Option* brief = offer.command->add_flag("--brief", options.brief, "Leave out steps, words and rules");
   offer.command
@@ -56,7 +64,7 @@ void offerBatch(CLI::App& app, Work& chosen) {
       ->excludes(brief);
   offer.command
       ->add_option("--jobs", options.jobs, "Threads that work; 0: one for each processor; 1 if absent")
-      ->check(CLI::Range(0, 256));
+      ->check(wholeNumber(0, 256));
   offer.does(batch, chosen);
 }
 
@@ -80,13 +88,13 @@ void offerPractice(CLI::App& app, Work& chosen) {
       ->check(
           CLI::IsMember(std::vector<std::string>(wardchalk::topicIds.begin(), wardchalk::topicIds.end())));
   offer.command->add_option("--level", options.level, "1 (the default), 2 or 3")
-      ->check(CLI::Range(wardchalk::lowestLevel, wardchalk::highestLevel));
+      ->check(wholeNumber(wardchalk::lowestLevel, wardchalk::highestLevel));
   offer.command->add_option("--count", options.count, "How many")
       ->required()
-      ->check(CLI::Range(1, wardchalk::mostProblems));
+      ->check(wholeNumber(1, wardchalk::mostProblems));
   offer.command->add_option("--seed", options.seed, "The same seed gives the same problems everywhere")
       ->required()
-      ->check(CLI::Range(std::uint64_t{0}, wardchalk::greatestSeed));
+      ->check(wholeNumber(0, wardchalk::greatestSeed));
   offer.command->add_option("--rules", options.rulesFile, rulesHelp);
   offer.command->add_flag("--json", options.json, "Print one problem file a line");
   offer.does(practice, chosen);
@@ -101,16 +109,26 @@ void offerMark(CLI::App& app, Work& chosen) {
   offer.command
       ->add_option("--rung", options.rung,
                    "How far hints go: 1 where, 2 a question (the default), 3 the rule, 4 the line")
-      ->check(CLI::Range(1, wardchalk::lastRung));
+      ->check(wholeNumber(1, wardchalk::lastRung));
   offer.command->add_flag("--json", options.json, "Print the marks as JSON");
   offer.command->add_flag("--lines", options.lines, "Both files hold one a line, and so does the output");
   offer.does(mark, chosen);
 }
 
+/// A standard file that is closed is taken by the next one that is opened, and what is told to a person would be
+/// written into that. Each is held in the way in which it cannot be used, so that using it still fails.
+void holdStandardFiles() {
+#if defined(__unix__) || defined(__APPLE__)
+  for (int number = 0; number <= 2; ++number)
+    if (::fcntl(number, F_GETFD) == -1) (void)::open("/dev/null", number == 0 ? O_WRONLY : O_RDONLY);
+#endif
+}
+
 int run(int argc, char** argv) {
   CLI::App app(
       "Checks a child's dose against a reference and shows the working.\n"
-      "Checks only what is written in the case; follow local policy, and have a second person check.");
+      "Checks only what is written in the case; follow local policy, and have a second person check.\n"
+      "In place of a file, - stands for standard input, or for standard output where one is written.");
   app.name("wardchalk-console");
   app.set_version_flag("--version", "wardchalk-console " WARDCHALK_VERSION);
   app.require_subcommand(1);
@@ -120,7 +138,11 @@ int run(int argc, char** argv) {
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
-    return app.exit(error) == 0 ? done : unusable;
+    std::ostringstream answer;
+    std::ostringstream complaint;
+    const int status = app.exit(error, answer, complaint);
+    std::cerr << wardchalk::visibleText(complaint.str());
+    return print(answer.str(), Output::Kind::text, status == 0 ? done : unusable);
   }
   return chosen();
 }
@@ -129,10 +151,11 @@ int run(int argc, char** argv) {
 
 int main(int argc, char** argv) {
   try {
+    holdStandardFiles();
     return run(argc, argv);
   } catch (
       const std::exception& error) {  // a bug of ours, or no memory: say so rather than end without a word
-    std::cerr << "wardchalk-console: " << error.what() << '\n';
+    std::cerr << "wardchalk-console: " << wardchalk::visibleLine(error.what()) << '\n';
     return unusable;
   }
 }

@@ -1,82 +1,99 @@
-#include <fstream>
 #include <iostream>
 
 #include "app/console/commands.h"
+#include "app/console/files.h"
+#include "app/console/output.h"
 #include "core/practice/sessions/answers_file.h"
 #include "core/practice/sessions/marks_file.h"
 #include "core/practice/sessions/problem_file.h"
-#include "core/record/text_file.h"
+#include "core/record/line_reader.h"
 
 namespace wardchalk::console {
 
 namespace {
 
-std::string problemOfLine(const std::string& file, long line) { return file + " line " + std::to_string(line); }
+/// A text and how its place is called in what is told.
+struct NamedText {
+  std::string name;
+  Result<std::string> text;
+};
 
-/// Marks one set of answers and prints them; false after telling why it cannot.
-bool markOne(const std::string& problemText, const std::string& answersText, const std::string& problemName,
-             const std::string& answersName, const MarkOptions& options) {
-  const Result<Problem> problem = readProblem(problemText);
+/// What is printed for one set of answers; none after telling why there is none.
+std::optional<std::string> marksOf(const NamedText& problemText, const NamedText& answersText,
+                                   const MarkOptions& options) {
+  const Result<Problem> problem =
+      problemText.text ? readProblem(*problemText.text) : Result<Problem>(problemText.text.refusal());
   if (!problem) {
-    tell(problemName, problem.refusal());
-    return false;
+    tell(problemText.name, problem.refusal());
+    return std::nullopt;
   }
-  const Result<std::vector<WrittenAnswer>> written = readAnswers(answersText);
+  using Written = Result<std::vector<WrittenAnswer>>;
+  const Written written =
+      answersText.text ? readAnswers(*answersText.text) : Written(answersText.text.refusal());
   const Result<std::vector<std::string>> answers =
       written ? inOrderOfAsks(*problem, *written) : Result<std::vector<std::string>>(written.refusal());
   if (!answers) {
-    tell(answersName, answers.refusal());
-    return false;
+    tell(answersText.name, answers.refusal());
+    return std::nullopt;
   }
   const std::vector<MarkedLine> lines = markedLines(*problem, *answers);
+  if (!options.json && !options.lines) return marksText(*problem, *answers, lines, options.rung);
   std::string out;
-  if (options.json || options.lines) {
-    writeMarks(out, *problem, lines, options.rung);
-    out += '\n';
-  } else {
-    out = marksText(*problem, *answers, lines, options.rung);
-  }
-  std::cout << out;
-  return true;
+  writeMarks(out, *problem, lines, options.rung);
+  return out + '\n';
 }
 
-/// A class: one problem and one set of answers on each line, and one line of marks for each pair. A line that cannot be
-/// marked gives an empty object, so that the lines still belong together.
+std::optional<InputFile> opened(const std::string& file) {
+  Result<InputFile> input = openInput(file);
+  if (input) return *std::move(input);
+  tell(inputName(file), input.refusal());
+  return std::nullopt;
+}
+
+NamedText named(const std::string& file, long line, Result<std::string> text) {
+  return {inputName(file) + " line " + std::to_string(line), std::move(text)};
+}
+
+/// A class: one problem and one set of answers on each line, and one line of marks for each pair. A line that
+/// cannot be marked gives an empty object, so that the lines still belong together.
 int markLines(const MarkOptions& options) {
-  std::ifstream problems(options.problemFile);
-  std::ifstream answers(options.answersFile);
-  if (!problems || !answers) {
-    tell(problems ? options.answersFile : options.problemFile, refusalOf(RefusalCode::fileUnreadable, "it may not be opened"));
-    return unusable;
-  }
-  std::string problem;
-  std::string answer;
+  std::optional<InputFile> problemFile = opened(options.problemFile);
+  std::optional<InputFile> answersFile = problemFile ? opened(options.answersFile) : std::nullopt;
+  if (!problemFile || !answersFile) return unusable;
+  LineReader problems(*problemFile);
+  LineReader answers(*answersFile);
+  Output out(Output::Kind::json);
   bool failed = false;
-  for (long line = 1; std::getline(problems, problem) && std::getline(answers, answer); ++line) {
-    if (markOne(problem, answer, problemOfLine(options.problemFile, line), problemOfLine(options.answersFile, line), options))
-      continue;
-    std::cout << "{}\n";
-    failed = true;
+  auto problem = problems.next();
+  auto answer = answers.next();
+  for (long line = 1; problem && answer && out.isWritten(); ++line) {
+    const auto marks = marksOf(named(options.problemFile, line, *problem),
+                               named(options.answersFile, line, *answer), options);
+    out.add(marks.value_or("{}\n"));
+    failed = failed || !marks;
+    problem = problems.next();
+    answer = answers.next();
   }
-  const bool uneven = std::getline(problems, problem) || std::getline(answers, answer);
+  const bool uneven = out.isWritten() && (problem || answer);
   if (uneven) std::cerr << "wardchalk-console: the two files do not have the same number of lines\n";
-  std::cout << std::flush;
-  return failed || uneven ? someLinesFailed : done;
+  for (const auto& [file, reader] :
+       {std::pair(&options.problemFile, &problems), std::pair(&options.answersFile, &answers)})
+    if (reader->brokeOff()) {
+      tell(inputName(*file), *reader->brokeOff());
+      return out.close(unusable);
+    }
+  return out.close(failed || uneven ? someLinesFailed : done);
 }
 
 }  // namespace
 
 int mark(const MarkOptions& options) {
+  if (!oneFromInput({options.problemFile, options.answersFile})) return unusable;
   if (options.lines) return markLines(options);
-  const Result<std::string> problem = readTextFile(options.problemFile);
-  const Result<std::string> answers = readTextFile(options.answersFile);
-  if (!problem || !answers) {
-    tell(problem ? options.answersFile : options.problemFile, (problem ? answers : problem).refusal());
-    return unusable;
-  }
-  if (!markOne(*problem, *answers, options.problemFile, options.answersFile, options)) return unusable;
-  std::cout << std::flush;
-  return std::cout ? done : unusable;
+  const auto marks = marksOf({inputName(options.problemFile), readInput(options.problemFile)},
+                             {inputName(options.answersFile), readInput(options.answersFile)}, options);
+  if (!marks) return unusable;
+  return print(*marks, options.json ? Output::Kind::json : Output::Kind::text);
 }
 
 }  // namespace wardchalk::console

@@ -1,6 +1,5 @@
-#include <iostream>
-
 #include "app/console/commands.h"
+#include "app/console/output.h"
 #include "core/practice/sessions/problem_file.h"
 #include "core/practice/problem/problem_text.h"
 #include "core/practice/sessions/set_file.h"
@@ -12,8 +11,9 @@ int practice(const PracticeOptions& options) {
   if (!rules) return unusable;
   const Topic topic = topicWithId(options.topic).value_or(Topic::mixed);
   const PracticeSet set{{}, options.seed, {topic}, options.level, options.count, *rules};
+  Output out(options.json ? Output::Kind::json : Output::Kind::text);
   std::vector<Problem> problems;
-  for (int i = 0; i < set.count; ++i) {
+  for (int i = 0; i < set.count && out.isWritten(); ++i) {
     Problem problem = problemInSet(set, i);
     if (!options.json) {
       problems.push_back(std::move(problem));
@@ -21,11 +21,10 @@ int practice(const PracticeOptions& options) {
     }
     std::string line;
     writeProblem(line, problem);
-    std::cout << line << '\n';
+    out.add(line.append("\n"));
   }
-  if (!options.json) std::cout << problemsText(problems, englishPhrases());
-  std::cout << std::flush;
-  return std::cout ? done : unusable;
+  if (!options.json) out.add(problemsText(problems, englishPhrases()));
+  return out.close(done);
 }
 
 }  // namespace wardchalk::console

@@ -1,9 +1,12 @@
 #include <iostream>
 
 #include "app/console/commands.h"
+#include "app/console/files.h"
+#include "app/console/output.h"
 #include "core/record/case_summary.h"
 #include "core/record/reference_list.h"
 #include "core/record/text_file.h"
+#include "core/words/visible_text.h"
 
 namespace wardchalk::console {
 
@@ -11,33 +14,40 @@ namespace {
 
 void report(const std::string& file, const ReferenceImport& import) {
   for (const RefusedRow& row : import.refused)
-    std::cerr << file << ": row " << row.row << ": " << placedSentence(row.refusal, englishPhrases()) << '\n';
-  std::cerr << file << ": entries that can be read: " << import.list.entries.size()
+    std::cerr << visibleLine(file) << ": row " << row.row << ": "
+              << visibleLine(placedSentence(row.refusal, englishPhrases())) << '\n';
+  std::cerr << visibleLine(file) << ": entries that can be read: " << import.list.entries.size()
             << ", rows refused: " << import.refused.size() << '\n';
+}
+
+int write(const std::string& file, const ReferenceList& list, int status) {
+  const std::string text = writeReferenceList(list);
+  if (isStandard(file)) return print(text, Output::Kind::json, status);
+  const auto refusal = writeTextFile(file, text);
+  if (refusal) tell(file, *refusal);
+  return refusal ? unusable : status;
 }
 
 }  // namespace
 
 /// A list that lacks rows is written only when that is asked for: the report stands before it.
 int references(const ReferencesOptions& options) {
-  const Result<std::string> text = readTextFile(options.tableFile);
-  if (!text) {
-    tell(options.tableFile, text.refusal());
+  if (const auto refusal = outputIsInput(options.listFile, options.tableFile)) {
+    tell(inputName(options.tableFile), *refusal);
     return unusable;
   }
-  Result<ReferenceImport> import = importReferenceList(*text);
+  const std::string name = inputName(options.tableFile);
+  const Result<std::string> text = readInput(options.tableFile);
+  const Result<ReferenceImport> import =
+      text ? importReferenceList(*text) : Result<ReferenceImport>(text.refusal());
   if (!import) {
-    tell(options.tableFile, import.refusal());
+    tell(name, import.refusal());
     return unusable;
   }
-  report(options.tableFile, *import);
+  report(name, *import);
   const bool whole = import->refused.empty();
   if (!whole && !options.withoutRefused) return someLinesFailed;
-  if (const auto refusal = writeTextFile(options.listFile, writeReferenceList(import->list))) {
-    tell(options.listFile, *refusal);
-    return unusable;
-  }
-  return whole ? done : someLinesFailed;
+  return write(options.listFile, import->list, whole ? done : someLinesFailed);
 }
 
 }  // namespace wardchalk::console

@@ -1,29 +1,32 @@
 #include <iostream>
 
 #include "app/console/commands.h"
+#include "app/console/files.h"
 #include "core/record/rules_file.h"
-#include "core/record/text_file.h"
 #include "core/words/sentences.h"
+#include "core/words/visible_text.h"
 
 namespace wardchalk::console {
 
+/// The parts are made fit for a terminal one by one, so that none of them can pass for another.
 void tell(const std::string& file, const Refusal& refusal) {
-  std::cerr << "wardchalk-console: " << file << ": ";
-  if (!refusal.path.empty()) std::cerr << refusal.path << ": ";
-  std::cerr << sentence(refusal, englishPhrases()) << '\n';
+  const Refusal shown{refusal.code, visibleLine(refusal.typed), visibleLine(refusal.suggestion), {}};
+  std::cerr << "wardchalk-console: " << visibleLine(file) << ": ";
+  if (!refusal.path.empty()) std::cerr << visibleLine(refusal.path) << ": ";
+  std::cerr << sentence(shown, englishPhrases()) << '\n';
 }
 
 std::optional<HouseRules> rulesFrom(const std::string& option) {
   if (option.empty() || option == "exact") return exactRules();
   if (option == "classroom") return classroomRules();
-  const Result<std::string> text = readTextFile(option);
+  const Result<std::string> text = readInput(option);
   if (!text) {
-    tell(option, text.refusal());
+    tell(inputName(option), text.refusal());
     return std::nullopt;
   }
   Result<HouseRules> rules = readRules(*text);
   if (!rules) {
-    tell(option, rules.refusal());
+    tell(inputName(option), rules.refusal());
     return std::nullopt;
   }
   return *rules;

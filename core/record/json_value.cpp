@@ -1,13 +1,34 @@
 #include "core/record/json_value.h"
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
+#include <set>
 #include <utility>
+
+#include "core/record/unicode_text.h"
 
 namespace wardchalk {
 
 namespace {
 
 using Json = nlohmann::json;
+
+/// The keys of an object that is being read. Few are compared one by one, as in every file of ours; the rest
+/// are kept in order, so that not even a line of nothing but keys takes long.
+class KeysSeen {
+ public:
+  /// False when it was there already.
+  bool add(const std::string& key, const std::vector<JsonMember>& members) {
+    if (members.size() < few) return std::ranges::find(members, key, &JsonMember::name) == members.end();
+    if (sorted_.empty())
+      for (const JsonMember& member : members) sorted_.insert(member.name);
+    return sorted_.insert(key).second;
+  }
+
+ private:
+  static constexpr std::size_t few = 32;
+  std::set<std::string, std::less<>> sorted_;
+};
 
 /// Builds a JsonValue from the reader's events and stops at the first thing that may not be.
 class Builder : public nlohmann::json_sax<Json> {
@@ -17,7 +38,9 @@ class Builder : public nlohmann::json_sax<Json> {
   bool number_integer(number_integer_t value) override { return addNumber(std::to_string(value)); }
   bool number_unsigned(number_unsigned_t value) override { return addNumber(std::to_string(value)); }
   bool number_float(number_float_t, const string_t& text) override { return addNumber(text); }
-  bool string(string_t& value) override { return add({JsonValue::Kind::text, std::move(value), {}, {}}); }
+  bool string(string_t& value) override {
+    return isText(value) && add({JsonValue::Kind::text, std::move(value), {}, {}});
+  }
   bool binary(binary_t&) override { return fail(RefusalCode::notJson, "binary"); }
 
   bool start_object(std::size_t) override { return open(JsonValue::Kind::object); }
@@ -26,8 +49,8 @@ class Builder : public nlohmann::json_sax<Json> {
   bool end_array() override { return close(); }
 
   bool key(string_t& name) override {
-    for (const auto& member : open_.back()->members)
-      if (member.name == name) return fail(RefusalCode::keyDuplicate, pathTo(name));
+    if (!isText(name)) return false;
+    if (!seen_.back().add(name, open_.back()->members)) return fail(RefusalCode::keyDuplicate, pathTo(name));
     open_.back()->members.push_back({std::move(name), JsonValue{}});
     return true;
   }
@@ -46,6 +69,12 @@ class Builder : public nlohmann::json_sax<Json> {
   bool fail(RefusalCode code, std::string typed) {
     if (!failure_) failure_ = Refusal{code, std::move(typed), {}, {}};
     return false;
+  }
+
+  /// Whether the value may stand in a text at all.
+  bool isText(std::string_view value) {
+    const std::string found = nonCharacterIn(value);
+    return found.empty() || fail(RefusalCode::nonCharacter, found);
   }
 
   /// A number keeps its text; one that overflowed the reader's own type would not, and is refused.
@@ -68,11 +97,13 @@ class Builder : public nlohmann::json_sax<Json> {
     JsonValue* place = slot();
     place->kind = kind;
     open_.push_back(place);
+    seen_.emplace_back();
     return true;
   }
 
   bool close() {
     open_.pop_back();
+    seen_.pop_back();
     return true;
   }
 
@@ -86,6 +117,7 @@ class Builder : public nlohmann::json_sax<Json> {
 
   JsonValue root_;
   std::vector<JsonValue*> open_;  // a child is finished before its parent's vector grows again
+  std::vector<KeysSeen> seen_;    // of each that is open
   std::optional<Refusal> failure_;
 };
 
@@ -99,6 +131,8 @@ const JsonValue* JsonValue::member(std::string_view key) const {
 
 Result<JsonValue> readJson(std::string_view text) {
   if (text.size() > largestFile) return Refusal{RefusalCode::fileTooLarge, {}, "4 MiB", {}};
+  const std::size_t nul = text.find('\0');  // the parser would take one for the end
+  if (nul != std::string_view::npos) return Refusal{RefusalCode::nulByte, std::to_string(nul + 1), {}, {}};
   Builder builder;
   const bool whole = Json::sax_parse(text, &builder);
   if (builder.hasFailed()) {

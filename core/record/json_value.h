@@ -35,7 +35,7 @@ inline constexpr std::size_t largestFile = std::size_t{4} << 20U;
 inline constexpr int deepestNesting = 12;
 
 /// Reads one JSON text whole, or says why not: damaged, a key that stands twice, nested too deeply, not
-/// UTF-8.
+/// UTF-8, a NUL byte, a text with what Unicode keeps for no character.
 [[nodiscard]] Result<JsonValue> readJson(std::string_view text);
 
 }  // namespace wardchalk

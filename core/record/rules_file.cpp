@@ -6,6 +6,7 @@
 
 #include "core/child/surface_formula.h"
 #include "core/number/decimal_text.h"
+#include "core/record/date.h"
 #include "core/record/file_head.h"
 #include "core/unit/print.h"
 #include "core/unit/read_quantity.h"
@@ -81,6 +82,15 @@ Refused takePercent(Number& into, std::string_view key, const JsonValue& value) 
 Refused takeText(std::string& into, std::string_view key, const JsonValue& value) {
   if (value.kind != JsonValue::Kind::text) return refuse(RefusalCode::typeWrong, key, value.text, "text in quotation marks");
   if (value.text.size() > 500) return refuse(RefusalCode::tooLong, key, value.text, {});
+  into = value.text;
+  return std::nullopt;
+}
+
+/// A day of the calendar, or nothing.
+Refused takeDay(std::string& into, std::string_view key, const JsonValue& value) {
+  if (value.kind != JsonValue::Kind::text) return refuse(RefusalCode::typeWrong, key, value.text, "a day in quotation marks");
+  if (!value.text.empty())
+    if (const Result<Date> day = readDate(value.text); !day) return withPath(day.refusal(), key);
   into = value.text;
   return std::nullopt;
 }
@@ -190,7 +200,7 @@ constexpr std::array ruleKeys = {
     RuleKey{"syringes", [](HouseRules& r, K k, V v) { return takeSyringes(r.syringes, k, v); }, writeSyringes},
     RuleKey{"idle_minutes", [](HouseRules& r, K k, V v) { return takeCount(r.idleMinutes, k, v, 1, 120); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.idleMinutes); }, JsonValue::Kind::number},
     RuleKey{"agreed_by", [](HouseRules& r, K k, V v) { return takeText(r.agreedBy, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(r.agreedBy); }},
-    RuleKey{"agreed_on", [](HouseRules& r, K k, V v) { return takeText(r.agreedOn, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(r.agreedOn); }},
+    RuleKey{"agreed_on", [](HouseRules& r, K k, V v) { return takeDay(r.agreedOn, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(r.agreedOn); }},
 };
 // clang-format on
 

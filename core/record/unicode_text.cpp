@@ -2,6 +2,7 @@
 
 #include <utf8proc.h>
 
+#include <cstdint>
 #include <cstdlib>
 #include <memory>
 
@@ -11,6 +12,14 @@ namespace {
 
 const utf8proc_uint8_t* bytesOf(std::string_view text) {
   return reinterpret_cast<const utf8proc_uint8_t*>(text.data());
+}
+
+/// "U+FFFE"
+std::string codePoint(std::uint32_t code) {
+  constexpr std::string_view digits = "0123456789ABCDEF";
+  std::string hex;
+  for (; code != 0 || hex.size() < 4; code >>= 4U) hex.insert(hex.begin(), digits[code & 15U]);
+  return "U+" + hex;
 }
 
 struct Release {
@@ -30,6 +39,25 @@ bool isUtf8(std::string_view text) {
     text.remove_prefix(static_cast<std::size_t>(size));
   }
   return true;
+}
+
+std::string nonCharacterIn(std::string_view text) {
+  while (!text.empty()) {
+    const auto first = static_cast<unsigned char>(text.front());
+    if (first != 0 && first < 0xEF) {  // all of them but NUL begin with EF to F4
+      text.remove_prefix(1);
+      continue;
+    }
+    utf8proc_int32_t character = 0;
+    const utf8proc_ssize_t size =
+        utf8proc_iterate(bytesOf(text), static_cast<utf8proc_ssize_t>(text.size()), &character);
+    if (size <= 0) return {};
+    const auto code = static_cast<std::uint32_t>(character);
+    if (code == 0 || (code >= 0xFDD0 && code <= 0xFDEF) || (code & 0xFFFEU) == 0xFFFEU)
+      return codePoint(code);
+    text.remove_prefix(static_cast<std::size_t>(size));
+  }
+  return {};
 }
 
 std::string folded(std::string_view text) {

@@ -1,10 +1,12 @@
 #include "ui/paper/paint_sheet.h"
 
+#include <QBuffer>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 
+#include "core/record/text_file.h"
 #include "ui/paper/paper_palette.h"
+#include "ui/theme/native_path.h"
 #include "ui/working/paint_drawing.h"
 #include "ui/working/verdict_sign.h"
 
@@ -57,16 +59,22 @@ std::unique_ptr<QPdfWriter> pdfWriter(QIODevice& out, PaperSize size, const QStr
   return writer;
 }
 
-bool writePdf(const QString& file, const SheetLayout& sheet, PaperSize size, const QString& title,
-              const QString& creator) {
-  QSaveFile out(file);
-  if (!out.open(QIODevice::WriteOnly)) return false;
-  const std::unique_ptr<QPdfWriter> writer = pdfWriter(out, size, title, creator);
-  return paintSheet(*writer, sheet) && out.commit();
+std::optional<Refusal> writePdf(const QString& file, const SheetLayout& sheet, PaperSize size,
+                                const QString& title, const QString& creator) {
+  QBuffer out;
+  out.open(QIODevice::WriteOnly);
+  std::unique_ptr<QPdfWriter> writer = pdfWriter(out, size, title, creator);
+  if (!paintSheet(*writer, sheet)) return Refusal{RefusalCode::fileUnwritable, file.toStdString(), {}, {}};
+  writer.reset();
+  return writeBytes(file, out.data());
 }
 
-bool writePdf(const QString& file, const SheetContent& content, PaperSize size) {
+std::optional<Refusal> writePdf(const QString& file, const SheetContent& content, PaperSize size) {
   return writePdf(file, layOutSheet(content, paperFormat(size)), size, content.title, content.program);
+}
+
+std::optional<Refusal> writeBytes(const QString& file, const QByteArray& bytes) {
+  return writeFile(nativePath(file), {bytes.constData(), static_cast<std::size_t>(bytes.size())});
 }
 
 }  // namespace wardchalk::ui

@@ -4,9 +4,9 @@
 
 namespace wardchalk::ui {
 
-PdfBook::PdfBook(const QString& file, PaperSize size) : out_(file), size_(size) {}
+PdfBook::PdfBook(const QString& file, PaperSize size) : file_(file), size_(size) {}
 
-/// The painter lets go of the writer, and the writer of the file.
+/// The painter lets go of the writer, and the writer of what it writes to.
 PdfBook::~PdfBook() {
   painter_.reset();
   writer_.reset();
@@ -23,11 +23,11 @@ bool PdfBook::add(const SheetContent& content) {
   return paintSheets(*painter_, *writer_, layOutSheet(content, paperFormat(size_)), first);
 }
 
-bool PdfBook::finish() {
-  if (!painter_ || !painter_->end()) return false;
+std::optional<Refusal> PdfBook::finish() {
+  if (!painter_ || !painter_->end()) return Refusal{RefusalCode::fileUnwritable, file_.toStdString(), {}, {}};
   painter_.reset();
   writer_.reset();
-  return out_.commit();
+  return writeBytes(file_, out_.data());
 }
 
 }  // namespace wardchalk::ui

@@ -1,10 +1,12 @@
 #pragma once
 
+#include <QBuffer>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 #include <memory>
+#include <optional>
 
+#include "core/number/refusal.h"
 #include "ui/paper/paper_format.h"
 #include "ui/paper/sheet_content.h"
 
@@ -19,12 +21,15 @@ class PdfBook {
   PdfBook(const PdfBook&) = delete;
   PdfBook& operator=(const PdfBook&) = delete;
 
-  /// False when it cannot be written.
+  /// False when it cannot be painted.
   [[nodiscard]] bool add(const SheetContent& content);
-  [[nodiscard]] bool finish();
+  [[nodiscard]] bool isEmpty() const { return !painter_; }
+  /// Writes it. Empty when done, else why not.
+  [[nodiscard]] std::optional<Refusal> finish();
 
  private:
-  QSaveFile out_;
+  QString file_;
+  QBuffer out_;
   PaperSize size_;
   std::unique_ptr<QPdfWriter> writer_;
   std::unique_ptr<QPainter> painter_;

@@ -182,8 +182,8 @@ SheetLayout layOutPracticeSheet(const PracticeSet& set, PracticeSheetKind kind, 
       format);
 }
 
-bool writePracticePdf(const QString& file, const PracticeSet& set, PracticeSheetKind kind, PaperSize paper,
-                      const Phrasebook& book) {
+std::optional<Refusal> writePracticePdf(const QString& file, const PracticeSet& set, PracticeSheetKind kind,
+                                        PaperSize paper, const Phrasebook& book) {
   const SheetLayout sheet = layOutPracticeSheet(set, kind, paperFormat(paper), book);
   return writePdf(file, sheet, paper, fromCore(say(book, PhraseId::practiceSheet_banner)),
                   QStringLiteral("Wardchalk"));

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QString>
+#include <optional>
 #include <vector>
 
 #include "core/practice/sessions/set_file.h"
@@ -17,8 +18,9 @@ enum class PracticeSheetKind : std::uint8_t { questions, key };
 [[nodiscard]] SheetLayout layOutPracticeSheet(const PracticeSet& set, PracticeSheetKind kind,
                                               const PaperFormat& format, const Phrasebook& book);
 
-/// Writes it as a PDF of real text. False if the file cannot be written.
-[[nodiscard]] bool writePracticePdf(const QString& file, const PracticeSet& set, PracticeSheetKind kind,
-                                    PaperSize paper, const Phrasebook& book);
+/// Writes it as a PDF of real text. Empty when done, else why not.
+[[nodiscard]] std::optional<Refusal> writePracticePdf(const QString& file, const PracticeSet& set,
+                                                      PracticeSheetKind kind, PaperSize paper,
+                                                      const Phrasebook& book);
 
 }  // namespace wardchalk::ui

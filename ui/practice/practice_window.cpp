@@ -18,6 +18,7 @@
 #include "ui/practice/review_page.h"
 #include "ui/practice/set_page.h"
 #include "ui/practice/summary_page.h"
+#include "ui/theme/native_path.h"
 #include "ui/theme/text.h"
 #include "ui/working/working_pane.h"
 
@@ -208,7 +209,7 @@ void PracticeWindow::practise(Topic topic) {
 void PracticeWindow::saveResults() {
   const QString file = files_.tableToSave(this);
   if (file.isEmpty()) return;
-  const auto refusal = writeTextFile(std::filesystem::path(file.toStdU16String()), sessionTable(*session_));
+  const auto refusal = writeTextFile(nativePath(file), sessionTable(*session_));
   if (refusal)
     files_.tell(this, tr("The results were not saved"), file + u'\n' + fromCore(sentence(*refusal, book_)));
 }

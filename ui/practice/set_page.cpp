@@ -14,6 +14,7 @@
 #include "ui/practice/plan_form.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/practice_sheet.h"
+#include "ui/theme/native_path.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -54,7 +55,7 @@ std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files
     files.tell(parent, SetPage::tr("The set was not opened"), setRefusalText(file, refusal, book));
     return std::nullopt;
   };
-  const Result<std::string> text = readTextFile(std::filesystem::path(file.toStdU16String()));
+  const Result<std::string> text = readTextFile(nativePath(file));
   if (!text) return refuse(text.refusal());
   const Result<PracticeSet> plan = readSet(*text);
   if (!plan) return refuse(plan.refusal());
@@ -188,7 +189,7 @@ void SetPage::saveSet() {
   std::string text;
   writeSet(text, plan());
   text += '\n';
-  if (const auto refusal = writeTextFile(std::filesystem::path(file.toStdU16String()), text))
+  if (const auto refusal = writeTextFile(nativePath(file), text))
     files_.tell(window(), tr("The set was not saved"), setRefusalText(file, *refusal, book_));
 }
 
@@ -197,8 +198,8 @@ void SetPage::savePdf(bool withKey) {
       files_.pdfToSave(window(), withKey ? tr("practice-key.pdf") : tr("practice-questions.pdf"));
   if (file.isEmpty()) return;
   const auto kind = withKey ? PracticeSheetKind::key : PracticeSheetKind::questions;
-  if (!writePracticePdf(file, plan(), kind, files_.paper(), book_))
-    files_.tell(window(), tr("The sheet was not saved"), tr("%1 cannot be written.").arg(file));
+  if (const auto refusal = writePracticePdf(file, plan(), kind, files_.paper(), book_))
+    files_.tell(window(), tr("The sheet was not saved"), setRefusalText(file, *refusal, book_));
 }
 
 }  // namespace wardchalk::ui

@@ -1,8 +1,6 @@
 #include "ui/record/case_rows.h"
 
-#include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
 #include <algorithm>
 #include <utility>
 
@@ -11,12 +9,13 @@
 #include "core/record/case_summary.h"
 #include "core/record/text_file.h"
 #include "core/words/sentences.h"
+#include "ui/theme/native_path.h"
 
 namespace wardchalk::ui {
 
 namespace {
 
-constexpr qint64 pieceSize = qint64{1} << 16U;
+constexpr std::size_t pieceSize = std::size_t{1} << 16U;
 constexpr std::size_t handedOnAtOnce = 500;
 
 std::string needWords(const Worksheet& sheet, const Phrasebook& book) {
@@ -94,7 +93,7 @@ void readOne(const QString& file, Gatherer& rows) {
   auto source = std::make_shared<CaseSource>();
   source->name = QFileInfo(file).fileName();
   source->stream = std::make_shared<CaseStream>(StreamKind::jsonLines, [](const StreamedCase&) {});
-  const Result<std::string> text = readTextFile(QFileInfo(file).absoluteFilePath().toStdU16String());
+  const Result<std::string> text = readTextFile(nativePath(file));
   if (!text) return rows.refuse(source, text.refusal());
   rows.add(source, {1, *text, {}, {}});
 }
@@ -107,15 +106,18 @@ void readMany(const QString& file, StreamKind kind, Gatherer& rows, LongWork::Ha
   // What the stream hands its cases to lives as long as it is fed, which is here.
   source->stream = std::make_shared<CaseStream>(
       kind, [&rows, &source](StreamedCase given) { rows.add(source, std::move(given)); });
-  QFile input(file);
-  if (!input.open(QIODevice::ReadOnly))
-    return rows.refuse(
-        source,
-        {RefusalCode::fileUnreadable, (file + QStringLiteral(" may not be opened")).toStdString(), {}, {}});
-  while (!input.atEnd() && !work.isCancelled() && !source->stream->refusal()) {
-    const QByteArray piece = input.read(pieceSize);
-    source->stream->take({piece.constData(), static_cast<std::size_t>(piece.size())});
-    work.tellProgress(before + input.pos(), all);
+  Result<InputFile> opened = InputFile::open(nativePath(file));
+  if (!opened) return rows.refuse(source, opened.refusal());
+  InputFile input = *std::move(opened);
+  std::vector<char> piece(pieceSize);
+  qint64 fed = 0;
+  while (!work.isCancelled() && !source->stream->refusal()) {
+    const Result<std::size_t> read = input.read(piece);
+    if (!read) return rows.refuse(source, read.refusal());
+    if (*read == 0) break;
+    source->stream->take({piece.data(), *read});
+    fed += static_cast<qint64>(*read);
+    work.tellProgress(before + fed, all);
   }
   if (work.isCancelled()) return;
   source->stream->end();
@@ -205,9 +207,6 @@ void readCases(const QStringList& files, const HouseRules& rules, const Phrasebo
 std::optional<Refusal> writeCaseRows(const QString& file, const std::vector<CaseRow>& rows,
                                      const HouseRules& rules, const Phrasebook& book,
                                      LongWork::Handle& work) {
-  const Refusal unwritable{RefusalCode::fileUnwritable, file.toStdString(), {}, {}};
-  QSaveFile out(file);
-  if (!out.open(QIODevice::WriteOnly)) return unwritable;
   const std::vector<std::string> columns = columnsOf(rows);
   std::vector<std::string> header = columns;
   header.insert(header.end(), summaryColumns.begin(), summaryColumns.end());
@@ -215,17 +214,9 @@ std::optional<Refusal> writeCaseRows(const QString& file, const std::vector<Case
   appendCsvRow(text, header);
   for (std::size_t i = 0; i < rows.size() && !work.isCancelled(); ++i) {
     text += lineOf(rows[i], columns, rules, book);
-    if (text.size() < static_cast<std::size_t>(pieceSize) && i + 1 < rows.size()) continue;
-    if (out.write(text.data(), static_cast<qint64>(text.size())) < 0) return unwritable;
-    text.clear();
     work.tellProgress(static_cast<qint64>(i + 1), static_cast<qint64>(rows.size()));
   }
-  if (work.isCancelled()) {
-    out.cancelWriting();
-    return std::nullopt;
-  }
-  if (!text.empty() && out.write(text.data(), static_cast<qint64>(text.size())) < 0) return unwritable;
-  return out.commit() ? std::nullopt : std::optional(unwritable);
+  return work.isCancelled() ? std::nullopt : writeFile(nativePath(file), text);
 }
 
 }  // namespace wardchalk::ui

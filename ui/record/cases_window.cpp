@@ -11,7 +11,9 @@
 #include <array>
 #include <utility>
 
+#include "core/record/text_file.h"
 #include "ui/record/plain_table.h"
+#include "ui/theme/native_path.h"
 #include "ui/theme/target.h"
 
 namespace wardchalk::ui {
@@ -171,8 +173,18 @@ void CasesWindow::read(const QStringList& files) {
   });
 }
 
+std::optional<Refusal> CasesWindow::refusalToWrite(const QString& file) const {
+  for (const QString& read : files_)
+    if (auto refusal = refuseOntoInput(nativePath(file), nativePath(read))) return refusal;
+  return refuseBeforeWork(nativePath(file));
+}
+
 void CasesWindow::writeTable(const QString& file) {
   if (isBusy()) return;
+  if (const auto refusal = refusalToWrite(file)) {
+    Q_EMIT failed(*refusal);
+    return;
+  }
   work_->start([this, file, rules = rules_](LongWork::Handle& work) {
     // The rows stay as they are while anything is running.
     const auto refusal = writeCaseRows(file, model_->rows(), rules, book_, work);

@@ -7,10 +7,6 @@
 
 namespace wardchalk::ui {
 
-std::filesystem::path nativePath(const QString& file) {
-  return QFileInfo(file).absoluteFilePath().toStdU16String();
-}
-
 QString CaseDocument::name() const { return QFileInfo(file_).fileName(); }
 
 std::optional<Refusal> CaseDocument::open(const QString& file) {
@@ -20,7 +16,7 @@ std::optional<Refusal> CaseDocument::open(const QString& file) {
   if (!read) return read.refusal();
   editor_.open(read->entries);
   file_ = file;
-  known_ = *text;
+  known_ = KnownFile::of(*text);
   return std::nullopt;
 }
 
@@ -37,20 +33,18 @@ void CaseDocument::openExample() {
   openEntries(read->entries);
 }
 
-FileNow CaseDocument::fileNow() const { return compareFile(nativePath(file_), known_); }
-
 void CaseDocument::forgetFile() {
   file_.clear();
-  known_.clear();
+  known_ = KnownFile::nothing();
 }
 
-std::optional<Refusal> CaseDocument::save(const QString& file) {
+std::optional<Refusal> CaseDocument::save(const QString& file, const KnownFile& believed) {
   editor_.finishAll();
   if (const auto path = editor_.draft().refusedPath()) return editor_.draft().refusal(*path);
   std::string text = writeCaseFile(editor_.draft().entries());
-  if (auto refusal = writeTextFile(nativePath(file), text)) return refusal;
+  if (auto refusal = writeTextFile(nativePath(file), text, believed)) return refusal;
   file_ = file;
-  known_ = std::move(text);
+  known_ = KnownFile::of(std::move(text));
   editor_.markSaved();
   return std::nullopt;
 }

@@ -1,17 +1,14 @@
 #pragma once
 
 #include <QString>
-#include <filesystem>
 #include <optional>
 
 #include "core/number/refusal.h"
 #include "core/record/text_file.h"
 #include "ui/form/case_editor.h"
+#include "ui/theme/native_path.h"
 
 namespace wardchalk::ui {
-
-/// A file name of the desktop for the readers of the core.
-[[nodiscard]] std::filesystem::path nativePath(const QString& file);
 
 /// The file that the open case was read from or saved to, if any.
 class CaseDocument {
@@ -28,10 +25,11 @@ class CaseDocument {
   void openEntries(const std::vector<WrittenEntry>& entries);
   /// The worked example takes the place of the case; it has no file.
   void openExample();
-  /// What has become of the file since it was opened or saved here.
-  [[nodiscard]] FileNow fileNow() const;
-  /// Saves every entry as typed. Refuses while a field is refused: a case is never saved in part.
-  [[nodiscard]] std::optional<Refusal> save(const QString& file);
+  /// What stood in the file when it was opened or saved here; *nothing* for a case that has no file.
+  [[nodiscard]] const KnownFile& known() const { return known_; }
+  /// Saves every entry as typed, over what is believed to stand there: `targetChanged` if it does not. Refuses
+  /// while a field is refused: a case is never saved in part.
+  [[nodiscard]] std::optional<Refusal> save(const QString& file, const KnownFile& believed);
   /// Empties the form and forgets the file.
   void clear();
 
@@ -40,7 +38,7 @@ class CaseDocument {
 
   CaseEditor& editor_;
   QString file_;
-  std::string known_;  // what stood in it when it was opened or saved
+  KnownFile known_ = KnownFile::nothing();
 };
 
 }  // namespace wardchalk::ui

@@ -86,6 +86,7 @@ void CasesDesk::saveTable() {
 void CasesDesk::saveSheets() {
   const QString file = dialogs_.pdfToSave(cases_, tr("worksheets.pdf"));
   if (file.isEmpty()) return;
+  if (const auto refusal = cases_->refusalToWrite(file)) return tellUnsaved(*refusal);
   pdf_ = std::make_unique<PdfBook>(file, settings_.paper());
   pdfFile_ = QFileInfo(file).fileName();
   leftOut_.clear();
@@ -98,7 +99,7 @@ void CasesDesk::saveSheets() {
 void CasesDesk::printNext(std::size_t at) {
   if (!cases_ || !pdf_) return pdf_.reset();  // the window was closed meanwhile
   const auto& rows = cases_->model().rows();
-  if (at >= rows.size()) return endPrinting(pdf_->finish());
+  if (at >= rows.size()) return endPrinting();
   if (!cases_->showPrinting(static_cast<int>(at), static_cast<int>(rows.size()))) {
     pdf_.reset();
     return cases_->endPrinting();
@@ -106,20 +107,26 @@ void CasesDesk::printNext(std::size_t at) {
   const Result<CaseFile> read = readRow(rows[at]);
   if (!read) leftOut_ << cases_->model().placeOf(static_cast<int>(at));
   if (read)
-    if (!pdf_->add(sheetContent(workOut(read->inputs, rules_), madeNow(), book_))) return endPrinting(false);
+    if (!pdf_->add(sheetContent(workOut(read->inputs, rules_), madeNow(), book_))) return endPrinting();
   QTimer::singleShot(0, this, [this, at] { printNext(at + 1); });
 }
 
-void CasesDesk::endPrinting(bool whole) {
+void CasesDesk::endPrinting() {
+  const bool none = pdf_->isEmpty();
+  const std::optional<Refusal> refusal = none ? std::nullopt : pdf_->finish();
   pdf_.reset();
   cases_->endPrinting();
-  if (!whole)
-    return tell(tr("The sheets were not saved"), tr("The file cannot be written, or no case can be read."));
+  if (none) return tell(tr("The sheets were not saved"), tr("No case can be read."));
+  if (refusal) return tellUnsaved(*refusal);
   const auto all = static_cast<int>(cases_->model().rows().size());
   QString said = tr("%n sheets saved in %1.", "", all - static_cast<int>(leftOut_.size())).arg(pdfFile_);
   if (!leftOut_.isEmpty())
     said += u' ' + tr("Left out, cannot be read: %1.").arg(leftOut_.join(QStringLiteral("; ")));
   cases_->say(said);
+}
+
+void CasesDesk::tellUnsaved(const Refusal& refusal) {
+  tell(tr("The sheets were not saved"), QString::fromStdString(placedSentence(refusal, book_)));
 }
 
 void CasesDesk::tell(const QString& title, const QString& text) {

@@ -37,7 +37,8 @@ class CasesDesk : public QObject {
   void saveTable();
   void saveSheets();
   void printNext(std::size_t at);
-  void endPrinting(bool whole);
+  void endPrinting();
+  void tellUnsaved(const Refusal& refusal);
   void tell(const QString& title, const QString& text);
 
   MainWindow& window_;

@@ -1,17 +1,23 @@
 #include "ui/shell/desktop_program.h"
 
 #include <QApplication>
+#include <QBuffer>
 #include <QCommandLineParser>
 #include <QScreen>
 #include <QTemporaryDir>
+#include <cstdio>
 #include <cstring>
 #include <iostream>
+#include <optional>
 
 #include "core/check/work_out.h"
 #include "core/record/case_file.h"
+#include "core/record/case_summary.h"
 #include "core/record/text_file.h"
 #include "core/words/sentences.h"
+#include "core/words/visible_text.h"
 #include "ui/paper/paint_sheet.h"
+#include "ui/shell/display_check.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/practice_desk.h"
 #include "ui/shell/sheet_desk.h"
@@ -27,8 +33,21 @@ constexpr QSize pictureSize(1366, 768);
 QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
 
 int complain(const QString& text) {
-  std::cerr << "wardchalk: " << text.toStdString() << '\n';
+  std::cerr << "wardchalk: " << visibleText(text.toStdString()) << '\n';
   return unusable;
+}
+
+int refuse(const QString& file, const Refusal& refusal) {
+  return complain(file + QStringLiteral(": ") +
+                  QString::fromStdString(placedSentence(refusal, englishPhrases())));
+}
+
+/// Prints an answer to standard output.
+int answer(const QString& text) {
+  const std::string bytes = visibleText(text.toStdString());
+  if (std::fwrite(bytes.data(), 1, bytes.size(), stdout) == bytes.size() && std::fflush(stdout) == 0)
+    return done;
+  return complain(tr("standard output cannot be written to."));
 }
 
 bool isAskedFor(int argc, char** argv, const char* option) {
@@ -83,26 +102,22 @@ int takePicture(const QString& caseFile, const QString& picture) {
   window.show();
   QCoreApplication::processEvents();
   if (QWidget* focused = QApplication::focusWidget()) focused->clearFocus();
-  if (!window.grab().save(picture, "PNG"))
-    return complain(tr("%1: the picture cannot be written.").arg(picture));
-  return done;
+  QBuffer drawn;
+  drawn.open(QIODevice::WriteOnly);
+  if (!window.grab().save(&drawn, "PNG")) return complain(tr("%1: the picture cannot be made.").arg(picture));
+  const auto refusal = writeBytes(picture, drawn.data());
+  return refusal ? refuse(picture, *refusal) : done;
 }
 
 /// The sheet of a case as a PDF, by the exact rules. Nobody was there to tick a question as asked.
 int writeSheet(const QString& caseFile, const QString& pdf, PaperSize paper) {
-  const auto refused = [&](const Refusal& refusal) {
-    return complain(caseFile + QStringLiteral(": ") +
-                    QString::fromStdString(refusal.path + (refusal.path.empty() ? "" : ": ") +
-                                           sentence(refusal, englishPhrases())));
-  };
   const Result<std::string> text = readTextFile(nativePath(caseFile));
-  if (!text) return refused(text.refusal());
-  const Result<Case> inputs = readCase(*text);
-  if (!inputs) return refused(inputs.refusal());
+  const Result<Case> inputs = text ? readCase(*text) : Result<Case>(text.refusal());
+  if (!inputs) return refuse(caseFile, inputs.refusal());
   const Worksheet sheet = workOut(*inputs, exactRules());
   const SheetContent content = sheetContent(sheet, madeNow(), englishPhrases());
-  if (!writePdf(pdf, content, paper)) return complain(tr("%1: the sheet cannot be written.").arg(pdf));
-  return done;
+  const auto refusal = writePdf(pdf, content, paper);
+  return refusal ? refuse(pdf, *refusal) : done;
 }
 
 /// Whether a window of the usual size with its frame would reach beyond the screen, and hide the caution
@@ -128,10 +143,10 @@ int showWindow(const QStringList& files, bool onBoard) {
 
 int runDesktop(int argc, char** argv) {
   chooseDisplay(argc, argv);
-  if (!hasDisplay())
-    return complain(
-        tr("there is no display to open a window on. wardchalk-console prints the working in a terminal."));
+  if (!hasDisplay()) return complainOfNoDisplay();
+  std::optional<DisplayCheck> check(std::in_place);
   const QApplication application(argc, argv);
+  check.reset();
   QCoreApplication::setApplicationName(QStringLiteral("wardchalk"));
   QGuiApplication::setApplicationDisplayName(QStringLiteral("Wardchalk"));
   QCoreApplication::setApplicationVersion(QStringLiteral(WARDCHALK_VERSION));
@@ -166,9 +181,16 @@ int runDesktop(int argc, char** argv) {
   line.addPositionalArgument(QStringLiteral("CASE.json"), tr("Case file to open"),
                              QStringLiteral("[CASE.json]"));
   if (!line.parse(QCoreApplication::arguments())) return complain(line.errorText());
-  if (line.isSet(QStringLiteral("help"))) line.showHelp(done);
-  if (line.isSet(QStringLiteral("version"))) line.showVersion();
+  if (line.isSet(QStringLiteral("help"))) return answer(line.helpText());
+  if (line.isSet(QStringLiteral("version"))) return answer(QStringLiteral("wardchalk " WARDCHALK_VERSION "\n"));
   const QStringList files = line.positionalArguments();
+  if (files.contains(QStringLiteral("-")))
+    return complain(
+        tr("- stands for standard input or output, which this program does not use. Name a file; one that "
+           "is called - is written ./-"));
+  if (files.size() == 2)
+    if (const auto refusal = refuseOntoInput(nativePath(files[1]), nativePath(files[0])))
+      return refuse(files[1], *refusal);
   if (files.size() != 2 && line.isSet(picture))
     return complain(tr("--picture wants a case file and the name of the picture."));
   if (line.isSet(picture)) return takePicture(files[0], files[1]);

@@ -1,10 +1,11 @@
 #include "ui/shell/dialogs.h"
 
 #include <QCoreApplication>
-#include <QFileDialog>
 #include <QMessageBox>
 #include <QPrintDialog>
 #include <QPushButton>
+
+#include "ui/shell/file_dialogs.h"
 
 namespace wardchalk::ui {
 
@@ -18,29 +19,26 @@ QString rulesFilter() { return tr("House rules (*.json)"); }
 }  // namespace
 
 QString DesktopDialogs::fileToOpen(QWidget* parent) {
-  return QFileDialog::getOpenFileName(parent, tr("Open a case"), {}, caseFilter());
+  return file(parent, {FileQuestion::open, tr("Open a case"), caseFilter(), {}});
 }
 
 QString DesktopDialogs::fileToSave(QWidget* parent, const QString& suggested) {
-  return QFileDialog::getSaveFileName(parent, tr("Save the case"), suggested, caseFilter());
+  return askForFiles(parent, {FileQuestion::save, tr("Save the case"), caseFilter(), suggested},
+                     OverwriteAsked::later)
+      .value(0);
 }
 
 QString DesktopDialogs::pdfToSave(QWidget* parent, const QString& suggested) {
-  return QFileDialog::getSaveFileName(parent, tr("Save the sheet as PDF"), suggested, tr("PDF (*.pdf)"));
+  return file(parent, {FileQuestion::save, tr("Save the sheet as PDF"), tr("PDF (*.pdf)"), suggested});
 }
 
 bool DesktopDialogs::choosePrinter(QWidget* parent, QPrinter& printer) {
+  keepFoldersUnwritten();  // it asks for the name of a file to print to
   return QPrintDialog(&printer, parent).exec() == QDialog::Accepted;
 }
 
 QStringList DesktopDialogs::files(QWidget* parent, const FileQuestion& question) {
-  if (question.kind == FileQuestion::openSeveral)
-    return QFileDialog::getOpenFileNames(parent, question.title, {}, question.filter);
-  const QString file =
-      question.kind == FileQuestion::save
-          ? QFileDialog::getSaveFileName(parent, question.title, question.suggested, question.filter)
-          : QFileDialog::getOpenFileName(parent, question.title, {}, question.filter);
-  return file.isEmpty() ? QStringList() : QStringList{file};
+  return askForFiles(parent, question);
 }
 
 Unsaved DesktopDialogs::unsaved(QWidget* parent, const QString& question) {
@@ -57,11 +55,11 @@ Unsaved DesktopDialogs::unsaved(QWidget* parent, const QString& question) {
 }
 
 Overwrite DesktopDialogs::overwrite(QWidget* parent, const QString& question, bool theirs) {
-  QMessageBox box(QMessageBox::Warning, tr("The file is not as it was"), question, QMessageBox::NoButton,
+  QMessageBox box(QMessageBox::Warning, tr("Save the case"), question, QMessageBox::NoButton,
                   parent);
   box.setTextFormat(Qt::PlainText);
   const auto* mine =
-      box.addButton(theirs ? tr("&Keep mine") : tr("&Write it again"), QMessageBox::DestructiveRole);
+      box.addButton(theirs ? tr("&Keep mine") : tr("&Write it here"), QMessageBox::DestructiveRole);
   const auto* open = theirs ? box.addButton(tr("&Open theirs"), QMessageBox::AcceptRole) : nullptr;
   QPushButton* elsewhere = box.addButton(tr("Save under &another name …"), QMessageBox::AcceptRole);
   QPushButton* stop = box.addButton(tr("&Do not save"), QMessageBox::RejectRole);
@@ -74,11 +72,11 @@ Overwrite DesktopDialogs::overwrite(QWidget* parent, const QString& question, bo
 }
 
 QString DesktopDialogs::rulesToOpen(QWidget* parent) {
-  return QFileDialog::getOpenFileName(parent, tr("Open house rules"), {}, rulesFilter());
+  return file(parent, {FileQuestion::open, tr("Open house rules"), rulesFilter(), {}});
 }
 
 QString DesktopDialogs::rulesToSave(QWidget* parent, const QString& suggested) {
-  return QFileDialog::getSaveFileName(parent, tr("Save the house rules"), suggested, rulesFilter());
+  return file(parent, {FileQuestion::save, tr("Save the house rules"), rulesFilter(), suggested});
 }
 
 bool DesktopDialogs::goesOn(QWidget* parent, const GoOnQuestion& question) {

@@ -30,7 +30,7 @@ struct GoOnQuestion {
   QString goOn;
 };
 
-/// What a person answers when the file to be saved over is not as it was.
+/// What a person answers when something else stands where the case is to be saved than was believed.
 enum class Overwrite : std::uint8_t { keepMine, openTheirs, saveElsewhere, stop };
 
 /// The questions that the window asks in dialogs; a test answers them itself.
@@ -40,7 +40,7 @@ class Dialogs {
 
   /// The file to open; empty when none was chosen.
   [[nodiscard]] virtual QString fileToOpen(QWidget* parent) = 0;
-  /// The file to save to; empty when none was chosen.
+  /// The file to save to; empty when none was chosen. Whether one that is there may be overwritten is not asked.
   [[nodiscard]] virtual QString fileToSave(QWidget* parent, const QString& suggested) = 0;
   /// The PDF to write a sheet to; empty when none was chosen.
   [[nodiscard]] virtual QString pdfToSave(QWidget* parent, const QString& suggested) = 0;

@@ -280,34 +280,33 @@ bool MainWindow::openRow(const std::vector<WrittenEntry>& entries) {
 }
 
 bool MainWindow::save() {
-  if (document_.file().isEmpty()) return saveAs();
-  editor_.finishAll();
-  switch (mayOverwrite(this, document_, editor_.draft(), rules_.pounds, dialogs_, book_)) {
-    case Overwrite::keepMine:
-      return saveTo(document_.file());
-    case Overwrite::openTheirs:
-      editor_.markSaved();  // that what is here is lost was said
-      openFile(document_.file());
-      return false;
-    case Overwrite::saveElsewhere:
-      return saveAs();
-    case Overwrite::stop:
-      return false;
-  }
-  return false;
+  return document_.file().isEmpty() ? saveAs() : saveTo(document_.file(), document_.known());
 }
 
+/// Whatever stands under another name is asked about, so nothing is believed to stand there.
 bool MainWindow::saveAs() {
   const QString suggested = document_.file().isEmpty() ? tr("case.json") : document_.file();
   const QString file = dialogs_.fileToSave(this, suggested);
-  return !file.isEmpty() && saveTo(file);
+  if (file.isEmpty()) return false;
+  return saveTo(file, isSameFile(file, document_.file()) ? document_.known() : KnownFile::nothing());
 }
 
-bool MainWindow::saveTo(const QString& file) {
-  if (const auto refusal = document_.save(file)) {
-    tellRefusal(tr("The case was not saved"), file, *refusal);
-    form_->focusField(QString::fromStdString(refusal->path));
-    return false;
+bool MainWindow::saveTo(const QString& file, KnownFile believed) {
+  while (const auto refusal = document_.save(file, believed)) {
+    if (refusal->code != RefusalCode::targetChanged) {
+      tellRefusal(tr("The case was not saved"), file, *refusal);
+      form_->focusField(QString::fromStdString(refusal->path));
+      return false;
+    }
+    SaveAnswer answer =
+        askBeforeSaving(this, document_, file, editor_.draft(), rules_.pounds, dialogs_, book_);
+    if (answer.what == Overwrite::saveElsewhere) return saveAs();
+    if (answer.what == Overwrite::openTheirs) {
+      editor_.markSaved();  // that what is here is lost was said
+      openFile(file);
+    }
+    if (answer.what != Overwrite::keepMine) return false;
+    believed = std::move(answer.seen);  // it may have changed again while the question stood
   }
   nameWindow();
   return true;

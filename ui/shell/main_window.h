@@ -89,7 +89,7 @@ class MainWindow : public QMainWindow {
   void openChosen();
   bool save();
   bool saveAs();
-  bool saveTo(const QString& file);
+  bool saveTo(const QString& file, KnownFile believed);
   void showExample();
   void makeSheet(void (SheetDesk::*make)(const Worksheet&, const SheetMade&));
   void setZoom(int percent);

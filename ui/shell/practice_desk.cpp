@@ -1,6 +1,5 @@
 #include "ui/shell/practice_desk.h"
 
-#include <QFileDialog>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QRandomGenerator>
@@ -11,6 +10,7 @@
 #include "ui/practice/practice_sheet.h"
 #include "ui/practice/practice_window.h"
 #include "ui/shell/case_document.h"
+#include "ui/shell/file_dialogs.h"
 
 namespace wardchalk::ui {
 
@@ -25,20 +25,19 @@ class DesktopPracticeFiles : public PracticeFiles {
   explicit DesktopPracticeFiles(Settings& settings) : settings_(settings) {}
 
   [[nodiscard]] QString setToOpen(QWidget* parent) override {
-    return QFileDialog::getOpenFileName(parent, PracticeDesk::tr("Open a set"), {}, setFilter());
+    return ask(parent, {FileQuestion::open, PracticeDesk::tr("Open a set"), setFilter(), {}});
   }
   [[nodiscard]] QString setToSave(QWidget* parent) override {
-    return QFileDialog::getSaveFileName(parent, PracticeDesk::tr("Save the set"),
-                                        PracticeDesk::tr("practice-set.json"), setFilter());
+    return ask(parent, {FileQuestion::save, PracticeDesk::tr("Save the set"), setFilter(),
+                        PracticeDesk::tr("practice-set.json")});
   }
   [[nodiscard]] QString tableToSave(QWidget* parent) override {
-    return QFileDialog::getSaveFileName(parent, PracticeDesk::tr("Save results for a spreadsheet"),
-                                        PracticeDesk::tr("practice-results.csv"),
-                                        PracticeDesk::tr("Tables (*.csv)"));
+    return ask(parent, {FileQuestion::save, PracticeDesk::tr("Save results for a spreadsheet"),
+                        PracticeDesk::tr("Tables (*.csv)"), PracticeDesk::tr("practice-results.csv")});
   }
   [[nodiscard]] QString pdfToSave(QWidget* parent, const QString& suggested) override {
-    return QFileDialog::getSaveFileName(parent, PracticeDesk::tr("Save as PDF"), suggested,
-                                        PracticeDesk::tr("PDF (*.pdf)"));
+    return ask(parent, {FileQuestion::save, PracticeDesk::tr("Save as PDF"), PracticeDesk::tr("PDF (*.pdf)"),
+                        suggested});
   }
   [[nodiscard]] bool mayLose(QWidget* parent, const QString& question) override {
     QMessageBox box(QMessageBox::Question, PracticeDesk::tr("Practice"), question, QMessageBox::NoButton,
@@ -59,6 +58,9 @@ class DesktopPracticeFiles : public PracticeFiles {
   void setPaper(PaperSize size) override { settings_.setPaper(size); }
 
  private:
+  static QString ask(QWidget* parent, const FileQuestion& question) {
+    return askForFiles(parent, question).value(0);
+  }
   static QString setFilter() { return PracticeDesk::tr("Practice sets (*.json)"); }
 
   Settings& settings_;
@@ -94,13 +96,15 @@ void PracticeDesk::open() {
 }
 
 QString writePracticeSheet(const QString& setFile, const QString& pdf, bool withKey, PaperSize paper) {
+  if (const auto refusal = refuseOntoInput(nativePath(pdf), nativePath(setFile)))
+    return refusalText(pdf, *refusal);
   const Result<std::string> text = readTextFile(nativePath(setFile));
   if (!text) return refusalText(setFile, text.refusal());
   const Result<PracticeSet> set = readSet(*text);
   if (!set) return refusalText(setFile, set.refusal());
   const auto kind = withKey ? PracticeSheetKind::key : PracticeSheetKind::questions;
-  if (writePracticePdf(pdf, *set, kind, paper, englishPhrases())) return {};
-  return PracticeDesk::tr("%1: the sheet cannot be written.").arg(pdf);
+  const auto refusal = writePracticePdf(pdf, *set, kind, paper, englishPhrases());
+  return refusal ? refusalText(pdf, *refusal) : QString();
 }
 
 }  // namespace wardchalk::ui

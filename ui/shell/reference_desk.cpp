@@ -83,16 +83,17 @@ void ReferenceDesk::importTable() {
   if (!import) return tell(tr("The table was not read"), file, import.refusal());
   auto* report = new ImportReport(*import, today(), book_, picker_);
   report->setAttribute(Qt::WA_DeleteOnClose);
-  connect(report, &QDialog::accepted, this, [this, kept = *import] { keepImport(kept); });
+  connect(report, &QDialog::accepted, this, [this, kept = *import, file] { keepImport(kept, file); });
   report->open();
 }
 
-void ReferenceDesk::keepImport(const ReferenceImport& import) {
+void ReferenceDesk::keepImport(const ReferenceImport& import, const QString& table) {
   const QString file = dialogs_.file(picker_, {FileQuestion::save, tr("Save the list"),
                                                tr("Reference lists (*.json)"), tr("reference_list.json")});
   if (file.isEmpty()) return;
-  if (const auto refusal = writeTextFile(nativePath(file), writeReferenceList(import.list)))
-    return tell(tr("The list was not saved"), file, *refusal);
+  auto refusal = refuseOntoInput(nativePath(file), nativePath(table));
+  if (!refusal) refusal = writeTextFile(nativePath(file), writeReferenceList(import.list));
+  if (refusal) return tell(tr("The list was not saved"), file, *refusal);
   readList(file);
   showList();
 }

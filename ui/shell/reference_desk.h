@@ -32,7 +32,7 @@ class ReferenceDesk : public QObject {
   void readList(const QString& file);
   void openList();
   void importTable();
-  void keepImport(const ReferenceImport& import);
+  void keepImport(const ReferenceImport& import, const QString& table);
   void showList();
   void tell(const QString& title, const QString& file, const Refusal& refusal);
   void fill(const std::vector<WrittenEntry>& entries);

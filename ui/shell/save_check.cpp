@@ -1,5 +1,7 @@
 #include "ui/shell/save_check.h"
 
+#include <QFileInfo>
+
 #include "core/record/case_file.h"
 #include "core/record/second_check.h"
 #include "core/words/sentences.h"
@@ -32,29 +34,49 @@ QString differences(const std::vector<EntryCompared>& entries, const Phrasebook&
   return lines.join(u'\n');
 }
 
+/// How the question begins, and how it ends.
+struct Question {
+  PhraseId what;
+  PhraseId choose;
+};
+
+Question questionFor(bool isOwn, bool isCase) {
+  if (isCase) return {isOwn ? PhraseId::saving_changed : PhraseId::saving_there, PhraseId::saving_choose};
+  if (isOwn) return {PhraseId::saving_unreadable, PhraseId::saving_chooseGone};
+  return {PhraseId::saving_thereUnreadable, PhraseId::saving_chooseOver};
+}
+
+Result<CaseFile> caseIn(const KnownFile& seen, const QString& file) {
+  if (seen.kind == KnownFile::Kind::text) return readCaseFile(seen.text);
+  const Result<std::string> text = readTextFile(nativePath(file));
+  return text ? readCaseFile(*text) : Result<CaseFile>(text.refusal());
+}
+
 }  // namespace
 
-Overwrite mayOverwrite(QWidget* window, const CaseDocument& document, const CaseDraft& mine, Pounds pounds,
-                       Dialogs& dialogs, const Phrasebook& book) {
-  const std::string file = document.file().toStdString();
+bool isSameFile(const QString& one, const QString& other) {
+  return !one.isEmpty() && !other.isEmpty() && QFileInfo(one) == QFileInfo(other);
+}
+
+SaveAnswer askBeforeSaving(QWidget* window, const CaseDocument& document, const QString& file,
+                           const CaseDraft& mine, Pounds pounds, Dialogs& dialogs, const Phrasebook& book) {
+  const std::string name = file.toStdString();
   const QString nl = QStringLiteral("\n\n");
-  const auto ask = [&](const QString& what, const QString& more, bool theirs) {
-    const PhraseId choose = theirs ? PhraseId::saving_choose : PhraseId::saving_chooseGone;
-    return dialogs.overwrite(
-        window, what + (more.isEmpty() ? nl : nl + more + nl) + fromCore(say(book, choose)), theirs);
-  };
-  const FileNow now = document.fileNow();
-  if (now == FileNow::asKnown) return Overwrite::keepMine;
-  if (now == FileNow::gone)
-    return ask(fromCore(say(book, PhraseId::saving_gone, {{"file", file}})), {}, false);
-  const Result<std::string> text = readTextFile(nativePath(document.file()));
-  const Result<CaseFile> theirs = text ? readCaseFile(*text) : Result<CaseFile>(text.refusal());
-  if (!theirs) {
-    const std::string why = sentence(theirs.refusal(), book);
-    return ask(fromCore(say(book, PhraseId::saving_unreadable, {{"file", file}, {"why", why}})), {}, false);
+  KnownFile seen = fileAt(nativePath(file));
+  const bool isOwn = isSameFile(file, document.file());
+  if (seen.kind == KnownFile::Kind::nothing) {
+    if (!isOwn) return {Overwrite::keepMine, std::move(seen)};  // what stood in the way is gone
+    const QString gone = fromCore(say(book, PhraseId::saving_gone, {{"file", name}}));
+    const QString choose = fromCore(say(book, PhraseId::saving_chooseGone));
+    return {dialogs.overwrite(window, gone + nl + choose, false), std::move(seen)};
   }
-  return ask(fromCore(say(book, PhraseId::saving_changed, {{"file", file}})),
-             differences(compareEntries(mine.entries(), theirs->entries, pounds), book), true);
+  const Result<CaseFile> theirs = caseIn(seen, file);
+  const Question question = questionFor(isOwn, static_cast<bool>(theirs));
+  const std::string why = theirs ? std::string() : sentence(theirs.refusal(), book);
+  QString text = fromCore(say(book, question.what, {{"file", name}, {"why", why}})) + nl;
+  if (theirs) text += differences(compareEntries(mine.entries(), theirs->entries, pounds), book) + nl;
+  text += fromCore(say(book, question.choose));
+  return {dialogs.overwrite(window, text, static_cast<bool>(theirs)), std::move(seen)};
 }
 
 }  // namespace wardchalk::ui

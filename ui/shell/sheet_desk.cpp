@@ -4,8 +4,10 @@
 #include <QDateTime>
 #include <QPrinter>
 
+#include "core/words/sentences.h"
 #include "ui/paper/paint_sheet.h"
 #include "ui/paper/sheet_preview.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
@@ -53,8 +55,9 @@ void SheetDesk::print(const SheetContent& content) {
 
 void SheetDesk::savePdf(const SheetContent& content) {
   const QString file = dialogs_.pdfToSave(window_, tr("worksheet.pdf"));
-  if (file.isEmpty() || writePdf(file, content, settings_.paper())) return;
-  dialogs_.tell(window_, tr("The sheet was not saved"), tr("%1 cannot be written.").arg(file));
+  if (file.isEmpty()) return;
+  if (const auto refusal = writePdf(file, content, settings_.paper()))
+    dialogs_.tell(window_, tr("The sheet was not saved"), file + u'\n' + fromCore(sentence(*refusal, book_)));
 }
 
 }  // namespace wardchalk::ui

@@ -1,3 +1,5 @@
+#include <sys/stat.h>
+
 #include <QAbstractItemView>
 #include <QFile>
 #include <QLabel>
@@ -68,6 +70,9 @@ class CasesJourneysTest : public QObject {
   void resultsAreThoseOfTheBatch();
   void allSheetsStandInOnePdf();
   void writingCanBeStopped();
+  void whatIsNoFileIsToldAndNotWaitedFor();
+  void nothingIsWrittenOntoWhatWasRead();
+  void whySheetsCannotBeSavedIsSaid();
   void nothingStaysWhenItCloses();
   void theDialogIsReachedAndNamed();
   void shoots();
@@ -293,6 +298,50 @@ void CasesJourneysTest::allSheetsStandInOnePdf() {
   QVERIFY(nurse_->dialogs().told.isEmpty());
   QCOMPARE(part<QLabel>("counts")->text(),
            QStringLiteral("5 sheets saved in sheets.pdf. Left out, cannot be read: class_set.csv, row 5."));
+}
+
+/// The test would not end if anything waited for the other end of a pipe.
+void CasesJourneysTest::whatIsNoFileIsToldAndNotWaitedFor() {
+  QStringList files;
+  for (const char* name : {"pipe.csv", "pipe.jsonl", "pipe.json"}) {
+    files << nurse_->folder() + QLatin1Char('/') + QLatin1String(name);
+    QCOMPARE(mkfifo(QFile::encodeName(files.last()).constData(), 0600), 0);
+  }
+  QVERIFY(read(files + QStringList{write("set.csv", classSet(2))}));
+  QCOMPARE(window()->model().rowCount(), 5);
+  for (int row = 0; row < 3; ++row)
+    QVERIFY2(cell(row, CasesModel::reason).contains(QStringLiteral("is a pipe, not a file")),
+             qPrintable(cell(row, CasesModel::reason)));
+}
+
+void CasesJourneysTest::nothingIsWrittenOntoWhatWasRead() {
+  const QByteArray set = classSet(3);
+  const QString file = write("set.csv", set);
+  const QString link = nurse_->folder() + QStringLiteral("/link.csv");
+  QVERIFY(QFile::link(file, link));
+  QVERIFY(read({file}));
+  int told = 0;
+  for (const QString& target : {file, link, nurse_->folder() + QStringLiteral("/./set.csv")}) {
+    nurse_->dialogs().chosen << QStringList{target};
+    part<QPushButton>("save-table")->click();
+    QTRY_VERIFY(!window()->isBusy());
+    nurse_->dialogs().pdf = target;
+    part<QPushButton>("save-sheets")->click();
+    QTRY_VERIFY(!window()->isBusy());
+    QCOMPARE(nurse_->dialogs().told.size(), told += 2);
+    for (const QString& text : nurse_->dialogs().told)
+      QVERIFY2(text.contains(QStringLiteral("is the file that was read")), qPrintable(text));
+    QCOMPARE(contentOf(file), set);
+  }
+}
+
+void CasesJourneysTest::whySheetsCannotBeSavedIsSaid() {
+  QVERIFY(read({write("set.csv", classSet(2))}));
+  nurse_->dialogs().pdf = nurse_->folder() + QStringLiteral("/none/sheets.pdf");
+  part<QPushButton>("save-sheets")->click();
+  QTRY_VERIFY(!window()->isBusy());
+  QVERIFY2(nurse_->dialogs().told.value(0).contains(QStringLiteral("is not there any more")),
+           qPrintable(nurse_->dialogs().told.value(0)));
 }
 
 void CasesJourneysTest::writingCanBeStopped() {

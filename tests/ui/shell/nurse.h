@@ -15,12 +15,14 @@ class ScriptedDialogs : public Dialogs {
  public:
   QString open;
   QString save;
+  std::function<void()> whileChoosing;  ///< what somebody else does while the name to save under is chosen
   QString pdf;
   std::function<void(QPrinter&)> setUpPrinter;  ///< none: no printer is chosen
   Unsaved answer = Unsaved::keep;
   Overwrite overwriting = Overwrite::stop;
   QString rules;
-  QStringList overwrites;  ///< the questions about files that were not as they had been
+  std::function<void()> whileAsked;  ///< what somebody else does while such a question stands
+  QStringList overwrites;            ///< the questions about files that were not as they had been
   int asked = 0;
   QStringList told;
   QList<QStringList> chosen;  ///< answers to questions for files, one after the other
@@ -29,7 +31,10 @@ class ScriptedDialogs : public Dialogs {
   QList<GoOnQuestion> goOns;
 
   [[nodiscard]] QString fileToOpen(QWidget*) override { return open; }
-  [[nodiscard]] QString fileToSave(QWidget*, const QString&) override { return save; }
+  [[nodiscard]] QString fileToSave(QWidget*, const QString&) override {
+    if (whileChoosing) whileChoosing();
+    return save;
+  }
   [[nodiscard]] QString pdfToSave(QWidget*, const QString&) override { return pdf; }
   [[nodiscard]] bool choosePrinter(QWidget*, QPrinter& printer) override {
     if (setUpPrinter) setUpPrinter(printer);
@@ -45,6 +50,7 @@ class ScriptedDialogs : public Dialogs {
   }
   [[nodiscard]] Overwrite overwrite(QWidget*, const QString& question, bool) override {
     overwrites << question;
+    if (whileAsked) whileAsked();
     return overwriting;
   }
   [[nodiscard]] QString rulesToOpen(QWidget*) override { return rules; }

@@ -53,6 +53,7 @@ class ReferenceJourneysTest : public QObject {
   void searchingWalksWithoutLeavingTheField();
   void theFormHasAWayToTheList();
   void aTableWithBadRowsIsReportedBeforeItIsKept();
+  void aTableIsNotLostToItsList();
   void aTableThatIsDeclinedLeavesNothing();
   void damagedFilesAreToldAndKeepNothing();
   void theListIsRememberedAndReadAnew();
@@ -333,6 +334,20 @@ void ReferenceJourneysTest::aTableWithBadRowsIsReportedBeforeItIsKept() {
   QVERIFY(text);
   QCOMPARE(readReferenceList(*text)->entries.size(), std::size_t{15});
   QVERIFY(part<QListWidget>("found")->count() > 0);
+}
+
+void ReferenceJourneysTest::aTableIsNotLostToItsList() {
+  const QString table = nurse_->folder() + QStringLiteral("/table.csv");
+  QVERIFY(QFile::copy(demo("reference_list.csv"), table));
+  QVERIFY(choose());
+  nurse_->dialogs().chosen << QStringList{table} << QStringList{table};
+  part<QPushButton>("import-list")->click();
+  picker()->findChild<ImportReport*>()->findChild<QPushButton*>(QStringLiteral("keep"))->click();
+  QVERIFY2(nurse_->dialogs().told.value(0).contains(QStringLiteral("is the file that was read")),
+           qPrintable(nurse_->dialogs().told.value(0)));
+  const auto now = readTextFile(table.toStdString());
+  const auto before = readTextFile(demo("reference_list.csv").toStdString());
+  QVERIFY(now && before && *now == *before);
 }
 
 void ReferenceJourneysTest::aTableThatIsDeclinedLeavesNothing() {

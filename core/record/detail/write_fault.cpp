@@ -1,0 +1,45 @@
+#include "core/record/detail/write_fault.h"
+
+#include <cerrno>
+#include <system_error>
+
+namespace wardchalk::detail {
+
+namespace {
+
+RefusalCode whyUnwritable(int error) {
+  switch (error) {
+    case ENOSPC:
+#ifdef EDQUOT
+    case EDQUOT:
+#endif
+    case EFBIG:
+      return RefusalCode::diskFull;
+    case EROFS:
+      return RefusalCode::diskReadOnly;
+    case EACCES:
+    case EPERM:
+      return RefusalCode::folderReadOnly;
+    case ENOENT:
+    case ENOTDIR:
+      return RefusalCode::folderMissing;
+    case ENAMETOOLONG:
+      return RefusalCode::nameTooLong;
+    case ELOOP:
+      return RefusalCode::linkLoop;
+    default:
+      return RefusalCode::fileUnwritable;
+  }
+}
+
+}  // namespace
+
+Refusal unwritable(const std::filesystem::path& path, int error) {
+  const RefusalCode code = whyUnwritable(error);
+  std::string typed = path.string();
+  if (code == RefusalCode::fileUnwritable)
+    typed.append(" (").append(std::generic_category().message(error)).append(")");
+  return {code, std::move(typed), {}, {}};
+}
+
+}  // namespace wardchalk::detail

@@ -1,0 +1,52 @@
+#include "ui/shell/file_dialogs.h"
+
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QRegularExpression>
+#include <QSettings>
+
+namespace wardchalk::ui {
+
+namespace {
+
+/// "json" of "Case files (*.json)"
+QString endingOf(const QString& filter) {
+  static const QRegularExpression pattern(QStringLiteral("\\*\\.(\\w+)"));
+  return pattern.match(filter).captured(1);
+}
+
+void setUpSaving(QFileDialog& dialog, const FileQuestion& question, OverwriteAsked asked) {
+  dialog.setAcceptMode(QFileDialog::AcceptSave);
+  dialog.setFileMode(QFileDialog::AnyFile);
+  dialog.setDefaultSuffix(endingOf(question.filter));
+  dialog.setOption(QFileDialog::DontConfirmOverwrite, asked == OverwriteAsked::later);
+  const QFileInfo suggested(question.suggested);
+  if (suggested.isAbsolute()) dialog.setDirectory(suggested.absolutePath());
+  dialog.selectFile(suggested.fileName());
+}
+
+}  // namespace
+
+/// Qt opens its settings file anew for each dialog and writes the folder and the last names into it. There is
+/// no way to forbid that, but the folder of such files may be named: one in which no file can be.
+void keepFoldersUnwritten() {
+#if defined(Q_OS_UNIX) && !defined(Q_OS_DARWIN)
+  QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, QStringLiteral("/dev/null"));
+#endif
+}
+
+QStringList askForFiles(QWidget* parent, const FileQuestion& question, OverwriteAsked asked) {
+  keepFoldersUnwritten();
+  QFileDialog dialog(parent, question.title, {}, question.filter);
+#if defined(Q_OS_UNIX) && !defined(Q_OS_DARWIN)
+  dialog.setOption(QFileDialog::DontUseNativeDialog);  // a desktop's own keeps lists of what was opened
+#endif
+  if (question.kind == FileQuestion::save)
+    setUpSaving(dialog, question, asked);
+  else
+    dialog.setFileMode(question.kind == FileQuestion::openSeveral ? QFileDialog::ExistingFiles
+                                                                  : QFileDialog::ExistingFile);
+  return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles() : QStringList();
+}
+
+}  // namespace wardchalk::ui
