@@ -10,9 +10,6 @@
 
 namespace wardchalk {
 
-/// Stands before a number that is not shown exactly.
-inline constexpr std::string_view aboutSign = "≈";
-
 /// Units of a term beside its number: one that is struck out, or those between struck ones together.
 struct UnitMark {
   std::string text;                 ///< "m²", "mg·dose"
