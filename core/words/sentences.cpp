@@ -9,6 +9,7 @@
 #include "core/number/decimal_text.h"
 #include "core/number/unseen_text.h"
 #include "core/unit/print.h"
+#include "core/words/isolated.h"
 #include "core/words/step_words.h"
 
 namespace wardchalk {
@@ -300,6 +301,8 @@ std::string sentence(const Refusal& refusal, const Phrasebook& book) {
       book, phrase,
       {{"typed", withUnseenNamed(refusal.typed)}, {"suggestion", withUnseenNamed(refusal.suggestion)}, {"hint", refusal.hint}});
 }
+
+std::string placeText(const Refusal& refusal) { return isolated(withUnseenNamed(refusal.path)); }
 
 std::string sentence(const Finding& finding, const Phrasebook& book) {
   if (finding.code == FindingCode::basisDoesNotFit) return basisSentence(finding, book);
