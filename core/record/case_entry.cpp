@@ -6,6 +6,7 @@
 
 #include "core/medicine/paths.h"
 #include "core/number/entry_text.h"
+#include "core/number/unseen_text.h"
 #include "core/unit/read_quantity.h"
 #include "core/unit/whole_suggestion.h"
 
@@ -25,9 +26,7 @@ Refused put(std::optional<T>& into, Result<U> read) {
 
 Refused putText(std::string& into, std::string_view text) {
   if (text.size() > 500) return refusalOf(RefusalCode::tooLong, text);
-  // Control characters would reach a terminal or a printed sheet as commands.
-  const auto isControl = [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7F; };
-  if (std::any_of(text.begin(), text.end(), isControl)) return refusalOf(RefusalCode::spaceWrong, text);
+  if (auto refusal = refusedUnseen(text)) return refusal;
   into = text;
   return std::nullopt;
 }

@@ -51,7 +51,7 @@ std::string idsOf(const List& list, Id id) {
 
 std::string placedSentence(const Refusal& refusal, const Phrasebook& book) {
   const std::string why = sentence(refusal, book);
-  return refusal.path.empty() ? why : refusal.path + ": " + why;
+  return refusal.path.empty() ? why : placeText(refusal) + ": " + why;
 }
 
 std::vector<std::string> summaryOf(const Worksheet& sheet, const Phrasebook& book) {

@@ -13,7 +13,7 @@ using Refused = std::optional<Refusal>;
 
 constexpr std::string_view room = "reference.";
 
-/// Words have no control characters, as the free text of a case, and together they fit the source of one.
+/// Words have no unseen characters, as the free text of a case, and together they fit the source of one.
 Refused putWords(std::string& into, std::string_view text, std::size_t most) {
   if (text.empty()) return refusalOf(RefusalCode::empty, text);
   if (text.size() > most) return refusalOf(RefusalCode::tooLong, text);

@@ -9,6 +9,7 @@
 #include "core/unit/conversion.h"
 #include "core/words/case_facts.h"
 #include "core/words/fact_words.h"
+#include "core/words/isolated.h"
 #include "core/words/sentences.h"
 
 namespace wardchalk {
@@ -159,8 +160,8 @@ class Walk {
 
 std::string groupName(const std::string& medicine, const std::string& indication, Route route,
                       const Phrasebook& book) {
-  std::string name = medicine;
-  if (!indication.empty()) name.append(", ").append(indication);
+  std::string name = isolated(medicine);
+  if (!indication.empty()) name.append(", ").append(isolated(indication));
   return name.append(", ").append(routeText(route, book));
 }
 

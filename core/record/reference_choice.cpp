@@ -8,6 +8,7 @@
 #include "core/record/unicode_text.h"
 #include "core/words/case_facts.h"
 #include "core/words/fact_words.h"
+#include "core/words/isolated.h"
 #include "core/words/sentences.h"
 
 namespace wardchalk {
@@ -262,9 +263,11 @@ std::string takenFrom(const ListEntry& entry, const Date& today, const Phraseboo
   constexpr std::size_t mostInCase = 500;
   const std::string from = say(book, PhraseId::list_fromList);
   const std::string review = isPastReview(entry, today) ? textOf(entry.reviewBy) : std::string();
-  std::string whole =
-      sourceLine(entry, book, entry.medicine, routeText(*entry.reference.route, book), from, review);
-  return whole.size() <= mostInCase ? whole : sourceLine(entry, book, {}, {}, from, review);
+  // An entry of a case is text that was written, without marks of ours; where it is shown it is isolated as a
+  // whole.
+  std::string whole = withoutIsolates(
+      sourceLine(entry, book, entry.medicine, routeText(*entry.reference.route, book), from, review));
+  return whole.size() <= mostInCase ? whole : withoutIsolates(sourceLine(entry, book, {}, {}, from, review));
 }
 
 bool isFromList(const Reference& reference, const Phrasebook& book) {

@@ -6,6 +6,7 @@
 
 #include "core/child/surface_formula.h"
 #include "core/number/decimal_text.h"
+#include "core/number/unseen_text.h"
 #include "core/record/date.h"
 #include "core/record/file_head.h"
 #include "core/unit/print.h"
@@ -82,6 +83,7 @@ Refused takePercent(Number& into, std::string_view key, const JsonValue& value) 
 Refused takeText(std::string& into, std::string_view key, const JsonValue& value) {
   if (value.kind != JsonValue::Kind::text) return refuse(RefusalCode::typeWrong, key, value.text, "text in quotation marks");
   if (value.text.size() > 500) return refuse(RefusalCode::tooLong, key, value.text, {});
+  if (auto refusal = refusedUnseen(value.text)) return withPath(*refusal, key);
   into = value.text;
   return std::nullopt;
 }

@@ -4,10 +4,12 @@
 #include <optional>
 
 #include "core/medicine/paths.h"
+#include "core/number/unseen_text.h"
 #include "core/record/case_entry.h"
 #include "core/record/common_units.h"
 #include "core/unit/print.h"
 #include "core/words/fact_words.h"
+#include "core/words/isolated.h"
 #include "core/words/sentences.h"
 
 namespace wardchalk {
@@ -213,9 +215,9 @@ SecondCheck compareChecks(const Checked& first, const Checked& second, const Phr
 
 std::string enteredText(std::string_view path, const std::string& typed, const Phrasebook& book) {
   Case alone;
-  if (typed.empty() || setEntry(alone, path, typed)) return typed;
+  if (typed.empty() || setEntry(alone, path, typed)) return isolated(withUnseenNamed(typed));
   const std::string read = enteredWords(path, alone, book);
-  return read.empty() ? typed : read;
+  return read.empty() ? isolated(typed) : read;
 }
 
 std::optional<Disagreement> disagreementOf(const SecondCheck& check, const Phrasebook& book) {

@@ -6,6 +6,7 @@
 #include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
 #include "core/unit/print.h"
+#include "core/words/isolated.h"
 #include "core/words/read_back.h"
 
 namespace wardchalk {
@@ -64,9 +65,9 @@ struct Entry {
   Entry {                                                                    \
     path, [](const Case& c, const Phrasebook&) { return entered(c.member); } \
   }
-#define TEXT(path, member)                                          \
-  Entry {                                                           \
-    path, [](const Case& c, const Phrasebook&) { return c.member; } \
+#define TEXT(path, member)                                                    \
+  Entry {                                                                     \
+    path, [](const Case& c, const Phrasebook&) { return isolated(c.member); } \
   }
 #define DOSE(path, member)                                                           \
   Entry {                                                                            \

@@ -10,7 +10,8 @@
 namespace wardchalk {
 
 /// The entry at `path` as it was entered, with all its digits: "37 lb 4 oz", "120 mg for each m², each dose".
-/// A choice is its id, a flag "yes". Empty where the entry is absent.
+/// Free text is isolated where it runs from the right, a choice is its id, a flag "yes". Empty where the
+/// entry is absent.
 [[nodiscard]] std::string enteredWords(std::string_view path, const Case& inputs, const Phrasebook& book);
 [[nodiscard]] std::string enteredWords(const Quantity& quantity);
 

@@ -117,7 +117,10 @@ constexpr std::array latexSigns = {Written{"\\", "\\textbackslash{}"},
                                    Written{"<", "\\ensuremath{<}"},
                                    Written{">", "\\ensuremath{>}"},
                                    Written{"…", "\\ldots{}"},
-                                   Written{"–", "--"}};
+                                   Written{"–", "--"},
+                                   // TeX sets letters in the order they stand in; its fonts lack these marks.
+                                   Written{"\u2068", ""},
+                                   Written{"\u2069", ""}};
 
 std::string latex(std::string_view text) { return rewritten(text, latexSigns); }
 

@@ -1,6 +1,7 @@
 #include "core/words/outline.h"
 
 #include "core/words/amount_words.h"
+#include "core/words/isolated.h"
 #include "core/words/rules_words.h"
 #include "core/words/sentences.h"
 
@@ -15,7 +16,7 @@ class Outline {
   Outline(const Worksheet& sheet, const Phrasebook& book) : sheet_(sheet), book_(book) {}
 
   std::vector<OutlineLine> before() {
-    line(sheet_.given.title);
+    line(isolated(sheet_.given.title));
     if (!sheet_.given.title.empty()) gap();
     line(verdictTitle(sheet_, book_));
     line(verdictReason(sheet_, book_));

@@ -1,5 +1,7 @@
 #include "core/words/phrasebook.h"
 
+#include "core/words/isolated.h"
+
 namespace wardchalk {
 
 namespace {
@@ -31,7 +33,9 @@ Filled fillStretch(std::string_view text, const Filling* first, std::size_t coun
     for (std::size_t i = 0; i < count; ++i)
       if (first[i].name == name) value = first[i].value;
     filled.anyEmpty = filled.anyEmpty || value.empty();
-    filled.text.append(value);
+    // Every value, and not those alone that somebody remembered to mark: figures and words of ours have
+    // nothing that runs from the right and stay as they are.
+    filled.text.append(isolated(value));
     text.remove_prefix(close + 1);
   }
   return filled;

@@ -47,7 +47,8 @@ struct Filling {
   std::string value;
 };
 
-/// The sentence with its {names} filled in and its [optional parts] kept or left out.
+/// The sentence with its {names} filled in, each isolated where it runs from the right, and its [optional
+/// parts] kept or left out.
 [[nodiscard]] std::string say(const Phrasebook& book, PhraseId id,
                               std::initializer_list<Filling> fillings = {},
                               std::optional<long> count = std::nullopt);

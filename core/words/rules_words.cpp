@@ -3,6 +3,7 @@
 #include "core/child/surface_formula.h"
 #include "core/number/decimal_text.h"
 #include "core/unit/print.h"
+#include "core/words/isolated.h"
 
 namespace wardchalk {
 
@@ -60,7 +61,7 @@ std::string rulesTitle(const HouseRules& rules, const Phrasebook& book) {
   for (const HouseRules* shipped : {&exactRules(), &classroomRules()})
     if (rules.name == shipped->name && !reckonAlike(rules, *shipped))
       return say(book, PhraseId::rules_changed, {{"name", rules.name}});
-  return rules.name.empty() ? say(book, PhraseId::rules_noName) : rules.name;
+  return rules.name.empty() ? say(book, PhraseId::rules_noName) : isolated(rules.name);
 }
 
 std::string rulesProvenance(const HouseRules& rules, const Phrasebook& book) {

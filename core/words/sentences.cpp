@@ -7,7 +7,9 @@
 #include "core/child/size_slip.h"
 #include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
+#include "core/number/unseen_text.h"
 #include "core/unit/print.h"
+#include "core/words/isolated.h"
 #include "core/words/step_words.h"
 
 namespace wardchalk {
@@ -54,6 +56,15 @@ constexpr std::array routePhrases = {PhraseId::route_oral,         PhraseId::rou
                                      PhraseId::route_intravenous,  PhraseId::route_intramuscular,
                                      PhraseId::route_subcutaneous, PhraseId::route_rectal,
                                      PhraseId::route_inhaled,      PhraseId::route_topical};
+
+constexpr std::array unseenPhrases = {PhraseId::unseen_tab,       PhraseId::unseen_lineBreak,
+                                      PhraseId::unseen_control,   PhraseId::unseen_hyphen,
+                                      PhraseId::unseen_space,     PhraseId::unseen_direction,
+                                      PhraseId::unseen_byteOrder, PhraseId::unseen_noCharacter};
+
+std::string unseenName(const UnseenCharacter& unseen, const Phrasebook& book) {
+  return say(book, unseenPhrases[static_cast<std::size_t>(unseen.kind)]);
+}
 
 std::string printedArgument(const Argument& argument) {
   if (const auto* quantity = std::get_if<Quantity>(&argument.value))
@@ -283,9 +294,15 @@ const Need* firstNeed(const Worksheet& sheet) {
 }  // namespace
 
 std::string sentence(const Refusal& refusal, const Phrasebook& book) {
-  return say(book, refusalPhrases[static_cast<std::size_t>(refusal.code)],
-             {{"typed", refusal.typed}, {"suggestion", refusal.suggestion}, {"hint", refusal.hint}});
+  const PhraseId phrase = refusalPhrases[static_cast<std::size_t>(refusal.code)];
+  if (const auto unseen = firstUnseen(refusal.typed); unseen && refusal.code == RefusalCode::unseenCharacter)
+    return say(book, phrase, {{"what", unseenName(*unseen, book)}, {"number", unseen->number}});
+  return say(
+      book, phrase,
+      {{"typed", withUnseenNamed(refusal.typed)}, {"suggestion", withUnseenNamed(refusal.suggestion)}, {"hint", refusal.hint}});
 }
+
+std::string placeText(const Refusal& refusal) { return isolated(withUnseenNamed(refusal.path)); }
 
 std::string sentence(const Finding& finding, const Phrasebook& book) {
   if (finding.code == FindingCode::basisDoesNotFit) return basisSentence(finding, book);

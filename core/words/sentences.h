@@ -13,6 +13,9 @@ namespace wardchalk {
 /// What is wrong with an entry and what to write.
 [[nodiscard]] std::string sentence(const Refusal& refusal, const Phrasebook& book);
 
+/// Where a refusal belongs, fit to be shown; empty where it has no place.
+[[nodiscard]] std::string placeText(const Refusal& refusal);
+
 /// A finding in a sentence that a nurse could say aloud.
 [[nodiscard]] std::string sentence(const Finding& finding, const Phrasebook& book);
 

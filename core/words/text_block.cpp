@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/words/isolated.h"
+
 namespace wardchalk {
 
 namespace {
@@ -19,7 +21,8 @@ std::string centred(const std::string& text, std::size_t width) {
 
 }  // namespace
 
-std::size_t columns(std::string_view text) {
+std::size_t columns(std::string_view marked) {
+  const std::string text = hasIsolates(marked) ? withoutIsolates(marked) : std::string(marked);
   return static_cast<std::size_t>(std::count_if(
       text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
 }
@@ -57,19 +60,24 @@ std::string wrapped(std::string_view text, std::size_t width, std::string_view i
 
 std::string wrapped(std::string_view text, std::size_t width, std::string_view first, std::string_view rest) {
   std::string result;
+  std::string line;
   std::size_t used = 0;
+  IsolatesOfLines isolates;
+  const auto finish = [&] {
+    result.append(result.empty() ? std::string(first) : "\n" + std::string(rest)).append(isolates.next(line));
+    line.clear();
+    used = 0;
+  };
   while (!text.empty()) {
     const std::size_t end = std::min(text.find(' '), text.size());
     const std::string_view word = text.substr(0, end);
     const std::size_t room = columns(word);
-    if (used > 0 && used + 1 + room > width) {
-      result.append("\n");
-      used = 0;
-    }
-    result.append(used > 0 ? " " : result.empty() ? first : rest).append(word);
+    if (used > 0 && used + 1 + room > width) finish();
+    line.append(used > 0 ? " " : "").append(word);
     used += room + (used > 0 ? 1 : 0);
     text.remove_prefix(std::min(end + 1, text.size()));
   }
+  if (!line.empty()) finish();
   return result;
 }
 

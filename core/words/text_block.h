@@ -26,7 +26,7 @@ class TextBlock {
   std::size_t base_ = 0;
 };
 
-/// Characters on screen in UTF-8 text.
+/// Characters on screen in UTF-8 text; the marks of isolates are none.
 [[nodiscard]] std::size_t columns(std::string_view text);
 
 /// The text broken at spaces into lines of at most `width` columns, the first after `first` and the others

@@ -86,7 +86,7 @@ TEST(StableIds, refusals) {
           "space-missing", "ratio-strength", "percent-strength", "per-missing", "per-doubled", "per-unclear",
           "course-total", "parts-out-of-order", "part-too-large", "part-not-whole", "trailing-text",
           "rate-here", "strength-shape", "schedule-unknown", "schedule-unsafe", "schedule-backwards",
-          "schedule-too-often", "word-unknown", "count-not-whole", "low-above-high", "low-basis-differs",
+          "schedule-too-often", "word-unknown", "count-not-whole", "unseen-character", "low-above-high", "low-basis-differs",
           "low-with-limit-only", "capsule-divides", "band-backwards", "file-unreadable", "file-too-large",
           "not-json", "not-utf-8", "too-deep", "key-unknown", "key-duplicate", "key-missing", "type-wrong",
           "format-wrong", "version-newer", "version-wrong", "value-out-of-range", "file-unwritable",

@@ -1,12 +1,21 @@
 // What always stands beside something else, whatever the case; and what is the same in every locale.
 #include <array>
 #include <locale>
+#include <sstream>
 
 #include "core/check/work_out.h"
 #include "core/record/case_entry.h"
+#include "core/record/case_summary.h"
+#include "core/record/list_entry.h"
+#include "core/record/reference_choice.h"
+#include "core/record/rules_file.h"
 #include "core/record/worksheet_file.h"
 #include "core/words/amount_words.h"
+#include "core/words/case_facts.h"
+#include "core/words/isolated.h"
+#include "core/words/rules_words.h"
 #include "core/words/sentences.h"
+#include "core/words/working_markup.h"
 #include "core/words/working_text.h"
 #include "tests/property/for_all.h"
 
@@ -131,6 +140,71 @@ TEST(AlwaysBeside, H31_theWorksheetIsTheSameInEveryLocale) {
     const InLocale in(locale);
     EXPECT_EQ(all(), expected) << locale.name();
   }
+}
+
+namespace {
+
+/// What runs from the right and is not isolated, in any line of the text; empty where there is nothing.
+std::string turning(const std::string& text) {
+  std::istringstream lines(text);
+  for (std::string line; std::getline(lines, line);)
+    if (isolated(line) != line) return line;
+  return {};
+}
+
+Case caseNamed(const std::string& name) {
+  Case inputs = caseOf(
+      "child.weight=17.2 kg; child.height=103 cm; order.dose=80 mg; order.schedule=every 12 h; "
+      "order.route=oral; "
+      "reference.high=120 mg/m2/dose; stock.kind=liquid; stock.strength=25 mg/mL");
+  for (const char* path : {"title", "order.medicine", "reference.source"})
+    EXPECT_FALSE(setEntry(inputs, path, name));
+  return inputs;
+}
+
+}  // namespace
+
+TEST(Hazards, H46_aNameTurnsNoFigureInAnySentence) {
+  const Phrasebook& book = englishPhrases();
+  for (const std::string name : {"חוחית", "زقزاق", "می\u200Cخوش", "ABC אבג 5 mg", "חוחית 7", "5 אבג"}) {
+    HouseRules rules = exactRules();
+    rules.name = rules.agreedBy = rules.agreedOn = name;
+    const Worksheet sheet = workOut(caseNamed(name), rules);
+    const std::string text = workingText(sheet, book);
+    EXPECT_EQ(turning(text), "");
+    EXPECT_NE(text.find("25 mg in 1 mL"), std::string::npos);
+    EXPECT_EQ(turning(workingMarkup(sheet, book, Markup::mathml)), "");
+    for (const Fact& fact : caseFacts(sheet.given, book)) EXPECT_EQ(turning(fact.text), "");
+    EXPECT_EQ(turning(rulesTitle(rules, book) + " " + rulesProvenance(rules, book)), "");
+    EXPECT_EQ(turning(sentence(Refusal{RefusalCode::wordUnknown, name, "25 mg", {}}, book)), "");
+    EXPECT_EQ(turning(placeText(Refusal{RefusalCode::keyUnknown, name, {}, name})), "");
+  }
+}
+
+TEST(Hazards, H46_fieldsOfFilesHoldNoMarks) {
+  const std::string name = "חוחית";
+  const Worksheet sheet = workOut(caseNamed(name), exactRules());
+  // TeX sets letters in the order they stand in, and its fonts lack the marks.
+  EXPECT_FALSE(hasIsolates(workingMarkup(sheet, englishPhrases(), Markup::latex)));
+  HouseRules rules = exactRules();
+  rules.name = name;
+  EXPECT_FALSE(hasIsolates(writeRules(rules)));
+  for (const std::string& cell : summaryOf(sheet, englishPhrases())) EXPECT_FALSE(hasIsolates(cell)) << cell;
+  ListEntryBuilder builder;
+  for (const char* key :
+       {"medicine", "indication", "source.title", "source.edition", "source.page", "checked_by"})
+    EXPECT_FALSE(builder.set(key, name));
+  for (const char* key : {"checked_on", "review_by"}) EXPECT_FALSE(builder.set(key, "2026-02-01"));
+  EXPECT_FALSE(builder.set("route", "oral"));
+  EXPECT_FALSE(builder.set("high", "120 mg/m2/dose"));
+  const Result<ListEntry> entry = builder.finish();
+  ASSERT_TRUE(entry) << entry.refusal().path;
+  for (const WrittenEntry& one : entriesOf(*entry, Date{2027, 1, 1}, englishPhrases())) {
+    EXPECT_FALSE(hasIsolates(one.text)) << one.path;
+    Case inputs;
+    EXPECT_FALSE(setEntry(inputs, one.path, one.text)) << one.path << " " << one.text;
+  }
+  EXPECT_EQ(isolated(sourceWords(*entry, englishPhrases())), sourceWords(*entry, englishPhrases()));
 }
 
 }  // namespace wardchalk::test

@@ -218,7 +218,7 @@ QString spokenSheet(const SheetContent& content) {
         << content.rulesHeading + QStringLiteral(": ") + content.rules << content.workedBy << content.secondBy
         << content.second << content.caution;
   lines.removeIf([](const QString& line) { return line.trimmed().isEmpty(); });
-  return lines.join(u'\n').replace(QChar::Nbsp, u' ');
+  return loosed(lines.join(u'\n'));
 }
 
 SheetContent sheetContent(const Worksheet& sheet, const SheetMade& made, const Phrasebook& book) {

@@ -72,7 +72,7 @@ void PlanPage::tellWhatIsMissing() {
 }
 
 void PlanPage::setPlan(const PracticeSet& plan) {
-  title_->setText(plan.title.empty() ? tr("Practise dose calculation") : fromCore(plan.title));
+  title_->setText(plan.title.empty() ? tr("Practise dose calculation") : outside(plan.title));
   form_->setPlan(plan);
 }
 

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/practice/sessions/lesson_words.h"
+#include "core/words/isolated.h"
 #include "core/words/sentences.h"
 #include "ui/paper/paint_sheet.h"
 #include "ui/practice/detail/sheet_flow.h"
@@ -90,7 +91,7 @@ class SheetWriter {
   void head() {
     const bool key = kind_ == PracticeSheetKind::key;
     const QString kind = words(key ? PhraseId::practiceSheet_key : PhraseId::practiceSheet_questions);
-    const QString title = held(set_.title);
+    const QString title = held(isolated(set_.title));
     say_(title.isEmpty() ? kind : title, FontRole::flag, 0, true);
     if (!title.isEmpty()) say_(kind, FontRole::question, 2, true);
     say_(fromCore(say(book_, PhraseId::practiceSheet_made,
@@ -125,7 +126,7 @@ class SheetWriter {
                       {{"n", std::to_string(place + 1)}, {"topic", topicWord(problem.topic, book_)}})),
          FontRole::question, 22, true);
     const QStringList paragraphs = fromCore(problem.story).split(u'\n', Qt::SkipEmptyParts);
-    for (const QString& one : paragraphs) say_(held(one.toStdString()), FontRole::body, 4, true);
+    for (const QString& one : paragraphs) say_(held(isolated(one.toStdString())), FontRole::body, 4, true);
     const std::vector<StepView> views =
         kind_ == PracticeSheetKind::key ? stepViews(problem.key, book_) : std::vector<StepView>();
     for (std::size_t i = 0; i < problem.asks.size(); ++i) line(problem, i, views);

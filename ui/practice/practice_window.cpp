@@ -211,7 +211,8 @@ void PracticeWindow::saveResults() {
   if (file.isEmpty()) return;
   const auto refusal = writeTextFile(nativePath(file), sessionTable(*session_));
   if (refusal)
-    files_.tell(this, tr("The results were not saved"), file + u'\n' + fromCore(sentence(*refusal, book_)));
+    files_.tell(this, tr("The results were not saved"),
+                outside(file) + u'\n' + fromCore(sentence(*refusal, book_)));
 }
 
 /// A problem page that was begun holds answers that would be gone.

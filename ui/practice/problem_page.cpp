@@ -12,6 +12,7 @@
 #include <algorithm>
 
 #include "core/practice/sessions/lesson_words.h"
+#include "core/words/isolated.h"
 #include "ui/form/button_flow.h"
 #include "ui/practice/line_builder.h"
 #include "ui/practice/line_words.h"
@@ -191,7 +192,7 @@ void ProblemPage::fillPapers() {
   empty(papers_->layout());
   const QString story = fromCore(session_->current().problem.story);
   for (const QString& paragraph : story.split(u'\n', Qt::SkipEmptyParts)) {
-    QLabel* label = wordsIn(papers_, held(paragraph.toStdString()), 1.1);
+    QLabel* label = wordsIn(papers_, held(isolated(paragraph.toStdString())), 1.1);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     papers_->layout()->addWidget(label);
   }

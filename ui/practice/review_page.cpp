@@ -17,7 +17,7 @@ namespace {
 /// What stands in a line; that nothing does is said quietly, with an open circle before it.
 QLabel* writtenIn(QWidget* card, const PracticeLine& line) {
   const QString text = fromCore(line.text).trimmed();
-  if (!text.isEmpty()) return wordsIn(card, text);
+  if (!text.isEmpty()) return wordsIn(card, outside(text));
   QLabel* label = quietWordsIn(card, ReviewPage::tr("○ nothing written yet"));
   label->setAccessibleName(ReviewPage::tr("nothing written yet"));
   return label;

@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 #include <QWheelEvent>
 
+#include "core/number/unseen_text.h"
 #include "core/practice/sessions/set_file.h"
 #include "core/record/text_file.h"
 #include "core/words/sentences.h"
@@ -88,6 +89,7 @@ void SetPage::buildSchool() {
   title_ = new QLineEdit(form_);
   title_->setObjectName(QStringLiteral("set-title"));
   title_->setMaxLength(longestTitle);
+  connect(title_, &QLineEdit::textChanged, this, &SetPage::tellWhatIsMissing);
   form_->addField(tr("&Title"), tr("Title of the set"), title_);
   school_ = new WordBox({tr("exact"), tr("classroom")}, form_);
   school_->setObjectName(QStringLiteral("set-school"));
@@ -126,9 +128,17 @@ QWidget* SetPage::buildFoot() {
   return foot;
 }
 
+/// What keeps the set from being saved. A title that no set file could hold is one of it, and stays as it was
+/// typed.
+QString SetPage::whatIsMissing() const {
+  const auto refusal = refusedUnseen(title_->text().toStdString());
+  return refusal ? fromCore(sentence(*refusal, book_)) : form_->missing();
+}
+
 void SetPage::tellWhatIsMissing() {
-  missing_->setText(form_->missing());
-  for (QPushButton* button : {save_, questions_, key_}) button->setEnabled(form_->missing().isEmpty());
+  const QString missing = whatIsMissing();
+  missing_->setText(missing);
+  for (QPushButton* button : {save_, questions_, key_}) button->setEnabled(missing.isEmpty());
 }
 
 /// What the chosen set does with pounds and with rounding; rules of a file say that in the file.
@@ -153,7 +163,7 @@ void SetPage::setRules(const HouseRules& rules) {
   own_ = rules;
   const bool exact = rules == exactRules();
   const bool classroom = rules == classroomRules();
-  if (!exact && !classroom) school_->addItem(tr("those of the file: %1").arg(fromCore(rules.name)));
+  if (!exact && !classroom) school_->addItem(tr("those of the file: %1").arg(outside(rules.name)));
   school_->setCurrentIndex(exact ? exactSet : classroom ? classroomSet : ownRules);
 }
 

@@ -36,6 +36,7 @@ class SetPage : public PracticePage {
   void openSet();
   void saveSet();
   void savePdf(bool withKey);
+  [[nodiscard]] QString whatIsMissing() const;
   void tellWhatIsMissing();
   void tellRules();
   void setRules(const HouseRules& rules);

@@ -48,10 +48,10 @@ QString CasesModel::text(const CaseRow& row, int column) const {
   switch (column) {
     case place:
       return row.given.number > 1 || row.source->isTable
-                 ? tr("%1, row %2", "file, row").arg(row.source->name).arg(row.given.number)
-                 : row.source->name;
+                 ? tr("%1, row %2", "file, row").arg(outside(row.source->name)).arg(row.given.number)
+                 : outside(row.source->name);
     case title:
-      return fromCore(row.title);
+      return outside(row.title);
     case verdict:
       return row.verdict ? fromCore(row.words) : tr("cannot be read");
     case reason:

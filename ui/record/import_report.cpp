@@ -7,6 +7,7 @@
 #include <QTableWidget>
 #include <QVBoxLayout>
 
+#include "core/number/unseen_text.h"
 #include "core/record/list_review.h"
 #include "core/words/sentences.h"
 #include "ui/record/plain_table.h"
@@ -19,7 +20,7 @@ namespace {
 constexpr QSize reportSize(860, 520);
 
 QString whoseRow(const RefusedRow& row) {
-  QStringList parts{fromCore(row.medicine), fromCore(row.route)};
+  QStringList parts{outside(withUnseenNamed(row.medicine)), outside(withUnseenNamed(row.route))};
   parts.removeAll(QString());
   return parts.join(QStringLiteral(", "));
 }
@@ -40,7 +41,7 @@ QTableWidget* refusedRows(const std::vector<RefusedRow>& rows, const Phrasebook&
                            ImportReport::tr("Rows that were refused"), parent);
   table->setObjectName(QStringLiteral("refused"));
   for (const RefusedRow& row : rows)
-    addRow(*table, {QString::number(row.row), whoseRow(row), fromCore(row.refusal.path),
+    addRow(*table, {QString::number(row.row), whoseRow(row), fromCore(placeText(row.refusal)),
                     fromCore(sentence(row.refusal, book))});
   table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   table->horizontalHeader()->setSectionResizeMode(3, QHeaderView::Stretch);

@@ -188,7 +188,7 @@ void ReferencePicker::setList(ReferenceList list, const QString& name) {
   list_ = std::move(list);
   const int count = static_cast<int>(list_.entries.size());
   file_->setText(name.isEmpty() ? tr("No list is open. Wardchalk ships none: a ward keeps its own.")
-                                : tr("%1: %n entries", "", count).arg(name));
+                                : tr("%1: %n entries", "", count).arg(outside(name)));
   findAgain();
 }
 
@@ -219,7 +219,7 @@ void ReferencePicker::findAgain() {
     const QSignalBlocker quiet(found_);
     found_->clear();
     for (const ListGroup& group : groups_) {
-      auto* item = new QListWidgetItem(inOneLine({fromCore(group.medicine), fromCore(group.indication),
+      auto* item = new QListWidgetItem(inOneLine({outside(group.medicine), outside(group.indication),
                                                   QString::fromStdString(routeText(group.route, book_))}),
                                        found_);
       item->setSizeHint(itemSize);

@@ -12,6 +12,7 @@
 
 #include "core/record/rules_examples.h"
 #include "core/record/rules_file.h"
+#include "core/words/isolated.h"
 #include "core/words/rules_words.h"
 #include "core/words/sentences.h"
 #include "ui/form/choice_box.h"
@@ -224,7 +225,7 @@ void RulesEditor::sayRefused(const QString& label, const QString& why) {
 
 void RulesEditor::showExamples() {
   notSaved_->hide();
-  const bool shippedName = rulesTitle(rules_, book_) != rules_.name && !rules_.name.empty();
+  const bool shippedName = rulesTitle(rules_, book_) != isolated(rules_.name) && !rules_.name.empty();
   const QString ownName = fromCore(say(book_, PhraseId::rules_ownName, {{"name", rules_.name}}));
   for (auto field = fields_.begin(); field != fields_.end(); ++field) {
     const std::string key = field.key().toStdString();

@@ -11,6 +11,7 @@
 #include "ui/shell/main_window.h"
 #include "ui/shell/other_windows.h"
 #include "ui/shell/sheet_desk.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
@@ -119,7 +120,8 @@ void CasesDesk::endPrinting() {
   if (none) return tell(tr("The sheets were not saved"), tr("No case can be read."));
   if (refusal) return tellUnsaved(*refusal);
   const auto all = static_cast<int>(cases_->model().rows().size());
-  QString said = tr("%n sheets saved in %1.", "", all - static_cast<int>(leftOut_.size())).arg(pdfFile_);
+  QString said =
+      tr("%n sheets saved in %1.", "", all - static_cast<int>(leftOut_.size())).arg(outside(pdfFile_));
   if (!leftOut_.isEmpty())
     said += u' ' + tr("Left out, cannot be read: %1.").arg(leftOut_.join(QStringLiteral("; ")));
   cases_->say(said);

@@ -27,10 +27,12 @@ void enlarge(QWidget* widget, double by, bool bold) {
 }
 
 QString listed(const std::vector<Fact>& facts) {
+  // A block of rich text takes its direction from its first letter, one that is isolated too (Qt 6.4).
+  const QChar fromLeft(0x200E);
   QStringList rows;
   for (const Fact& fact : facts)
     rows << QStringLiteral("<tr><td>%1</td><td>&nbsp;&nbsp;</td><td><b>%2</b></td></tr>")
-                .arg(held(fact.label).toHtmlEscaped(), held(fact.text).toHtmlEscaped());
+                .arg(held(fact.label).toHtmlEscaped(), fromLeft + held(fact.text).toHtmlEscaped());
   return QStringLiteral("<table cellpadding=\"3\">") + rows.join(QString()) + QStringLiteral("</table>");
 }
 

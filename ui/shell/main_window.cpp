@@ -216,7 +216,7 @@ void MainWindow::nameWindow() {
   }
   const QString file = document_.name().isEmpty() ? tr("new child") : document_.name();
   const QString name = second_->isUnderWay() ? tr("second check") : file;
-  setWindowTitle(tr("%1[*] – Wardchalk", "name of the case file").arg(name));
+  setWindowTitle(tr("%1[*] – Wardchalk", "name of the case file").arg(outside(name)));
   setWindowModified(editor_.isModified());
 }
 
@@ -313,8 +313,8 @@ bool MainWindow::saveTo(const QString& file, KnownFile believed) {
 }
 
 void MainWindow::tellRefusal(const QString& title, const QString& file, const Refusal& refusal) {
-  QString text = file;
-  if (!refusal.path.empty()) text += QLatin1Char('\n') + QString::fromStdString(refusal.path);
+  QString text = outside(file);
+  if (!refusal.path.empty()) text += QLatin1Char('\n') + fromCore(placeText(refusal));
   dialogs_.tell(this, title, text + QLatin1Char('\n') + QString::fromStdString(sentence(refusal, book_)));
 }
 

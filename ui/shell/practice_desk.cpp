@@ -11,6 +11,7 @@
 #include "ui/practice/practice_window.h"
 #include "ui/shell/case_document.h"
 #include "ui/shell/file_dialogs.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
@@ -68,8 +69,9 @@ class DesktopPracticeFiles : public PracticeFiles {
 
 QString refusalText(const QString& file, const Refusal& refusal) {
   const QString place =
-      refusal.path.empty() ? QString() : QString::fromStdString(refusal.path) + QStringLiteral(": ");
-  return file + QStringLiteral(": ") + place + QString::fromStdString(sentence(refusal, englishPhrases()));
+      refusal.path.empty() ? QString() : fromCore(placeText(refusal)) + QStringLiteral(": ");
+  return outside(file) + QStringLiteral(": ") + place +
+         QString::fromStdString(sentence(refusal, englishPhrases()));
 }
 
 }  // namespace

@@ -9,6 +9,7 @@
 #include "ui/record/import_report.h"
 #include "ui/record/reference_picker.h"
 #include "ui/shell/case_document.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
@@ -100,7 +101,7 @@ void ReferenceDesk::keepImport(const ReferenceImport& import, const QString& tab
 
 void ReferenceDesk::tell(const QString& title, const QString& file, const Refusal& refusal) {
   dialogs_.tell(picker_ ? picker_.data() : window_, title,
-                file + QLatin1Char('\n') + QString::fromStdString(placedSentence(refusal, book_)));
+                outside(file) + QLatin1Char('\n') + QString::fromStdString(placedSentence(refusal, book_)));
 }
 
 void ReferenceDesk::fill(const std::vector<WrittenEntry>& entries) {

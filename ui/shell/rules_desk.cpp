@@ -63,8 +63,9 @@ Result<HouseRules> RulesDesk::readFile(const QString& file) const {
 }
 
 QString RulesDesk::whyNot(const QString& file, const Refusal& refusal) const {
-  const QString where = refusal.path.empty() ? QString() : fromCore(refusal.path) + QStringLiteral(": ");
-  return file + u'\n' + where + fromCore(sentence(refusal, parts_.book));
+  const QString where =
+      refusal.path.empty() ? QString() : fromCore(placeText(refusal)) + QStringLiteral(": ");
+  return outside(file) + u'\n' + where + fromCore(sentence(refusal, parts_.book));
 }
 
 void RulesDesk::openFile() {

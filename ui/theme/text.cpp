@@ -1,6 +1,9 @@
 #include "ui/theme/text.h"
 
 #include <QChar>
+#include <algorithm>
+
+#include "core/words/isolated.h"
 
 namespace wardchalk::ui {
 
@@ -20,6 +23,38 @@ QString held(std::string_view text) {
   return whole;
 }
 
-QString loosed(QString text) { return text.replace(QChar::Nbsp, u' '); }
+QString outside(std::string_view text) { return fromCore(isolated(text)); }
+
+QString outside(const QString& text) { return outside(text.toStdString()); }
+
+QStringList withWholeIsolates(const QStringList& lines) {
+  const auto hasMark = [](const QString& line) { return line.contains(QChar(0x2068)); };
+  if (std::none_of(lines.begin(), lines.end(), hasMark)) return lines;
+  IsolatesOfLines isolates;
+  QStringList whole;
+  for (const QString& line : lines) whole << fromCore(isolates.next(line.toStdString()));
+  return whole;
+}
+
+QStringList piecesByWriting(const QString& text) {
+  constexpr char16_t firstOfIndia = 0x0900;  // the writings before it are in every font that we know of
+  const auto isEastern = [](QChar one) {
+    return one.unicode() >= firstOfIndia && one.script() > QChar::Script_Latin;
+  };
+  if (text.contains(QChar(0x2068)) || std::none_of(text.begin(), text.end(), isEastern)) return {text};
+  QStringList pieces;
+  qsizetype begin = 0;
+  for (qsizetype i = 1; i < text.size(); ++i) {
+    const bool plain = text[i].unicode() < firstOfIndia;
+    if (!plain || !isEastern(text[i - 1])) continue;
+    pieces << text.mid(begin, i - begin);
+    begin = i;
+  }
+  return pieces << text.mid(begin);
+}
+
+QString loosed(QString text) {
+  return text.replace(QChar::Nbsp, u' ').remove(QChar(0x2068)).remove(QChar(0x2069));
+}
 
 }  // namespace wardchalk::ui

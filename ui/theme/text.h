@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 #include <string_view>
 
 namespace wardchalk::ui {
@@ -12,7 +13,21 @@ namespace wardchalk::ui {
 /// breaks.
 [[nodiscard]] QString held(std::string_view text);
 
-/// A held text with plain spaces again: what is spoken, searched or copied.
+/// Text from outside, a name of a file or a title, that stands beside words of ours: isolated where it runs
+/// from the right.
+[[nodiscard]] QString outside(std::string_view text);
+[[nodiscard]] QString outside(const QString& text);
+
+/// The lines that one text was broken into, each to be set by itself: an isolate that is cut in two is whole
+/// on each.
+[[nodiscard]] QStringList withWholeIsolates(const QStringList& lines);
+
+/// The text in pieces that are set one after the other: letters of a writing of the East, and what follows
+/// them in Latin letters and figures. Qt takes figures for part of the writing before them, and where no font
+/// has that writing, draws boxes for both. A text with isolates is one piece: its order is that of the whole.
+[[nodiscard]] QStringList piecesByWriting(const QString& text);
+
+/// A held text with plain spaces again and without marks of isolates: what is spoken or searched.
 [[nodiscard]] QString loosed(QString text);
 
 }  // namespace wardchalk::ui

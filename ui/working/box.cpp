@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "ui/theme/text.h"
 #include "ui/working/type_measure.h"
 
 namespace wardchalk::ui {
@@ -93,21 +94,30 @@ Box paragraph(const QString& text, FontRole role, Ink ink, const Metrics& metric
   const Type type = fittingType(words, metrics.type(role), metrics, width);
   const TypeMeasure letters(type, metrics.family);
   const double space = letters.width(QStringLiteral(" "));
-  std::vector<Box> lines;
+  QStringList lines;
+  std::vector<double> widths;
   QString line;
   double used =
       0;  // the words one by one: measuring each longer line anew would cost the square of its length
   for (const QString& word : words) {
     const double wide = letters.width(word);
     if (!line.isEmpty() && used + space + wide > width) {
-      lines.push_back(runBox(line, used, type, ink, letters));
+      lines << line;
+      widths.push_back(used);
       line.clear();
     }
     used = line.isEmpty() ? wide : used + space + wide;
     line = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
   }
-  if (!line.isEmpty()) lines.push_back(runBox(line, used, type, ink, letters));
-  return column(std::move(lines), metrics.px(1));
+  if (!line.isEmpty()) {
+    lines << line;
+    widths.push_back(used);
+  }
+  const QStringList whole = withWholeIsolates(lines);
+  std::vector<Box> boxes;
+  for (std::size_t i = 0; i < widths.size(); ++i)
+    boxes.push_back(runBox(whole[static_cast<qsizetype>(i)], widths[i], type, ink, letters));
+  return column(std::move(boxes), metrics.px(1));
 }
 
 Box fraction(Box over, Box under, const Metrics& metrics) {

@@ -4,6 +4,7 @@
 #include <QPainterPath>
 #include <QtMath>
 
+#include "ui/theme/text.h"
 #include "ui/working/type_measure.h"
 
 namespace wardchalk::ui {
@@ -83,8 +84,13 @@ class DrawingPainter {
   void paint(const Run& run) {
     if (!shows(run.stage)) return;
     painter_.setPen(palette_[run.ink]);
-    painter_.setFont(TypeMeasure(run.type, wish_.family).font());
-    painter_.drawText(run.at, run.text);
+    const TypeMeasure letters(run.type, wish_.family);
+    painter_.setFont(letters.font());
+    QPointF at = run.at;
+    for (const QString& piece : piecesByWriting(run.text)) {
+      painter_.drawText(at, piece);
+      at.rx() += letters.width(piece);
+    }
   }
 
   /// A little bowed, as a hand draws it; the first `share` of it.
@@ -128,6 +134,9 @@ class DrawingPainter {
 void paintDrawing(QPainter& painter, const Drawing& drawing, const BoardPalette& palette,
                   const PaintWish& wish) {
   painter.save();
+  // Else Qt takes the direction from the first letter of a run, and a name that runs from the right turns the
+  // figures.
+  painter.setLayoutDirection(Qt::LeftToRight);
   DrawingPainter(painter, palette, wish).paint(drawing);
   painter.restore();
 }

@@ -3,6 +3,7 @@
 #include <QPainter>
 #include <cmath>
 
+#include "ui/theme/text.h"
 #include "ui/working/detail/spoken_accessible.h"
 
 namespace wardchalk::ui {
@@ -32,7 +33,8 @@ int SpokenWidget::heightAt(int width) {
   return height_;
 }
 
-void SpokenWidget::setSpoken(const QString& text) {
+void SpokenWidget::setSpoken(const QString& shown) {
+  const QString text = loosed(shown);
   if (text == spoken_) return;
   const QString before = std::exchange(spoken_, text);
   if (!QAccessible::isActive()) return;

@@ -27,7 +27,8 @@ class SpokenWidget : public QWidget {
   int heightAt(int width);
 
  protected:
-  void setSpoken(const QString& text);
+  /// Takes a text as it is shown; blanks and marks that only its setting needs are not spoken.
+  void setSpoken(const QString& shown);
   /// What is shown has changed and must be laid out again.
   void forget();
 

@@ -3,9 +3,11 @@
 #include <QFontMetricsF>
 #include <QGuiApplication>
 #include <QHash>
+#include <QTextOption>
 #include <map>
 #include <tuple>
 
+#include "ui/theme/text.h"
 #include "ui/working/metrics.h"
 
 namespace wardchalk::ui {
@@ -14,6 +16,16 @@ namespace {
 
 /// So many words of a type are remembered; then it begins anew. A long working has a few hundred.
 constexpr qsizetype mostWords = 1000;
+
+/// As runs are painted, whatever letter they begin with.
+const QTextOption& fromLeft() {
+  static const QTextOption option = [] {
+    QTextOption one;
+    one.setTextDirection(Qt::LeftToRight);
+    return one;
+  }();
+  return option;
+}
 
 }  // namespace
 
@@ -41,7 +53,9 @@ double TypeMeasure::width(const QString& text) const {
   const auto found = known_.widths.constFind(text);
   if (found != known_.widths.constEnd()) return *found;
   if (known_.widths.size() >= mostWords) known_.widths.clear();
-  return *known_.widths.insert(text, known_.font.horizontalAdvance(text));
+  double all = 0;
+  for (const QString& piece : piecesByWriting(text)) all += known_.font.horizontalAdvance(piece, fromLeft());
+  return *known_.widths.insert(text, all);
 }
 
 double TypeMeasure::ascent() const { return known_.font.ascent(); }

@@ -2,6 +2,8 @@
 
 #include <array>
 
+#include "core/number/unseen_text.h"
+
 namespace wardchalk {
 
 namespace {
@@ -24,15 +26,15 @@ std::string sentence(const LineFault& fault, const Phrasebook& book) {
   const bool unlike = fault.code == LineFaultCode::unlikeUnits;
   if (unlike && (fault.typed.empty() || fault.instead.empty())) {
     const std::string& named = fault.typed.empty() ? fault.instead : fault.typed;
-    return say(book, PhraseId::fault_unlikeUnitsNone, {{"typed", named}});
+    return say(book, PhraseId::fault_unlikeUnitsNone, {{"typed", withUnseenNamed(named)}});
   }
   return say(book, faultPhrases[static_cast<std::size_t>(fault.code)],
-             {{"typed", fault.typed}, {"instead", fault.instead}});
+             {{"typed", withUnseenNamed(fault.typed)}, {"instead", withUnseenNamed(fault.instead)}});
 }
 
 std::string sentence(const LineRemark& remark, const Phrasebook& book) {
   return say(book, remarkPhrases[static_cast<std::size_t>(remark.code)],
-             {{"typed", remark.typed}, {"instead", remark.instead}});
+             {{"typed", withUnseenNamed(remark.typed)}, {"instead", withUnseenNamed(remark.instead)}});
 }
 
 }  // namespace wardchalk

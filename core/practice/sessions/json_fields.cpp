@@ -65,16 +65,11 @@ const JsonValue* JsonFields::wanted(std::string_view key, JsonValue::Kind kind) 
   return refusal_ ? nullptr : value;
 }
 
-std::string JsonFields::text(std::string_view key, std::size_t most, bool lines) {
+std::string JsonFields::text(std::string_view key, std::size_t most, TextLines lines) {
   const JsonValue* value = wanted(key, JsonValue::Kind::text);
   if (!value) return {};
   if (value->text.size() > most) refuse(RefusalCode::tooLong, key, value->text);
-  // Control characters would reach a terminal or a printed sheet as commands.
-  const auto isControl = [&](char c) {
-    return (static_cast<unsigned char>(c) < 0x20 && !(lines && c == '\n')) || c == 0x7F;
-  };
-  if (std::any_of(value->text.begin(), value->text.end(), isControl))
-    refuse(RefusalCode::spaceWrong, key, value->text);
+  if (auto refusal = refusedUnseen(value->text, lines)) refuse(*std::move(refusal), key);
   return refusal_ ? std::string() : value->text;
 }
 

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/number/refusal.h"
+#include "core/number/unseen_text.h"
 #include "core/record/file_head.h"
 #include "core/record/json_value.h"
 
@@ -21,8 +22,8 @@ class JsonFields {
 
   /// The member, which must be there and of this kind; null when it is not.
   const JsonValue* wanted(std::string_view key, JsonValue::Kind kind);
-  /// A text of at most so many bytes, without control characters but, where allowed, line breaks.
-  std::string text(std::string_view key, std::size_t most, bool lines = false);
+  /// A text of at most so many bytes, without characters that cannot be seen.
+  std::string text(std::string_view key, std::size_t most, TextLines lines = TextLines::one);
   /// A whole number.
   std::uint64_t count(std::string_view key, std::uint64_t least, std::uint64_t most);
 

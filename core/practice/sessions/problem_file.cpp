@@ -143,7 +143,7 @@ Result<Problem> readProblem(std::string_view json) {
   else
     fields.refuse(RefusalCode::wordUnknown, "topic", topic, topicList());
   problem.level = static_cast<int>(fields.count("level", lowestLevel, highestLevel));
-  problem.story = fields.text("story", longestStory, true);
+  problem.story = fields.text("story", longestStory, TextLines::several);
   takeCase(problem, fields);
   takeRules(problem, fields);
   takeKey(problem, fields);

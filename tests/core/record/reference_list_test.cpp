@@ -102,7 +102,7 @@ INSTANTIATE_TEST_SUITE_P(Values, RefusesEntry, testing::Values(
     BadEntry{"a band that ends before it begins", [](Json& e) { e["age_below"] = "1 year"; }, C::bandBackwards, "entries[0].age_below"},
     BadEntry{"a low end with only a limit", [](Json& e) { e["limit_only"] = true; }, C::lowWithLimitOnly, "entries[0].limit_only"},
     BadEntry{"a medicine that is too long", [](Json& e) { e["medicine"] = std::string(101, 'x'); }, C::tooLong, "entries[0].medicine"},
-    BadEntry{"a control character", [](Json& e) { e["checked_by"] = "A\x1B[2J"; }, C::spaceWrong, "entries[0].checked_by"}),
+    BadEntry{"a control character", [](Json& e) { e["checked_by"] = "A\x1B[2J"; }, C::unseenCharacter, "entries[0].checked_by"}),
     test::NameOfRow());
 // clang-format on
 

@@ -1,6 +1,7 @@
 #include "ui/form/form.h"
 
 #include <QCheckBox>
+#include <QClipboard>
 #include <QLineEdit>
 #include <QSignalSpy>
 #include <QTest>
@@ -40,6 +41,8 @@ class FormTest : public QObject {
   void theWheelChangesNothing();
   void theLastFieldSaysPressEnter();
   void refusedTextStaysWithItsReason();
+  void aPastedUnseenCharacterStaysAndIsRefused_data();
+  void aPastedUnseenCharacterStaysAndIsRefused();
   void unsafeAbbreviationsAreAnswered_data();
   void unsafeAbbreviationsAreAnswered();
   void everyKeyReachesTheBox();
@@ -182,6 +185,43 @@ void FormTest::refusedTextStaysWithItsReason() {
   QCOMPARE(box<QLineEdit>("child.weight:text")->text(), QStringLiteral(".5 kg"));
   QVERIFY2(line(path::weight).contains(QStringLiteral("0.5")), qPrintable(line(path::weight)));
   QVERIFY(!box<QLineEdit>("child.weight:text")->accessibleDescription().isEmpty());
+}
+
+void FormTest::aPastedUnseenCharacterStaysAndIsRefused_data() {
+  QTest::addColumn<QString>("path");
+  QTest::addColumn<QString>("pasted");
+  QTest::addColumn<QString>("number");
+  for (const char* path : {"order.medicine", "reference.source"}) {
+    const QString field = QString::fromLatin1(path);
+    const auto row = [&](const char* name, const QString& pasted, const char* number) {
+      QTest::addRow("%s in %s", name, path) << field << pasted << QString::fromLatin1(number);
+    };
+    row("line feed", QStringLiteral("Plo\nver"), "U+000A");
+    row("line feed last", QStringLiteral("Plover\n"), "U+000A");
+    row("carriage return", QStringLiteral("Plo\r\nver"), "U+000D");
+    row("tab", QStringLiteral("Plo\tver"), "U+0009");
+    row("escape", QStringLiteral("Plo\u001B[2Jver"), "U+001B");
+    row("line separator", QStringLiteral("Plo\u2028ver"), "U+2028");
+    row("paragraph separator", QStringLiteral("Plo\u2029ver"), "U+2029");
+    row("right-to-left override", QStringLiteral("Plover\u202E"), "U+202E");
+    row("isolate", QStringLiteral("\u2067Plover"), "U+2067");
+    row("zero-width space", QStringLiteral("Plo\u200Bver"), "U+200B");
+    row("byte order mark", QStringLiteral("\uFEFFPlover"), "U+FEFF");
+  }
+}
+
+void FormTest::aPastedUnseenCharacterStaysAndIsRefused() {
+  QFETCH(QString, path);
+  QFETCH(QString, pasted);
+  QFETCH(QString, number);
+  form_->focusField(path);
+  QGuiApplication::clipboard()->setText(pasted);
+  QTest::keyClick(at(), Qt::Key_V, Qt::ControlModifier);
+  enter();
+  QCOMPARE(editor_->draft().boxes(path.toStdString()).text, pasted.toStdString());
+  QCOMPARE(form_->findChild<QLineEdit*>(path + QStringLiteral(":text"))->text(), pasted);
+  const QString said = form_->field(path)->line();
+  QVERIFY2(said.contains(number) && said.contains(QStringLiteral("Type it anew")), qPrintable(said));
 }
 
 void FormTest::unsafeAbbreviationsAreAnswered_data() {

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/words/isolated.h"
+#include "ui/theme/text.h"
 #include "ui/working/type_measure.h"
 
 namespace wardchalk::ui::detail {
@@ -71,7 +73,8 @@ class LineSetter {
     if (line_.empty()) return;
     Box line;
     for (const Part& part : line_) {
-      Box box = textBox(part.word.text, part.word.type, ink_, metrics_);
+      const QString text = fromCore(isolates_.next(part.word.text.toStdString()));
+      Box box = textBox(text, part.word.type, ink_, metrics_);
       const double x = left() + part.at;
       line.width = x + box.width;
       line.above = std::max(line.above, box.above);
@@ -90,6 +93,7 @@ class LineSetter {
   std::vector<Box> lines_;
   std::vector<Part> line_;
   double used_ = 0;
+  IsolatesOfLines isolates_;  // each part of a line is set by itself
 };
 
 }  // namespace

@@ -1,0 +1,51 @@
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/number/refusal.h"
+
+namespace wardchalk {
+
+/// What a character is that no free text may hold: nobody sees it, and it can end a line, order a terminal
+/// about or turn the figures beside it round. The joiners of Persian and Indic writing (U+200C, U+200D) are
+/// none of these.
+enum class Unseen : std::uint8_t {
+  tab,
+  lineBreak,
+  control,      ///< U+0000 to 001F and 007F to 009F, but for the two above
+  hyphen,       ///< U+00AD, shown at the end of a line alone
+  space,        ///< U+200B, without width
+  direction,    ///< marks, embeddings, overrides and isolates of the writing direction
+  byteOrder,    ///< U+FEFF
+  noCharacter,  ///< a number that Unicode keeps free of characters
+};
+
+/// Which of them the character is; nothing for a character that may stand in a text.
+[[nodiscard]] std::optional<Unseen> unseenKind(char32_t character);
+
+/// What may stand in a text: one line, or several parted by plain line feeds.
+enum class TextLines : std::uint8_t { one, several };
+
+/// An unseen character in a text.
+struct UnseenCharacter {
+  Unseen kind;
+  std::string_view bytes;  ///< where it stands in the text
+  std::string number;      ///< "U+202E": it can be named so and not be shown
+};
+
+/// The first unseen character of a text, if there is one.
+[[nodiscard]] std::optional<UnseenCharacter> firstUnseen(std::string_view text,
+                                                         TextLines lines = TextLines::one);
+
+/// Refuses a text for its first unseen character, which is the refusal's `typed`. The one check of free text,
+/// wherever it comes from.
+[[nodiscard]] std::optional<Refusal> refusedUnseen(std::string_view text, TextLines lines = TextLines::one);
+
+/// The text with each unseen character written as its number in brackets, "[U+202E]": a text that was
+/// refused, fit to be shown.
+[[nodiscard]] std::string withUnseenNamed(std::string_view text);
+
+}  // namespace wardchalk
