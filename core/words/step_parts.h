@@ -24,6 +24,9 @@ struct UnitMark {
 /// The letter that the two of a pair carry: "a" for the first.
 [[nodiscard]] std::string letterOf(std::size_t pair);
 
+/// Stands before a number that is not shown exactly.
+inline constexpr std::string_view aboutSign = "≈";
+
 /// One thing that is said after a chain: "= √0.4921 m⁴", "≈ 0.7015 m²", "→ 0.70 m²".
 struct Outcome {
   enum class Sign : std::uint8_t { equals, about, rounded };
