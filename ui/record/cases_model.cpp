@@ -64,6 +64,8 @@ QString CasesModel::text(const CaseRow& row, int column) const {
 }
 
 QVariant CasesModel::data(const QModelIndex& index, int role) const {
+  // A view asks for the text of its current row to copy it, also when there is none.
+  if (!index.isValid() || index.row() >= rowCount()) return {};
   const CaseRow& row = rows_[static_cast<std::size_t>(index.row())];
   if (role == Qt::DisplayRole) return text(row, index.column());
   if (role == Qt::ToolTipRole) return plainTip(text(row, index.column()));
@@ -75,6 +77,7 @@ QVariant CasesModel::data(const QModelIndex& index, int role) const {
 
 QVariant CasesModel::headerData(int section, Qt::Orientation orientation, int role) const {
   if (orientation == Qt::Vertical || role != Qt::DisplayRole) return {};
+  if (section < 0 || section >= columnCountAll) return {};
   const std::array names = {tr("From"), tr("Title"), tr("Verdict"), tr("Why"), tr("Still needed")};
   return names[static_cast<std::size_t>(section)];
 }
