@@ -109,6 +109,22 @@ std::string localeFault(std::string_view line) {
   return {};
 }
 
+/// What would draw a text from outside as markup. Labels, messages and tool tips are made in ui/theme, where
+/// they are plain.
+std::string markupFault(std::string_view file, std::string_view line) {
+  if (file.starts_with("ui/theme/plain_")) return {};
+  const std::string_view code = line.substr(0, line.find("//"));
+  for (const std::string_view maker :
+       {"new QLabel", "QMessageBox box", "new QMessageBox", "QMessageBox::question(", "QMessageBox::warning(",
+        "QMessageBox::information(", "QMessageBox::critical(", "QMessageBox::about(", "QTextBrowser",
+        "QTextEdit", "setHtml(", "setWhatsThis(", "setMarkdown("})
+    if (code.find(maker) != std::string_view::npos) return "may draw markup: " + std::string(maker);
+  for (const std::string_view tip : {"setToolTip(", "ToolTipRole)", "QToolTip::showText("})
+    if (code.find(tip) != std::string_view::npos && code.find("plainTip(") == std::string_view::npos)
+      return "a tool tip that is not plain";
+  return {};
+}
+
 std::vector<std::string> faultsIn(const std::string& file, const std::vector<std::string>& lines) {
   std::vector<std::string> faults;
   for (std::size_t i = 0; i < lines.size(); ++i)
@@ -150,6 +166,20 @@ TEST(Layers, noFileOfTheWindowLooksBack) {
       EXPECT_EQ(uiFault(file, line), "") << file << ": " << line;
   }
   EXPECT_GT(files, 50U);  // it has looked
+}
+
+TEST(Layers, noFileOfTheWindowDrawsMarkup) {
+  const fs::path root = WARDCHALK_SOURCE_DIR;
+  std::size_t labels = 0;
+  for (const auto& entry : fs::recursive_directory_iterator(root / "ui")) {
+    if (!isSource(entry.path())) continue;
+    const std::string file = fs::relative(entry.path(), root).generic_string();
+    for (const std::string& line : linesOf(entry.path())) {
+      EXPECT_EQ(markupFault(file, line), "") << file << ": " << line;
+      labels += line.find("PlainLabel(") == std::string::npos ? 0U : 1U;
+    }
+  }
+  EXPECT_GT(labels, 20U);  // it has looked
 }
 
 TEST(Layers, everyFolderOfTheCoreIsARoom) {
@@ -219,6 +249,21 @@ TEST(LayerRules, findWhatTheyAreThereForInTheWindow) {
            Line{"ui/shell/actions.cpp", "#include \"app/desktop/main.h\"", "the window knows no program"},
        })
     EXPECT_EQ(uiFault(row.file, row.line), row.fault) << row.line;
+}
+
+TEST(LayerRules, findWhatWouldDrawMarkup) {
+  for (const char* line :
+       {"auto* label = new QLabel(text, this);", "  : text_(new QLabel(this)) {",
+        "QMessageBox box(icon, title, text);", "item->setToolTip(texts[column]);",
+        "if (role == Qt::ToolTipRole) return text(row);", "QMessageBox::warning(this, title, text);",
+        "auto* page = new QTextBrowser(this);"})
+    EXPECT_NE(markupFault("ui/record/table.cpp", line), "") << line;
+  for (const char* line :
+       {"auto* label = new PlainLabel(text, this);", "PlainMessage box(icon, title, text, parent);",
+        "item->setToolTip(plainTip(text));", "// new QLabel", "QLabel* label = nullptr;",
+        "if (role == Qt::ToolTipRole) return plainTip(text(row));"})
+    EXPECT_EQ(markupFault("ui/record/table.cpp", line), "") << line;
+  EXPECT_EQ(markupFault("ui/theme/plain_tip.cpp", "new QLabel"), "");
 }
 
 TEST(LayerRules, findCallsThatDependOnTheLocale) {

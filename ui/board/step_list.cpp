@@ -3,6 +3,7 @@
 #include <QKeyEvent>
 
 #include "ui/board/board_sizes.h"
+#include "ui/theme/breaking_delegate.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -16,6 +17,7 @@ StepList::StepList(QWidget* parent, const BoardStory& story, const Phrasebook& b
     addItem(QStringLiteral("%1  %2").arg(page.number).arg(loosed(question)));
   }
   setWordWrap(true);
+  setItemDelegate(new BreakingDelegate(this));
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   connect(this, &QListWidget::itemClicked, this, &StepList::choose);
   hide();

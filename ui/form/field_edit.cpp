@@ -4,7 +4,6 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
 #include <QSignalBlocker>
@@ -15,6 +14,7 @@
 #include "core/words/read_back.h"
 #include "ui/form/choice_box.h"
 #include "ui/theme/board_palette.h"
+#include "ui/theme/plain_label.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -49,7 +49,7 @@ FieldEdit::FieldEdit(const FieldSpec& spec, const Phrasebook& book, QWidget* par
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(1, 0, 1, 1);  // room for the edges of the boxes
   column->setSpacing(2);
-  label_ = new QLabel(labelOf(spec), this);
+  label_ = new PlainLabel(labelOf(spec), this);
   label_->setObjectName(path() + QLatin1String(":label"));
   auto* row = new QHBoxLayout;
   row->setSpacing(betweenBoxes);
@@ -99,7 +99,7 @@ void FieldEdit::buildBoxes(const Phrasebook& book, QBoxLayout* row) {
   for (const std::string_view unit : unitChoices(spec_.path)) unit_->addChoice(unit, shownUnit(unit));
   row->addWidget(unit_, 3);
   if (spec_.kind == FieldKind::strength) {
-    between_ = new QLabel(tr("in", "25 mg in 1 mL"), this);
+    between_ = new PlainLabel(tr("in", "25 mg in 1 mL"), this);
     row->addWidget(between_);
     buildSecond(row);
   }

@@ -1,7 +1,6 @@
 #include "ui/form/form.h"
 
 #include <QApplication>
-#include <QLabel>
 #include <QScrollBar>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -15,6 +14,7 @@
 #include "ui/form/field_edit.h"
 #include "ui/form/focus_ring.h"
 #include "ui/form/form_group.h"
+#include "ui/theme/plain_label.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -92,7 +92,7 @@ FormGroup* Form::groupOf(const FieldSpec& spec) const {
 }
 
 void Form::addUnitSystem(FormGroup* group) {
-  auto* label = new QLabel(tr("&Units"), group);
+  auto* label = new PlainLabel(tr("&Units"), group);
   unitSystem_ = new ChoiceBox(group);
   unitSystem_->setObjectName(QStringLiteral("unit-system"));
   unitSystem_->setMinimumHeight(32);

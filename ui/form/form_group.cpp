@@ -1,6 +1,5 @@
 #include "ui/form/form_group.h"
 
-#include <QLabel>
 #include <QPainter>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -8,6 +7,7 @@
 
 #include "ui/form/field_edit.h"
 #include "ui/theme/board_palette.h"
+#include "ui/theme/plain_label.h"
 
 namespace wardchalk::ui {
 
@@ -25,7 +25,7 @@ FormGroup::FormGroup(FieldGroup group, QWidget* parent) : QWidget(parent), group
   column->setSpacing(2);
   heading_ = new QHBoxLayout;
   heading_->setSpacing(8);
-  auto* title = new QLabel(headingOf(group), this);
+  auto* title = new PlainLabel(headingOf(group), this);
   QFont bold = title->font();
   bold.setBold(true);
   bold.setPointSizeF(bold.pointSizeF() * 1.15);

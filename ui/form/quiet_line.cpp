@@ -21,8 +21,7 @@ QString keptTogether(QString text) {
 
 }  // namespace
 
-QuietLine::QuietLine(QWidget* parent) : QLabel(parent) {
-  setTextFormat(Qt::PlainText);
+QuietLine::QuietLine(QWidget* parent) : PlainLabel(parent) {
   setWordWrap(true);
   setIndent(0);
   setAlignment(Qt::AlignLeft | Qt::AlignTop);
@@ -49,7 +48,7 @@ int QuietLine::heightForWidth(int width) const {
   const auto known = heights_.constFind(width);
   if (known != heights_.constEnd()) return *known;
   if (heights_.size() >= mostWidths) heights_.clear();
-  return *heights_.insert(width, QLabel::heightForWidth(width));
+  return *heights_.insert(width, PlainLabel::heightForWidth(width));
 }
 
 void QuietLine::applyInk() {
@@ -60,13 +59,13 @@ void QuietLine::applyInk() {
 }
 
 void QuietLine::changeEvent(QEvent* event) {
-  QLabel::changeEvent(event);
+  PlainLabel::changeEvent(event);
   if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) forget();
   if (event->type() == QEvent::ParentChange || event->type() == QEvent::PaletteChange) applyInk();
 }
 
 void QuietLine::paintEvent(QPaintEvent* event) {
-  QLabel::paintEvent(event);
+  PlainLabel::paintEvent(event);
   if (tone_ == Tone::quiet || said_.isEmpty()) return;
   QPainter painter(this);
   painter.fillRect(QRect(0, 1, barWidth, height() - 2), palette().color(QPalette::WindowText));

@@ -1,13 +1,14 @@
 #pragma once
 
 #include <QHash>
-#include <QLabel>
+
+#include "ui/theme/plain_label.h"
 
 namespace wardchalk::ui {
 
 /// The line under a field: a hint, what was read, or why it was refused. A refusal has a bar before it, so
 /// that it is told from the rest without colour.
-class QuietLine : public QLabel {
+class QuietLine : public PlainLabel {
   Q_OBJECT
 
  public:

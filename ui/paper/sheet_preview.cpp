@@ -3,7 +3,6 @@
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -12,6 +11,7 @@
 #include <utility>
 
 #include "ui/paper/sheet_pages.h"
+#include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 
 namespace wardchalk::ui {
@@ -51,7 +51,7 @@ QWidget* SheetPreview::buildRow(PaperSize paper) {
   auto* row = new QWidget(this);
   auto* line = new QHBoxLayout(row);
   line->setContentsMargins(0, 0, 0, 0);
-  auto* label = new QLabel(tr("P&aper:"), row);
+  auto* label = new PlainLabel(tr("P&aper:"), row);
   auto* sizes = new QComboBox(row);
   sizes->setObjectName(QStringLiteral("paper"));
   sizes->setMinimumHeight(leastTarget);

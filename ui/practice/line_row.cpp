@@ -7,13 +7,14 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "core/practice/sessions/lesson_words.h"
 #include "core/practice/lines/student_line.h"
+#include "core/practice/sessions/lesson_words.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/mark_badge.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/verdict_choice.h"
 #include "ui/practice/worked_picture.h"
+#include "ui/theme/plain_tip.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -101,12 +102,12 @@ void LineRow::buildButtons(QBoxLayout* row, const Problem& problem, Offer offer)
   }
   if (edit_ && !lineFacts(ask_, problem).empty()) {
     build_ = button(tr("Build the line"), "build");
-    build_->setToolTip(tr("Put the line together out of facts (Ctrl+B)"));
+    build_->setToolTip(plainTip(tr("Put the line together out of facts (Ctrl+B)")));
     connect(build_, &QPushButton::clicked, this, &LineRow::buildWanted);
   }
   if (offer == Offer::writingOnly) return;
   check_ = button(tr("Check"), "check");
-  check_->setToolTip(tr("Check this line (Enter)"));
+  check_->setToolTip(plainTip(tr("Check this line (Enter)")));
   connect(check_, &QPushButton::clicked, this, &LineRow::checkWanted);
 }
 
@@ -138,7 +139,7 @@ void LineRow::buildFeedback(QBoxLayout* column) {
   column->addWidget(rungs_);
   hint_ = buttonIn(this, {}, "");
   hint_->setObjectName(nameOf(line_, "hint"));
-  hint_->setToolTip(tr("Ctrl+H"));
+  hint_->setToolTip(plainTip(tr("Ctrl+H")));
   hint_->hide();
   column->addWidget(hint_, 0, Qt::AlignLeft);
   connect(hint_, &QPushButton::clicked, this, &LineRow::hintWanted);

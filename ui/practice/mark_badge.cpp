@@ -35,7 +35,7 @@ void paintMarkQuestion(QPainter& painter, const QRectF& in) {
 
 }  // namespace
 
-MarkBadge::MarkBadge(QWidget* parent) : QLabel(parent) {
+MarkBadge::MarkBadge(QWidget* parent) : PlainLabel(parent) {
   setLetters(this, 1.05, true);
   hide();
 }

@@ -1,15 +1,15 @@
 #pragma once
 
-#include <QLabel>
 #include <optional>
 
 #include "core/practice/marking/line_mark.h"
+#include "ui/theme/plain_label.h"
 
 namespace wardchalk::ui {
 
 /// How a line is marked: a sign and a word. A tick in a square for right, three dots in a ring for not yet, a
 /// question mark in a lozenge where more than one mistake fits; no colour says it alone, and none is red.
-class MarkBadge : public QLabel {
+class MarkBadge : public PlainLabel {
   Q_OBJECT
 
  public:

@@ -9,6 +9,7 @@
 #include <QPainterPath>
 
 #include "ui/practice/practice_style.h"
+#include "ui/theme/plain_label.h"
 
 namespace wardchalk::ui {
 
@@ -82,8 +83,7 @@ void applyLetters(QWidget* window, double zoom) {
 }
 
 QLabel* wordsIn(QWidget* parent, const QString& text, double share, bool bold) {
-  auto* label = new QLabel(text, parent);
-  label->setTextFormat(Qt::PlainText);
+  auto* label = new PlainLabel(text, parent);
   label->setWordWrap(true);
   setLetters(label, share, bold);
   return label;
@@ -121,7 +121,7 @@ void PracticeCard::paintEvent(QPaintEvent*) {
   painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), cardRadius, cardRadius);
 }
 
-PracticeBand::PracticeBand(const QString& text, QWidget* parent) : QLabel(text, parent) {
+PracticeBand::PracticeBand(const QString& text, QWidget* parent) : PlainLabel(text, parent) {
   setObjectName(QStringLiteral("practice-band"));
   setAlignment(Qt::AlignCenter);
   setContentsMargins(16, 8, 16, 8);

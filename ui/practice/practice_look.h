@@ -1,11 +1,11 @@
 #pragma once
 
 #include <QFrame>
-#include <QLabel>
 #include <QPushButton>
 
 #include "ui/form/button_flow.h"
 #include "ui/form/focus_ring.h"
+#include "ui/theme/plain_label.h"
 #include "ui/theme/practice_palette.h"
 
 namespace wardchalk::ui {
@@ -46,7 +46,7 @@ class PracticeCard : public QFrame {
 };
 
 /// The striped band: "PRACTICE: invented medicines".
-class PracticeBand : public QLabel {
+class PracticeBand : public PlainLabel {
   Q_OBJECT
 
  public:

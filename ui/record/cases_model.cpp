@@ -3,6 +3,7 @@
 #include <QPainter>
 
 #include "ui/theme/board_palette.h"
+#include "ui/theme/plain_tip.h"
 #include "ui/theme/text.h"
 #include "ui/working/verdict_sign.h"
 
@@ -48,7 +49,8 @@ QString CasesModel::text(const CaseRow& row, int column) const {
   switch (column) {
     case place:
       return row.given.number > 1 || row.source->isTable
-                 ? tr("%1, row %2", "file, row").arg(outside(row.source->name)).arg(row.given.number)
+                 ? tr("%1, row %2", "file, row")
+                       .arg(outside(row.source->name), QString::number(row.given.number))
                  : outside(row.source->name);
     case title:
       return outside(row.title);
@@ -62,8 +64,11 @@ QString CasesModel::text(const CaseRow& row, int column) const {
 }
 
 QVariant CasesModel::data(const QModelIndex& index, int role) const {
+  // A view asks for the text of its current row to copy it, also when there is none.
+  if (!index.isValid() || index.row() >= rowCount()) return {};
   const CaseRow& row = rows_[static_cast<std::size_t>(index.row())];
-  if (role == Qt::DisplayRole || role == Qt::ToolTipRole) return text(row, index.column());
+  if (role == Qt::DisplayRole) return text(row, index.column());
+  if (role == Qt::ToolTipRole) return plainTip(text(row, index.column()));
   if (role == Qt::TextAlignmentRole) return QVariant(Qt::AlignLeft | Qt::AlignVCenter);
   if (role == notMadeRole) return fromCore(row.notMade);
   if (role == verdictRole && row.verdict) return static_cast<int>(*row.verdict);
@@ -72,6 +77,7 @@ QVariant CasesModel::data(const QModelIndex& index, int role) const {
 
 QVariant CasesModel::headerData(int section, Qt::Orientation orientation, int role) const {
   if (orientation == Qt::Vertical || role != Qt::DisplayRole) return {};
+  if (section < 0 || section >= columnCountAll) return {};
   const std::array names = {tr("From"), tr("Title"), tr("Verdict"), tr("Why"), tr("Still needed")};
   return names[static_cast<std::size_t>(section)];
 }

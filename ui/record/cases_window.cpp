@@ -2,7 +2,6 @@
 
 #include <QAccessible>
 #include <QHeaderView>
-#include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QTableView>
@@ -14,6 +13,7 @@
 #include "core/record/text_file.h"
 #include "ui/record/plain_table.h"
 #include "ui/theme/native_path.h"
+#include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 
 namespace wardchalk::ui {
@@ -68,10 +68,10 @@ QWidget* CasesWindow::buildList() {
   auto* part = new QWidget(this);
   auto* column = new QVBoxLayout(part);
   column->setContentsMargins(0, 0, 0, 0);
-  counts_ = new QLabel(part);
+  counts_ = new PlainLabel(part);
   counts_->setObjectName(QStringLiteral("counts"));
   counts_->setWordWrap(true);
-  auto* label = new QLabel(tr("&Cases: Enter opens one in the form"), part);
+  auto* label = new PlainLabel(tr("&Cases: Enter opens one in the form"), part);
   view_ = new QTableView(part);
   view_->setObjectName(QStringLiteral("cases"));
   view_->setAccessibleName(tr("Cases"));
@@ -90,10 +90,9 @@ QWidget* CasesWindow::buildList() {
   view_->horizontalHeader()->setHighlightSections(false);
   view_->horizontalHeader()->setStretchLastSection(true);
   label->setBuddy(view_);
-  detail_ = new QLabel(part);
+  detail_ = new PlainLabel(part);
   detail_->setObjectName(QStringLiteral("detail"));
   detail_->setWordWrap(true);
-  detail_->setTextFormat(Qt::PlainText);
   detail_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
   detail_->setMinimumHeight(2 * detail_->fontMetrics().lineSpacing());
   column->addWidget(counts_);

@@ -1,7 +1,6 @@
 #include "ui/record/import_report.h"
 
 #include <QHeaderView>
-#include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
 #include <QTableWidget>
@@ -11,6 +10,8 @@
 #include "core/record/list_review.h"
 #include "core/words/sentences.h"
 #include "ui/record/plain_table.h"
+#include "ui/theme/breaking_delegate.h"
+#include "ui/theme/plain_label.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -31,6 +32,7 @@ QListWidget* reviewLines(const std::vector<std::string>& lines, QWidget* parent)
   list->setObjectName(QStringLiteral("list-review"));
   list->setAccessibleName(ImportReport::tr("To look at before the list is used"));
   list->setWordWrap(true);
+  list->setItemDelegate(new BreakingDelegate(list));
   for (const std::string& line : lines) list->addItem(held(line));
   return list;
 }
@@ -59,10 +61,11 @@ ImportReport::ImportReport(const ReferenceImport& import, const Date& today, con
   setWindowTitle(tr("What the table holds"));
   setObjectName(QStringLiteral("import-report"));
   auto* column = new QVBoxLayout(this);
-  auto* label = new QLabel(tr("%n entries can be read.", "", good) + QLatin1Char('\n') +
-                               (refused == 0 ? tr("No row was refused.")
-                                             : tr("%n &rows were refused and are left out:", "", refused)),
-                           this);
+  auto* label =
+      new PlainLabel(tr("%n entries can be read.", "", good) + QLatin1Char('\n') +
+                         (refused == 0 ? tr("No row was refused.")
+                                       : tr("%n &rows were refused and are left out:", "", refused)),
+                     this);
   label->setObjectName(QStringLiteral("summary"));
   column->addWidget(label);
   if (refused > 0) {
@@ -72,7 +75,7 @@ ImportReport::ImportReport(const ReferenceImport& import, const Date& today, con
   }
   const std::vector<std::string> review = listReview(import.list, today, book);
   if (!review.empty()) {
-    auto* heading = new QLabel(tr("To &look at before the list is used:"), this);
+    auto* heading = new PlainLabel(tr("To &look at before the list is used:"), this);
     auto* lines = reviewLines(review, this);
     heading->setBuddy(lines);
     column->addWidget(heading);

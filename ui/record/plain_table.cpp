@@ -1,9 +1,12 @@
 #include "ui/record/plain_table.h"
-#include "ui/theme/target.h"
 
 #include <QHeaderView>
 #include <QPushButton>
 #include <QTableWidget>
+
+#include "ui/theme/breaking_delegate.h"
+#include "ui/theme/plain_tip.h"
+#include "ui/theme/target.h"
 
 namespace wardchalk::ui {
 
@@ -16,6 +19,7 @@ QTableWidget* plainTable(const QStringList& columns, const QString& spokenName, 
   table->setSelectionMode(QAbstractItemView::SingleSelection);
   table->setTabKeyNavigation(false);
   table->setWordWrap(true);
+  table->setItemDelegate(new BreakingDelegate(table));
   table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
   table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
   table->verticalHeader()->hide();
@@ -31,7 +35,7 @@ void addRow(QTableWidget& table, const QStringList& texts) {
   for (int column = 0; column < texts.size(); ++column) {
     auto* item = new QTableWidgetItem(texts[column]);
     item->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    item->setToolTip(texts[column]);
+    item->setToolTip(plainTip(texts[column]));
     table.setItem(row, column, item);
   }
 }

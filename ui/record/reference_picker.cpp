@@ -4,7 +4,6 @@
 #include <QCheckBox>
 #include <QHeaderView>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
@@ -18,6 +17,8 @@
 #include "core/words/fact_words.h"
 #include "core/words/sentences.h"
 #include "ui/record/plain_table.h"
+#include "ui/theme/plain_label.h"
+#include "ui/theme/plain_tip.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
 
@@ -26,12 +27,11 @@ namespace wardchalk::ui {
 namespace {
 
 constexpr QSize pickerSize(1040, 660);
+/// Of a name beside a tick, whose words cannot be broken.
+constexpr qsizetype mostLetters = 48;
 enum Column : std::uint8_t { band, child, low, high, maximum, howOften, source, reviewBy };
 /// Of the columns of the entries but the last, which is as wide as its words.
 constexpr std::array bandParts = {0.16, 0.15, 0.14, 0.14, 0.13, 0.12, 0.16};
-
-/// An ampersand of a name is no sign of a key.
-QString plainWords(const std::string& words) { return fromCore(words).replace(u'&', QStringLiteral("&&")); }
 
 QString inOneLine(const QStringList& parts) {
   QStringList stated;
@@ -57,7 +57,7 @@ ReferencePicker::ReferencePicker(Child child, Order order, const HouseRules& rul
   column->addWidget(buildFile());
   column->addWidget(buildSearch(), 2);
   column->addWidget(buildBands(), 3);
-  said_ = new QLabel(this);
+  said_ = new PlainLabel(this);
   said_->setObjectName(QStringLiteral("said"));
   said_->setWordWrap(true);
   said_->setFocusPolicy(Qt::StrongFocus);
@@ -80,9 +80,8 @@ QWidget* ReferencePicker::buildFile() {
   auto* row = new QWidget(this);
   auto* line = new QHBoxLayout(row);
   line->setContentsMargins(0, 0, 0, 0);
-  file_ = new QLabel(row);
+  file_ = new PlainLabel(row);
   file_->setObjectName(QStringLiteral("list-file"));
-  file_->setTextFormat(Qt::PlainText);
   file_->setWordWrap(true);
   auto* open = plainButton(tr("&Open a list …"), "open-list", row);
   auto* import = plainButton(tr("Make a list from a ta&ble (CSV) …"), "import-list", row);
@@ -99,7 +98,7 @@ QWidget* ReferencePicker::buildSearch() {
   auto* column = new QVBoxLayout(part);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);
-  auto* searchLabel = new QLabel(tr("&Find medicine, indication or route"), part);
+  auto* searchLabel = new PlainLabel(tr("&Find medicine, indication or route"), part);
   search_ = new QLineEdit(part);
   search_->setObjectName(QStringLiteral("find"));
   search_->setMinimumHeight(leastTarget);
@@ -107,7 +106,7 @@ QWidget* ReferencePicker::buildSearch() {
   search_->setPlaceholderText(tr("a part of the name; Up and Down walk through what is found"));
   search_->installEventFilter(this);
   searchLabel->setBuddy(search_);
-  auto* foundLabel = new QLabel(tr("In the &list"), part);
+  auto* foundLabel = new PlainLabel(tr("In the &list"), part);
   found_ = new QListWidget(part);
   found_->setObjectName(QStringLiteral("found"));
   found_->setAccessibleName(tr("Found in the list"));
@@ -127,7 +126,7 @@ QWidget* ReferencePicker::buildBands() {
   auto* column = new QVBoxLayout(part);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);
-  auto* label = new QLabel(tr("Its &entries"), part);
+  auto* label = new PlainLabel(tr("Its &entries"), part);
   bands_ = plainTable({tr("Meant for"), tr("This child"), tr("From"), tr("Up to"), tr("Maximum"),
                        tr("How often"), tr("Source"), tr("Review by")},
                       tr("Entries of what is chosen, one for each band"), part);
@@ -146,7 +145,7 @@ QWidget* ReferencePicker::buildReview() {
   review_ = new QWidget(this);
   auto* column = new QVBoxLayout(review_);
   column->setContentsMargins(0, 0, 0, 0);
-  pastReview_ = new QLabel(review_);
+  pastReview_ = new PlainLabel(review_);
   pastReview_->setObjectName(QStringLiteral("past-review"));
   pastReview_->setWordWrap(true);
   useIt_ = new QCheckBox(tr("It is &past its review date: use it all the same"), review_);
@@ -219,9 +218,10 @@ void ReferencePicker::findAgain() {
     const QSignalBlocker quiet(found_);
     found_->clear();
     for (const ListGroup& group : groups_) {
-      auto* item = new QListWidgetItem(inOneLine({outside(group.medicine), outside(group.indication),
-                                                  QString::fromStdString(routeText(group.route, book_))}),
-                                       found_);
+      const QString words = inOneLine({outside(group.medicine), outside(group.indication),
+                                       QString::fromStdString(routeText(group.route, book_))});
+      auto* item = new QListWidgetItem(words, found_);
+      item->setToolTip(plainTip(words));
       item->setSizeHint(itemSize);
     }
     const auto first = firstToLookAt(groups_, search_->text().toStdString(), order_);
@@ -315,8 +315,8 @@ void ReferencePicker::resizeEvent(QResizeEvent* event) {
 }
 
 void ReferencePicker::say(const QString& text) {
-  if (said_->text() == text) return;
-  said_->setText(text);
+  if (said_->text() == breakable(text)) return;
+  said_->setText(breakable(text));
   said_->setAccessibleName(loosed(text));
   QAccessibleEvent event(said_, QAccessible::NameChanged);
   QAccessible::updateAccessibility(&event);
@@ -334,10 +334,18 @@ void ReferencePicker::setReview(const ListEntry* entry) {
 void ReferencePicker::setOther(const ListGroup* group) {
   useOther_->setChecked(false);
   useOther_->setVisible(group);
+  const auto asked = [&](const QString& ordered, const QString& listed) {
+    return fromCore(wardchalk::say(book_, PhraseId::list_otherMedicine,
+                                   {{"ordered", ordered.toStdString()}, {"listed", listed.toStdString()}}));
+  };
+  const QString ordered = fromCore(order_.medicine);
+  const QString listed = group ? fromCore(group->medicine) : QString();
+  const QString whole = group ? asked(ordered, listed) : QString();
   useOther_->setText(
-      group ? plainWords(wardchalk::say(book_, PhraseId::list_otherMedicine,
-                                        {{"ordered", order_.medicine}, {"listed", group->medicine}}))
+      group ? withoutMnemonic(asked(shortened(ordered, mostLetters), shortened(listed, mostLetters)))
             : QString());
+  useOther_->setAccessibleName(whole);
+  useOther_->setToolTip(plainTip(whole));
 }
 
 void ReferencePicker::allowTaking() {

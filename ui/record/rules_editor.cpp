@@ -3,7 +3,6 @@
 #include <QAccessible>
 #include <QApplication>
 #include <QGridLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
 #include <QScrollArea>
@@ -22,6 +21,7 @@
 #include "ui/record/rules_table.h"
 #include "ui/record/syringe_table.h"
 #include "ui/theme/board_palette.h"
+#include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
 
@@ -35,7 +35,7 @@ constexpr int arrowWidth = 40;  // of a choice beside its words, with its edges
 constexpr int exampleWidth = 420;
 
 QLabel* heading(const QString& text, QWidget* parent) {
-  auto* label = new QLabel(text, parent);
+  auto* label = new PlainLabel(text, parent);
   QFont font = label->font();
   font.setBold(true);
   font.setPointSizeF(font.pointSizeF() * 1.15);
@@ -83,7 +83,7 @@ RulesEditor::RulesEditor(HouseRules rules, const Phrasebook& book, QWidget* pare
 
 void RulesEditor::build() {
   auto* column = new QVBoxLayout(this);
-  auto* about = new QLabel(
+  auto* about = new PlainLabel(
       tr("Where honest sources differ, the ward decides. Each example is worked out by the rules as they "
          "stand here; they come into force only when they are saved or used."),
       this);
@@ -96,10 +96,9 @@ void RulesEditor::build() {
   scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   column->addWidget(scroll_, 1);
   connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { keepInView(now); });
-  notSaved_ = new QLabel(this);
+  notSaved_ = new PlainLabel(this);
   notSaved_->setObjectName(QStringLiteral("rules-not-saved"));
   notSaved_->setWordWrap(true);
-  notSaved_->setTextFormat(Qt::PlainText);
   QFont bold = notSaved_->font();
   bold.setBold(true);
   notSaved_->setFont(bold);
@@ -154,7 +153,7 @@ void RulesEditor::addRule(QGridLayout* grid, const RuleSpec& spec) {
   box->setAccessibleName(labelOf(spec));
   box->setMinimumHeight(leastTarget);
   box->setFixedWidth(widestChoice(fontMetrics()));
-  auto* label = new QLabel(labelOf(spec), this);
+  auto* label = new PlainLabel(labelOf(spec), this);
   label->setWordWrap(true);
   label->setBuddy(box);
   auto* line = new QuietLine(this);

@@ -3,7 +3,6 @@
 #include <QCheckBox>
 #include <QEvent>
 #include <QHeaderView>
-#include <QLabel>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -12,6 +11,8 @@
 #include "ui/form/field_table.h"
 #include "ui/form/roomy_button.h"
 #include "ui/theme/board_palette.h"
+#include "ui/theme/breaking_delegate.h"
+#include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
 
@@ -38,8 +39,8 @@ QString sign(Agreement agreement) { return agrees(agreement) ? QStringLiteral("=
 SecondCheckView::SecondCheckView(const Phrasebook& book, QWidget* parent)
     : QWidget(parent),
       book_(book),
-      summary_(new QLabel(this)),
-      todo_(new QLabel(this)),
+      summary_(new PlainLabel(this)),
+      todo_(new PlainLabel(this)),
       table_(new QTableWidget(this)),
       alone_(new QCheckBox(fromCore(say(book, PhraseId::second_alone)), this)) {
   setObjectName(QStringLiteral("second-check"));
@@ -47,7 +48,7 @@ SecondCheckView::SecondCheckView(const Phrasebook& book, QWidget* parent)
   column->setContentsMargins(16, 12, 16, 12);
   column->setSpacing(8);
   summary_->setObjectName(QStringLiteral("second-summary"));
-  auto* cannot = new QLabel(fromCore(say(book, PhraseId::second_cannotFind)), this);
+  QLabel* cannot = new PlainLabel(fromCore(say(book, PhraseId::second_cannotFind)), this);
   cannot->setObjectName(QStringLiteral("second-cannot-find"));
   for (QLabel* label : {summary_, todo_, cannot}) label->setWordWrap(true);
   table_->setObjectName(QStringLiteral("second-table"));
@@ -62,6 +63,7 @@ SecondCheckView::SecondCheckView(const Phrasebook& book, QWidget* parent)
   table_->setSelectionMode(QAbstractItemView::SingleSelection);
   table_->setTabKeyNavigation(false);
   table_->setWordWrap(true);
+  table_->setItemDelegate(new BreakingDelegate(table_));
   column->addWidget(summary_);
   column->addWidget(todo_);
   column->addWidget(table_, 1);

@@ -1,7 +1,6 @@
 #include "ui/record/syringe_table.h"
 
 #include <QGridLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <algorithm>
 
@@ -11,6 +10,7 @@
 #include "ui/form/choice_box.h"
 #include "ui/form/quiet_line.h"
 #include "ui/form/roomy_button.h"
+#include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
 
@@ -33,7 +33,7 @@ SyringeTable::SyringeTable(const Phrasebook& book, QWidget* parent)
   grid_->setHorizontalSpacing(8);
   grid_->setVerticalSpacing(4);
   const QStringList headings{tr("Holds"), tr("Marks every"), tr("Used for")};
-  for (int i = 0; i < headings.size(); ++i) grid_->addWidget(new QLabel(headings[i], this), 0, i);
+  for (int i = 0; i < headings.size(); ++i) grid_->addWidget(new PlainLabel(headings[i], this), 0, i);
   grid_->setColumnStretch(2, 1);
   connect(add_, &QPushButton::clicked, this, [this] {
     addRow(nullptr);

@@ -1,22 +1,25 @@
 #include "ui/shell/caution_bar.h"
 
 #include <QGridLayout>
-#include <QLabel>
 #include <QPainter>
 
 #include "ui/theme/board_palette.h"
+#include "ui/theme/plain_label.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
 CautionBar::CautionBar(const Phrasebook& book, QWidget* parent)
-    : QWidget(parent), grid_(new QGridLayout(this)), rules_(new QLabel(this)), second_(new QLabel(this)) {
+    : QWidget(parent),
+      grid_(new QGridLayout(this)),
+      rules_(new PlainLabel(this)),
+      second_(new PlainLabel(this)) {
   grid_->setContentsMargins(16, 6, 16, 6);
   grid_->setHorizontalSpacing(16);
   grid_->setVerticalSpacing(4);
   grid_->setColumnStretch(0, 3);
   grid_->setColumnStretch(1, 1);
-  auto* caution = new QLabel(fromCore(say(book, PhraseId::caution_short)), this);
+  auto* caution = new PlainLabel(fromCore(say(book, PhraseId::caution_short)), this);
   caution->setObjectName(QStringLiteral("caution"));
   caution->setWordWrap(true);
   rules_->setObjectName(QStringLiteral("rules-name"));
@@ -27,7 +30,11 @@ CautionBar::CautionBar(const Phrasebook& book, QWidget* parent)
   setSecondCheck({});
 }
 
-void CautionBar::setRules(const QString& name) { rules_->setText(tr("House rules: %1").arg(name)); }
+void CautionBar::setRules(const QString& name) {
+  constexpr int mostInLine = 40;  // letters; a longer name is broken rather than pushing the caution aside
+  rules_->setWordWrap(name.size() > mostInLine);
+  rules_->setText(tr("House rules: %1").arg(name));
+}
 
 void CautionBar::setSecondCheck(const QString& words) {
   constexpr int mostBeside = 60;  // letters; what differed takes a line of its own

@@ -2,12 +2,12 @@
 
 #include <QGridLayout>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "ui/form/focus_ring.h"
 #include "ui/form/roomy_button.h"
+#include "ui/theme/plain_label.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -32,7 +32,8 @@ QString listed(const std::vector<Fact>& facts) {
   QStringList rows;
   for (const Fact& fact : facts)
     rows << QStringLiteral("<tr><td>%1</td><td>&nbsp;&nbsp;</td><td><b>%2</b></td></tr>")
-                .arg(held(fact.label).toHtmlEscaped(), fromLeft + held(fact.text).toHtmlEscaped());
+                .arg(held(fact.label).toHtmlEscaped(),
+                     fromLeft + breakable(held(fact.text)).toHtmlEscaped());
   return QStringLiteral("<table cellpadding=\"3\">") + rows.join(QString()) + QStringLiteral("</table>");
 }
 
@@ -47,9 +48,9 @@ QString spoken(const std::vector<Fact>& facts) {
 CoverPage::CoverPage(const Phrasebook& book, QWidget* parent)
     : QWidget(parent),
       book_(book),
-      title_(new QLabel(this)),
-      text_(new QLabel(this)),
-      facts_(new QLabel(this)) {
+      title_(new PlainLabel(this)),
+      text_(new PlainLabel(this)),
+      facts_(new PlainLabel(this)) {
   setObjectName(QStringLiteral("cover"));
   title_->setText(held(say(book_, PhraseId::idle_question)));
   enlarge(title_, titleScale, true);

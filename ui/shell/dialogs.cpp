@@ -1,11 +1,11 @@
 #include "ui/shell/dialogs.h"
 
 #include <QCoreApplication>
-#include <QMessageBox>
 #include <QPrintDialog>
 #include <QPushButton>
 
 #include "ui/shell/file_dialogs.h"
+#include "ui/theme/plain_message.h"
 
 namespace wardchalk::ui {
 
@@ -42,8 +42,7 @@ QStringList DesktopDialogs::files(QWidget* parent, const FileQuestion& question)
 }
 
 Unsaved DesktopDialogs::unsaved(QWidget* parent, const QString& question) {
-  QMessageBox box(QMessageBox::Question, tr("Entries are not saved"), question, QMessageBox::NoButton,
-                  parent);
+  PlainMessage box(QMessageBox::Question, tr("Entries are not saved"), question, parent);
   const auto* save = box.addButton(tr("&Save first"), QMessageBox::AcceptRole);
   const auto* discard = box.addButton(tr("&Empty the form"), QMessageBox::DestructiveRole);
   QPushButton* keep = box.addButton(tr("&Keep the entries"), QMessageBox::RejectRole);
@@ -55,9 +54,7 @@ Unsaved DesktopDialogs::unsaved(QWidget* parent, const QString& question) {
 }
 
 Overwrite DesktopDialogs::overwrite(QWidget* parent, const QString& question, bool theirs) {
-  QMessageBox box(QMessageBox::Warning, tr("Save the case"), question, QMessageBox::NoButton,
-                  parent);
-  box.setTextFormat(Qt::PlainText);
+  PlainMessage box(QMessageBox::Warning, tr("Save the case"), question, parent);
   const auto* mine =
       box.addButton(theirs ? tr("&Keep mine") : tr("&Write it here"), QMessageBox::DestructiveRole);
   const auto* open = theirs ? box.addButton(tr("&Open theirs"), QMessageBox::AcceptRole) : nullptr;
@@ -80,8 +77,7 @@ QString DesktopDialogs::rulesToSave(QWidget* parent, const QString& suggested) {
 }
 
 bool DesktopDialogs::goesOn(QWidget* parent, const GoOnQuestion& question) {
-  QMessageBox box(QMessageBox::Question, question.title, question.text, QMessageBox::NoButton, parent);
-  box.setTextFormat(Qt::PlainText);
+  PlainMessage box(QMessageBox::Question, question.title, question.text, parent);
   QPushButton* careful = box.addButton(question.careful, QMessageBox::RejectRole);
   const auto* goOn = box.addButton(question.goOn, QMessageBox::DestructiveRole);
   box.setDefaultButton(careful);
@@ -91,8 +87,8 @@ bool DesktopDialogs::goesOn(QWidget* parent, const GoOnQuestion& question) {
 }
 
 void DesktopDialogs::tell(QWidget* parent, const QString& title, const QString& text) {
-  QMessageBox box(QMessageBox::NoIcon, title, text, QMessageBox::Close, parent);
-  box.setTextFormat(Qt::PlainText);
+  PlainMessage box(QMessageBox::NoIcon, title, text, parent);
+  box.setStandardButtons(QMessageBox::Close);
   box.exec();
 }
 

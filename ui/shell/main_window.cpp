@@ -31,6 +31,7 @@
 #include "ui/shell/save_check.h"
 #include "ui/shell/second_check_desk.h"
 #include "ui/shell/sheet_desk.h"
+#include "ui/shell/window_place.h"
 #include "ui/theme/text.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/flag_widget.h"
@@ -85,7 +86,7 @@ MainWindow::MainWindow(HouseRules rules, const Phrasebook& book, Settings& setti
   bindCheckActions();
   connectSides();
   resize(usualSize);
-  restoreGeometry(settings_.geometry());
+  restorePlace(*this, settings_.geometry());
   setUnitSystem(settings_.unitSystem());
   setZoom(settings_.zoom());
   rulesDesk_->start();
@@ -216,7 +217,10 @@ void MainWindow::nameWindow() {
   }
   const QString file = document_.name().isEmpty() ? tr("new child") : document_.name();
   const QString name = second_->isUnderWay() ? tr("second check") : file;
-  setWindowTitle(tr("%1[*] – Wardchalk", "name of the case file").arg(outside(name)));
+  QString shown = outside(name);
+  shown.replace(QStringLiteral("[*]"),
+                QStringLiteral("[*][*]"));  // of the file's name, not the sign of changes
+  setWindowTitle(tr("%1[*] – Wardchalk", "name of the case file").arg(shown));
   setWindowModified(editor_.isModified());
 }
 

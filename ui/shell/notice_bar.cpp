@@ -2,11 +2,11 @@
 
 #include <QAccessible>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPainter>
 
 #include "ui/form/roomy_button.h"
 #include "ui/theme/board_palette.h"
+#include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 
 namespace wardchalk::ui {
@@ -18,12 +18,11 @@ constexpr int markWidth = 6;
 }  // namespace
 
 NoticeBar::NoticeBar(const char* name, QWidget* parent)
-    : QWidget(parent), row_(new QHBoxLayout(this)), text_(new QLabel(this)) {
+    : QWidget(parent), row_(new QHBoxLayout(this)), text_(new PlainLabel(this)) {
   setObjectName(QLatin1String(name));
   row_->setContentsMargins(16, 6, 16, 6);
   row_->setSpacing(8);
   text_->setWordWrap(true);
-  text_->setTextFormat(Qt::PlainText);
   QFont font = text_->font();
   font.setBold(true);
   text_->setFont(font);

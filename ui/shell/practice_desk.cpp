@@ -1,6 +1,5 @@
 #include "ui/shell/practice_desk.h"
 
-#include <QMessageBox>
 #include <QPushButton>
 #include <QRandomGenerator>
 
@@ -11,6 +10,7 @@
 #include "ui/practice/practice_window.h"
 #include "ui/shell/case_document.h"
 #include "ui/shell/file_dialogs.h"
+#include "ui/theme/plain_message.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -41,8 +41,7 @@ class DesktopPracticeFiles : public PracticeFiles {
                         suggested});
   }
   [[nodiscard]] bool mayLose(QWidget* parent, const QString& question) override {
-    QMessageBox box(QMessageBox::Question, PracticeDesk::tr("Practice"), question, QMessageBox::NoButton,
-                    parent);
+    PlainMessage box(QMessageBox::Question, PracticeDesk::tr("Practice"), question, parent);
     const auto* leave = box.addButton(PracticeDesk::tr("&Leave it"), QMessageBox::DestructiveRole);
     QPushButton* stay = box.addButton(PracticeDesk::tr("&Go on practising"), QMessageBox::RejectRole);
     box.setDefaultButton(stay);
@@ -51,8 +50,8 @@ class DesktopPracticeFiles : public PracticeFiles {
     return box.clickedButton() == leave;
   }
   void tell(QWidget* parent, const QString& title, const QString& text) override {
-    QMessageBox box(QMessageBox::NoIcon, title, text, QMessageBox::Close, parent);
-    box.setTextFormat(Qt::PlainText);
+    PlainMessage box(QMessageBox::NoIcon, title, text, parent);
+    box.setStandardButtons(QMessageBox::Close);
     box.exec();
   }
   [[nodiscard]] PaperSize paper() const override { return settings_.paper(); }

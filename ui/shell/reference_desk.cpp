@@ -54,12 +54,18 @@ void ReferenceDesk::readList(const QString& file) {
   list_ = {};
   file_.clear();
   const Result<std::string> text = readTextFile(nativePath(file));
-  if (!text) return tell(tr("The list was not opened"), file, text.refusal());
+  if (!text) return tellUnread(file, text.refusal());
   Result<ReferenceList> list = readReferenceList(*text);
-  if (!list) return tell(tr("The list was not opened"), file, list.refusal());
+  if (!list) return tellUnread(file, list.refusal());
   list_ = *std::move(list);
   file_ = file;
   settings_.setReferenceList(QFileInfo(file).absoluteFilePath());
+}
+
+/// A remembered list is forgotten then, or the same would be told each time.
+void ReferenceDesk::tellUnread(const QString& file, const Refusal& refusal) {
+  if (file == settings_.referenceList()) settings_.setReferenceList({});
+  tell(tr("The list was not opened"), file, refusal);
 }
 
 void ReferenceDesk::showList() {

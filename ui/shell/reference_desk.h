@@ -34,6 +34,7 @@ class ReferenceDesk : public QObject {
   void importTable();
   void keepImport(const ReferenceImport& import, const QString& table);
   void showList();
+  void tellUnread(const QString& file, const Refusal& refusal);
   void tell(const QString& title, const QString& file, const Refusal& refusal);
   void fill(const std::vector<WrittenEntry>& entries);
 

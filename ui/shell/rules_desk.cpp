@@ -40,6 +40,7 @@ void RulesDesk::start() {
   if (chosen == classroomName) return use(classroomRules());
   const Result<HouseRules> read = readFile(chosen);
   if (read) return use(*read);
+  settings_.setRules({});  // said once; the next start is clean
   use(exactRules());
   notice_->say(
       fromCore(say(parts_.book, PhraseId::rules_unreadable,

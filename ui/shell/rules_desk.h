@@ -20,8 +20,8 @@ class RulesDesk : public QObject {
   /// `rules` are the window's; they change in place.
   RulesDesk(const WindowParts& parts, HouseRules& rules, Settings& settings);
 
-  /// Takes the set that was chosen last. One that cannot be read is told in the window, and the exact set
-  /// serves.
+  /// Takes the set that was chosen last. One that cannot be read is told in the window and forgotten, and
+  /// the exact set serves.
   void start();
   void useExact();
   void useClassroom();

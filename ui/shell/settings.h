@@ -25,10 +25,12 @@ class Settings {
   /// Of sheets that are looked at or saved as PDF.
   [[nodiscard]] PaperSize paper() const;
   void setPaper(PaperSize size);
-  /// File of the ward's reference list, which holds nothing of a child; empty when none was opened.
+  /// File of the ward's reference list, which holds nothing of a child; empty when none was opened, or when
+  /// it could not be read the last time.
   [[nodiscard]] QString referenceList() const;
   void setReferenceList(const QString& file);
-  /// "exact", "classroom" or the file of the house rules chosen last; empty when none was.
+  /// "exact", "classroom" or the file of the house rules chosen last; empty when none was, or when
+  /// they could not be read the last time.
   [[nodiscard]] QString rules() const;
   void setRules(const QString& chosen);
 

@@ -7,6 +7,12 @@
 
 namespace wardchalk::ui {
 
+namespace {
+
+constexpr QChar placeToBreak(0x200B);  // Unicode: zero width space
+
+}  // namespace
+
 QString fromCore(std::string_view text) {
   return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
@@ -53,8 +59,30 @@ QStringList piecesByWriting(const QString& text) {
   return pieces << text.mid(begin);
 }
 
+QString breakable(QString text) {
+  constexpr qsizetype longestWord = 24;
+  qsizetype letters = 0;
+  for (qsizetype i = 0; i < text.size(); ++i) {
+    letters = text[i].isSpace() ? 0 : letters + 1;
+    if (letters <= longestWord || text[i].isLowSurrogate() || text[i].isMark()) continue;
+    text.insert(i, placeToBreak);
+    letters = 0;
+  }
+  return text;
+}
+
+QString shortened(const QString& text, qsizetype most) {
+  if (text.size() <= most) return text;
+  qsizetype head = most / 2;
+  qsizetype tail = text.size() - (most - head - 1);
+  if (text[head].isLowSurrogate()) --head;
+  if (text[tail].isLowSurrogate()) ++tail;
+  return text.left(head) + u'…' + text.mid(tail);
+}
+
 QString loosed(QString text) {
-  return text.replace(QChar::Nbsp, u' ').remove(QChar(0x2068)).remove(QChar(0x2069));
+  text.replace(QChar::Nbsp, u' ').remove(placeToBreak);
+  return text.remove(QChar(0x2068)).remove(QChar(0x2069));
 }
 
 }  // namespace wardchalk::ui

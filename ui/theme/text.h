@@ -27,7 +27,15 @@ namespace wardchalk::ui {
 /// has that writing, draws boxes for both. A text with isolates is one piece: its order is that of the whole.
 [[nodiscard]] QStringList piecesByWriting(const QString& text);
 
-/// A held text with plain spaces again and without marks of isolates: what is spoken or searched.
+/// The same text with places to break in a word that is too long for a line, where a widget breaks lines at
+/// blanks alone.
+[[nodiscard]] QString breakable(QString text);
+
+/// The beginning and the end of a text that is longer than `most` letters, for where nothing can be broken.
+/// The whole of it belongs into a tool tip and into what is spoken.
+[[nodiscard]] QString shortened(const QString& text, qsizetype most);
+
+/// A held or breakable text as it was written again, without marks of isolates: what is spoken or searched.
 [[nodiscard]] QString loosed(QString text);
 
 }  // namespace wardchalk::ui

@@ -1,6 +1,7 @@
 #include "ui/working/box.h"
 
 #include <QStringList>
+#include <QTextBoundaryFinder>
 #include <algorithm>
 #include <utility>
 
@@ -15,6 +16,49 @@ namespace {
 double axisOf(const Metrics& metrics) { return 0.32 * metrics.type(FontRole::number).pixels; }
 
 double barWidth(const Metrics& metrics) { return std::max(1.0, metrics.px(1.4) * metrics.chainScale); }
+
+/// Whether a word is a name so long that it may be cut: a figure with its unit never is.
+bool mayBeCut(const QString& word) {
+  constexpr qsizetype longestWord = 24;
+  constexpr qsizetype longestFigure = 60;
+  const bool figure = std::any_of(word.begin(), word.end(), [](QChar letter) { return letter.isDigit(); });
+  return word.size() > (figure ? longestFigure : longestWord);
+}
+
+/// The pieces of a word that a line of this width holds, each as long as can be.
+QStringList cut(const QString& word, double width, const TypeMeasure& letters) {
+  QStringList pieces;
+  QString piece;
+  double used = 0;
+  QTextBoundaryFinder finder(QTextBoundaryFinder::Grapheme, word);
+  for (qsizetype at = 0; at < word.size();) {
+    const qsizetype next = finder.toNextBoundary();
+    const QString letter = word.mid(at, (next < 0 ? word.size() : next) - at);
+    const double wide = letters.width(letter);
+    if (!piece.isEmpty() && used + wide > width) {
+      pieces << std::exchange(piece, {});
+      used = 0;
+    }
+    piece += letter;
+    used += wide;
+    at += letter.size();
+  }
+  return pieces << piece;
+}
+
+/// The words of a text. A name that no line holds comes in pieces, so that nothing beside it is made smaller
+/// for it.
+QStringList wordsOf(const QString& text, const Type& type, const Metrics& metrics, double width) {
+  const TypeMeasure letters(type, metrics.family);
+  QStringList words;
+  for (const QString& word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+    if (mayBeCut(word) && letters.width(word) > width)
+      words << cut(word, width - 2, letters);  // so near the edge that nothing follows a piece
+    else
+      words << word;
+  }
+  return words;
+}
 
 /// The type, made smaller until the longest word is no wider than `width`.
 Type fittingType(const QStringList& words, Type type, const Metrics& metrics, double width) {
@@ -90,7 +134,7 @@ Box wrapped(std::vector<Box> boxes, double gap, double lineGap, double width) {
 }
 
 Box paragraph(const QString& text, FontRole role, Ink ink, const Metrics& metrics, double width) {
-  const QStringList words = text.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  const QStringList words = wordsOf(text, metrics.type(role), metrics, width);
   const Type type = fittingType(words, metrics.type(role), metrics, width);
   const TypeMeasure letters(type, metrics.family);
   const double space = letters.width(QStringLiteral(" "));

@@ -3,10 +3,10 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QGridLayout>
-#include <QLabel>
 #include <QSignalBlocker>
 #include <algorithm>
 
+#include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
 #include "ui/working/metrics.h"
@@ -41,9 +41,8 @@ void QuestionList::setQuestions(const QStringList& questions) {
 
 void QuestionList::addRow(const QString& question) {
   const int at = static_cast<int>(rows_.size());
-  Row row{new QCheckBox(fromCore(say(book_, PhraseId::ask_asked)), this), new QLabel(question, this),
-          new QComboBox(this)};
-  row.question->setTextFormat(Qt::PlainText);
+  Row row{new QCheckBox(fromCore(say(book_, PhraseId::ask_asked)), this),
+          new PlainLabel(withoutMnemonic(question), this), new QComboBox(this)};
   row.question->setWordWrap(true);
   row.question->setBuddy(row.tick);
   row.tick->setObjectName(QStringLiteral("asked_%1").arg(at));

@@ -57,6 +57,7 @@ class ReferenceJourneysTest : public QObject {
   void aTableThatIsDeclinedLeavesNothing();
   void damagedFilesAreToldAndKeepNothing();
   void theListIsRememberedAndReadAnew();
+  void aListThatCannotBeReadIsForgotten();
   void dialogsAreReachedAndNamed();
   void shoots();
 
@@ -393,6 +394,27 @@ void ReferenceJourneysTest::theListIsRememberedAndReadAnew() {
   const QByteArray settings = nurse_->settingsLeft();
   QVERIFY(settings.contains("reference_list.json"));
   QVERIFY(!settings.contains("Plover"));
+}
+
+/// A remembered list that is gone is told once. One that fails when it is chosen leaves the remembered one.
+void ReferenceJourneysTest::aListThatCannotBeReadIsForgotten() {
+  const QString file = nurse_->folder() + QStringLiteral("/list.json");
+  QVERIFY(QFile::copy(demo("reference_list.json"), file));
+  nurse_->dialogs().chosen << QStringList{file} << QStringList{nurse_->folder() + QStringLiteral("/no.json")};
+  QVERIFY(choose());
+  part<QPushButton>("open-list")->click();
+  part<QPushButton>("open-list")->click();
+  QCOMPARE(nurse_->dialogs().told.size(), 1);
+  QCOMPARE(Settings(nurse_->settingsFile()).referenceList(), file);
+  QVERIFY(closes(Qt::Key_Escape));
+  QVERIFY(QFile::remove(file));
+  QVERIFY(choose());
+  QCOMPARE(nurse_->dialogs().told.size(), 2);
+  QVERIFY(nurse_->dialogs().told.last().contains(file));
+  QVERIFY(Settings(nurse_->settingsFile()).referenceList().isEmpty());
+  QVERIFY(closes(Qt::Key_Escape));
+  QVERIFY(choose());
+  QCOMPARE(nurse_->dialogs().told.size(), 2);
 }
 
 void ReferenceJourneysTest::dialogsAreReachedAndNamed() {

@@ -1,6 +1,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QComboBox>
+#include <QDir>
 #include <QFile>
 #include <QLabel>
 #include <QLineEdit>
@@ -35,6 +36,8 @@ class RulesDeskTest : public QObject {
   void aFileIsUsedAndRemembered();
   void aFileThatCannotBeReadChangesNothing();
   void whatCannotBeReadAtStartIsToldWithoutADialog();
+  void whatCannotBeReadIsForgotten_data();
+  void whatCannotBeReadIsForgotten();
   void changingARuleShowsItsExample();
   void changedRulesReachWorkingAndSheet();
   void usedWithoutSavingTheyAreNotRemembered();
@@ -145,6 +148,38 @@ void RulesDeskTest::whatCannotBeReadAtStartIsToldWithoutADialog() {
            QStringLiteral("House rules: exact"));
   const QString told = again.findChild<NoticeBar*>(QStringLiteral("rules-notice"))->said();
   QVERIFY2(told.contains(file) && told.contains(QStringLiteral("exact set is used")), qPrintable(told));
+  QVERIFY(nurse_->dialogs().told.isEmpty());
+}
+
+void RulesDeskTest::whatCannotBeReadIsForgotten_data() {
+  QTest::addColumn<QString>("kind");
+  for (const char* kind : {"gone", "damaged", "empty", "huge", "a folder", "nobody may read it"})
+    QTest::newRow(kind) << QString::fromLatin1(kind);
+}
+
+/// Said once, and the next start is clean.
+void RulesDeskTest::whatCannotBeReadIsForgotten() {
+  QFETCH(QString, kind);
+  const QString file = nurse_->folder() + QStringLiteral("/ward.json");
+  if (kind == QStringLiteral("damaged")) writeFile("{\"format\": \"wardchalk.house-rules\", ");
+  if (kind == QStringLiteral("empty")) writeFile({});
+  if (kind == QStringLiteral("huge")) writeFile(QByteArray(5 << 20, ' ') + wardRules);
+  if (kind == QStringLiteral("a folder")) QVERIFY(QDir().mkpath(file));
+  if (kind == QStringLiteral("nobody may read it")) {
+    writeFile(wardRules);
+    QVERIFY(QFile::setPermissions(file, {}));
+    if (QFile again(file); again.open(QIODevice::ReadOnly)) QSKIP("this user may read everything");
+  }
+  Settings settings(nurse_->folder() + QStringLiteral("/other.ini"));
+  settings.setRules(file);
+  const auto saidAtStart = [&] {
+    MainWindow again(classroomRules(), englishPhrases(), settings, nurse_->dialogs());
+    return again.findChild<NoticeBar*>(QStringLiteral("rules-notice"))->said();
+  };
+  const QString told = saidAtStart();
+  QVERIFY2(told.contains(file), qPrintable(told));
+  QVERIFY(settings.rules().isEmpty());
+  QCOMPARE(saidAtStart(), QString());
   QVERIFY(nurse_->dialogs().told.isEmpty());
 }
 

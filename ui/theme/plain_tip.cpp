@@ -1,0 +1,43 @@
+#include "ui/theme/plain_tip.h"
+
+#include <QTextDocument>
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr qsizetype mostInLine = 90;  // letters
+
+/// Broken at a blank where there is one in the line, and anywhere else.
+QString inLines(const QString& text) {
+  QString lines = text;
+  qsizetype begin = 0;
+  while (lines.size() - begin > mostInLine) {
+    const qsizetype ended = lines.indexOf(u'\n', begin);
+    if (ended >= 0 && ended - begin <= mostInLine) {
+      begin = ended + 1;
+      continue;
+    }
+    const qsizetype blank = lines.lastIndexOf(u' ', begin + mostInLine);
+    if (blank > begin) {
+      lines[blank] = u'\n';
+      begin = blank + 1;
+      continue;
+    }
+    qsizetype cut = begin + mostInLine;
+    if (lines[cut].isLowSurrogate()) --cut;
+    lines.insert(cut, u'\n');
+    begin = cut + 1;
+  }
+  return lines;
+}
+
+}  // namespace
+
+QString plainTip(const QString& text) {
+  const QString lines = inLines(text);
+  if (!Qt::mightBeRichText(lines)) return lines;
+  return QStringLiteral("<p style='white-space:pre'>") + lines.toHtmlEscaped() + QStringLiteral("</p>");
+}
+
+}  // namespace wardchalk::ui

@@ -1,0 +1,12 @@
+#pragma once
+
+#include <QString>
+
+namespace wardchalk::ui {
+
+/// A text as a tool tip that shows it as it is. Tool tips have no format: one whose first line looks like
+/// markup would be drawn as such, with the files that it names. Long lines are broken, or they would leave
+/// the screen.
+[[nodiscard]] QString plainTip(const QString& text);
+
+}  // namespace wardchalk::ui
