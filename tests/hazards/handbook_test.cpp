@@ -59,11 +59,14 @@ bool isBuilt(const fs::path& source) {
   return list.find("${unit}_test.cpp") != std::string::npos && list.find(unit) != std::string::npos;
 }
 
-/// Core tests by folder are listed one folder up: "number/decimal_text_test.cpp".
+/// Core tests are listed some folders up, with the way to them: "practice/sessions/free_text_test.cpp".
 bool isBuiltAbove(const fs::path& source) {
-  const std::string list = textOfFile(source.parent_path().parent_path() / "CMakeLists.txt");
-  return list.find(source.parent_path().filename().string() + "/" + source.filename().string()) !=
-         std::string::npos;
+  std::string way = source.filename().string();
+  for (fs::path folder = source.parent_path(); folder.filename() != "tests"; folder = folder.parent_path()) {
+    way.insert(0, folder.filename().string() + "/");
+    if (textOfFile(folder.parent_path() / "CMakeLists.txt").find(way) != std::string::npos) return true;
+  }
+  return false;
 }
 
 /// "Suite.Name" of each test that is built, with the text of its file.
