@@ -47,7 +47,8 @@ class FileDialogsTest : public QObject {
       auto* buttons = dialog->findChild<QDialogButtonBox*>();
       auto* accept = buttons->button(
           dialog->acceptMode() == QFileDialog::AcceptSave ? QDialogButtonBox::Save : QDialogButtonBox::Open);
-      accept->click();
+      // not from within the timer, which would be still while the question stands that may follow
+      QMetaObject::invokeMethod(accept, &QAbstractButton::click, Qt::QueuedConnection);
     }
   }
   QString at(const QString& name) const { return cases_.filePath(name); }
