@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPointer>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -309,7 +310,10 @@ void ProblemPage::build(LineRow* row) {
   if (!row->canBeBuilt() || session_->current().handedIn) return;
   const Problem& problem = session_->current().problem;
   LineBuilder builder(problem.asks[row->line()], problem, zoom_, book_, window());
-  if (builder.exec() == QDialog::Accepted) row->write(builder.line());
+  const QPointer<LineRow> stays = row;
+  const bool taken = builder.exec() == QDialog::Accepted;
+  if (!stays) return;  // a button that was still going down has led to other lines
+  if (taken) row->write(builder.line());
   row->field()->setFocus(Qt::OtherFocusReason);
 }
 

@@ -57,7 +57,11 @@ void CopyDesk::enable() {
   for (const auto& [id, as] : stepActions) actions_[id]->setEnabled(!card_.isNull());
 }
 
-void CopyDesk::copyWorking(CopyAs as) { OwnClipboard::put(workingAs(as, sheet_, book_)); }
+/// A picture is of steps: before there is one, what was copied before stays.
+void CopyDesk::copyWorking(CopyAs as) {
+  const bool drawn = as == CopyAs::picture || as == CopyAs::svg;
+  if (!drawn || !sheet_.steps.empty()) OwnClipboard::put(workingAs(as, sheet_, book_));
+}
 
 void CopyDesk::copyStep(CopyAs as) {
   const auto& cards = pane_.cards();

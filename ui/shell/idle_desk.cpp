@@ -90,6 +90,7 @@ void IdleDesk::cover() {
 }
 
 void IdleDesk::showFacts() {
+  if (!isCovered()) return;  // the button was still going down when the cover was lifted
   page_->showFacts(factsOf(hidden_->draft, parts_.book));
   watch_->setWatching(true);
 }

@@ -1,9 +1,11 @@
+#include <QApplication>
 #include <QComboBox>
 #include <QFile>
 #include <QLabel>
 #include <QLayout>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QPointer>
 #include <QPushButton>
 #include <QTest>
 #include <QTimer>
@@ -52,6 +54,7 @@ class PracticeJourneysTest : public QObject {
   void whatFollowsTheVerdictIsCoveredUntilThen();
   void nothingIsMeasuredByAButton();
   void aLineIsBuilt();
+  void theLinesMayChangeUnderTheBuilder();
   void aTestIsReviewedAndHandedIn();
   void aProblemIsSkippedAndOneMoreAskedFor();
   void theSameSetAgain();
@@ -314,6 +317,32 @@ void PracticeJourneysTest::aLineIsBuilt() {
   QVERIFY(pupil.row(give)->text().endsWith(QStringLiteral(" = ")));
   QVERIFY(pupil.window().focusWidget());  // offscreen nobody makes it the active window again
   QCOMPARE(pupil.window().focusWidget()->objectName(), name);
+}
+
+/// A key presses a button that comes up a moment later: by then the builder is open, and what it was opened for
+/// goes.
+void PracticeJourneysTest::theLinesMayChangeUnderTheBuilder() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("amount-liquid")}, 1, 5));
+  LineRow* row = nullptr;
+  for (std::size_t i = 0; !row && i < pupil.session().current().problem.asks.size(); ++i)
+    if (pupil.row(i)->canBeBuilt()) row = pupil.row(i);
+  QVERIFY(row);
+  const QPointer<LineRow> old = row;
+  row->field()->setFocus(Qt::TabFocusReason);
+  pupil.window().findChild<QPushButton*>(QStringLiteral("one-more"))->animateClick();
+  QTimer closer;
+  int seen = 0;
+  connect(&closer, &QTimer::timeout, this, [&] {
+    auto* builder = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+    seen += builder ? 1 : 0;
+    if (builder && pupil.session().count() == 2) builder->reject();
+  });
+  closer.start(5);
+  pupil.press(Qt::Key_B, Qt::ControlModifier);  // comes back when the builder is closed
+  QVERIFY(seen > 0);
+  QCOMPARE(pupil.session().count(), 2U);
+  QTRY_VERIFY(!old);
 }
 
 void PracticeJourneysTest::aTestIsReviewedAndHandedIn() {

@@ -27,6 +27,7 @@ class CopyDeskTest : public QObject {
   void copiesTheWorkingInEveryForm();
   void copiesTheStepThatHasTheKeyboard();
   void noStepIsCopiedBeforeOneIsGoneTo();
+  void noPictureIsCopiedBeforeThereIsAStep();
   void theMenuKeyOffersTheStep();
   void aRightClickOffersTheStepUnderIt();
   void aStepThatIsGoneIsNotCopied();
@@ -91,6 +92,16 @@ void CopyDeskTest::noStepIsCopiedBeforeOneIsGoneTo() {
   QVERIFY(!action("copy-step")->isEnabled());
   card(StepId::bsa)->setFocus();
   QVERIFY(action("copy-step")->isEnabled());
+}
+
+void CopyDeskTest::noPictureIsCopiedBeforeThereIsAStep() {
+  nurse_->dialogs().answer = Unsaved::discard;
+  action("new-child")->trigger();
+  for (const char* name : {"copy-working-picture", "copy-working-svg"}) {
+    QApplication::clipboard()->setText(QStringLiteral("before"));
+    action(name)->trigger();
+    QCOMPARE(copied()->text(), QStringLiteral("before"));
+  }
 }
 
 void CopyDeskTest::theMenuKeyOffersTheStep() {

@@ -39,6 +39,7 @@ class IdleTest : public QObject {
   void warnsOnTheBoardToo();
   void confirmingGoesOnWithTheSameCase();
   void aHeldKeyLiftsNoCover();
+  void aButtonThatGoesDownAfterTheCoverShowsNothing();
   void otherWorkIsPutAwayAndComesBack();
   void newChildClosesTheOtherCasesAndKeepsTheRules();
   void factsLeftOpenAreCoveredAgain();
@@ -177,6 +178,21 @@ void IdleTest::aHeldKeyLiftsNoCover() {
 }
 
 /// A list of cases and house rules that are being changed are no less kept than the entries.
+/// Enter presses a button that comes up a moment later; by then the cover may be gone.
+void IdleTest::aButtonThatGoesDownAfterTheCoverShowsNothing() {
+  nurse_->fill(usualCase());
+  pass(300);
+  QVERIFY(isCovered());
+  auto* show = nurse_->window().findChild<QPushButton*>(QStringLiteral("cover-show"));
+  show->animateClick();
+  nurse_->dialogs().answer = Unsaved::discard;
+  action("new-child")->trigger();
+  QVERIFY(!isCovered());
+  QTRY_VERIFY(!show->isDown());
+  QVERIFY(!page()->showsFacts());
+  QVERIFY(nurse_->window().editor().draft().isEmpty());
+}
+
 void IdleTest::otherWorkIsPutAwayAndComesBack() {
   nurse_->fill(usualCase());
   action("several-cases")->trigger();
