@@ -291,10 +291,10 @@ void OutsideTextTest::theSecondCheck() {
 
 void OutsideTextTest::theCover() {
   nurse_->fill(hostileCase());
-  qint64 now = 0;
+  std::chrono::milliseconds now{0};
   auto* watch = nurse_->window().findChild<IdleWatch*>();
-  watch->setClock([&now] { return now; });
-  now = 301'000;
+  watch->setClock([&now] { return ClockReading{now, now}; });
+  now = std::chrono::seconds(301);
   watch->look();
   auto* show = nurse_->window().findChild<QPushButton*>(QStringLiteral("cover-show"));
   QVERIFY(show->isVisible());
