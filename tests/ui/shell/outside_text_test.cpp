@@ -73,7 +73,7 @@ class OutsideTextTest : public QObject {
   void tipsAreShownAsTheyAre();
   void theWindowItsBoardAndItsSheet();
   void theRules();
-  void theRemembredRulesAtStart();
+  void theRememberedRulesAtStart();
   void thePicker();
   void theReport();
   void theCases();
@@ -205,7 +205,7 @@ void OutsideTextTest::theRules() {
   look();
 }
 
-void OutsideTextTest::theRemembredRulesAtStart() {
+void OutsideTextTest::theRememberedRulesAtStart() {
   Settings settings(nurse_->folder() + QStringLiteral("/other.ini"));
   settings.setRules(rulesFile());
   {
