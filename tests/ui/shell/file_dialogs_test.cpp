@@ -10,6 +10,7 @@
 #include <QTest>
 #include <QTimer>
 #include <functional>
+#include <utility>
 
 #include "ui/shell/dialogs.h"
 
@@ -31,6 +32,7 @@ class FileDialogsTest : public QObject {
   /// Types a name into the next dialog and accepts it; what it is asked about then.
   QString answer(const QString& name, const std::function<QString()>& ask) {
     asked_.clear();
+    pressed_ = nullptr;
     QTimer hand;
     hand.setInterval(10);
     connect(&hand, &QTimer::timeout, this, [&] { actIn(QApplication::activeModalWidget(), name); });
@@ -43,6 +45,7 @@ class FileDialogsTest : public QObject {
       question->button(QMessageBox::No)->click();
     } else if (auto* dialog = qobject_cast<QFileDialog*>(widget)) {
       if (!asked_.isEmpty()) return dialog->reject();
+      if (std::exchange(pressed_, dialog) == dialog) return;  // one press is on its way
       dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"))->setText(name);
       auto* buttons = dialog->findChild<QDialogButtonBox*>();
       auto* accept = buttons->button(
@@ -59,6 +62,7 @@ class FileDialogsTest : public QObject {
 
   QTemporaryDir cases_{QDir::tempPath() + QStringLiteral("/plover-ward-7-XXXXXX")};
   QStringList asked_;
+  QFileDialog* pressed_ = nullptr;
   DesktopDialogs dialogs_;
 };
 
