@@ -115,8 +115,8 @@ void offerMark(CLI::App& app, Work& chosen) {
   offer.does(mark, chosen);
 }
 
-/// A standard file that is closed is taken by the next one that is opened, and what is told to a person would be
-/// written into that. Each is held in the way in which it cannot be used, so that using it still fails.
+/// A standard file that is closed is taken by the next one that is opened, and what is told to a person would
+/// be written into that. Each is held in the way in which it cannot be used, so that using it still fails.
 void holdStandardFiles() {
 #if defined(__unix__) || defined(__APPLE__)
   for (int number = 0; number <= 2; ++number)

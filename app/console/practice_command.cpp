@@ -1,7 +1,7 @@
 #include "app/console/commands.h"
 #include "app/console/output.h"
-#include "core/practice/sessions/problem_file.h"
 #include "core/practice/problem/problem_text.h"
+#include "core/practice/sessions/problem_file.h"
 #include "core/practice/sessions/set_file.h"
 
 namespace wardchalk::console {

@@ -36,7 +36,9 @@ inline constexpr std::array findingSeverities = {
 #undef WARDCHALK_FINDING
 };
 
-[[nodiscard]] constexpr std::string_view idOf(FindingCode code) { return findingIds[static_cast<std::size_t>(code)]; }
+[[nodiscard]] constexpr std::string_view idOf(FindingCode code) {
+  return findingIds[static_cast<std::size_t>(code)];
+}
 
 /// The severity a finding has unless the place that makes it says otherwise.
 [[nodiscard]] constexpr Severity usualSeverity(FindingCode code) {
@@ -55,7 +57,8 @@ struct Argument {
   int significant = 4;  ///< digits when it is not shown exactly; more where two values would print alike
 };
 
-/// Something to tell the user: a code with what its sentence needs, the check it came from and the field to look at.
+/// Something to tell the user: a code with what its sentence needs, the check it came from and the field to
+/// look at.
 struct Finding {
   FindingCode code;
   Severity severity;

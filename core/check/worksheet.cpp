@@ -5,13 +5,14 @@
 namespace wardchalk {
 
 const Step* Worksheet::step(StepId id) const {
-  const auto found = std::find_if(steps.begin(), steps.end(), [id](const Step& step) { return step.id == id; });
+  const auto found =
+      std::find_if(steps.begin(), steps.end(), [id](const Step& step) { return step.id == id; });
   return found == steps.end() ? nullptr : &*found;
 }
 
 const Finding* Worksheet::finding(FindingCode code) const {
-  const auto found =
-      std::find_if(findings.begin(), findings.end(), [code](const Finding& finding) { return finding.code == code; });
+  const auto found = std::find_if(findings.begin(), findings.end(),
+                                  [code](const Finding& finding) { return finding.code == code; });
   return found == findings.end() ? nullptr : &*found;
 }
 

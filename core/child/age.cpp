@@ -17,7 +17,8 @@ Number Age::days() const {
 }
 
 bool Age::isInWholeYears() const {
-  return written.parts.size() == 1 && written.parts.front().unit == Unit::year && written.parts.front().value.isWhole();
+  return written.parts.size() == 1 && written.parts.front().unit == Unit::year &&
+         written.parts.front().value.isWhole();
 }
 
 bool Age::endIsOpen() const {
@@ -25,6 +26,8 @@ bool Age::endIsOpen() const {
   return (last == Unit::year || last == Unit::month) && written.parts.back().value.isWhole();
 }
 
-Number Age::endDays() const { return endIsOpen() ? days() + daysIn(Number(1), written.smallestUnit()) : days(); }
+Number Age::endDays() const {
+  return endIsOpen() ? days() + daysIn(Number(1), written.smallestUnit()) : days();
+}
 
 }  // namespace wardchalk

@@ -14,8 +14,8 @@ struct Age {
   [[nodiscard]] Number days() const;
   /// Whether it was stated in whole years and nothing finer, so that it stands for the whole of that year.
   [[nodiscard]] bool isInWholeYears() const;
-  /// The days at which an age band "up to" this ends: the end of the year or month it names, which is included
-  /// whole; weeks and days end where they stand.
+  /// The days at which an age band "up to" this ends: the end of the year or month it names, which is
+  /// included whole; weeks and days end where they stand.
   [[nodiscard]] Number endDays() const;
   /// Whether "up to" includes a whole year or month, so that its end is not itself within.
   [[nodiscard]] bool endIsOpen() const;

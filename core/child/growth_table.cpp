@@ -3,8 +3,8 @@
 #include <array>
 
 // Written by resources/growth/write_growth_table.py from the tables beside it: change those, not this.
-// Source: CDC/NCHS 2000 Growth Charts, percentile data files wtageinf, lenageinf, wtage and statage (Kuczmarski RJ et
-// al., Vital Health Stat 11(246), 2002). US Government work, public domain.
+// Source: CDC/NCHS 2000 Growth Charts, percentile data files wtageinf, lenageinf, wtage and statage
+// (Kuczmarski RJ et al., Vital Health Stat 11(246), 2002). US Government work, public domain.
 
 namespace wardchalk {
 
@@ -554,10 +554,14 @@ constexpr auto statureMale = std::to_array<GrowthRow>({
 std::span<const GrowthRow> growthRows(GrowthTable table, Sex sex) {
   const bool girl = sex == Sex::female;
   switch (table) {
-    case GrowthTable::infantWeight: return girl ? std::span(infantWeightFemale) : std::span(infantWeightMale);
-    case GrowthTable::infantLength: return girl ? std::span(infantLengthFemale) : std::span(infantLengthMale);
-    case GrowthTable::weight: return girl ? std::span(weightFemale) : std::span(weightMale);
-    case GrowthTable::stature: break;
+    case GrowthTable::infantWeight:
+      return girl ? std::span(infantWeightFemale) : std::span(infantWeightMale);
+    case GrowthTable::infantLength:
+      return girl ? std::span(infantLengthFemale) : std::span(infantLengthMale);
+    case GrowthTable::weight:
+      return girl ? std::span(weightFemale) : std::span(weightMale);
+    case GrowthTable::stature:
+      break;
   }
   return girl ? std::span(statureFemale) : std::span(statureMale);
 }

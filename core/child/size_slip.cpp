@@ -32,7 +32,8 @@ Undoing undoingOf(SizeSlip slip) {
       return {std::nullopt, one / cmInInch};
     case SizeSlip::poundsAndInches:
       return {kgInLb, cmInInch};
-    case SizeSlip::kgAndCm: return {one / kgInLb, one / cmInInch};
+    case SizeSlip::kgAndCm:
+      return {one / kgInLb, one / cmInInch};
     case SizeSlip::weightTenTimes:
       return {one / ten, std::nullopt};
     case SizeSlip::weightTenth:

@@ -8,9 +8,9 @@ namespace wardchalk {
 
 namespace {
 
-// Floating point is safe here alone: the result is rounded to at most 20 decimals and 45 are right. An exact tie
-// at that place cannot be missed, since an irrational power never ends. Sixty digits are worked: fifty leave now and
-// then the last of the 45 wrong, a hundred change none and take more than twice as long.
+// Floating point is safe here alone: the result is rounded to at most 20 decimals and 45 are right. An exact
+// tie at that place cannot be missed, since an irrational power never ends. Sixty digits are worked: fifty
+// leave now and then the last of the 45 wrong, a hundred change none and take more than twice as long.
 using Wide = boost::multiprecision::number<boost::multiprecision::cpp_dec_float<60>>;
 
 Wide toWide(const Number& value) {
@@ -32,14 +32,15 @@ Number cutTo(const Wide& value, int decimals) {
 
 const SurfaceFormula& surfaceFormula(BsaFormula formula) {
   static const std::array<SurfaceFormula, 4> table = {{
-      {BsaFormula::mosteller, "mosteller", "Mosteller", Number::ratio(1, 60), Number::ratio(1, 2), Number::ratio(1, 2),
-       "Mosteller RD. N Engl J Med 1987;317:1098"},
+      {BsaFormula::mosteller, "mosteller", "Mosteller", Number::ratio(1, 60), Number::ratio(1, 2),
+       Number::ratio(1, 2), "Mosteller RD. N Engl J Med 1987;317:1098"},
       {BsaFormula::haycock, "haycock", "Haycock", Number::ratio(24265, 1000000), Number::ratio(3964, 10000),
        Number::ratio(5378, 10000), "Haycock GB, Schwartz GJ, Wisotsky DH. J Pediatr 1978;93:62-66"},
       {BsaFormula::duBois, "du-bois", "Du Bois", Number::ratio(7184, 1000000), Number::ratio(725, 1000),
        Number::ratio(425, 1000), "Du Bois D, Du Bois EF. Arch Intern Med 1916;17:863-871"},
-      {BsaFormula::gehanGeorge, "gehan-george", "Gehan–George", Number::ratio(235, 10000), Number::ratio(42246, 100000),
-       Number::ratio(51456, 100000), "Gehan EA, George SL. Cancer Chemother Rep 1970;54:225-235"},
+      {BsaFormula::gehanGeorge, "gehan-george", "Gehan–George", Number::ratio(235, 10000),
+       Number::ratio(42246, 100000), Number::ratio(51456, 100000),
+       "Gehan EA, George SL. Cancer Chemother Rep 1970;54:225-235"},
   }};
   return table[static_cast<std::size_t>(formula)];
 }

@@ -13,12 +13,21 @@
 namespace wardchalk {
 
 enum class Route : std::uint8_t {
-  oral, enteral, intravenous, intramuscular, subcutaneous, rectal, inhaled, topical,
+  oral,
+  enteral,
+  intravenous,
+  intramuscular,
+  subcutaneous,
+  rectal,
+  inhaled,
+  topical,
 };
 
-inline constexpr std::array<std::string_view, 8> routeIds = {"oral",         "enteral", "intravenous", "intramuscular",
-                                                             "subcutaneous", "rectal",  "inhaled",     "topical"};
-[[nodiscard]] constexpr std::string_view idOf(Route route) { return routeIds[static_cast<std::size_t>(route)]; }
+inline constexpr std::array<std::string_view, 8> routeIds = {
+    "oral", "enteral", "intravenous", "intramuscular", "subcutaneous", "rectal", "inhaled", "topical"};
+[[nodiscard]] constexpr std::string_view idOf(Route route) {
+  return routeIds[static_cast<std::size_t>(route)];
+}
 
 /// Whether the route is given with a needle or into a vein.
 [[nodiscard]] constexpr bool isInjection(Route route) {

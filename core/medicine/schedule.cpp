@@ -269,7 +269,8 @@ std::string respelled(const std::string& low) {
       if (other.typed == word) word = other.means;
     text.append(text.empty() ? "" : " ").append(word);
   }
-  const bool counted = text.find(" times ") == std::string::npos && isDigit(text.empty() ? ' ' : text.front());
+  const bool counted =
+      text.find(" times ") == std::string::npos && isDigit(text.empty() ? ' ' : text.front());
   if (counted && (text.ends_with(" a day") || text.ends_with(" a week")))
     text = withReplaced(text, " a ", " times a ");  // "3/d"
   if (text.ends_with(" times daily")) text = withReplaced(text, " daily", " a day");
@@ -297,7 +298,8 @@ Result<Schedule> readOurs(const std::string& low, std::string_view typed) {
 
 /// Refusals that mean no more than that the words are not ours; others say what is wrong with a number.
 bool isOnlyUnread(RefusalCode code) {
-  return code == RefusalCode::scheduleUnknown || code == RefusalCode::notANumber || code == RefusalCode::fraction;
+  return code == RefusalCode::scheduleUnknown || code == RefusalCode::notANumber ||
+         code == RefusalCode::fraction;
 }
 
 /// The schedule to write for text that ours does not read; empty where none is plainly meant.

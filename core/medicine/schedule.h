@@ -12,8 +12,8 @@ namespace wardchalk {
 struct Schedule {
   enum class Kind : std::uint8_t { repeated, once, continuous };
   Kind kind = Kind::repeated;
-  Number fewest;  ///< doses a day; 1 for once
-  Number most;    ///< doses a day; 1 for once
+  Number fewest;     ///< doses a day; 1 for once
+  Number most;       ///< doses a day; 1 for once
   std::string text;  ///< in our words: "every 12 h", whatever abbreviation was typed
 
   [[nodiscard]] bool isOnce() const { return kind == Kind::once; }
@@ -23,9 +23,10 @@ struct Schedule {
   friend bool operator==(const Schedule&, const Schedule&) = default;
 };
 
-/// Reads "every 12 h", "every 4 to 6 h", "3 times a day", "2 to 3 times a day", "2 times a week", "every 2 day",
-/// "weekly", "once", "continuous", and the abbreviations in common use (BID, TID, QID, bd, tds, qds, q6h, q4-6h,
-/// daily). Abbreviations that have been misread (QD, QOD, OD …) are refused with the words to write.
+/// Reads "every 12 h", "every 4 to 6 h", "3 times a day", "2 to 3 times a day", "2 times a week", "every 2
+/// day", "weekly", "once", "continuous", and the abbreviations in common use (BID, TID, QID, bd, tds, qds,
+/// q6h, q4-6h, daily). Abbreviations that have been misread (QD, QOD, OD …) are refused with the words to
+/// write.
 [[nodiscard]] Result<Schedule> readSchedule(std::string_view text);
 
 }  // namespace wardchalk

@@ -146,7 +146,9 @@ std::pair<ShownNumber, ShownNumber> showApart(const Number& a, const Number& b, 
 }
 
 std::string withoutThousands(std::string_view text) {
-  const auto isDigitAt = [text](std::size_t at) { return at < text.size() && text[at] >= '0' && text[at] <= '9'; };
+  const auto isDigitAt = [text](std::size_t at) {
+    return at < text.size() && text[at] >= '0' && text[at] <= '9';
+  };
   std::string plain;
   for (std::size_t i = 0; i < text.size(); ++i)
     if (text[i] != ',' || i == 0 || !isDigitAt(i - 1) || !isDigitAt(i + 1)) plain.push_back(text[i]);

@@ -42,20 +42,23 @@ struct ShownNumber {
 [[nodiscard]] std::pair<ShownNumber, ShownNumber> showApart(const Number& a, const Number& b,
                                                             Grouping grouping = Grouping::none);
 
-/// The text without the commas that set off thousands in it: "≥ 1,200 g, < 1,499 g" is "≥ 1200 g, < 1499 g". For files.
+/// The text without the commas that set off thousands in it: "≥ 1,200 g, < 1,499 g" is "≥ 1200 g, < 1499 g".
+/// For files.
 [[nodiscard]] std::string withoutThousands(std::string_view text);
 
 /// Rounded to `decimals` and written with exactly as many: 0.7 at 2 is "0.70". For body surface area alone.
 [[nodiscard]] std::string fixedText(const Number& value, int decimals);
 
-/// The shortest decimal if the value ends within 40 decimals ("0.70" is "0.7"), else rational text ("185/11"). For files.
+/// The shortest decimal if the value ends within 40 decimals ("0.70" is "0.7"), else rational text
+/// ("185/11"). For files.
 [[nodiscard]] std::string exactText(const Number& value, Grouping grouping = Grouping::none);
 
-/// A part of a whole in percent with one decimal; never "100" unless they are equal (R1). Thousands have commas, here
-/// and in the next two: files take them out.
+/// A part of a whole in percent with one decimal; never "100" unless they are equal (R1). Thousands have
+/// commas, here and in the next two: files take them out.
 [[nodiscard]] std::string percentText(const Number& part, const Number& whole);
 
-/// By how many percent `value` is over `limit`, in one decimal or, where that would read 0, in its first digit.
+/// By how many percent `value` is over `limit`, in one decimal or, where that would read 0, in its first
+/// digit.
 [[nodiscard]] std::string excessText(const Number& value, const Number& limit);
 
 /// A percentage that is not a comparison (a change, a threshold): one decimal, no trailing zero.

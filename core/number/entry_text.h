@@ -15,7 +15,8 @@ namespace wardchalk {
 /// Whether a digit of another script stands in the text: Arabic, Devanagari, full-width …
 [[nodiscard]] bool hasOtherDigits(std::string_view text);
 
-/// Whether there is a space of any kind in the text: plain, tab, line end, no-break, thin, or a mark nobody sees.
+/// Whether there is a space of any kind in the text: plain, tab, line end, no-break, thin, or a mark nobody
+/// sees.
 [[nodiscard]] bool hasAnySpace(std::string_view text);
 
 /// The text with one plain space wherever spaces of any kind stand, and none at its ends.

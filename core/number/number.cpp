@@ -48,12 +48,15 @@ std::optional<Words> reduced(Wide numerator, Wide denominator) {
   const UnsignedWide common = greatestCommonDivisor(over, under);
   over /= common;
   under /= common;
-  if (over > static_cast<UnsignedWide>(largest) || under > static_cast<UnsignedWide>(largest)) return std::nullopt;
+  if (over > static_cast<UnsignedWide>(largest) || under > static_cast<UnsignedWide>(largest))
+    return std::nullopt;
   const auto value = static_cast<std::int64_t>(over);
   return Words{negative ? -value : value, static_cast<std::int64_t>(under)};
 }
 
-cpp_int tenTo(int exponent) { return boost::multiprecision::pow(cpp_int(10), static_cast<unsigned>(exponent)); }
+cpp_int tenTo(int exponent) {
+  return boost::multiprecision::pow(cpp_int(10), static_cast<unsigned>(exponent));
+}
 
 constexpr int wordPowers = 18;  // ten to the 18 still fits one word
 
@@ -142,7 +145,8 @@ Number Number::fromDigits(std::string_view digits, int decimals) {
 
 Number Number::powerOfTen(int exponent) {
   const int size = exponent < 0 ? -exponent : exponent;
-  const Number power = size <= wordPowers ? Number(wordTenTo(size)) : BigAccess::fromBig(cpp_rational(tenTo(size)));
+  const Number power =
+      size <= wordPowers ? Number(wordTenTo(size)) : BigAccess::fromBig(cpp_rational(tenTo(size)));
   return exponent < 0 ? Number(1) / power : power;
 }
 
@@ -214,7 +218,8 @@ bool Number::hasExactRoot() const {
 Number operator+(const Number& a, const Number& b) {
   if (bothWords(a, b)) {
     const Wide over = Wide{a.numerator_} * b.denominator_ + Wide{b.numerator_} * a.denominator_;
-    if (const auto words = reduced(over, Wide{a.denominator_} * b.denominator_)) return BigAccess::fromWords(*words);
+    if (const auto words = reduced(over, Wide{a.denominator_} * b.denominator_))
+      return BigAccess::fromWords(*words);
   }
   return BigAccess::fromBig(BigAccess::toBig(a) + BigAccess::toBig(b));
 }
@@ -222,7 +227,8 @@ Number operator+(const Number& a, const Number& b) {
 Number operator-(const Number& a, const Number& b) {
   if (bothWords(a, b)) {
     const Wide over = Wide{a.numerator_} * b.denominator_ - Wide{b.numerator_} * a.denominator_;
-    if (const auto words = reduced(over, Wide{a.denominator_} * b.denominator_)) return BigAccess::fromWords(*words);
+    if (const auto words = reduced(over, Wide{a.denominator_} * b.denominator_))
+      return BigAccess::fromWords(*words);
   }
   return BigAccess::fromBig(BigAccess::toBig(a) - BigAccess::toBig(b));
 }
@@ -253,11 +259,14 @@ std::strong_ordering operator<=>(const Number& a, const Number& b) {
   if (bothWords(a, b)) {
     const Wide left = Wide{a.numerator_} * b.denominator_;
     const Wide right = Wide{b.numerator_} * a.denominator_;
-    return left < right ? std::strong_ordering::less
-                        : right < left ? std::strong_ordering::greater : std::strong_ordering::equal;
+    return left < right   ? std::strong_ordering::less
+           : right < left ? std::strong_ordering::greater
+                          : std::strong_ordering::equal;
   }
   const int order = BigAccess::toBig(a).compare(BigAccess::toBig(b));
-  return order < 0 ? std::strong_ordering::less : order > 0 ? std::strong_ordering::greater : std::strong_ordering::equal;
+  return order < 0   ? std::strong_ordering::less
+         : order > 0 ? std::strong_ordering::greater
+                     : std::strong_ordering::equal;
 }
 
 }  // namespace wardchalk

@@ -9,8 +9,9 @@
 namespace wardchalk {
 
 /// An exact rational number. Nothing in the core is computed in floating point, so that an order exactly at a
-/// limit is never read as over it. Values are always in lowest terms with a positive denominator. Small values
-/// are held in two machine words; larger ones move to arbitrary precision by themselves, so nothing overflows.
+/// limit is never read as over it. Values are always in lowest terms with a positive denominator. Small
+/// values are held in two machine words; larger ones move to arbitrary precision by themselves, so nothing
+/// overflows.
 class Number {
  public:
   Number() = default;

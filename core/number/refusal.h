@@ -16,12 +16,12 @@ namespace wardchalk {
 /// stood there.
 struct Refusal {
   RefusalCode code;
-  std::string typed;       ///< the piece that was refused, as it stood; of long text the beginning
+  std::string typed;  ///< the piece that was refused, as it stood; of long text the beginning
   std::string
-      suggestion;  ///< what to write instead of `typed`, where that is known; else empty. From `setEntry`
-                   ///< instead of the whole entry: it reads, and means all that was typed (H50)
-  std::string path;        ///< the field or file key it belongs to, "order.dose"; set by whoever knows it
-  std::string hint = {};   ///< what the sentence tells besides, and nobody can write as it stands: the units
+      suggestion;    ///< what to write instead of `typed`, where that is known; else empty. From `setEntry`
+                     ///< instead of the whole entry: it reads, and means all that was typed (H50)
+  std::string path;  ///< the field or file key it belongs to, "order.dose"; set by whoever knows it
+  std::string hint = {};  ///< what the sentence tells besides, and nobody can write as it stands: the units
                           ///< that fit, a range, the mg/mL of a ratio
 
   friend bool operator==(const Refusal&, const Refusal&) = default;

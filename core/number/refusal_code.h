@@ -19,6 +19,8 @@ inline constexpr std::array refusalIds = {
 };
 
 /// The stable id that stands in files: "leading-zero".
-[[nodiscard]] constexpr std::string_view idOf(RefusalCode code) { return refusalIds[static_cast<std::size_t>(code)]; }
+[[nodiscard]] constexpr std::string_view idOf(RefusalCode code) {
+  return refusalIds[static_cast<std::size_t>(code)];
+}
 
 }  // namespace wardchalk

@@ -12,8 +12,8 @@ namespace wardchalk {
 /// What an entry of a case is written as: text (a quantity, a word, free text), a yes-or-no, or a count.
 enum class EntryKind : std::uint8_t { text, flag, count };
 
-/// One entry of a case: its path and how its text becomes part of the case. Files, rows of a spreadsheet and the
-/// form all go through this one table, so that a field reads the same wherever it is written.
+/// One entry of a case: its path and how its text becomes part of the case. Files, rows of a spreadsheet and
+/// the form all go through this one table, so that a field reads the same wherever it is written.
 struct CaseEntry {
   std::string_view path;
   EntryKind kind;

@@ -15,18 +15,24 @@ constexpr FileHead caseHead{"wardchalk.case", 1};
 
 std::string_view kindName(EntryKind kind) {
   switch (kind) {
-    case EntryKind::text: return "text in quotation marks";
-    case EntryKind::flag: return "true or false";
-    case EntryKind::count: return "a whole number";
+    case EntryKind::text:
+      return "text in quotation marks";
+    case EntryKind::flag:
+      return "true or false";
+    case EntryKind::count:
+      return "a whole number";
   }
   return {};
 }
 
 bool kindFits(EntryKind kind, JsonValue::Kind found) {
   switch (kind) {
-    case EntryKind::text: return found == JsonValue::Kind::text;
-    case EntryKind::flag: return found == JsonValue::Kind::flag;
-    case EntryKind::count: return found == JsonValue::Kind::number;
+    case EntryKind::text:
+      return found == JsonValue::Kind::text;
+    case EntryKind::flag:
+      return found == JsonValue::Kind::flag;
+    case EntryKind::count:
+      return found == JsonValue::Kind::number;
   }
   return false;
 }
@@ -34,7 +40,8 @@ bool kindFits(EntryKind kind, JsonValue::Kind found) {
 std::optional<Refusal> takeEntry(CaseFile& file, std::string path, const JsonValue& value) {
   const CaseEntry* entry = findEntry(path);
   if (!entry) return Refusal{RefusalCode::keyUnknown, path, {}, path};
-  if (!kindFits(entry->kind, value.kind)) return Refusal{RefusalCode::typeWrong, {}, std::string(kindName(entry->kind)), path};
+  if (!kindFits(entry->kind, value.kind))
+    return Refusal{RefusalCode::typeWrong, {}, std::string(kindName(entry->kind)), path};
   if (auto refusal = setEntry(file.inputs, path, value.text)) return refusal;
   file.entries.push_back({std::move(path), value.text});
   return std::nullopt;
@@ -42,12 +49,14 @@ std::optional<Refusal> takeEntry(CaseFile& file, std::string path, const JsonVal
 
 bool isRoom(std::string_view key) {
   const std::string start = std::string(key) + ".";
-  return std::ranges::any_of(caseEntries(), [&](const CaseEntry& entry) { return entry.path.starts_with(start); });
+  return std::ranges::any_of(caseEntries(),
+                             [&](const CaseEntry& entry) { return entry.path.starts_with(start); });
 }
 
 std::optional<Refusal> takeRoom(CaseFile& file, const std::string& room, const JsonValue& value) {
   if (!isRoom(room)) return takeEntry(file, room, value);
-  if (value.kind != JsonValue::Kind::object) return Refusal{RefusalCode::typeWrong, {}, "an object in braces", room};
+  if (value.kind != JsonValue::Kind::object)
+    return Refusal{RefusalCode::typeWrong, {}, "an object in braces", room};
   for (const auto& [key, inner] : value.members)
     if (auto refusal = takeEntry(file, std::string(room).append(".").append(key), inner)) return refusal;
   return std::nullopt;
@@ -88,13 +97,16 @@ std::string writeCaseFile(std::span<const WrittenEntry> entries) {
     const auto entry = std::ranges::find(entries, known.path, &WrittenEntry::path);
     if (entry == entries.end() || entry->text.empty()) continue;
     const std::size_t point = known.path.find('.');
-    const std::string_view own = point == std::string_view::npos ? std::string_view() : known.path.substr(0, point);
+    const std::string_view own =
+        point == std::string_view::npos ? std::string_view() : known.path.substr(0, point);
     if (own != room && !room.empty()) writer.closeObject();
     if (own != room && !own.empty()) writer.key(own).openObject();
     room = own;
     writer.key(point == std::string_view::npos ? known.path : known.path.substr(point + 1));
-    if (known.kind == EntryKind::text) writer.text(entry->text);
-    else writer.bare(entry->text);
+    if (known.kind == EntryKind::text)
+      writer.text(entry->text);
+    else
+      writer.bare(entry->text);
   }
   if (!room.empty()) writer.closeObject();
   writer.closeObject();

@@ -10,7 +10,8 @@
 
 namespace wardchalk {
 
-/// An entry of a case as it stands in a file: its path and its text exactly as typed ("17.2 kg", "true", "4").
+/// An entry of a case as it stands in a file: its path and its text exactly as typed ("17.2 kg", "true",
+/// "4").
 struct WrittenEntry {
   std::string path;
   std::string text;
@@ -31,8 +32,8 @@ struct CaseFile {
 /// As readCaseFile, for who needs the case alone.
 [[nodiscard]] Result<Case> readCase(std::string_view json);
 
-/// The case file that holds these entries, each text as it stands. Entries must be readable: a form with refused text
-/// is not saved.
+/// The case file that holds these entries, each text as it stands. Entries must be readable: a form with
+/// refused text is not saved.
 [[nodiscard]] std::string writeCaseFile(std::span<const WrittenEntry> entries);
 
 }  // namespace wardchalk

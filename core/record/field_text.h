@@ -42,8 +42,8 @@ enum class FieldShape : std::uint8_t {
 /// hold anything else are given back as they are.
 [[nodiscard]] Boxes sorted(std::string_view path, Boxes boxes);
 
-/// Whether the text says more than a number, its own unit or a mistake: it is then read as it stands, whatever unit is
-/// chosen beside it.
+/// Whether the text says more than a number, its own unit or a mistake: it is then read as it stands,
+/// whatever unit is chosen beside it.
 [[nodiscard]] bool standsForItself(std::string_view text);
 
 /// The entry that the boxes make, as case files have it: "8 lb 3 oz", "120 mg/m2/dose". A text that names its

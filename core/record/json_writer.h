@@ -6,8 +6,8 @@
 
 namespace wardchalk {
 
-/// Writes JSON straight into a string, without a tree in between. Keys and values must come in an order that JSON
-/// allows; that is the caller's business.
+/// Writes JSON straight into a string, without a tree in between. Keys and values must come in an order that
+/// JSON allows; that is the caller's business.
 class JsonWriter {
  public:
   explicit JsonWriter(std::string& out) : out_(out) {}

@@ -35,7 +35,8 @@ constexpr std::array<std::string_view, 2> syringeWords = {"oral", "injection"};
 
 /// One of a fixed list of words.
 template <typename T, std::size_t size>
-Refused takeWord(T& into, std::string_view key, const JsonValue& value, const std::array<std::string_view, size>& words) {
+Refused takeWord(T& into, std::string_view key, const JsonValue& value,
+                 const std::array<std::string_view, size>& words) {
   const auto found = std::find(words.begin(), words.end(), value.text);
   if (value.kind == JsonValue::Kind::text && found != words.end()) {
     into = static_cast<T>(found - words.begin());
@@ -51,7 +52,8 @@ Refused takeCount(int& into, std::string_view key, const JsonValue& value, int l
   int read = 0;
   const auto [stop, error] = std::from_chars(value.text.data(), end, read);
   const std::string range = std::to_string(least) + " to " + std::to_string(most);
-  if (value.kind != JsonValue::Kind::number) return refuse(RefusalCode::typeWrong, key, value.text, "a whole number, " + range);
+  if (value.kind != JsonValue::Kind::number)
+    return refuse(RefusalCode::typeWrong, key, value.text, "a whole number, " + range);
   if (value.text.empty()) return refuse(RefusalCode::empty, key, {}, {});
   if (error != std::errc() || stop != end || read < least || read > most)
     return refuse(RefusalCode::valueOutOfRange, key, value.text, range);
@@ -60,7 +62,8 @@ Refused takeCount(int& into, std::string_view key, const JsonValue& value, int l
 }
 
 /// A count, or the word or null that stands for none.
-Refused takeCountOrNone(std::optional<int>& into, std::string_view key, const JsonValue& value, int least, int most) {
+Refused takeCountOrNone(std::optional<int>& into, std::string_view key, const JsonValue& value, int least,
+                        int most) {
   if (value.kind == JsonValue::Kind::null || (value.kind == JsonValue::Kind::text && value.text == "none")) {
     into.reset();
     return std::nullopt;
@@ -72,7 +75,8 @@ Refused takeCountOrNone(std::optional<int>& into, std::string_view key, const Js
 }
 
 Refused takePercent(Number& into, std::string_view key, const JsonValue& value) {
-  if (value.kind != JsonValue::Kind::number) return refuse(RefusalCode::typeWrong, key, value.text, "a number");
+  if (value.kind != JsonValue::Kind::number)
+    return refuse(RefusalCode::typeWrong, key, value.text, "a number");
   const Result<Number> read = readDecimal(value.text);
   if (!read) return withPath(read.refusal(), key);
   if (*read > Number(100)) return refuse(RefusalCode::valueOutOfRange, key, value.text, "0 to 100");
@@ -81,7 +85,8 @@ Refused takePercent(Number& into, std::string_view key, const JsonValue& value) 
 }
 
 Refused takeText(std::string& into, std::string_view key, const JsonValue& value) {
-  if (value.kind != JsonValue::Kind::text) return refuse(RefusalCode::typeWrong, key, value.text, "text in quotation marks");
+  if (value.kind != JsonValue::Kind::text)
+    return refuse(RefusalCode::typeWrong, key, value.text, "text in quotation marks");
   if (value.text.size() > 500) return refuse(RefusalCode::tooLong, key, value.text, {});
   if (auto refusal = refusedUnseen(value.text)) return withPath(*refusal, key);
   into = value.text;
@@ -90,7 +95,8 @@ Refused takeText(std::string& into, std::string_view key, const JsonValue& value
 
 /// A day of the calendar, or nothing.
 Refused takeDay(std::string& into, std::string_view key, const JsonValue& value) {
-  if (value.kind != JsonValue::Kind::text) return refuse(RefusalCode::typeWrong, key, value.text, "a day in quotation marks");
+  if (value.kind != JsonValue::Kind::text)
+    return refuse(RefusalCode::typeWrong, key, value.text, "a day in quotation marks");
   if (!value.text.empty())
     if (const Result<Date> day = readDate(value.text); !day) return withPath(day.refusal(), key);
   into = value.text;
@@ -98,7 +104,8 @@ Refused takeDay(std::string& into, std::string_view key, const JsonValue& value)
 }
 
 Refused takeVolume(Number& into, std::string_view key, const JsonValue& value) {
-  if (value.kind != JsonValue::Kind::text) return refuse(RefusalCode::typeWrong, key, value.text, "a volume in quotation marks");
+  if (value.kind != JsonValue::Kind::text)
+    return refuse(RefusalCode::typeWrong, key, value.text, "a volume in quotation marks");
   Result<Quantity> read = readVolume(value.text);
   if (!read) {
     Refusal refusal = read.refusal();
@@ -114,7 +121,8 @@ Refused takeVolume(Number& into, std::string_view key, const JsonValue& value) {
 
 Refused takeFormula(BsaFormula& into, std::string_view key, const JsonValue& value) {
   std::string list;
-  for (const BsaFormula formula : {BsaFormula::mosteller, BsaFormula::haycock, BsaFormula::duBois, BsaFormula::gehanGeorge}) {
+  for (const BsaFormula formula :
+       {BsaFormula::mosteller, BsaFormula::haycock, BsaFormula::duBois, BsaFormula::gehanGeorge}) {
     const std::string_view id = surfaceFormula(formula).id;
     if (value.kind == JsonValue::Kind::text && value.text == id) {
       into = formula;
@@ -126,7 +134,8 @@ Refused takeFormula(BsaFormula& into, std::string_view key, const JsonValue& val
 }
 
 Refused takeSyringe(Syringe& into, const std::string& path, const JsonValue& value) {
-  if (value.kind != JsonValue::Kind::object) return refuse(RefusalCode::typeWrong, path, value.text, "an object in braces");
+  if (value.kind != JsonValue::Kind::object)
+    return refuse(RefusalCode::typeWrong, path, value.text, "an object in braces");
   for (const auto& [key, inner] : value.members) {
     const std::string own = std::string(path).append(".").append(key);
     Refused refusal = key == "holds"   ? takeVolume(into.holdsMl, own, inner)
@@ -138,7 +147,8 @@ Refused takeSyringe(Syringe& into, const std::string& path, const JsonValue& val
   for (const std::string_view key : {"holds", "marks", "kind"})
     if (!value.member(key)) return refuse(RefusalCode::keyMissing, path, path + "." + std::string(key), {});
   if (into.marksMl > into.holdsMl)
-    return refuse(RefusalCode::valueOutOfRange, path + ".marks", value.member("marks")->text, "no more than it holds");
+    return refuse(RefusalCode::valueOutOfRange, path + ".marks", value.member("marks")->text,
+                  "no more than it holds");
   return std::nullopt;
 }
 
@@ -148,7 +158,8 @@ Refused takeSyringes(std::vector<Syringe>& into, std::string_view key, const Jso
   std::vector<Syringe> syringes;
   for (std::size_t i = 0; i < value.items.size(); ++i) {
     Syringe syringe{Number(1), Number(1), SyringeKind::oral};
-    if (auto refusal = takeSyringe(syringe, std::string(key) + "[" + std::to_string(i) + "]", value.items[i])) return refusal;
+    if (auto refusal = takeSyringe(syringe, std::string(key) + "[" + std::to_string(i) + "]", value.items[i]))
+      return refusal;
     syringes.push_back(syringe);
   }
   into = std::move(syringes);
@@ -166,8 +177,10 @@ struct RuleKey {
 void writePercent(JsonWriter& writer, const Number& percent) { writer.bare(exactText(percent)); }
 
 void writeCountOr(JsonWriter& writer, const std::optional<int>& count, std::string_view none) {
-  if (count) writer.number(*count);
-  else writer.bare(none);
+  if (count)
+    writer.number(*count);
+  else
+    writer.bare(none);
 }
 
 std::string millilitres(const Number& value) { return exactText(value) + " mL"; }
@@ -175,7 +188,11 @@ std::string millilitres(const Number& value) { return exactText(value) + " mL"; 
 void writeSyringes(JsonWriter& writer, const HouseRules& rules) {
   writer.openList();
   for (const Syringe& syringe : rules.syringes) {
-    writer.openObject().key("holds").text(millilitres(syringe.holdsMl)).key("marks").text(millilitres(syringe.marksMl));
+    writer.openObject()
+        .key("holds")
+        .text(millilitres(syringe.holdsMl))
+        .key("marks")
+        .text(millilitres(syringe.marksMl));
     writer.key("kind").text(syringeWords[static_cast<std::size_t>(syringe.kind)]).closeObject();
   }
   writer.closeList();
@@ -254,7 +271,8 @@ Result<HouseRules> readRules(std::string_view json) {
 }
 
 Result<HouseRules> readRuleMembers(const JsonValue& object) {
-  if (object.kind != JsonValue::Kind::object) return refuse(RefusalCode::typeWrong, {}, object.text, "an object in braces");
+  if (object.kind != JsonValue::Kind::object)
+    return refuse(RefusalCode::typeWrong, {}, object.text, "an object in braces");
   HouseRules rules = exactRules();
   rules.name.clear();
   for (const auto& [key, value] : object.members) {

@@ -11,8 +11,8 @@
 
 namespace wardchalk {
 
-/// Reads a house-rules file whole or refuses it whole, with the path of what is wrong. Keys that are left out keep the
-/// value of the *exact* set.
+/// Reads a house-rules file whole or refuses it whole, with the path of what is wrong. Keys that are left out
+/// keep the value of the *exact* set.
 [[nodiscard]] Result<HouseRules> readRules(std::string_view json);
 
 /// The rules that stand as members of an object within another file, without a head of their own.
@@ -24,8 +24,8 @@ namespace wardchalk {
 /// What stands for a rule that rounds nothing.
 inline constexpr std::string_view noRule = "none";
 
-/// Reads one rule from its text as a file has it, without quotation marks ("trade", "2", "none", "0.1 mL"); the refusal
-/// carries the key. Syringes have a reader of their own.
+/// Reads one rule from its text as a file has it, without quotation marks ("trade", "2", "none", "0.1 mL");
+/// the refusal carries the key. Syringes have a reader of their own.
 [[nodiscard]] std::optional<Refusal> setRule(HouseRules& rules, std::string_view key, std::string_view text);
 
 /// The text that setRule would read back to the same rule; empty for syringes and for a key that is none.

@@ -52,7 +52,10 @@ std::string shownResult(const Number& result, int fixedDecimals, const Units& un
 }
 
 void writeResult(JsonWriter& writer, const Step& step, const Number& result, int fixedDecimals) {
-  writer.key("exact").text(result.rationalText()).key("unit").text(unitsText(step.lookingFor, Spelling::filed));
+  writer.key("exact")
+      .text(result.rationalText())
+      .key("unit")
+      .text(unitsText(step.lookingFor, Spelling::filed));
   writer.key("shown").text(shownResult(result, fixedDecimals, step.lookingFor));
 }
 
@@ -91,7 +94,10 @@ void writeFormula(JsonWriter& writer, const Step& step, const SurfaceByFormula& 
 void writeSide(JsonWriter& writer, std::string_view key, const Side& side) {
   writer.key(key).openObject();
   if (side.text.empty()) {
-    writer.key("value").text(exactValue(side.term)).key("unit").text(unitsText(side.term.units, Spelling::filed));
+    writer.key("value")
+        .text(exactValue(side.term))
+        .key("unit")
+        .text(unitsText(side.term.units, Spelling::filed));
   } else {
     writer.key("text").text(withoutThousands(side.text));
   }
@@ -102,10 +108,14 @@ void writeSide(JsonWriter& writer, std::string_view key, const Side& side) {
 
 std::string_view relationId(Relation relation) {
   switch (relation) {
-    case Relation::atMost: return "<=";
-    case Relation::atLeast: return ">=";
-    case Relation::inside: return "inside";
-    case Relation::same: return "=";
+    case Relation::atMost:
+      return "<=";
+    case Relation::atLeast:
+      return ">=";
+    case Relation::inside:
+      return "inside";
+    case Relation::same:
+      return "=";
   }
   return {};
 }
@@ -124,15 +134,21 @@ void writeMeasuring(JsonWriter& writer, const Measuring& measuring) {
   writer.key("step").text(exactText(measuring.step)).key("between").openList();
   writer.text(exactText(measuring.below)).text(exactText(measuring.above)).closeList();
   if (measuring.measured) writer.key("measured").text(exactText(*measuring.measured));
-  writer.key("by").text(measuring.exact.unit != Unit::mL ? "parts" : measuring.byDecimals ? "decimals" : "marks");
+  writer.key("by").text(measuring.exact.unit != Unit::mL ? "parts"
+                        : measuring.byDecimals           ? "decimals"
+                                                         : "marks");
 }
 
 void writeStep(JsonWriter& writer, const Step& step, const Worksheet& sheet) {
   writer.openObject().key("id").text(idOf(step.id));
-  if (const auto* solved = std::get_if<Solved>(&step.body)) writeSolved(writer, step, *solved);
-  else if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body)) writeFormula(writer, step, *formula);
-  else if (const auto* comparison = std::get_if<Comparison>(&step.body)) writeComparison(writer, *comparison);
-  else writeMeasuring(writer, std::get<Measuring>(step.body));
+  if (const auto* solved = std::get_if<Solved>(&step.body))
+    writeSolved(writer, step, *solved);
+  else if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body))
+    writeFormula(writer, step, *formula);
+  else if (const auto* comparison = std::get_if<Comparison>(&step.body))
+    writeComparison(writer, *comparison);
+  else
+    writeMeasuring(writer, std::get<Measuring>(step.body));
   if (!step.sums.empty()) {
     writer.key("sums").openList();
     for (const Sum& sum : step.sums) writer.text(sumLine(sum, Grouping::none));

@@ -5,7 +5,8 @@
 
 namespace wardchalk {
 
-/// Writes the member "steps" of a worksheet: every step with its factors, cancellations, origins, values and words.
+/// Writes the member "steps" of a worksheet: every step with its factors, cancellations, origins, values and
+/// words.
 void writeSteps(JsonWriter& writer, const Worksheet& sheet);
 
 }  // namespace wardchalk

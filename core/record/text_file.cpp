@@ -52,9 +52,7 @@ std::optional<Refusal> writeTextFile(const std::filesystem::path& path, std::str
   return writeFile(path, text, believed);
 }
 
-std::optional<Refusal> refuseBeforeWork(const std::filesystem::path& path) {
-  return tryPlace(path);
-}
+std::optional<Refusal> refuseBeforeWork(const std::filesystem::path& path) { return tryPlace(path); }
 
 std::optional<Refusal> refuseOntoInput(const std::filesystem::path& target,
                                        const std::filesystem::path& input) {

@@ -33,17 +33,28 @@ void writeSizes(JsonWriter& writer, const Worksheet& sheet) {
   writer.key("bsa").openObject();
   if (bsa.unroundedCut) writer.key("unrounded").text(fixedText(*bsa.unroundedCut, 6) + "...");
   writer.key("exact").text(bsa.m2.rationalText()).key("unit").text("m2");
-  const std::string shown = bsa.fixedDecimals >= 0 ? fixedText(bsa.m2, bsa.fixedDecimals) : show(bsa.m2).marked();
-  writer.key("shown").text(shown + " m2").key("from").text(bsa.charted ? "charted" : "computed").closeObject();
+  const std::string shown =
+      bsa.fixedDecimals >= 0 ? fixedText(bsa.m2, bsa.fixedDecimals) : show(bsa.m2).marked();
+  writer.key("shown")
+      .text(shown + " m2")
+      .key("from")
+      .text(bsa.charted ? "charted" : "computed")
+      .closeObject();
 }
 
 void writeSchedule(JsonWriter& writer, std::string_view key, const std::optional<Schedule>& schedule) {
   if (!schedule || schedule->isContinuous()) return;
-  writer.key(key).openList().text(schedule->fewest.rationalText()).text(schedule->most.rationalText()).closeList();
+  writer.key(key)
+      .openList()
+      .text(schedule->fewest.rationalText())
+      .text(schedule->most.rationalText())
+      .closeList();
 }
 
 void writeSchedules(JsonWriter& writer, const Case& given) {
-  const auto stated = [](const std::optional<Schedule>& schedule) { return schedule && !schedule->isContinuous(); };
+  const auto stated = [](const std::optional<Schedule>& schedule) {
+    return schedule && !schedule->isContinuous();
+  };
   if (!stated(given.order.schedule) && !stated(given.reference.schedule)) return;
   writer.key("doses_per_day").openObject();
   writeSchedule(writer, "ordered", given.order.schedule);
@@ -122,8 +133,17 @@ void writeStrength(JsonWriter& writer, const Worksheet& sheet) {
   if (!sheet.strength) return;
   const StrengthFound& strength = *sheet.strength;
   const std::string unit = std::string(idOf(strength.drugUnit)).append("/").append(idOf(strength.in));
-  writer.key("strength").openObject().key("exact").text(strength.perOne.rationalText()).key("unit").text(unit);
-  writer.key("shown").text(show(strength.perOne).marked() + " " + unit).key("from").text(idOf(strength.from)).closeObject();
+  writer.key("strength")
+      .openObject()
+      .key("exact")
+      .text(strength.perOne.rationalText())
+      .key("unit")
+      .text(unit);
+  writer.key("shown")
+      .text(show(strength.perOne).marked() + " " + unit)
+      .key("from")
+      .text(idOf(strength.from))
+      .closeObject();
 }
 
 void writeDevice(JsonWriter& writer, const Give& give) {
@@ -138,7 +158,12 @@ void writeDevice(JsonWriter& writer, const Give& give) {
 void writeGive(JsonWriter& writer, const Worksheet& sheet) {
   if (!sheet.give) return;
   const Give& give = *sheet.give;
-  writer.key("give").openObject().key("exact").text(give.exact.value.rationalText()).key("unit").text(idOf(give.exact.unit));
+  writer.key("give")
+      .openObject()
+      .key("exact")
+      .text(give.exact.value.rationalText())
+      .key("unit")
+      .text(idOf(give.exact.unit));
   if (give.measured) writer.key("measured").text(exactText(*give.measured));
   writeQuantity(writer, "dose_given", give.doseGiven);
   if (give.measured) writer.key("percent_change").text(withoutThousands(give.percentChange));

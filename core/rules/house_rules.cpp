@@ -4,8 +4,9 @@ namespace wardchalk {
 
 namespace {
 
-/// Usual marks. Source: a nursing review text and a university page as quoted in a syringe reference (1, 3, 5, 10 mL);
-/// 20 mL common practice, no source; 60 mL from memory. Makers differ, so the ward's own table overrides it (T32).
+/// Usual marks. Source: a nursing review text and a university page as quoted in a syringe reference (1, 3,
+/// 5, 10 mL); 20 mL common practice, no source; 60 mL from memory. Makers differ, so the ward's own table
+/// overrides it (T32).
 std::vector<Syringe> usualSyringes() {
   std::vector<Syringe> syringes;
   for (const SyringeKind kind : {SyringeKind::oral, SyringeKind::injection}) {

@@ -6,12 +6,16 @@ namespace {
 
 constexpr std::string_view si = "SI prefixes and units, SI Brochure (BIPM), 9th edition";
 constexpr std::string_view yardAndPound =
-    "International yard and pound agreement of 1959; NIST SP 811 appendix B (from memory); 16 CFR 500.19 states the inch";
+    "International yard and pound agreement of 1959; NIST SP 811 appendix B (from memory); 16 CFR 500.19 "
+    "states the inch";
 constexpr std::string_view custom = "common practice, no source";
 
-const Conversion poundExact{Unit::lb, Number(1), Unit::kg, Number::ratio(45359237, 100000000), "kg-per-lb", yardAndPound};
-const Conversion poundTrade{Unit::kg, Number(1), Unit::lb, Number::ratio(22, 10), "lb-per-kg",
-                            "trade value taught in nursing texts: Pharmacology for Nurses, OpenStax 2024, section 2.4"};
+const Conversion poundExact{Unit::lb,    Number(1),   Unit::kg, Number::ratio(45359237, 100000000),
+                            "kg-per-lb", yardAndPound};
+const Conversion poundTrade{
+    Unit::kg,    Number(1),
+    Unit::lb,    Number::ratio(22, 10),
+    "lb-per-kg", "trade value taught in nursing texts: Pharmacology for Nurses, OpenStax 2024, section 2.4"};
 
 /// One step from `unit` to each neighbour. The facts form a tree in each dimension, so a path is unique.
 std::vector<Conversion> stepsFrom(Unit unit, Pounds pounds) {

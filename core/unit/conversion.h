@@ -19,22 +19,24 @@ struct Conversion {
   Number fromValue;
   Unit to;
   Number toValue;
-  StaticText constant;        ///< stable name: "mg-per-g"
-  std::string_view source;    ///< where the figure comes from
+  StaticText constant;      ///< stable name: "mg-per-g"
+  std::string_view source;  ///< where the figure comes from
 
   /// The same fact read the other way.
   [[nodiscard]] Conversion turned() const { return {to, toValue, from, fromValue, constant, source}; }
 };
 
-/// The facts that lead from one unit to another, each to be written as a factor of its own. Empty when the units
-/// are the same; no value when no chain of facts joins them.
+/// The facts that lead from one unit to another, each to be written as a factor of its own. Empty when the
+/// units are the same; no value when no chain of facts joins them.
 [[nodiscard]] std::optional<std::vector<Conversion>> conversionPath(Unit from, Unit to, Pounds pounds);
 
 /// `value` taken from one unit to another of the same dimension. No value when they do not meet.
-[[nodiscard]] std::optional<Number> converted(const Number& value, Unit from, Unit to, Pounds pounds = Pounds::exact);
+[[nodiscard]] std::optional<Number> converted(const Number& value, Unit from, Unit to,
+                                              Pounds pounds = Pounds::exact);
 
 /// The parts of a quantity ("37 lb 4 oz") added up in one unit. No value when they do not meet it.
-[[nodiscard]] std::optional<Number> totalIn(const MixedQuantity& mixed, Unit unit, Pounds pounds = Pounds::exact);
+[[nodiscard]] std::optional<Number> totalIn(const MixedQuantity& mixed, Unit unit,
+                                            Pounds pounds = Pounds::exact);
 
 /// Every fact in the table, for tests and the handbook.
 [[nodiscard]] const std::vector<Conversion>& allConversions();

@@ -14,8 +14,8 @@ struct Quantity {
   friend bool operator==(const Quantity&, const Quantity&) = default;
 };
 
-/// A quantity written in one or more parts of falling size: "8 lb 3 oz", "4 year 2 month", or simply "17.2 kg".
-/// The reader guarantees at least one part, one dimension, and that only the last part is not whole.
+/// A quantity written in one or more parts of falling size: "8 lb 3 oz", "4 year 2 month", or simply "17.2
+/// kg". The reader guarantees at least one part, one dimension, and that only the last part is not whole.
 struct MixedQuantity {
   std::vector<Quantity> parts;
   /// The smallest unit used, the one that a total of the parts can be stated in.

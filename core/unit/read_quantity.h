@@ -7,8 +7,8 @@
 
 namespace wardchalk {
 
-// One reader for each kind of field. Each takes the text exactly as typed ("80 mg", "8 lb 3 oz") and gives the
-// quantity or the reason why it cannot be read. Zero is refused everywhere but in an age.
+// One reader for each kind of field. Each takes the text exactly as typed ("80 mg", "8 lb 3 oz") and gives
+// the quantity or the reason why it cannot be read. Zero is refused everywhere but in an age.
 
 /// A child's weight: kg, g, lb, oz, or lb and oz.
 [[nodiscard]] Result<MixedQuantity> readWeight(std::string_view text);

@@ -9,8 +9,19 @@ namespace wardchalk {
 
 /// What a unit measures. Only units of one dimension can be converted into each other.
 enum class Dimension : std::uint8_t {
-  drugMass, drugUnits, drugMoles, drugEquivalents, bodyMass, length, bodySurface, volume, time,
-  doses, tablets, capsules, drops,
+  drugMass,
+  drugUnits,
+  drugMoles,
+  drugEquivalents,
+  bodyMass,
+  length,
+  bodySurface,
+  volume,
+  time,
+  doses,
+  tablets,
+  capsules,
+  drops,
 };
 
 /// The units that Wardchalk knows; the list with spellings is in units.def. `g` is a gram of medicine and
@@ -38,12 +49,16 @@ inline constexpr std::array unitTable = {
 #undef WARDCHALK_UNIT
 };
 
-[[nodiscard]] constexpr const UnitInfo& infoOf(Unit unit) { return unitTable[static_cast<std::size_t>(unit)]; }
+[[nodiscard]] constexpr const UnitInfo& infoOf(Unit unit) {
+  return unitTable[static_cast<std::size_t>(unit)];
+}
 [[nodiscard]] constexpr std::string_view idOf(Unit unit) { return infoOf(unit).id; }
 [[nodiscard]] constexpr Dimension dimensionOf(Unit unit) { return infoOf(unit).dimension; }
 
 /// Whether the unit measures a medicine: mass, units, millimoles or milliequivalents.
-[[nodiscard]] constexpr bool measuresDrug(Unit unit) { return dimensionOf(unit) <= Dimension::drugEquivalents; }
+[[nodiscard]] constexpr bool measuresDrug(Unit unit) {
+  return dimensionOf(unit) <= Dimension::drugEquivalents;
+}
 
 /// The unit with this file spelling; "g" is a gram of medicine. Empty if there is none.
 [[nodiscard]] std::optional<Unit> unitWithId(std::string_view id);

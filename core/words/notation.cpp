@@ -89,38 +89,21 @@ class MathMl final : public Notation {
 };
 
 /// Signs that LaTeX reads as orders, and letters that its usual fonts set only by name. All work in text.
-constexpr std::array latexSigns = {Written{"\\", "\\textbackslash{}"},
-                                   Written{"{", "\\{"},
-                                   Written{"}", "\\}"},
-                                   Written{"$", "\\$"},
-                                   Written{"&", "\\&"},
-                                   Written{"#", "\\#"},
-                                   Written{"%", "\\%"},
-                                   Written{"_", "\\_"},
-                                   Written{"^", "\\textasciicircum{}"},
-                                   Written{"~", "\\textasciitilde{}"},
-                                   Written{"\"", "\\textquotedbl{}"},
-                                   Written{"²", "\\textsuperscript{2}"},
-                                   Written{"³", "\\textsuperscript{3}"},
-                                   Written{"⁴", "\\textsuperscript{4}"},
-                                   Written{"½", "\\ensuremath{\\tfrac{1}{2}}"},
-                                   Written{"¼", "\\ensuremath{\\tfrac{1}{4}}"},
-                                   Written{"¾", "\\ensuremath{\\tfrac{3}{4}}"},
-                                   Written{"·", "\\ensuremath{\\cdot}"},
-                                   Written{"×", "\\ensuremath{\\times}"},
-                                   Written{"÷", "\\ensuremath{\\div}"},
-                                   Written{"≈", "\\ensuremath{\\approx}"},
-                                   Written{"≤", "\\ensuremath{\\le}"},
-                                   Written{"≥", "\\ensuremath{\\ge}"},
-                                   Written{"→", "\\ensuremath{\\to}"},
-                                   Written{"√", "\\ensuremath{\\surd}"},
-                                   Written{"<", "\\ensuremath{<}"},
-                                   Written{">", "\\ensuremath{>}"},
-                                   Written{"…", "\\ldots{}"},
-                                   Written{"–", "--"},
-                                   // TeX sets letters in the order they stand in; its fonts lack these marks.
-                                   Written{"\u2068", ""},
-                                   Written{"\u2069", ""}};
+constexpr std::array latexSigns = {
+    Written{"\\", "\\textbackslash{}"}, Written{"{", "\\{"}, Written{"}", "\\}"}, Written{"$", "\\$"},
+    Written{"&", "\\&"}, Written{"#", "\\#"}, Written{"%", "\\%"}, Written{"_", "\\_"},
+    Written{"^", "\\textasciicircum{}"}, Written{"~", "\\textasciitilde{}"},
+    Written{"\"", "\\textquotedbl{}"}, Written{"²", "\\textsuperscript{2}"},
+    Written{"³", "\\textsuperscript{3}"}, Written{"⁴", "\\textsuperscript{4}"},
+    Written{"½", "\\ensuremath{\\tfrac{1}{2}}"}, Written{"¼", "\\ensuremath{\\tfrac{1}{4}}"},
+    Written{"¾", "\\ensuremath{\\tfrac{3}{4}}"}, Written{"·", "\\ensuremath{\\cdot}"},
+    Written{"×", "\\ensuremath{\\times}"}, Written{"÷", "\\ensuremath{\\div}"},
+    Written{"≈", "\\ensuremath{\\approx}"}, Written{"≤", "\\ensuremath{\\le}"},
+    Written{"≥", "\\ensuremath{\\ge}"}, Written{"→", "\\ensuremath{\\to}"},
+    Written{"√", "\\ensuremath{\\surd}"}, Written{"<", "\\ensuremath{<}"}, Written{">", "\\ensuremath{>}"},
+    Written{"…", "\\ldots{}"}, Written{"–", "--"},
+    // TeX sets letters in the order they stand in; its fonts lack these marks.
+    Written{"\u2068", ""}, Written{"\u2069", ""}};
 
 std::string latex(std::string_view text) { return rewritten(text, latexSigns); }
 

@@ -8,7 +8,8 @@
 
 namespace wardchalk {
 
-/// The name that a set of rules is called by. A changed set is never called by the name of one that is shipped.
+/// The name that a set of rules is called by. A changed set is never called by the name of one that is
+/// shipped.
 [[nodiscard]] std::string rulesTitle(const HouseRules& rules, const Phrasebook& book);
 
 /// Who agreed the set and when, as far as it is stated; or that it is as shipped, or that nothing is stated.

@@ -297,9 +297,10 @@ std::string sentence(const Refusal& refusal, const Phrasebook& book) {
   const PhraseId phrase = refusalPhrases[static_cast<std::size_t>(refusal.code)];
   if (const auto unseen = firstUnseen(refusal.typed); unseen && refusal.code == RefusalCode::unseenCharacter)
     return say(book, phrase, {{"what", unseenName(*unseen, book)}, {"number", unseen->number}});
-  return say(
-      book, phrase,
-      {{"typed", withUnseenNamed(refusal.typed)}, {"suggestion", withUnseenNamed(refusal.suggestion)}, {"hint", refusal.hint}});
+  return say(book, phrase,
+             {{"typed", withUnseenNamed(refusal.typed)},
+              {"suggestion", withUnseenNamed(refusal.suggestion)},
+              {"hint", refusal.hint}});
 }
 
 std::string placeText(const Refusal& refusal) { return isolated(withUnseenNamed(refusal.path)); }

@@ -87,7 +87,8 @@ class Shower {
 bool isUnseen(char32_t character) {
   if (character < 0x20 || (character >= 0x7F && character <= 0x9F)) return true;
   if (character == 0xAD || character == 0x061C || character == 0xFEFF) return true;
-  if (character == 0x200B || character == 0x200E || character == 0x200F) return true;  // not what joins letters
+  if (character == 0x200B || character == 0x200E || character == 0x200F)
+    return true;  // not what joins letters
   if (character >= 0x2028 && character <= 0x202E) return true;
   if (character >= 0x2066 && character <= 0x206F) return true;
   if (character >= 0xFDD0 && character <= 0xFDEF) return true;

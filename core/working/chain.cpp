@@ -38,7 +38,9 @@ std::vector<Unit> piled(std::vector<Unit> units) {
   return units;
 }
 
-bool samePile(const std::vector<Unit>& a, const std::vector<Unit>& b) { return a == b || piled(a) == piled(b); }
+bool samePile(const std::vector<Unit>& a, const std::vector<Unit>& b) {
+  return a == b || piled(a) == piled(b);
+}
 
 /// Every second of each kind; no value if one has no twin.
 std::optional<std::vector<Unit>> halved(std::vector<Unit> units) {
@@ -63,7 +65,9 @@ Number valueOf(const Chain& chain) {
 
 }  // namespace
 
-bool sameUnits(const Units& a, const Units& b) { return samePile(a.over, b.over) && samePile(a.under, b.under); }
+bool sameUnits(const Units& a, const Units& b) {
+  return samePile(a.over, b.over) && samePile(a.under, b.under);
+}
 
 Product cancel(const Chain& chain) {
   std::vector<Use> above = usesOn(chain, true);

@@ -25,7 +25,8 @@ struct Term {
   Number value{1};
   std::vector<Unit> units;
   Origin origin;
-  int fixedDecimals = -1;  ///< shown with exactly so many decimals (a rounded body surface area); -1: as short as it is
+  int fixedDecimals =
+      -1;  ///< shown with exactly so many decimals (a rounded body surface area); -1: as short as it is
 
   [[nodiscard]] bool isPlainOne() const { return units.empty() && value == Number(1) && fixedDecimals < 0; }
   friend bool operator==(const Term&, const Term&) = default;
@@ -62,8 +63,8 @@ struct Cancellation {
   friend bool operator==(const Cancellation&, const Cancellation&) = default;
 };
 
-/// What a chain comes to: its exact value, which units were struck out against which, and what is left. What is left
-/// over is data and no error: a chain turned upside down shows mg²/mL.
+/// What a chain comes to: its exact value, which units were struck out against which, and what is left. What
+/// is left over is data and no error: a chain turned upside down shows mg²/mL.
 struct Product {
   Number exact;
   std::vector<Cancellation> pairs;
@@ -71,8 +72,9 @@ struct Product {
   friend bool operator==(const Product&, const Product&) = default;
 };
 
-/// Multiplies a chain out and strikes each unit above against the first free one below, in reading order. Only equal
-/// units meet: mg never cancels mcg, nor a child's gram a gram of medicine. The root, if any, is not taken.
+/// Multiplies a chain out and strikes each unit above against the first free one below, in reading order.
+/// Only equal units meet: mg never cancels mcg, nor a child's gram a gram of medicine. The root, if any, is
+/// not taken.
 [[nodiscard]] Product cancel(const Chain& chain);
 
 /// Units of the square root; no value if a unit is used an odd number of times.
@@ -88,7 +90,8 @@ struct Solution {
 /// A factor that turns `fact.from` into `fact.to`.
 [[nodiscard]] Factor conversionFactor(const Conversion& fact);
 
-/// The factors that turn one unit into another; empty if there is nothing to do. The units have one dimension.
+/// The factors that turn one unit into another; empty if there is nothing to do. The units have one
+/// dimension.
 [[nodiscard]] std::vector<Factor> conversionFactors(Unit from, Unit to, Pounds pounds);
 
 }  // namespace wardchalk

@@ -14,7 +14,8 @@ namespace {
 using namespace wardchalk;
 
 std::string textOf(const std::string& name) {
-  const Result<std::string> text = readTextFile(std::string(WARDCHALK_SOURCE_DIR) + "/tests/golden/cases/" + name + ".case.json");
+  const Result<std::string> text =
+      readTextFile(std::string(WARDCHALK_SOURCE_DIR) + "/tests/golden/cases/" + name + ".case.json");
   return text ? *text : std::string();
 }
 
@@ -23,11 +24,12 @@ Case caseOf(const std::string& name) {
   return inputs ? *inputs : Case{};
 }
 
-/// The usual case, the longest one, and one with no liquid: what a ward sees; then orders that are outside, for which
-/// slips are sought without and with a second reckoning.
+/// The usual case, the longest one, and one with no liquid: what a ward sees; then orders that are outside,
+/// for which slips are sought without and with a second reckoning.
 const std::vector<std::string>& ordinaryCases() {
-  static const std::vector<std::string> names = {"safe-per-surface-liquid", "household-powder-surface", "per-kg-day-tablet",
-                                                 "order-in-millilitres", "unsafe-over-single", "unsafe-slip-point-lost", "ask-two-slips-surface"};
+  static const std::vector<std::string> names = {
+      "safe-per-surface-liquid", "household-powder-surface", "per-kg-day-tablet",    "order-in-millilitres",
+      "unsafe-over-single",      "unsafe-slip-point-lost",   "ask-two-slips-surface"};
   return names;
 }
 

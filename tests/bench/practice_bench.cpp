@@ -1,5 +1,5 @@
-// Practice: making a problem with its key, and marking a line of a student. The aims: a thousand problems a second, 2 ms
-// for a line.
+// Practice: making a problem with its key, and marking a line of a student. The aims: a thousand problems a
+// second, 2 ms for a line.
 
 #include <benchmark/benchmark.h>
 

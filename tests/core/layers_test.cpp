@@ -19,9 +19,13 @@ namespace {
 namespace fs = std::filesystem;
 
 /// A room uses itself and the rooms before it.
-constexpr std::array<std::string_view, 14> rooms = {
-    "number", "unit",   "rules",            "child",          "medicine",         "working",         "check",
-    "words",  "record", "practice/problem", "practice/lines", "practice/marking", "practice/making", "practice/sessions"};
+constexpr std::array<std::string_view, 14> rooms = {"number",          "unit",
+                                                    "rules",           "child",
+                                                    "medicine",        "working",
+                                                    "check",           "words",
+                                                    "record",          "practice/problem",
+                                                    "practice/lines",  "practice/marking",
+                                                    "practice/making", "practice/sessions"};
 
 constexpr std::array<std::string_view, 8> uiRooms = {"theme", "form",     "working", "paper",
                                                      "board", "practice", "record",  "shell"};
@@ -219,8 +223,10 @@ TEST(LayerRules, findWhatTheyAreThereFor) {
            Line{"core/number/number.cpp", "  #include \"core/practice/marking/mark.h\"", "a back edge"},
            Line{"core/practice/lines/line.cpp", "#include \"core/practice/problem/problem.h\"", ""},
            Line{"core/practice/lines/line.cpp", "#include \"core/practice/marking/replay.h\"", "a back edge"},
-           Line{"core/practice/making/trap.cpp", "#include \"core/practice/marking/detail/wrong.h\"", "a detail of another room"},
-           Line{"core/record/case_file.cpp", "#include \"core/practice/thing.h\"", "a room that is not in the list"},
+           Line{"core/practice/making/trap.cpp", "#include \"core/practice/marking/detail/wrong.h\"",
+                "a detail of another room"},
+           Line{"core/record/case_file.cpp", "#include \"core/practice/thing.h\"",
+                "a room that is not in the list"},
            Line{"core/record/case_file.cpp", "#include \"core/words/sentences.h\"", ""},
            Line{"core/words/sentences.cpp", "#include \"core/record/case_file.h\"", "a back edge"},
            Line{"core/words/sentences.cpp", "#include \"core/check/detail/reckoning.h\"",

@@ -27,8 +27,8 @@ inline int casesWanted(int count) {
   return wanted ? std::max(count, std::atoi(wanted)) : count;
 }
 
-/// Tries `law` on `count` random rows of choices, or more (casesWanted); the law says what is wrong, or nothing.
-/// RC_PARAMS of the environment gives the seed of a failure to be looked into.
+/// Tries `law` on `count` random rows of choices, or more (casesWanted); the law says what is wrong, or
+/// nothing. RC_PARAMS of the environment gives the seed of a failure to be looked into.
 template <typename Law>
 void forAll(int count, Law law) {
   rc::detail::TestParams params = rc::detail::configuration().testParams;

@@ -140,7 +140,8 @@ Case perKgCase(Choices& choices, const std::string& weight) {
 /// Without the slips that are asked about: they speak of what was typed, and in which unit.
 std::string briefJson(const Case& inputs, const HouseRules& rules) {
   Worksheet sheet = workOut(inputs, rules);
-  std::erase_if(sheet.findings, [](const Finding& finding) { return finding.code == FindingCode::possibleSlip; });
+  std::erase_if(sheet.findings,
+                [](const Finding& finding) { return finding.code == FindingCode::possibleSlip; });
   std::string json;
   writeWorksheet(json, sheet, WorksheetExtent::brief);
   return json;

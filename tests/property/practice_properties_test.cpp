@@ -8,11 +8,11 @@
 #include <string>
 
 #include "core/check/work_out.h"
-#include "core/practice/problem/amount_line.h"
 #include "core/practice/making/problem_maker.h"
+#include "core/practice/making/problem_traps.h"
+#include "core/practice/problem/amount_line.h"
 #include "core/practice/problem/problem_story.h"
 #include "core/practice/problem/problem_text.h"
-#include "core/practice/making/problem_traps.h"
 #include "core/practice/sessions/set_file.h"
 #include "tests/support/case_text.h"
 #include "tests/support/safe_writing.h"

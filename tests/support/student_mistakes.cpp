@@ -5,9 +5,9 @@
 
 #include "core/unit/conversion.h"
 
-// Signatures: wrong value over right one, derived from the formulas of the trade; the mistakes themselves are those that
-// Wennberg-Capellades et al. 2022, McMullan et al. 2010, Weeks et al. 2013 and Lesar 1998 name, the rest is common
-// practice, no source.
+// Signatures: wrong value over right one, derived from the formulas of the trade; the mistakes themselves are
+// those that Wennberg-Capellades et al. 2022, McMullan et al. 2010, Weeks et al. 2013 and Lesar 1998 name,
+// the rest is common practice, no source.
 
 namespace wardchalk::test {
 
@@ -46,7 +46,8 @@ Symbols symbolsOf(const Problem& problem) {
     s.S = given.stock.strength->amount.value;
     s.v = given.stock.strength->in.value;
   }
-  if (given.infusion.over) s.hours = *converted(given.infusion.over->value, given.infusion.over->unit, Unit::h);
+  if (given.infusion.over)
+    s.hours = *converted(given.infusion.over->value, given.infusion.over->unit, Unit::h);
   s.order = whole(given.order.schedule);
   s.reference = whole(given.reference.schedule);
   return s;
@@ -181,7 +182,8 @@ bool asks(const Problem& problem, StepId step) {
 }
 
 bool isLimit(StepId line) {
-  return line == StepId::limitDose || line == StepId::lowDose || line == StepId::limitDay || line == StepId::lowDay;
+  return line == StepId::limitDose || line == StepId::lowDose || line == StepId::limitDay ||
+         line == StepId::lowDay;
 }
 
 }  // namespace
@@ -210,12 +212,15 @@ Made mistakesOn(const Problem& problem, StepId line) {
   if (line == StepId::rate || line == StepId::drops) addRun(problem, s, line, right, made);
   if (line == StepId::volume) addLeastVolume(problem, right, made);
   const auto& chain = std::get<Solved>(problem.key.step(line)->body).chain;
-  const bool conversion = chain.factors.size() == 2 && std::ranges::any_of(chain.factors, [](const Factor& factor) {
-    return factor.over.origin.kind == Origin::Kind::constant && factor.over.units.size() == 1 &&
-           measuresDrug(factor.over.units.front());
-  });
-  for (const int power : {1, -1, 2, -2}) made.push_back({conversion ? "E08" : "E40", right * Number::powerOfTen(power)});
-  if (conversion) made.push_back({"E07", right * Number::powerOfTen(chain.factors[1].over.value > Number(1) ? -6 : 6)});
+  const bool conversion =
+      chain.factors.size() == 2 && std::ranges::any_of(chain.factors, [](const Factor& factor) {
+        return factor.over.origin.kind == Origin::Kind::constant && factor.over.units.size() == 1 &&
+               measuresDrug(factor.over.units.front());
+      });
+  for (const int power : {1, -1, 2, -2})
+    made.push_back({conversion ? "E08" : "E40", right * Number::powerOfTen(power)});
+  if (conversion)
+    made.push_back({"E07", right * Number::powerOfTen(chain.factors[1].over.value > Number(1) ? -6 : 6)});
   std::erase_if(made, [](const MadeMistake& one) { return one.value <= Number(0); });
   return made;
 }

@@ -13,9 +13,9 @@ struct MadeMistake {
   Number value;  ///< in the unit of the line's step
 };
 
-/// The numbered mistakes that could be made on this line and everything before it be right, by plain formulas from the
-/// papers: W kg, L lb, H cm, I in, A m², n doses in a day, S mg in v mL on the label. A second opinion beside the product,
-/// which carries mistakes through the chains of its key instead.
+/// The numbered mistakes that could be made on this line and everything before it be right, by plain formulas
+/// from the papers: W kg, L lb, H cm, I in, A m², n doses in a day, S mg in v mL on the label. A second
+/// opinion beside the product, which carries mistakes through the chains of its key instead.
 [[nodiscard]] std::vector<MadeMistake> mistakesOn(const Problem& problem, StepId line);
 
 /// The line's right value before it is rounded.

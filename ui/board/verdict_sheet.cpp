@@ -53,8 +53,8 @@ int VerdictSheet::heightAt(int width, double scale) {
   return height;
 }
 
-/// Every size that is tried loads letters: a few are, first downwards by the root, since wrapped lines grow in both
-/// directions, then halfway back while it still fits.
+/// Every size that is tried loads letters: a few are, first downwards by the root, since wrapped lines grow
+/// in both directions, then halfway back while it still fits.
 double VerdictSheet::largestScale(int width, double room, double most) {
   constexpr double smallest = 0.5;
   constexpr int halvings = 4;

@@ -23,9 +23,7 @@ ChoiceBox::ChoiceBox(QWidget* parent) : QComboBox(parent) {
   });
 }
 
-void ChoiceBox::addChoice(std::string_view id, const QString& words) {
-  addItem(words, fromCore(id));
-}
+void ChoiceBox::addChoice(std::string_view id, const QString& words) { addItem(words, fromCore(id)); }
 
 std::string ChoiceBox::chosen() const { return currentData().toString().toStdString(); }
 

@@ -35,7 +35,8 @@ void paintPage(QPainter& painter, const SheetPage& page);
                                               const QString& title, const QString& creator);
 
 /// Writes the sheet as a PDF. Empty when done, else why not.
-[[nodiscard]] std::optional<Refusal> writePdf(const QString& file, const SheetContent& content, PaperSize size);
+[[nodiscard]] std::optional<Refusal> writePdf(const QString& file, const SheetContent& content,
+                                              PaperSize size);
 
 /// Puts a file with these bytes there, as writeFile of the core does.
 [[nodiscard]] std::optional<Refusal> writeBytes(const QString& file, const QByteArray& bytes);

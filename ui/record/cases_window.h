@@ -25,7 +25,8 @@ class CasesWindow : public QDialog {
   /// Reads these files anew; what was there goes.
   void read(const QStringList& files);
   void writeTable(const QString& file);
-  /// Why nothing can be written there, told before the work is done for it; one that was read is never written over.
+  /// Why nothing can be written there, told before the work is done for it; one that was read is never
+  /// written over.
   [[nodiscard]] std::optional<Refusal> refusalToWrite(const QString& file) const;
 
   [[nodiscard]] const CasesModel& model() const { return *model_; }

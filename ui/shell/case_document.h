@@ -27,8 +27,8 @@ class CaseDocument {
   void openExample();
   /// What stood in the file when it was opened or saved here; *nothing* for a case that has no file.
   [[nodiscard]] const KnownFile& known() const { return known_; }
-  /// Saves every entry as typed, over what is believed to stand there: `targetChanged` if it does not. Refuses
-  /// while a field is refused: a case is never saved in part.
+  /// Saves every entry as typed, over what is believed to stand there: `targetChanged` if it does not.
+  /// Refuses while a field is refused: a case is never saved in part.
   [[nodiscard]] std::optional<Refusal> save(const QString& file, const KnownFile& believed);
   /// Empties the form and forgets the file.
   void clear();

@@ -32,8 +32,7 @@ QString listed(const std::vector<Fact>& facts) {
   QStringList rows;
   for (const Fact& fact : facts)
     rows << QStringLiteral("<tr><td>%1</td><td>&nbsp;&nbsp;</td><td><b>%2</b></td></tr>")
-                .arg(held(fact.label).toHtmlEscaped(),
-                     fromLeft + breakable(held(fact.text)).toHtmlEscaped());
+                .arg(held(fact.label).toHtmlEscaped(), fromLeft + breakable(held(fact.text)).toHtmlEscaped());
   return QStringLiteral("<table cellpadding=\"3\">") + rows.join(QString()) + QStringLiteral("</table>");
 }
 

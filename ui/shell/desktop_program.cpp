@@ -182,7 +182,8 @@ int runDesktop(int argc, char** argv) {
                              QStringLiteral("[CASE.json]"));
   if (!line.parse(QCoreApplication::arguments())) return complain(line.errorText());
   if (line.isSet(QStringLiteral("help"))) return answer(line.helpText());
-  if (line.isSet(QStringLiteral("version"))) return answer(QStringLiteral("wardchalk " WARDCHALK_VERSION "\n"));
+  if (line.isSet(QStringLiteral("version")))
+    return answer(QStringLiteral("wardchalk " WARDCHALK_VERSION "\n"));
   const QStringList files = line.positionalArguments();
   if (files.contains(QStringLiteral("-")))
     return complain(

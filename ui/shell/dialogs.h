@@ -40,7 +40,8 @@ class Dialogs {
 
   /// The file to open; empty when none was chosen.
   [[nodiscard]] virtual QString fileToOpen(QWidget* parent) = 0;
-  /// The file to save to; empty when none was chosen. Whether one that is there may be overwritten is not asked.
+  /// The file to save to; empty when none was chosen. Whether one that is there may be overwritten is not
+  /// asked.
   [[nodiscard]] virtual QString fileToSave(QWidget* parent, const QString& suggested) = 0;
   /// The PDF to write a sheet to; empty when none was chosen.
   [[nodiscard]] virtual QString pdfToSave(QWidget* parent, const QString& suggested) = 0;

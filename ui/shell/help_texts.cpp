@@ -27,17 +27,18 @@ QString shortHelpText() {
 }
 
 QString aboutText() {
-  return Help::tr("Wardchalk %1\n\n"
-            "Works a child's dose by dimensional analysis, compares it with the reference you enter, and "
-            "shows every line.\n\n"
-            "For nurses, nursing students and their teachers. Not for parents or patients, and not for "
-            "resuscitation.\n\n"
-            "It checks only the figures that were typed in. The reference is your own; none is shipped. Who "
-            "the child is, "
-            "allergy, other medicines, kidney and liver are not checked. It takes the place of neither the "
-            "order, the "
-            "pharmacist, local policy, nor an independent second check by another person.\n\n"
-            "Nothing about a child is kept unless you save a case.")
+  return Help::tr(
+             "Wardchalk %1\n\n"
+             "Works a child's dose by dimensional analysis, compares it with the reference you enter, and "
+             "shows every line.\n\n"
+             "For nurses, nursing students and their teachers. Not for parents or patients, and not for "
+             "resuscitation.\n\n"
+             "It checks only the figures that were typed in. The reference is your own; none is shipped. Who "
+             "the child is, "
+             "allergy, other medicines, kidney and liver are not checked. It takes the place of neither the "
+             "order, the "
+             "pharmacist, local policy, nor an independent second check by another person.\n\n"
+             "Nothing about a child is kept unless you save a case.")
       .arg(QCoreApplication::applicationVersion());
 }
 

@@ -8,8 +8,8 @@
 
 namespace wardchalk::ui {
 
-/// What is kept between two runs: the window's place, the unit system, the zoom, the paper, which reference list, which
-/// house rules. Nothing of a case, not even the name of its file.
+/// What is kept between two runs: the window's place, the unit system, the zoom, the paper, which reference
+/// list, which house rules. Nothing of a case, not even the name of its file.
 class Settings {
  public:
   /// Kept in this file; with no name, in the user's settings folder.

@@ -57,7 +57,8 @@ void SheetDesk::savePdf(const SheetContent& content) {
   const QString file = dialogs_.pdfToSave(window_, tr("worksheet.pdf"));
   if (file.isEmpty()) return;
   if (const auto refusal = writePdf(file, content, settings_.paper()))
-    dialogs_.tell(window_, tr("The sheet was not saved"), outside(file) + u'\n' + fromCore(sentence(*refusal, book_)));
+    dialogs_.tell(window_, tr("The sheet was not saved"),
+                  outside(file) + u'\n' + fromCore(sentence(*refusal, book_)));
 }
 
 }  // namespace wardchalk::ui

@@ -42,7 +42,8 @@ struct StepView {
       tags;  ///< origin ("reference.high", "step:bsa") to its word ("reference", "step 1")
   std::vector<Landmark> landmarks;  ///< what the number line shows; empty where there is none
   QString unit;                     ///< unit of the number line, or of the syringe
-  QString leftOver;  ///< the units that a chain with a turned factor leaves; they stand in place of the result
+  QString
+      leftOver;  ///< the units that a chain with a turned factor leaves; they stand in place of the result
   friend bool operator==(const StepView&, const StepView&) = default;
 };
 

@@ -38,8 +38,9 @@ void checkUnitsMeet(Reckoning& reckoning) {
   const std::vector<DrugEntry> entries = drugEntries(reckoning.given);
   for (const DrugEntry& entry : entries) {
     if (dimensionOf(entry.unit) == dimensionOf(entries.front().unit)) continue;
-    reckoning.tell(FindingCode::unitsDoNotMeet, entry.path,
-                   {{"first", std::string(idOf(entries.front().unit))}, {"second", std::string(idOf(entry.unit))}});
+    reckoning.tell(
+        FindingCode::unitsDoNotMeet, entry.path,
+        {{"first", std::string(idOf(entries.front().unit))}, {"second", std::string(idOf(entry.unit))}});
     return;
   }
 }
@@ -57,7 +58,8 @@ void checkBasis(Reckoning& reckoning) {
     return tellBasis(reckoning, path::high, reckoning.isRate ? "rate-against-dose" : "dose-against-rate");
   const bool continuous = order.schedule && order.schedule->isContinuous();
   if (continuous && !reckoning.isRate) return tellBasis(reckoning, path::dose, "continuous-without-rate");
-  if (order.schedule && !continuous && reckoning.isRate) return tellBasis(reckoning, path::schedule, "rate-with-doses");
+  if (order.schedule && !continuous && reckoning.isRate)
+    return tellBasis(reckoning, path::schedule, "rate-with-doses");
   const auto& own = reference.schedule;
   if (own && own->isContinuous() && !reckoning.isRate)
     return tellBasis(reckoning, path::referenceSchedule, "continuous-without-rate");

@@ -32,8 +32,8 @@ Met pointInside(const Number& value, const Edges& edges) {
   return result;
 }
 
-/// An age of whole years stands for the year from `start`; an edge strictly inside it leaves the answer open, and so
-/// does "over" an age at its start (R7).
+/// An age of whole years stands for the year from `start`; an edge strictly inside it leaves the answer open,
+/// and so does "over" an age at its start (R7).
 Met yearInside(const Number& start, const Edges& edges) {
   const Number end = start + *converted(Number(1), Unit::year, Unit::day);
   const auto cuts = [&](const std::optional<Number>& edge) { return edge && *edge > start && *edge < end; };
@@ -93,7 +93,8 @@ void compareAge(Reckoning& reckoning) {
     reckoning.need(path::age, Need::For::verdict);
     return reckoning.notChecked(check.id, WhyNot::noAge);
   }
-  Edges edges = edgesOf(band, [](const Age& age) { return age.days(); }, [](const Age& age) { return printed(age.written); });
+  Edges edges = edgesOf(
+      band, [](const Age& age) { return age.days(); }, [](const Age& age) { return printed(age.written); });
   if (band.upTo) {
     edges.upTo = band.upTo->endDays();
     edges.upToIsOpen = band.upTo->endIsOpen();
@@ -129,8 +130,9 @@ void compareSurface(Reckoning& reckoning) {
   if (!band.isStated()) return reckoning.notChecked(check.id, WhyNot::noBand);
   Chain needed;
   if (!reckoning.addSizeFactor(needed, PerSize::m2)) return reckoning.notChecked(check.id, WhyNot::noSize);
-  const Edges edges = edgesOf(band, [](const Quantity& area) { return area.value; },
-                              [](const Quantity& area) { return printed(area); });
+  const Edges edges = edgesOf(
+      band, [](const Quantity& area) { return area.value; },
+      [](const Quantity& area) { return printed(area); });
   const Number& m2 = reckoning.m2->value;
   const int decimals = reckoning.sheet.bsa->fixedDecimals;
   std::string text = decimals >= 0 ? fixedText(m2, decimals) + " m²" : printed(Quantity{m2, Unit::m2});
@@ -146,10 +148,12 @@ void compareRoute(Reckoning& reckoning) {
   const bool same = *order == *reference;
   reckoning.check(CheckId::route).value = ordered;
   reckoning.check(CheckId::route).limit = allowed;
-  compare(reckoning, CheckId::route, {{Number(1), {}, Origin::field(path::route)}, std::nullopt, ordered}, Relation::same,
-          {{Number(1), {}, Origin::field(path::referenceRoute)}, std::nullopt, allowed}, same);
+  compare(reckoning, CheckId::route, {{Number(1), {}, Origin::field(path::route)}, std::nullopt, ordered},
+          Relation::same, {{Number(1), {}, Origin::field(path::referenceRoute)}, std::nullopt, allowed},
+          same);
   if (!same)
-    reckoning.tell(FindingCode::notCoveredRoute, path::route, {{"ordered", ordered}, {"reference", allowed}}, CheckId::route);
+    reckoning.tell(FindingCode::notCoveredRoute, path::route, {{"ordered", ordered}, {"reference", allowed}},
+                   CheckId::route);
 }
 
 }  // namespace

@@ -21,8 +21,10 @@ std::vector<Argument> excessArguments(const Quantity& ordered, const Quantity& l
           {"over", excessText(ordered.value, limit.value)}};
 }
 
-/// An upper limit on the dose: made, shown, told when outside, and kept to be judged again for a measured dose.
-void compareUpper(Reckoning& reckoning, CheckId id, FindingCode over, const Number& perDose, Side left, Side right) {
+/// An upper limit on the dose: made, shown, told when outside, and kept to be judged again for a measured
+/// dose.
+void compareUpper(Reckoning& reckoning, CheckId id, FindingCode over, const Number& perDose, Side left,
+                  Side right) {
   const Quantity value = reckoning.inUnit(left.term.value);
   const Quantity limit = reckoning.inUnit(right.term.value);
   const bool holds = value.value <= limit.value;
@@ -47,9 +49,10 @@ WhyNot whyNoMaximum(const Reckoning& reckoning, const std::optional<DoseAmount>&
 }
 
 void compareSingle(Reckoning& reckoning) {
-  if (!reckoning.ordered || !reckoning.limitDose) return reckoning.notChecked(CheckId::single, whyNoLimit(reckoning));
-  compareUpper(reckoning, CheckId::single, FindingCode::overSingle, Number(1), side(*reckoning.ordered, *reckoning.unit),
-               side(*reckoning.limitDose, *reckoning.unit));
+  if (!reckoning.ordered || !reckoning.limitDose)
+    return reckoning.notChecked(CheckId::single, whyNoLimit(reckoning));
+  compareUpper(reckoning, CheckId::single, FindingCode::overSingle, Number(1),
+               side(*reckoning.ordered, *reckoning.unit), side(*reckoning.limitDose, *reckoning.unit));
 }
 
 bool isPerWeek(const Reckoning& reckoning) {
@@ -76,7 +79,8 @@ bool isLessThanDaily(const std::optional<Schedule>& schedule) {
 /// A dose a number of times a week.
 Side weekly(const Found& dose, const Number& timesAWeek, Unit unit, StaticText path) {
   return side(Chain{{foundFactor(dose, unit, Unit::dose),
-                     rateFactor(timesAWeek, Unit::dose, Unit::week, Origin::field(path))}}, unit);
+                     rateFactor(timesAWeek, Unit::dose, Unit::week, Origin::field(path))}},
+              unit);
 }
 
 void comparePeriod(Reckoning& reckoning) {
@@ -102,7 +106,8 @@ void comparePeriod(Reckoning& reckoning) {
 
 void compareMaxSingle(Reckoning& reckoning) {
   if (!reckoning.maxDose)
-    return reckoning.notChecked(CheckId::maxSingle, whyNoMaximum(reckoning, reckoning.given.reference.maxPerDose));
+    return reckoning.notChecked(CheckId::maxSingle,
+                                whyNoMaximum(reckoning, reckoning.given.reference.maxPerDose));
   if (!reckoning.ordered) return reckoning.notChecked(CheckId::maxSingle, WhyNot::missing);
   compareUpper(reckoning, CheckId::maxSingle, FindingCode::overMaxSingle, Number(1),
                side(*reckoning.ordered, *reckoning.unit), side(*reckoning.maxDose, *reckoning.unit));
@@ -110,7 +115,8 @@ void compareMaxSingle(Reckoning& reckoning) {
 
 void compareMaxDaily(Reckoning& reckoning) {
   if (!reckoning.maxDay)
-    return reckoning.notChecked(CheckId::maxDaily, whyNoMaximum(reckoning, reckoning.given.reference.maxPerDay));
+    return reckoning.notChecked(CheckId::maxDaily,
+                                whyNoMaximum(reckoning, reckoning.given.reference.maxPerDay));
   const std::optional<Found>& day = reckoning.once ? reckoning.ordered : reckoning.orderedDay;
   if (!day) return reckoning.notChecked(CheckId::maxDaily, WhyNot::missing);
   const Number perDose = reckoning.once ? Number(1) : reckoning.n->ceil();
@@ -122,7 +128,8 @@ void compareMaxDaily(Reckoning& reckoning) {
 
 void compareDose(Reckoning& reckoning) {
   if (reckoning.isRate) {
-    for (const CheckId id : {CheckId::single, CheckId::daily, CheckId::period, CheckId::maxSingle, CheckId::maxDaily})
+    for (const CheckId id :
+         {CheckId::single, CheckId::daily, CheckId::period, CheckId::maxSingle, CheckId::maxDaily})
       reckoning.doesNotApply(id);
     return;
   }

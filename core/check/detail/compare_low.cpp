@@ -7,10 +7,10 @@ namespace {
 /// What is compared with the low end: the dose, its total in a day or in a week, and the most the maxima let
 /// be given.
 struct Basis {
-  Number perDose;              ///< doses that the compared value is made of
-  Unit per;                    ///< in which time, or a dose
-  std::optional<Found> high;   ///< the reference's high end on the same basis
-  std::optional<Number> most;  ///< the lowest of what the maxima allow; none when none is stated
+  Number perDose;                          ///< doses that the compared value is made of
+  Unit per;                                ///< in which time, or a dose
+  std::optional<Found> high;               ///< the reference's high end on the same basis
+  std::optional<Number> most;              ///< the lowest of what the maxima allow; none when none is stated
   StaticText mostFrom = path::maxPerDose;  ///< which maximum that is
 };
 

@@ -7,7 +7,8 @@ namespace wardchalk::detail {
 
 std::optional<Chain> rateChain(Reckoning& reckoning, const DoseAmount& rate, StaticText path, Unit time) {
   Chain chain{{doseFactor(rate, path)}};
-  if (!reckoning.inOrderUnit(rate.amount) || !reckoning.addSizeFactor(chain, rate.perSize)) return std::nullopt;
+  if (!reckoning.inOrderUnit(rate.amount) || !reckoning.addSizeFactor(chain, rate.perSize))
+    return std::nullopt;
   reckoning.addDrugConversion(chain, rate.amount.unit);
   for (const Factor& factor : conversionFactors(unitOf(rate.perTime), time, reckoning.rules.pounds))
     chain.factors.push_back(factor.turned());
@@ -16,7 +17,8 @@ std::optional<Chain> rateChain(Reckoning& reckoning, const DoseAmount& rate, Sta
 
 Side sidePer(Chain chain, Unit over, std::string_view under) {
   const Number value = cancel(chain).exact;
-  Side side{{value, {over}, chain.factors.front().over.origin}, std::nullopt,
+  Side side{{value, {over}, chain.factors.front().over.origin},
+            std::nullopt,
             printed(Quantity{value, over}).append("/").append(under)};
   if (chain.factors.size() > 1) side.chain = std::move(chain);
   return side;
@@ -30,7 +32,8 @@ void tellApart(Side& left, Side& right) {
   const int significant = digitsApart(left.term.value, right.term.value);
   for (Side* side : {&left, &right}) {
     const std::string per = side->text.substr(std::min(side->text.find('/'), side->text.size()));
-    side->text = printed(Quantity{side->term.value, side->term.units.front()}, Grouping::commas, significant) + per;
+    side->text =
+        printed(Quantity{side->term.value, side->term.units.front()}, Grouping::commas, significant) + per;
   }
 }
 
@@ -67,13 +70,13 @@ void compareRate(Reckoning& reckoning) {
   std::optional<Chain> right = rateChain(reckoning, *reference.high, path::high, time);
   if (!left || !right) return reckoning.notChecked(CheckId::rate, WhyNot::noSize);
   const Side ordered = sidePer(std::move(*left), drug, idOf(time));
-  compareSides(reckoning, CheckId::rate, ordered, Relation::atMost, sidePer(std::move(*right), drug, idOf(time)),
-               FindingCode::overRate, path::dose);
+  compareSides(reckoning, CheckId::rate, ordered, Relation::atMost,
+               sidePer(std::move(*right), drug, idOf(time)), FindingCode::overRate, path::dose);
   if (!reference.low) return;
   std::optional<Chain> low = rateChain(reckoning, *reference.low, path::low, time);
   if (low)
-    compareSides(reckoning, CheckId::low, ordered, Relation::atLeast, sidePer(std::move(*low), drug, idOf(time)),
-                 FindingCode::belowLow, path::dose);
+    compareSides(reckoning, CheckId::low, ordered, Relation::atLeast,
+                 sidePer(std::move(*low), drug, idOf(time)), FindingCode::belowLow, path::dose);
 }
 
 }  // namespace wardchalk::detail

@@ -12,7 +12,8 @@ bool isInside(const Schedule& order, const Schedule& reference, bool asNeeded) {
 
 void tellScheduleDiffers(Reckoning& reckoning, const Schedule& order, const Schedule& reference) {
   reckoning.tell(FindingCode::scheduleDiffers, path::schedule,
-                 {{"ordered", order.text}, {"reference", reference.text},
+                 {{"ordered", order.text},
+                  {"reference", reference.text},
                   {"more", std::string(order.most > reference.most || reference.isOnce() ? "more" : "less")}},
                  CheckId::schedule);
 }

@@ -9,10 +9,10 @@ namespace {
 
 /// The order of the papers on the desk, in which what is wanting is asked for.
 constexpr std::array paperOrder = {
-    path::age,           path::height,  path::weight,  path::bsa,          path::dose,          path::route,
-    path::schedule,      path::low,     path::high,    path::referenceSchedule, path::stockKind, path::strength,
-    path::content,       path::diluent, path::finalVolume, path::displacement, path::infusionVolume, path::infusionOver,
-    path::dropFactor,
+    path::age,          path::height,         path::weight,       path::bsa,        path::dose,
+    path::route,        path::schedule,       path::low,          path::high,       path::referenceSchedule,
+    path::stockKind,    path::strength,       path::content,      path::diluent,    path::finalVolume,
+    path::displacement, path::infusionVolume, path::infusionOver, path::dropFactor,
 };
 
 std::size_t rankOf(StaticText path) {
@@ -54,7 +54,8 @@ bool needsForVerdict(const Worksheet& sheet) {
 std::optional<CheckId> fullest(const Worksheet& sheet) {
   const Check* worst = nullptr;
   for (const Check& check : sheet.checks)
-    if (isUpperLimit(check.id) && check.isMade() && check.ratio && (!worst || *check.ratio > *worst->ratio)) worst = &check;
+    if (isUpperLimit(check.id) && check.isMade() && check.ratio && (!worst || *check.ratio > *worst->ratio))
+      worst = &check;
   if (!worst) return std::nullopt;
   return worst->id;
 }
@@ -76,7 +77,8 @@ void decide(Reckoning& reckoning) {
   const bool wanting = needsForVerdict(sheet);
   if (first <= Severity::notCovered || (first == Severity::ask && !wanting)) {
     sheet.deciding = 0;
-    constexpr std::array verdicts = {VerdictKind::undecided, VerdictKind::unsafe, VerdictKind::notCovered, VerdictKind::ask};
+    constexpr std::array verdicts = {VerdictKind::undecided, VerdictKind::unsafe, VerdictKind::notCovered,
+                                     VerdictKind::ask};
     sheet.verdict = verdicts[static_cast<std::size_t>(first)];
     return;
   }
@@ -88,7 +90,8 @@ void arrange(Reckoning& reckoning) {
   const bool referenceAwaited = !reckoning.given.reference.high;
   const bool surfaceShown = reckoning.m2Used || referenceAwaited;
   const bool weightInSurface = surfaceShown && !reckoning.household && !reckoning.surfaceSteps.empty();
-  if (reckoning.kgUsed || referenceAwaited || weightInSurface) moveToEnd(reckoning.in(Section::size), reckoning.weightSteps);
+  if (reckoning.kgUsed || referenceAwaited || weightInSurface)
+    moveToEnd(reckoning.in(Section::size), reckoning.weightSteps);
   if (surfaceShown) moveToEnd(reckoning.in(Section::size), reckoning.surfaceSteps);
 
   std::optional<CheckId> first = sheet.worst;

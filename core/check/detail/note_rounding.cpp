@@ -14,11 +14,12 @@ std::optional<Number> exactSurfaceSquared(const Reckoning& reckoning) {
   if (!reckoning.cmExact || !reckoning.kgExact) return std::nullopt;
   if (reckoning.rules.bsaFormula == BsaFormula::mosteller)
     return *reckoning.cmExact * *reckoning.kgExact / Number(mostellerMetric);
-  return squared(surfaceByPowers(surfaceFormula(reckoning.rules.bsaFormula), *reckoning.cmExact, *reckoning.kgExact));
+  return squared(
+      surfaceByPowers(surfaceFormula(reckoning.rules.bsaFormula), *reckoning.cmExact, *reckoning.kgExact));
 }
 
-/// (exact size ÷ size used)², the square of the factor by which rounding and conversion have moved a dose per that
-/// size. 1 for a flat dose and for a charted surface, which nobody rounded.
+/// (exact size ÷ size used)², the square of the factor by which rounding and conversion have moved a dose per
+/// that size. 1 for a flat dose and for a charted surface, which nobody rounded.
 Number movedSquared(const Reckoning& reckoning, PerSize size) {
   if (size == PerSize::kg && reckoning.kg) return squared(*reckoning.kgExact / reckoning.kg->value);
   if (size != PerSize::m2 || !reckoning.m2 || reckoning.sheet.bsa->charted) return Number(1);
@@ -26,14 +27,16 @@ Number movedSquared(const Reckoning& reckoning, PerSize size) {
   return exact ? *exact / squared(reckoning.m2->value) : Number(1);
 }
 
-/// The ordered and the safe amount of one check, worked again without rounding; roots are never taken, only squares
-/// compared.
+/// The ordered and the safe amount of one check, worked again without rounding; roots are never taken, only
+/// squares compared.
 struct Again {
   Number orderedSquared;
   Number limitSquared;
   [[nodiscard]] bool isWithin() const { return orderedSquared <= limitSquared; }
   /// Over the unrounded limit by more than 1 %.
-  [[nodiscard]] bool isClearlyOver() const { return orderedSquared > limitSquared * Number::ratio(10201, 10000); }
+  [[nodiscard]] bool isClearlyOver() const {
+    return orderedSquared > limitSquared * Number::ratio(10201, 10000);
+  }
 };
 
 void tellRounding(Reckoning& reckoning, CheckId id, const Again& again) {
@@ -42,13 +45,13 @@ void tellRounding(Reckoning& reckoning, CheckId id, const Again& again) {
   const Number unrounded = again.limitSquared.rootRounded(20);
   const int significant =
       std::max({digitsApart(ordered, limit), digitsApart(ordered, unrounded), digitsApart(limit, unrounded)});
-  Finding& finding = reckoning.tell(
-      FindingCode::roundingDecides, path::dose,
-      {{"ordered", reckoning.inUnit(ordered), significant},
-       {"limit", reckoning.inUnit(limit), significant},
-       {"unrounded", reckoning.inUnit(unrounded), significant}},
-      id);
-  if (reckoning.check(id).status == CheckStatus::within && again.isClearlyOver()) finding.severity = Severity::ask;
+  Finding& finding = reckoning.tell(FindingCode::roundingDecides, path::dose,
+                                    {{"ordered", reckoning.inUnit(ordered), significant},
+                                     {"limit", reckoning.inUnit(limit), significant},
+                                     {"unrounded", reckoning.inUnit(unrounded), significant}},
+                                    id);
+  if (reckoning.check(id).status == CheckStatus::within && again.isClearlyOver())
+    finding.severity = Severity::ask;
 }
 
 }  // namespace

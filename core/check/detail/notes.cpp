@@ -5,8 +5,8 @@ namespace wardchalk::detail {
 
 namespace {
 
-/// Under this weight surface-area dosing can overdose an infant. Source: cancer-care guidance, and labels that change to
-/// mg/kg at 10 kg (UK summaries of product characteristics, section 4.2).
+/// Under this weight surface-area dosing can overdose an infant. Source: cancer-care guidance, and labels
+/// that change to mg/kg at 10 kg (UK summaries of product characteristics, section 4.2).
 const Number& smallChildKg() {
   static const Number kg(10);
   return kg;
@@ -17,7 +17,8 @@ bool isPerSurface(const std::optional<DoseAmount>& dose) { return dose && dose->
 void noteSmallChild(Reckoning& reckoning) {
   if (!isPerSurface(reckoning.given.reference.high) && !isPerSurface(reckoning.given.order.dose)) return;
   if (!reckoning.kg || reckoning.kg->value >= smallChildKg()) return;
-  reckoning.tell(FindingCode::smallChildBsa, path::weight, {{"weight", Quantity{reckoning.kg->value, Unit::kg}}});
+  reckoning.tell(FindingCode::smallChildBsa, path::weight,
+                 {{"weight", Quantity{reckoning.kg->value, Unit::kg}}});
 }
 
 void noteAsNeeded(Reckoning& reckoning) {
@@ -29,9 +30,11 @@ void noteAsNeeded(Reckoning& reckoning) {
 
 /// The household constant moves the surface by a tenth of a percent, which can move its last decimal.
 void noteHouseholdConstant(Reckoning& reckoning) {
-  if (!reckoning.household || !reckoning.sheet.bsa || reckoning.sheet.bsa->charted || !reckoning.m2Used) return;
+  if (!reckoning.household || !reckoning.sheet.bsa || reckoning.sheet.bsa->charted || !reckoning.m2Used)
+    return;
   const int decimals = bsaWorkingDecimals(reckoning.rules);
-  const Number exact = (*reckoning.cmExact * *reckoning.kgExact / Number(mostellerMetric)).rootRounded(decimals);
+  const Number exact =
+      (*reckoning.cmExact * *reckoning.kgExact / Number(mostellerMetric)).rootRounded(decimals);
   if (exact == reckoning.m2->value) return;
   reckoning.tell(FindingCode::householdConstant, path::height,
                  {{"used", fixedText(reckoning.m2->value, decimals)}, {"exact", fixedText(exact, decimals)}});

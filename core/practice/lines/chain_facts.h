@@ -18,8 +18,8 @@ struct ChainFact {
 /// say besides, the conversions that touch the same units, and the constants of the other formula. The order
 /// (papers, earlier steps, constants) tells nothing of what is needed. A number that does not end stands as
 /// it is shown, rounded to four significant digits, because nobody could write it otherwise. An amount
-/// line that the key does not work out, because nothing may be measured, has the others alone. Empty for a step that has
-/// no chain.
+/// line that the key does not work out, because nothing may be measured, has the others alone. Empty for a
+/// step that has no chain.
 [[nodiscard]] std::vector<ChainFact> chainFacts(const Worksheet& key, StepId step);
 
 }  // namespace wardchalk

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/practice/problem/problem.h"
 #include "core/practice/making/problem_sketch.h"
+#include "core/practice/problem/problem.h"
 
 namespace wardchalk {
 

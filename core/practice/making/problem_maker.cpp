@@ -5,8 +5,8 @@
 
 #include "core/check/work_out.h"
 #include "core/practice/making/problem_fit.h"
-#include "core/practice/problem/problem_story.h"
 #include "core/practice/making/problem_traps.h"
+#include "core/practice/problem/problem_story.h"
 #include "core/record/case_entry.h"
 
 namespace wardchalk {

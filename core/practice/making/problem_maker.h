@@ -2,8 +2,8 @@
 
 #include <cstdint>
 
-#include "core/practice/problem/problem.h"
 #include "core/practice/making/problem_sketch.h"
+#include "core/practice/problem/problem.h"
 
 namespace wardchalk {
 

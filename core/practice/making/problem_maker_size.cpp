@@ -30,7 +30,8 @@ ProblemSketch metricSteps(ProblemDraw& draw) {
   sketch.set(path::sex, child.sex == Sex::female ? "female" : "male");
   sketch.set(path::height, infant ? std::to_string(child.cm) + " cm" : decimalText(child.cm * 10) + " m");
   const std::int64_t weightInGrams = child.kgTenths * 100 + draw.between(-4, 4) * 10;
-  sketch.set(path::weight, infant ? std::to_string(weightInGrams) + " g" : decimalText(child.kgTenths * 100) + " kg");
+  sketch.set(path::weight,
+             infant ? std::to_string(weightInGrams) + " g" : decimalText(child.kgTenths * 100) + " kg");
   sketch.lines.push_back(infant ? StepId::weight : StepId::height);
   return sketch;
 }

@@ -11,8 +11,8 @@ namespace wardchalk {
 
 namespace {
 
-/// Mistakes that always lie near the right value and are known by their digits, or not at all: no problem is refused
-/// for them.
+/// Mistakes that always lie near the right value and are known by their digits, or not at all: no problem is
+/// refused for them.
 bool isAlwaysNear(MistakeId mistake) {
   return mistake == MistakeId::E17 || mistake == MistakeId::E04 || mistake == MistakeId::E51;
 }
@@ -38,9 +38,10 @@ bool areApart(WrongValues wrong) {
 /// Near 0.63 and 0.93 m² a root forgotten looks like a constant or a unit mixed up.
 bool isTellingSurface(const Problem& problem) {
   if (!problem.key.bsa) return true;
-  return std::ranges::none_of(std::array{Number::ratio(63, 100), Number::ratio(93, 100)}, [&](const Number& trap) {
-    return areClose(smaller(trap, problem.key.bsa->m2), larger(trap, problem.key.bsa->m2));
-  });
+  return std::ranges::none_of(
+      std::array{Number::ratio(63, 100), Number::ratio(93, 100)}, [&](const Number& trap) {
+        return areClose(smaller(trap, problem.key.bsa->m2), larger(trap, problem.key.bsa->m2));
+      });
 }
 
 /// With 60 drops in 1 mL drops in a minute are mL in an hour, and nobody sees how they were come by.

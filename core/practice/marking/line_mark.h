@@ -6,8 +6,8 @@
 #include <string_view>
 #include <vector>
 
-#include "core/practice/marking/mistake.h"
 #include "core/practice/lines/student_line.h"
+#include "core/practice/marking/mistake.h"
 
 namespace wardchalk {
 
@@ -24,7 +24,8 @@ enum class Aspect : std::uint8_t { setUp, units, arithmetic, rounding, writing }
 inline constexpr std::size_t aspectCount = 5;
 
 [[nodiscard]] constexpr std::string_view idOf(Aspect aspect) {
-  constexpr std::array<std::string_view, aspectCount> ids = {"set-up", "units", "arithmetic", "rounding", "writing"};
+  constexpr std::array<std::string_view, aspectCount> ids = {"set-up", "units", "arithmetic", "rounding",
+                                                             "writing"};
   return ids[static_cast<std::size_t>(aspect)];
 }
 
@@ -43,7 +44,9 @@ inline constexpr std::array lineNoteIds = {
 #undef WARDCHALK_LINE_NOTE
 };
 
-[[nodiscard]] constexpr std::string_view idOf(LineNote note) { return lineNoteIds[static_cast<std::size_t>(note)]; }
+[[nodiscard]] constexpr std::string_view idOf(LineNote note) {
+  return lineNoteIds[static_cast<std::size_t>(note)];
+}
 
 /// The mark of one line, with what is known of its mistakes. It holds no sentence and no right value.
 struct LineMark {

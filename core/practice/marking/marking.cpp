@@ -2,10 +2,10 @@
 
 #include <algorithm>
 
-#include "core/practice/problem/amount_line.h"
+#include "core/number/decimal_text.h"
 #include "core/practice/marking/detail/mark_number.h"
 #include "core/practice/marking/detail/mark_words.h"
-#include "core/number/decimal_text.h"
+#include "core/practice/problem/amount_line.h"
 
 namespace wardchalk {
 
@@ -15,9 +15,7 @@ using M = MistakeId;
 
 bool isBlank(std::string_view text) { return text.find_first_not_of(" \t") == std::string_view::npos; }
 
-bool isComparison(StepId step) {
-  return std::ranges::find(checkSteps, step) != checkSteps.end();
-}
+bool isComparison(StepId step) { return std::ranges::find(checkSteps, step) != checkSteps.end(); }
 
 LineMark noted(LineNote note) {
   LineMark mark;
@@ -97,7 +95,8 @@ VerdictWord verdictWordOf(const Worksheet& key, const Replay& carried) {
   return low || any(Severity::ask) ? VerdictWord::ask : VerdictWord::safe;
 }
 
-Marking::Marking(const Problem& problem) : problem_(problem), right_(problem), answers_(problem.asks.size()) {}
+Marking::Marking(const Problem& problem)
+    : problem_(problem), right_(problem), answers_(problem.asks.size()) {}
 
 std::vector<CarriedAnswer> Marking::carriedTo(std::size_t ask) const {
   std::vector<CarriedAnswer> carried;
@@ -119,7 +118,8 @@ LineMark Marking::mark(std::size_t ask, std::string_view text) {
 
 LineMark Marking::markVerdictWord(const Replay& carried, std::string_view text) const {
   LineMark mark = detail::markVerdict(problem_.key, carried, text);
-  if (mark.mark == Mark::right && verdictWordOf(problem_.key, carried) != verdictWordOf(problem_.key, Replay(problem_.key, {})))
+  if (mark.mark == Mark::right &&
+      verdictWordOf(problem_.key, carried) != verdictWordOf(problem_.key, Replay(problem_.key, {})))
     mark.notes.push_back(LineNote::carriedOn);
   return mark;
 }
@@ -148,9 +148,11 @@ LineMark Marking::markRead(std::size_t ask, StepId step, const StudentLine& line
   return markAnswer(ask, step, *number, carried);
 }
 
-LineMark Marking::markAnswer(std::size_t ask, StepId step, const detail::NumberLine& number, const Replay& replay) {
+LineMark Marking::markAnswer(std::size_t ask, StepId step, const detail::NumberLine& number,
+                             const Replay& replay) {
   const std::vector<CarriedAnswer> carried = carriedTo(ask);
-  const detail::LineKey key{step, right_, right_.of(step, carried), wrongValues(problem_.key, step, insteadOf(carried)).values};
+  const detail::LineKey key{step, right_, right_.of(step, carried),
+                            wrongValues(problem_.key, step, insteadOf(carried)).values};
   LineMark mark = detail::markNumberLine(number, key);
   const bool right = mark.mark == Mark::right;
   if (right && std::ranges::any_of(carried, [](const CarriedAnswer& answer) { return !answer.right; }) &&

@@ -7,8 +7,8 @@
 #include <vector>
 
 #include "core/practice/marking/line_mark.h"
-#include "core/practice/problem/problem.h"
 #include "core/practice/marking/right_values.h"
+#include "core/practice/problem/problem.h"
 
 namespace wardchalk {
 
@@ -19,8 +19,8 @@ struct NumberLine;
 /// What a student says of the order as a whole.
 enum class VerdictWord : std::uint8_t { safe, ask, unsafe, doesNotFit };
 
-/// The verdict in a student's words: "safe", "unsafe", "ask", "too low", "hold and ask", "does not fit"; none if it is
-/// none of them. Case and full stops do not matter.
+/// The verdict in a student's words: "safe", "unsafe", "ask", "too low", "hold and ask", "does not fit"; none
+/// if it is none of them. Case and full stops do not matter.
 [[nodiscard]] std::optional<VerdictWord> readVerdictWord(std::string_view text);
 
 /// Whether the text says that nothing is to be measured: "do not measure", "hold".
@@ -29,14 +29,14 @@ enum class VerdictWord : std::uint8_t { safe, ask, unsafe, doesNotFit };
 /// The verdict that the key gives, or that the student's own numbers give where they were carried on.
 [[nodiscard]] VerdictWord verdictWordOf(const Worksheet& key, const Replay& carried);
 
-/// Marks the lines of one problem in their order. Each line is judged on the student's own earlier answers, so that one
-/// mistake costs one mark.
+/// Marks the lines of one problem in their order. Each line is judged on the student's own earlier answers,
+/// so that one mistake costs one mark.
 class Marking {
  public:
   explicit Marking(const Problem& problem);
 
-  /// Marks the answer to `problem.asks[ask]` and keeps it for the lines after it. An answer given anew replaces the
-  /// earlier one; later lines must then be marked again.
+  /// Marks the answer to `problem.asks[ask]` and keeps it for the lines after it. An answer given anew
+  /// replaces the earlier one; later lines must then be marked again.
   LineMark mark(std::size_t ask, std::string_view text);
 
   /// The student's own answers before this line, as far as they are numbers.

@@ -44,24 +44,31 @@ const Number& collisionShare() {
   return share;
 }
 
-std::vector<MistakeId> matchMistakes(const TypedNumber& typed, std::span<const WrongValue> wrong, bool closely) {
+std::vector<MistakeId> matchMistakes(const TypedNumber& typed, std::span<const WrongValue> wrong,
+                                     bool closely) {
   std::vector<WrongValue> found =
       fitting(wrong, [&](const WrongValue& one) { return fitsClosely(typed, one); });
   if (closely) return named(found);
-  if (found.empty()) found = fitting(wrong, [&](const WrongValue& one) { return fitsRounded(typed, one.value); });
+  if (found.empty())
+    found = fitting(wrong, [&](const WrongValue& one) { return fitsRounded(typed, one.value); });
   const std::vector<WrongValue> beside = fitting(wrong, [&](const WrongValue& other) {
-    if (other.mistake == MistakeId::E17 && !fitsClosely(typed, other)) return false;  // known by its digits alone
-    return std::ranges::any_of(found, [&](const WrongValue& one) { return within(other.value, one.value, collisionShare()); });
+    if (other.mistake == MistakeId::E17 && !fitsClosely(typed, other))
+      return false;  // known by its digits alone
+    return std::ranges::any_of(
+        found, [&](const WrongValue& one) { return within(other.value, one.value, collisionShare()); });
   });
   return named(beside);
 }
 
-std::vector<MistakeId> matchPair(const TypedNumber& typed, const Number& right, std::span<const WrongValue> wrong) {
+std::vector<MistakeId> matchPair(const TypedNumber& typed, const Number& right,
+                                 std::span<const WrongValue> wrong) {
   std::vector<MistakeId> pair;
-  const Number whole = typed.value * right;  // a × b = typed × right, where a and b are what each comes to alone
+  const Number whole =
+      typed.value * right;  // a × b = typed × right, where a and b are what each comes to alone
   for (std::size_t i = 0; i < wrong.size(); ++i) {
     for (std::size_t j = i + 1; j < wrong.size(); ++j) {
-      if (wrong[i].mistake == wrong[j].mistake || !within(wrong[i].value * wrong[j].value, whole, routeTolerance()))
+      if (wrong[i].mistake == wrong[j].mistake ||
+          !within(wrong[i].value * wrong[j].value, whole, routeTolerance()))
         continue;
       const std::vector<MistakeId> found = named({wrong[i], wrong[j]});
       if (!pair.empty() && pair != found) return {};

@@ -8,14 +8,15 @@
 
 namespace wardchalk {
 
-/// The mistakes that explain this number, each once, in the order of their numbers. Two that lie within 3 % of each
-/// other are both named where one of them fits: then a student is asked, and nothing is asserted.
-/// `closely`: only values that agree within what accepted conversions differ by, whatever the digits written, and none
-/// beside them; for an answer that may as well be the right one rounded too far.
-[[nodiscard]] std::vector<MistakeId> matchMistakes(const TypedNumber& typed, std::span<const WrongValue> wrong,
-                                                   bool closely = false);
+/// The mistakes that explain this number, each once, in the order of their numbers. Two that lie within 3 %
+/// of each other are both named where one of them fits: then a student is asked, and nothing is asserted.
+/// `closely`: only values that agree within what accepted conversions differ by, whatever the digits written,
+/// and none beside them; for an answer that may as well be the right one rounded too far.
+[[nodiscard]] std::vector<MistakeId> matchMistakes(const TypedNumber& typed,
+                                                   std::span<const WrongValue> wrong, bool closely = false);
 
-/// Two different mistakes that explain it together, where exactly one pair does, the earlier first; else empty.
+/// Two different mistakes that explain it together, where exactly one pair does, the earlier first; else
+/// empty.
 [[nodiscard]] std::vector<MistakeId> matchPair(const TypedNumber& typed, const Number& right,
                                                std::span<const WrongValue> wrong);
 

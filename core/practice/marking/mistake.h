@@ -12,8 +12,26 @@ enum class MistakeKind : std::uint8_t { conceptual, arithmetic, measuring, writi
 
 /// Where on a line a mistake is to be looked for: what the first rung of the hints says.
 enum class Spot : std::uint8_t {
-  weight, height, surface, conversion, rounding, basis, schedule, reference, comparison, order, label, mixing,
-  point, sum, syringe, writing, unit, time, volume, drops,
+  weight,
+  height,
+  surface,
+  conversion,
+  rounding,
+  basis,
+  schedule,
+  reference,
+  comparison,
+  order,
+  label,
+  mixing,
+  point,
+  sum,
+  syringe,
+  writing,
+  unit,
+  time,
+  volume,
+  drops,
 };
 
 /// A known mistake in a student's working; the list is in mistakes.def.

@@ -13,11 +13,13 @@ const Step* stepNamed(const Worksheet& key, std::string_view id) {
   return found == key.steps.end() ? nullptr : &*found;
 }
 
-bool mentions(const Worksheet& key, const Chain& chain, const Origin& origin, std::span<const Instead> instead) {
+bool mentions(const Worksheet& key, const Chain& chain, const Origin& origin,
+              std::span<const Instead> instead) {
   return std::ranges::any_of(chain.factors, [&](const Factor& factor) {
     return std::ranges::any_of(std::array{factor.over.origin, factor.under.origin}, [&](const Origin& from) {
       if (from == origin) return true;
-      if (from.kind != Origin::Kind::step || std::ranges::find(instead, from, &Instead::origin) != instead.end())
+      if (from.kind != Origin::Kind::step ||
+          std::ranges::find(instead, from, &Instead::origin) != instead.end())
         return false;
       const Step* earlier = stepNamed(key, from.name);
       return earlier && restsOn(key, earlier->id, origin, instead);
@@ -142,9 +144,9 @@ void Replay::work(const Step& step) {
   if (const auto* solved = std::get_if<Solved>(&step.body)) {
     const Number product = valueOf(solved->chain);
     line.exact = solved->chain.rooted ? product.rootCut(rootDecimals) : product;
-    line.result = !step.rounding            ? *line.exact
-                  : solved->chain.rooted    ? product.rootRounded(step.rounding->decimals)
-                                            : product.rounded(step.rounding->decimals);
+    line.result = !step.rounding         ? *line.exact
+                  : solved->chain.rooted ? product.rootRounded(step.rounding->decimals)
+                                         : product.rounded(step.rounding->decimals);
   } else if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body)) {
     line.exact = formula->unrounded;
     line.result = formula->result;

@@ -11,16 +11,16 @@
 
 namespace wardchalk {
 
-/// A number that takes the place of the one a working used: of an entry (in the unit that stands in the chains) or of
-/// an earlier step.
+/// A number that takes the place of the one a working used: of an entry (in the unit that stands in the
+/// chains) or of an earlier step.
 struct Instead {
   Origin origin;
   Number value;
 };
 
-/// The steps of a worksheet worked again, chain by chain, with other numbers in some places: what the later lines of a
-/// student come to who carried an earlier answer on. Chains know where each of their numbers comes from, so that no
-/// formula stands here a second time.
+/// The steps of a worksheet worked again, chain by chain, with other numbers in some places: what the later
+/// lines of a student come to who carried an earlier answer on. Chains know where each of their numbers comes
+/// from, so that no formula stands here a second time.
 class Replay {
  public:
   /// The key must outlive it; the numbers are its own.
@@ -31,8 +31,8 @@ class Replay {
   [[nodiscard]] const Number* exact(StepId id) const;
   /// What later steps use: rounded by the step's rule, or the number put in its place.
   [[nodiscard]] const Number* result(StepId id) const;
-  /// Whether the comparison of this step holds; no value if it is none. What compares words holds as in the key: no
-  /// number of a student's moves it.
+  /// Whether the comparison of this step holds; no value if it is none. What compares words holds as in the
+  /// key: no number of a student's moves it.
   [[nodiscard]] std::optional<bool> holds(StepId id) const;
   /// The two sides of a comparison; no value if they are words.
   struct Sides {
@@ -50,7 +50,8 @@ class Replay {
     std::optional<Number> result;
     std::optional<Sides> sides;
     Relation relation = Relation::atMost;
-    std::optional<bool> wordsHold;  ///< of a comparison of words ("40 min" of a chart with "80 min"), as the key has it
+    std::optional<bool>
+        wordsHold;  ///< of a comparison of words ("40 min" of a chart with "80 min"), as the key has it
   };
 
   [[nodiscard]] const Line* line(StepId id) const;
@@ -71,8 +72,9 @@ class Replay {
 /// The step's chain; null if it has none.
 [[nodiscard]] const Chain* chainOf(const Worksheet& key, StepId id);
 
-/// Whether the step rests on this entry or step, by way of others too, but not by way of one that has a number put in
-/// its place.
-[[nodiscard]] bool restsOn(const Worksheet& key, StepId id, const Origin& origin, std::span<const Instead> instead = {});
+/// Whether the step rests on this entry or step, by way of others too, but not by way of one that has a
+/// number put in its place.
+[[nodiscard]] bool restsOn(const Worksheet& key, StepId id, const Origin& origin,
+                           std::span<const Instead> instead = {});
 
 }  // namespace wardchalk

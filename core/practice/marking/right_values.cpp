@@ -29,7 +29,8 @@ int wholeDigits(Number value) {
 Number unit(int decimals) { return Number::powerOfTen(-decimals); }
 Number cut(const Number& value, int decimals) { return (value / unit(decimals)).floor() * unit(decimals); }
 
-/// Rounded or cut at the digits written or, from a hundred on, at the tens that a number without decimals ends in.
+/// Rounded or cut at the digits written or, from a hundred on, at the tens that a number without decimals
+/// ends in.
 bool isCoarse(const TypedNumber& typed, const Number& value) {
   const int last = value >= Number(100) ? -1 : 0;
   for (int decimals = typed.decimals; decimals >= last; --decimals) {
@@ -98,7 +99,8 @@ std::vector<Instead> insteadOf(std::span<const CarriedAnswer> carried) {
 }
 
 RightValues::RightValues(const Problem& problem) : problem_(problem) {
-  const bool surface = problem.key.step(StepId::bsa) && problem.given.child.height && problem.given.child.weight;
+  const bool surface =
+      problem.key.step(StepId::bsa) && problem.given.child.height && problem.given.child.weight;
   for (const HouseRules& rules : conventions(problem)) {
     worked_.push_back(workOut(problem.given, rules));
     if (surface) worked_.push_back(workOut(metric(problem.given, rules.pounds), rules));
@@ -148,8 +150,8 @@ Acceptance RightValues::acceptOne(StepId line, const TypedNumber& typed, const N
   return !fine && isCoarse(typed, value) ? Acceptance::roundedTooFar : Acceptance::no;
 }
 
-/// How many decimals a rounded answer keeps at least: those of the house rule that rounds it, else three digits that
-/// count; a value that ends is not rounded at all.
+/// How many decimals a rounded answer keeps at least: those of the house rule that rounds it, else three
+/// digits that count; a value that ends is not rounded at all.
 int RightValues::fewestDecimals(StepId line, const Number& value) const {
   constexpr int mostDecimals = 4;
   const HouseRules& rules = problem_.rules;
@@ -170,7 +172,8 @@ int RightValues::fewestDecimals(StepId line, const Number& value) const {
   const int whole = wholeDigits(value);
   if (value.endsWithin(std::max(0, mostDecimals - whole))) return mostDecimals;
   int zeros = 0;  // behind the point
-  for (Number small = value * Number(10); whole == 0 && small < Number(1); small = small * Number(10)) ++zeros;
+  for (Number small = value * Number(10); whole == 0 && small < Number(1); small = small * Number(10))
+    ++zeros;
   return whole >= significantDigits ? 0 : significantDigits - whole + zeros;
 }
 

@@ -4,8 +4,8 @@
 #include <span>
 #include <vector>
 
-#include "core/practice/problem/problem.h"
 #include "core/practice/marking/replay.h"
+#include "core/practice/problem/problem.h"
 
 namespace wardchalk {
 
@@ -13,7 +13,8 @@ namespace wardchalk {
 struct CarriedAnswer {
   StepId step;
   Number value;
-  bool right;  ///< it was a right value, so that the student may have worked on with more digits than were written
+  bool right;  ///< it was a right value, so that the student may have worked on with more digits than were
+               ///< written
 };
 
 /// A number as a student writes it, in the wanted unit.
@@ -24,8 +25,8 @@ struct TypedNumber {
 
 enum class Acceptance : std::uint8_t { no, asRounded, asCut, roundedTooFar };
 
-/// A problem worked by every convention that is accepted: its own rules and both shipped sets, with the surface
-/// rounded to two decimals, to more, or not at all.
+/// A problem worked by every convention that is accepted: its own rules and both shipped sets, with the
+/// surface rounded to two decimals, to more, or not at all.
 class RightValues {
  public:
   explicit RightValues(const Problem& problem);
@@ -33,7 +34,8 @@ class RightValues {
   /// What the line may come to, with the student's own earlier answers carried on.
   [[nodiscard]] std::vector<Number> of(StepId line, std::span<const CarriedAnswer> carried) const;
   /// Whether the number is one of these, and how it was rounded.
-  [[nodiscard]] Acceptance accept(StepId line, const TypedNumber& typed, std::span<const Number> values) const;
+  [[nodiscard]] Acceptance accept(StepId line, const TypedNumber& typed,
+                                  std::span<const Number> values) const;
   /// Whether an exact, unrounded value is one of these, within what accepted conversions differ by.
   [[nodiscard]] static bool isNear(const Number& value, std::span<const Number> values);
 
@@ -46,8 +48,9 @@ class RightValues {
   std::vector<Worksheet> worked_;
 };
 
-/// Half a per cent below what two published conversions of a pound, or of the household formula, differ by would be
-/// too little: 2.2 against 2.2046 is 0.21 %, 3131 against exact conversion 0.10 %; both at once stay below this.
+/// Half a per cent below what two published conversions of a pound, or of the household formula, differ by
+/// would be too little: 2.2 against 2.2046 is 0.21 %, 3131 against exact conversion 0.10 %; both at once stay
+/// below this.
 [[nodiscard]] const Number& routeTolerance();
 
 /// The answers as numbers that take the place of the key's.

@@ -43,8 +43,8 @@ constexpr std::array spellings = {
     Spelling{"not covered", VerdictWord::doesNotFit},
 };
 
-constexpr std::array<std::string_view, 5> nothingMeasured = {"do not measure", "do not give", "nothing", "hold",
-                                                             "hold and ask"};
+constexpr std::array<std::string_view, 5> nothingMeasured = {"do not measure", "do not give", "nothing",
+                                                             "hold", "hold and ask"};
 
 }  // namespace
 

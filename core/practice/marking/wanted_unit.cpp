@@ -21,7 +21,8 @@ std::optional<Number> pileFactor(const std::vector<Unit>& units, std::vector<Uni
   if (units.size() != wanted.size()) return std::nullopt;
   Number factor(1);
   for (const Unit unit : units) {
-    const auto partner = std::ranges::find(wanted, dimensionOf(unit), [](Unit other) { return dimensionOf(other); });
+    const auto partner =
+        std::ranges::find(wanted, dimensionOf(unit), [](Unit other) { return dimensionOf(other); });
     if (partner == wanted.end()) return std::nullopt;
     const auto step = converted(Number(1), unit, *partner);
     if (!step) return std::nullopt;

@@ -18,7 +18,8 @@ struct InWanted {
   Number value;  ///< in the wanted unit where it fits; else as it stands
 };
 
-/// An answer in the unit that is wanted. "Per dose" and "per day" may be left out of it, but not be the wrong one.
+/// An answer in the unit that is wanted. "Per dose" and "per day" may be left out of it, but not be the wrong
+/// one.
 [[nodiscard]] InWanted inWantedUnit(const Number& value, const Units& units, const Units& wanted);
 
 }  // namespace wardchalk

@@ -33,8 +33,12 @@ using M = MistakeId;
 class Search {
  public:
   Search(const Worksheet& key, StepId line, std::span<const Instead> carried)
-      : key_(key), line_(line), carried_(carried.begin(), carried.end()), papers_(detail::papersOf(key)),
-        right_(key, carried_), list_(right_.exact(line) ? *right_.exact(line) : Number(0)) {}
+      : key_(key),
+        line_(line),
+        carried_(carried.begin(), carried.end()),
+        papers_(detail::papersOf(key)),
+        right_(key, carried_),
+        list_(right_.exact(line) ? *right_.exact(line) : Number(0)) {}
 
   WrongValues run() {
     if (!right_.exact(line_)) return {};

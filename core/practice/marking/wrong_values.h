@@ -4,12 +4,13 @@
 #include <vector>
 
 #include "core/practice/marking/mistake.h"
-#include "core/practice/problem/problem.h"
 #include "core/practice/marking/replay.h"
+#include "core/practice/problem/problem.h"
 
 namespace wardchalk {
 
-/// What a line comes to when one mistake is made and the rest is right, in the unit that the line asks for, not rounded.
+/// What a line comes to when one mistake is made and the rest is right, in the unit that the line asks for,
+/// not rounded.
 struct WrongValue {
   MistakeId mistake;
   Number value;
@@ -22,9 +23,10 @@ struct WrongValues {
   std::vector<MistakeId> hidden;  ///< those that come to the right value, and so cannot be seen in it
 };
 
-/// The mistakes that could be made on the way to this step, with what the step comes to. `carried` are the student's own
-/// earlier answers: a mistake in a step that was answered is no part of this line, unless it is one of using the answer
-/// (kg for m², a size rounded before it is used). Empty for a step that has no number.
+/// The mistakes that could be made on the way to this step, with what the step comes to. `carried` are the
+/// student's own earlier answers: a mistake in a step that was answered is no part of this line, unless it is
+/// one of using the answer (kg for m², a size rounded before it is used). Empty for a step that has no
+/// number.
 [[nodiscard]] WrongValues wrongValues(const Worksheet& key, StepId line, std::span<const Instead> carried);
 
 }  // namespace wardchalk

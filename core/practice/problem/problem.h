@@ -28,9 +28,9 @@ struct Ask {
 /// The stable id of a line: that of its step, or "verdict".
 [[nodiscard]] std::string_view idOf(const Ask& ask);
 
-/// The line with this id, in the unit that the key looks for; "in one dose" and "in 24 h" are no part of it. An amount
-/// line (amount_line.h) is one although the key, being not safe, ends before it. None when there is no such line, the
-/// key has no such step, or the step is a comparison.
+/// The line with this id, in the unit that the key looks for; "in one dose" and "in 24 h" are no part of it.
+/// An amount line (amount_line.h) is one although the key, being not safe, ends before it. None when there is
+/// no such line, the key has no such step, or the step is a comparison.
 [[nodiscard]] std::optional<Ask> askFor(std::string_view id, const Worksheet& key);
 
 /// Levels of practice, from one chain in metric units to maxima, bands, powders and two ends.

@@ -164,21 +164,31 @@ bool namesItsUnit(StepId id) {
   return id == StepId::height || id == StepId::weight || id == StepId::rate || id == StepId::drops;
 }
 
-/// What is asked in words of practice: each stands by itself on the paper, and tells neither the verdict nor that a
-/// maximum counts. None where the ward's own question does so.
+/// What is asked in words of practice: each stands by itself on the paper, and tells neither the verdict nor
+/// that a maximum counts. None where the ward's own question does so.
 std::optional<PhraseId> ownQuestion(StepId id, const Problem& problem) {
   const bool range = problem.given.reference.low.has_value();
   switch (id) {
-    case StepId::bsa: return PhraseId::ask_surface;
-    case StepId::limitDose: return range ? PhraseId::ask_mostDose : PhraseId::ask_limitDose;
-    case StepId::limitDay: return range ? PhraseId::ask_mostDay : PhraseId::ask_limitDay;
-    case StepId::lowDose: return PhraseId::ask_leastDose;
-    case StepId::lowDay: return PhraseId::ask_leastDay;
-    case StepId::strength: return PhraseId::question_strength;
-    case StepId::give: return problem.given.stock.kind == StockKind::solid ? PhraseId::ask_giveSolid : PhraseId::ask_give;
-    case StepId::rate: return PhraseId::question_rate;
-    case StepId::drops: return PhraseId::question_drops;
-    default: return std::nullopt;
+    case StepId::bsa:
+      return PhraseId::ask_surface;
+    case StepId::limitDose:
+      return range ? PhraseId::ask_mostDose : PhraseId::ask_limitDose;
+    case StepId::limitDay:
+      return range ? PhraseId::ask_mostDay : PhraseId::ask_limitDay;
+    case StepId::lowDose:
+      return PhraseId::ask_leastDose;
+    case StepId::lowDay:
+      return PhraseId::ask_leastDay;
+    case StepId::strength:
+      return PhraseId::question_strength;
+    case StepId::give:
+      return problem.given.stock.kind == StockKind::solid ? PhraseId::ask_giveSolid : PhraseId::ask_give;
+    case StepId::rate:
+      return PhraseId::question_rate;
+    case StepId::drops:
+      return PhraseId::question_drops;
+    default:
+      return std::nullopt;
   }
 }
 

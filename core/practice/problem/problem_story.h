@@ -12,11 +12,12 @@ namespace wardchalk {
 [[nodiscard]] std::string storyOf(const Case& given, const HouseRules& rules, std::uint64_t wording,
                                   const Phrasebook& book);
 
-/// What is asked in a line of this step, without its unit: "What is the child's body surface area?". The same words
-/// whatever the answer, and also where the key works out no such line, because nothing may be measured.
+/// What is asked in a line of this step, without its unit: "What is the child's body surface area?". The same
+/// words whatever the answer, and also where the key works out no such line, because nothing may be measured.
 [[nodiscard]] std::string askQuestion(StepId step, const Problem& problem, const Phrasebook& book);
 
-/// What is asked in a line: "What volume holds the ordered dose? (in mL)". The same words whatever the answer.
+/// What is asked in a line: "What volume holds the ordered dose? (in mL)". The same words whatever the
+/// answer.
 [[nodiscard]] std::string askText(const Ask& ask, const Problem& problem, const Phrasebook& book);
 
 }  // namespace wardchalk

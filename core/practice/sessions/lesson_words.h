@@ -14,8 +14,8 @@ namespace wardchalk {
 /// What a level is called: "the usual case".
 [[nodiscard]] std::string levelWord(int level, const Phrasebook& book);
 
-/// What is asked in a line, without its unit: "What is the child's body surface area?". The same words whatever the answer,
-/// and also where the key works out no such line, because nothing may be measured.
+/// What is asked in a line, without its unit: "What is the child's body surface area?". The same words
+/// whatever the answer, and also where the key works out no such line, because nothing may be measured.
 [[nodiscard]] std::string lineQuestion(const Ask& ask, const Problem& problem, const Phrasebook& book);
 
 /// "in m²", or empty where no unit is asked for.

@@ -14,7 +14,8 @@ namespace {
 
 constexpr FileHead marksHead{"wardchalk.marks", 1};
 
-void writeLine(JsonWriter& writer, const Problem& problem, std::size_t ask, const MarkedLine& line, int rung) {
+void writeLine(JsonWriter& writer, const Problem& problem, std::size_t ask, const MarkedLine& line,
+               int rung) {
   writer.openObject().member("id", idOf(problem.asks[ask])).member("mark", idOf(line.mark.mark));
   writer.key("slips").openList();
   for (const MistakeId mistake : line.mark.mistakes) writer.text(idOf(mistake));
@@ -31,10 +32,12 @@ void writeLine(JsonWriter& writer, const Problem& problem, std::size_t ask, cons
 
 }  // namespace
 
-Result<std::vector<std::string>> inOrderOfAsks(const Problem& problem, std::span<const WrittenAnswer> answers) {
+Result<std::vector<std::string>> inOrderOfAsks(const Problem& problem,
+                                               std::span<const WrittenAnswer> answers) {
   std::vector<std::string> ordered(problem.asks.size());
   for (const WrittenAnswer& answer : answers) {
-    const auto ask = std::ranges::find_if(problem.asks, [&](const Ask& asked) { return idOf(asked) == answer.id; });
+    const auto ask =
+        std::ranges::find_if(problem.asks, [&](const Ask& asked) { return idOf(asked) == answer.id; });
     if (ask == problem.asks.end()) return refusalOf(RefusalCode::keyUnknown, answer.id);
     ordered[static_cast<std::size_t>(ask - problem.asks.begin())] = answer.text;
   }
@@ -61,8 +64,8 @@ void writeMarks(std::string& out, const Problem& problem, std::span<const Marked
   writer.closeList().closeObject();
 }
 
-std::string marksText(const Problem& problem, std::span<const std::string> answers, std::span<const MarkedLine> lines,
-                      int rung) {
+std::string marksText(const Problem& problem, std::span<const std::string> answers,
+                      std::span<const MarkedLine> lines, int rung) {
   const Phrasebook& book = englishPhrases();
   std::string text;
   const auto add = [&](const std::string& line) {

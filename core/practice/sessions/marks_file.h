@@ -4,10 +4,10 @@
 #include <string>
 #include <vector>
 
-#include "core/practice/sessions/answers_file.h"
 #include "core/practice/marking/line_mark.h"
-#include "core/practice/problem/problem.h"
 #include "core/practice/marking/right_values.h"
+#include "core/practice/problem/problem.h"
+#include "core/practice/sessions/answers_file.h"
 
 namespace wardchalk {
 
@@ -17,12 +17,14 @@ struct MarkedLine {
   std::vector<CarriedAnswer> carried;
 };
 
-/// The answers in the order of the asks, an empty text for one that is missing. Refuses a line that is not asked for.
+/// The answers in the order of the asks, an empty text for one that is missing. Refuses a line that is not
+/// asked for.
 [[nodiscard]] Result<std::vector<std::string>> inOrderOfAsks(const Problem& problem,
                                                              std::span<const WrittenAnswer> answers);
 
 /// Marks the answers, given in the order of the asks.
-[[nodiscard]] std::vector<MarkedLine> markedLines(const Problem& problem, std::span<const std::string> answers);
+[[nodiscard]] std::vector<MarkedLine> markedLines(const Problem& problem,
+                                                  std::span<const std::string> answers);
 
 /// Appends a marks file as one line of JSON without a line break. Hints are English.
 void writeMarks(std::string& out, const Problem& problem, std::span<const MarkedLine> lines, int rung);

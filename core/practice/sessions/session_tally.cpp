@@ -60,7 +60,8 @@ bool isMastered(const SessionTally& tally, Topic topic) {
   return known != tally.topics.end() && known->lines.atOnce == known->lines.lines;
 }
 
-/// What to train next: what the most frequent mistake is about, or the topic with most lines not right at once.
+/// What to train next: what the most frequent mistake is about, or the topic with most lines not right at
+/// once.
 std::optional<Topic> nextOf(const SessionTally& tally) {
   for (const MistakeTally& mistake : tally.mistakes) {
     const auto topic = topicFor(infoOf(mistake.mistake).spot);

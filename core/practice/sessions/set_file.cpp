@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "core/practice/sessions/json_fields.h"
 #include "core/practice/making/problem_draw.h"
+#include "core/practice/sessions/json_fields.h"
 #include "core/record/file_head.h"
 #include "core/record/json_writer.h"
 #include "core/record/rules_file.h"

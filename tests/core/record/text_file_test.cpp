@@ -17,8 +17,8 @@
 #include <functional>
 #include <iostream>
 
-#include "core/record/replace_file.h"
 #include "core/record/json_value.h"
+#include "core/record/replace_file.h"
 
 namespace wardchalk {
 namespace {

@@ -36,7 +36,7 @@ QStringList partsOf(const SheetContent& content) {
                     content.ownLabel,   content.flag,          content.reason,    content.notMade,
                     content.measure,    content.dose,          content.none,      content.leftOut,
                     content.checksMade, content.checksNotMade, content.rules,     content.caution,
-                    content.workedBy,   content.second, content.program,   content.secondBy};
+                    content.workedBy,   content.second,        content.program,   content.secondBy};
   parts << content.amountLines << content.doNotPrepare;
   for (const SheetFacts& paper : content.papers)
     for (const SheetFact& fact : paper.facts) parts << fact.label + fact.text;

@@ -6,8 +6,8 @@
 #include <QTest>
 
 #include "core/number/decimal_text.h"
-#include "core/practice/sessions/set_file.h"
 #include "core/practice/lines/student_line.h"
+#include "core/practice/sessions/set_file.h"
 #include "core/words/phrasebook.h"
 #include "ui/practice/chain_canvas.h"
 

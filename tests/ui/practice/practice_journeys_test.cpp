@@ -10,9 +10,9 @@
 #include <QTest>
 #include <QTimer>
 
+#include "core/practice/lines/student_line.h"
 #include "core/practice/sessions/session_tally.h"
 #include "core/practice/sessions/set_file.h"
-#include "core/practice/lines/student_line.h"
 #include "tests/ui/paper/pdf_text.h"
 #include "tests/ui/practice/pupil.h"
 #include "ui/practice/line_builder.h"
@@ -319,8 +319,8 @@ void PracticeJourneysTest::aLineIsBuilt() {
   QCOMPARE(pupil.window().focusWidget()->objectName(), name);
 }
 
-/// A key presses a button that comes up a moment later: by then the builder is open, and what it was opened for
-/// goes.
+/// A key presses a button that comes up a moment later: by then the builder is open, and what it was opened
+/// for goes.
 void PracticeJourneysTest::theLinesMayChangeUnderTheBuilder() {
   Pupil pupil;
   QVERIFY(pupil.begin({QStringLiteral("amount-liquid")}, 1, 5));

@@ -61,11 +61,14 @@ class NumberMarker {
   }
 
   /// The set-up is known to be right where the working comes to a right value.
-  [[nodiscard]] bool setUpRight() const { return line_.worked && RightValues::isNear(line_.worked->value, key_.right); }
+  [[nodiscard]] bool setUpRight() const {
+    return line_.worked && RightValues::isNear(line_.worked->value, key_.right);
+  }
 
   /// Whether the number as it stands is right and only its unit is not.
   [[nodiscard]] bool unitAlone() const {
-    return line_.wanted.fit != UnitFit::leftOut && line_.wanted.value != line_.typed.value && isRight(accept(line_.typed));
+    return line_.wanted.fit != UnitFit::leftOut && line_.wanted.value != line_.typed.value &&
+           isRight(accept(line_.typed));
   }
 
   void markRight(Acceptance acceptance) {
@@ -152,14 +155,16 @@ class NumberMarker {
     if (line_.worked) found = matchMistakes({line_.worked->value, exactDecimals}, key_.wrong);
     if (found.empty()) found = matchAnswer();
     if (found.size() > 1) mark_.mark = Mark::unsure;
-    if (found.empty() && !key_.right.empty()) found = matchPair(typedInWanted(), key_.right.front(), key_.wrong);
+    if (found.empty() && !key_.right.empty())
+      found = matchPair(typedInWanted(), key_.right.front(), key_.wrong);
     mark_.mistakes = std::move(found);
   }
 
   [[nodiscard]] std::vector<M> matchAnswer() const {
     const bool tooFar = accept(typedInWanted()) == Acceptance::roundedTooFar;
     std::vector<M> found = matchMistakes(typedInWanted(), key_.wrong, tooFar);
-    const bool named = std::ranges::any_of(found, [](M mistake) { return mistake == M::E17 || mistake == M::E42; });
+    const bool named =
+        std::ranges::any_of(found, [](M mistake) { return mistake == M::E17 || mistake == M::E42; });
     if (tooFar && !named) found.push_back(roundingMistake());
     const bool partOfDrop = key_.step == StepId::drops && !line_.wanted.value.isWhole();
     if (found.empty() && partOfDrop) found.push_back(M::E54);
@@ -183,7 +188,8 @@ std::optional<NumberLine> numberLine(const StudentLine& line, const Units& wante
     taken.worked = workedIn(*side, wanted);
     taken.workedUnitsWritten = side->written == UnitsWritten::all && !side->unitsOpen;
   }
-  taken.holds = std::ranges::none_of(line.links, [](const LineLink& link) { return link.truth == Truth::wrong; });
+  taken.holds =
+      std::ranges::none_of(line.links, [](const LineLink& link) { return link.truth == Truth::wrong; });
   return taken;
 }
 

@@ -13,11 +13,11 @@ namespace wardchalk::detail {
 
 /// A line with a number, taken apart: what it ends in, and what its working comes to.
 struct NumberLine {
-  TypedNumber typed;               ///< as it stands
-  InWanted wanted;                 ///< in the wanted unit, where its unit fits
-  std::optional<InWanted> worked;  ///< the last side that is worked out, exactly
+  TypedNumber typed;                ///< as it stands
+  InWanted wanted;                  ///< in the wanted unit, where its unit fits
+  std::optional<InWanted> worked;   ///< the last side that is worked out, exactly
   bool workedUnitsWritten = false;  ///< every number of it has its unit
-  bool holds = true;               ///< no "=" of the line is false
+  bool holds = true;                ///< no "=" of the line is false
 };
 
 /// Takes a read line apart; none if it ends in no number.

@@ -58,7 +58,8 @@ bool flipsAcross(const Replay& carried, VerdictWord said) {
 std::vector<M> reasonsFor(const Replay& carried, VerdictWord meant, VerdictWord said) {
   if (meant == VerdictWord::doesNotFit) return {M::E29};
   if (said == VerdictWord::doesNotFit) return {};
-  if (meant == VerdictWord::ask && said == VerdictWord::safe && fails(carried, StepId::compareLow)) return {M::E27};
+  if (meant == VerdictWord::ask && said == VerdictWord::safe && fails(carried, StepId::compareLow))
+    return {M::E27};
   if (meant == VerdictWord::unsafe && onlyMaximumFails(carried)) return {M::E28};
   std::vector<M> reasons;
   if (flipsAcross(carried, said)) reasons.push_back(M::E24);
@@ -66,7 +67,8 @@ std::vector<M> reasonsFor(const Replay& carried, VerdictWord meant, VerdictWord 
   return reasons;
 }
 
-/// Where the key asks: *unsafe* of an order below its low end, and *safe* where no number fails, is near enough.
+/// Where the key asks: *unsafe* of an order below its low end, and *safe* where no number fails, is near
+/// enough.
 bool nearEnough(const Replay& carried, VerdictWord meant, VerdictWord said) {
   if (meant != VerdictWord::ask) return false;
   const bool low = fails(carried, StepId::compareLow);
@@ -74,9 +76,13 @@ bool nearEnough(const Replay& carried, VerdictWord meant, VerdictWord said) {
 }
 
 /// The other comparison whose sides are taken when a dose is held against a day.
-StepId acrossFrom(StepId step) { return step == StepId::compareSingle ? StepId::compareDaily : StepId::compareSingle; }
+StepId acrossFrom(StepId step) {
+  return step == StepId::compareSingle ? StepId::compareDaily : StepId::compareSingle;
+}
 
-bool isAbout(const Number& value, const Number& wanted) { return RightValues::isNear(value, std::array{wanted}); }
+bool isAbout(const Number& value, const Number& wanted) {
+  return RightValues::isNear(value, std::array{wanted});
+}
 
 }  // namespace
 
@@ -107,7 +113,8 @@ LineMark markComparison(const Problem& problem, const Replay& carried, StepId st
   Number right = inWantedUnit(line.sides[1].value, line.sides[1].units, wanted).value;
   const bool holds = relationHolds(left, line.links[0].relation, right);
   if (isAbout(left, sides->right) && !isAbout(left, sides->left)) std::swap(left, right);
-  if (isAbout(left, sides->left) && isAbout(right, sides->right)) return holds ? rightMark() : wrongMark({M::E26});
+  if (isAbout(left, sides->left) && isAbout(right, sides->right))
+    return holds ? rightMark() : wrongMark({M::E26});
   const auto across = carried.sides(acrossFrom(step));
   const bool mixed = across && ((isAbout(left, sides->left) && isAbout(right, across->right)) ||
                                 (isAbout(left, across->left) && isAbout(right, sides->right)));

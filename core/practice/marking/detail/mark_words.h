@@ -3,8 +3,8 @@
 #include <string_view>
 
 #include "core/practice/marking/line_mark.h"
-#include "core/practice/problem/problem.h"
 #include "core/practice/marking/replay.h"
+#include "core/practice/problem/problem.h"
 
 namespace wardchalk::detail {
 

@@ -58,7 +58,8 @@ Papers papersOf(const Worksheet& key) {
     papers.labelIn = given.stock.strength->in.value;
     papers.labelStatesVolume = dimensionOf(given.stock.strength->in.unit) == Dimension::volume;
   }
-  if (given.infusion.over) papers.hours = converted(given.infusion.over->value, given.infusion.over->unit, Unit::h);
+  if (given.infusion.over)
+    papers.hours = converted(given.infusion.over->value, given.infusion.over->unit, Unit::h);
   if (given.infusion.volume)
     papers.volume = converted(given.infusion.volume->value, given.infusion.volume->unit, Unit::mL);
   return papers;

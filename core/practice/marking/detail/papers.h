@@ -6,21 +6,22 @@
 
 namespace wardchalk::detail {
 
-/// The figures of a problem's papers in the units that mistakes mix up. Absent where the papers do not state them.
+/// The figures of a problem's papers in the units that mistakes mix up. Absent where the papers do not state
+/// them.
 struct Papers {
-  std::optional<Number> kg;      ///< as used
-  std::optional<Number> pounds;  ///< of a child weighed in pounds, ounces counted in
+  std::optional<Number> kg;           ///< as used
+  std::optional<Number> pounds;       ///< of a child weighed in pounds, ounces counted in
   std::optional<Number> wholePounds;  ///< of a weight in pounds and ounces
   std::optional<Number> ounces;
-  std::optional<Number> cm;      ///< as used, converted exactly where it was typed in inches
-  std::optional<Number> inches;  ///< of a child measured in feet or inches
-  std::optional<Number> m2;      ///< as used
-  Number orderDoses{1};          ///< doses that the order means in a day, whole, at least 1
+  std::optional<Number> cm;           ///< as used, converted exactly where it was typed in inches
+  std::optional<Number> inches;       ///< of a child measured in feet or inches
+  std::optional<Number> m2;           ///< as used
+  Number orderDoses{1};               ///< doses that the order means in a day, whole, at least 1
   std::optional<Number> labelAmount;  ///< "120" of 120 mg in 5 mL, in the label's own unit
   std::optional<Number> labelIn;      ///< "5"
   bool labelStatesVolume = false;     ///< it is a liquid's
-  std::optional<Number> hours;   ///< that an infusion runs
-  std::optional<Number> volume;  ///< of an infusion, mL
+  std::optional<Number> hours;        ///< that an infusion runs
+  std::optional<Number> volume;       ///< of an infusion, mL
 };
 
 [[nodiscard]] Papers papersOf(const Worksheet& key);

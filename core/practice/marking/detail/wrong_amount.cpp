@@ -1,7 +1,7 @@
 #include "core/practice/marking/detail/wrong.h"
 
-// Mistakes with the label, the amount and a powder's volume. x stands for the right amount, S in v for the label and
-// c = S ÷ v for its strength: x = D ÷ c, so that the dose in the label's own unit is D = x × c.
+// Mistakes with the label, the amount and a powder's volume. x stands for the right amount, S in v for the
+// label and c = S ÷ v for its strength: x = D ÷ c, so that the dose in the label's own unit is D = x × c.
 
 namespace wardchalk::detail {
 

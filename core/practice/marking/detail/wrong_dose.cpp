@@ -19,7 +19,8 @@ void addOtherCount(const Number& doses, bool shared, WrongList& list) {
   }
 }
 
-/// The day's amount shared among its doses: not at all, twice, by the hours between them, among too many or too few.
+/// The day's amount shared among its doses: not at all, twice, by the hours between them, among too many or
+/// too few.
 void addWrongShare(const Number& doses, bool byTheHour, WrongList& list) {
   if (doses == Number(1)) return;
   list.times(M::E20, doses);
@@ -28,8 +29,12 @@ void addWrongShare(const Number& doses, bool byTheHour, WrongList& list) {
   addOtherCount(doses, true, list);
 }
 
-bool isDose(StepId step) { return step == StepId::limitDose || step == StepId::lowDose || step == StepId::orderedDose; }
-bool isDay(StepId step) { return step == StepId::limitDay || step == StepId::lowDay || step == StepId::orderedDay; }
+bool isDose(StepId step) {
+  return step == StepId::limitDose || step == StepId::lowDose || step == StepId::orderedDose;
+}
+bool isDay(StepId step) {
+  return step == StepId::limitDay || step == StepId::lowDay || step == StepId::orderedDay;
+}
 
 /// The schedule that a dose line goes by.
 const std::optional<Schedule>& scheduleOf(const WrongGround& ground) {
@@ -39,7 +44,9 @@ const std::optional<Schedule>& scheduleOf(const WrongGround& ground) {
 }
 
 /// "every 8 h", where the hours could be taken for the doses.
-bool isByTheHour(const std::optional<Schedule>& schedule) { return schedule && schedule->text.ends_with(" h"); }
+bool isByTheHour(const std::optional<Schedule>& schedule) {
+  return schedule && schedule->text.ends_with(" h");
+}
 
 /// A dose that is stated as each dose, divided all the same.
 void addNeedlessShare(const WrongGround& ground, WrongList& list) {
@@ -59,7 +66,9 @@ bool joinsTimes(const Factor& factor) {
          dimensionOf(factor.over.units.front()) == Dimension::time;
 }
 
-bool isSize(const Factor& factor) { return factor.over.units == std::vector{Unit::kg} && factor.under.isPlainOne(); }
+bool isSize(const Factor& factor) {
+  return factor.over.units == std::vector{Unit::kg} && factor.under.isPlainOne();
+}
 
 /// A line that does nothing but turn one unit of medicine into another: "1 mg/dose × 1,000 mcg/mg".
 bool isConversionLine(const Chain& chain) {

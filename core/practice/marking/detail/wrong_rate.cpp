@@ -30,7 +30,8 @@ void addWrongRate(const WrongGround& ground, WrongList& list) {
   const Number& volume = *ground.papers.volume;
   const Number& hours = *ground.papers.hours;
   if (drops) {
-    if (ground.key.given.infusion.dropFactor) list.times(M::E52, Number(1) / ground.key.given.infusion.dropFactor->value);
+    if (ground.key.given.infusion.dropFactor)
+      list.times(M::E52, Number(1) / ground.key.given.infusion.dropFactor->value);
     list.times(M::E53, minutesInHour);
   } else {
     list.times(M::E49, Number(1) / minutesInHour);

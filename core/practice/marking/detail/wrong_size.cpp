@@ -1,7 +1,8 @@
 #include "core/practice/marking/detail/wrong.h"
 
-// Mistakes with the child's weight, height and body surface area. Mosteller's constants are 3600 for cm and kg and 3131
-// for inches and pounds; sources stand in core/child and core/unit. Every signature here follows from the formula.
+// Mistakes with the child's weight, height and body surface area. Mosteller's constants are 3600 for cm and
+// kg and 3131 for inches and pounds; sources stand in core/child and core/unit. Every signature here follows
+// from the formula.
 
 namespace wardchalk::detail {
 
@@ -41,7 +42,8 @@ void addMixedUnits(const Papers& papers, WrongList& list) {
 }
 
 void addOtherConstant(const Papers& papers, WrongList& list) {
-  if (papers.inches && papers.pounds) list.add(M::E12, surface(*papers.inches, *papers.pounds, metricConstant));
+  if (papers.inches && papers.pounds)
+    list.add(M::E12, surface(*papers.inches, *papers.pounds, metricConstant));
   list.add(M::E13, surface(*papers.cm, *papers.kg, householdConstant));
 }
 
@@ -79,7 +81,8 @@ void addWrongHeight(const WrongGround& ground, WrongList& list) {
 
 void addWrongSurface(const WrongGround& ground, WrongList& list) {
   const Chain* chain = ground.chain();
-  if (ground.step != StepId::bsa || !chain || !chain->rooted || !ground.papers.cm || !ground.papers.kg) return;
+  if (ground.step != StepId::bsa || !chain || !chain->rooted || !ground.papers.cm || !ground.papers.kg)
+    return;
   const Number squared = list.right() * list.right();
   list.add(M::E10, squared);
   list.add(M::E11, squared / Number(2));

@@ -43,7 +43,8 @@ TEST(Hints, climbFromWhereToTheWorkedLine) {
   const Hinted hinted({"low-dose"}, {"374 mg"});
   EXPECT_EQ(hinted.rung(1), "Look at how many doses there are.");
   EXPECT_EQ(hinted.rung(2), "Is your number for one dose, or for the whole day?");
-  EXPECT_EQ(hinted.rung(3), "What is stated for a day is shared among the doses of that day: divide by their number.");
+  EXPECT_EQ(hinted.rung(3),
+            "What is stated for a day is shared among the doses of that day: divide by their number.");
   EXPECT_NE(hinted.rung(4).find("124.7 mg in one dose"), std::string::npos) << hinted.rung(4);
 }
 
@@ -72,7 +73,8 @@ TEST(Hints, workTheLineWithTheStudentsOwnNumbers) {
 
 TEST(Hints, sayTheVerdictOfTheStudentsOwnNumbers) {
   const Hinted hinted({"weight", "limit-dose", "verdict"}, {"3.3 kg", "55 mg", "safe"});
-  EXPECT_EQ(hinted.rung(4), "By these numbers the order is: unsafe. 150 mg ≤ 55 mg false; 450 mg ≤ 165 mg false");
+  EXPECT_EQ(hinted.rung(4),
+            "By these numbers the order is: unsafe. 150 mg ≤ 55 mg false; 450 mg ≤ 165 mg false");
 }
 
 TEST(Hints, sayFirstWhatIsRight) {
@@ -85,8 +87,10 @@ bool names(const std::string& text, const std::string& number) {
   const auto part = [](char c) { return (c >= '0' && c <= '9') || c == '.' || c == ','; };
   for (std::size_t at = text.find(number); at != std::string::npos; at = text.find(number, at + 1)) {
     const std::size_t end = at + number.size();
-    const bool pointBehind = end < text.size() && text[end] == '.' && (end + 1 == text.size() || text[end + 1] == ' ');
-    if ((at == 0 || !part(text[at - 1])) && (end == text.size() || !part(text[end]) || pointBehind)) return true;
+    const bool pointBehind =
+        end < text.size() && text[end] == '.' && (end + 1 == text.size() || text[end + 1] == ' ');
+    if ((at == 0 || !part(text[at - 1])) && (end == text.size() || !part(text[end]) || pointBehind))
+      return true;
   }
   return false;
 }
@@ -103,7 +107,8 @@ TEST(Hints, nameNoFigureOfTheProblemBeforeTheLastRung) {
         LineMark mark;
         mark.mistakes = {static_cast<MistakeId>(i)};
         for (const int rung : {1, 2})
-          EXPECT_FALSE(names(hint(problem, ask, mark, {}, rung, book), right)) << mistakeTable[i].number << " " << right;
+          EXPECT_FALSE(names(hint(problem, ask, mark, {}, rung, book), right))
+              << mistakeTable[i].number << " " << right;
       }
     }
   }

@@ -42,17 +42,22 @@ Problem casePerDay() {
   Problem problem = problemOf(
       "child.age=4 year; child.sex=female; child.height=38 in; child.weight=33 lb; order.medicine=Plover; "
       "order.dose=150 mg; order.route=oral; order.schedule=every 8 h; reference.low=25 mg/kg/day; "
-      "reference.high=50 mg/kg/day; reference.schedule=every 8 h; stock.kind=liquid; stock.strength=250 mg/5 mL");
-  ask(problem, {"weight", "low-day", "low-dose", "limit-day", "limit-dose", "ordered-day", "verdict", "give"});
+      "reference.high=50 mg/kg/day; reference.schedule=every 8 h; stock.kind=liquid; stock.strength=250 mg/5 "
+      "mL");
+  ask(problem,
+      {"weight", "low-day", "low-dose", "limit-day", "limit-dose", "ordered-day", "verdict", "give"});
   return problem;
 }
 
 Problem casePowder() {
   Problem problem = problemOf(
-      "child.height=44 in; child.weight=42 lb; order.medicine=Dunlin; order.dose=90 mg; order.route=intravenous; "
-      "order.schedule=daily; reference.low=100 mg/m2/dose; reference.high=150 mg/m2/dose; reference.schedule=daily; "
+      "child.height=44 in; child.weight=42 lb; order.medicine=Dunlin; order.dose=90 mg; "
+      "order.route=intravenous; "
+      "order.schedule=daily; reference.low=100 mg/m2/dose; reference.high=150 mg/m2/dose; "
+      "reference.schedule=daily; "
       "reference.max_concentration=5 mg/mL; stock.kind=powder; stock.content=100 mg; stock.diluent=4.8 mL; "
-      "stock.displacement=0.2 mL; infusion.volume=18 mL; infusion.over=30 min; infusion.drop_factor=20 drop/mL");
+      "stock.displacement=0.2 mL; infusion.volume=18 mL; infusion.over=30 min; infusion.drop_factor=20 "
+      "drop/mL");
   ask(problem, {"bsa", "low-dose", "limit-dose", "verdict", "volume", "strength", "give", "rate", "drops"});
   return problem;
 }
@@ -60,7 +65,8 @@ Problem casePowder() {
 Problem caseRate() {
   Problem problem = problemOf(
       "child.weight=15 kg; order.medicine=Wren; order.dose=5 mcg/kg/min; order.route=intravenous; "
-      "order.schedule=continuous; reference.high=10 mcg/kg/min; stock.kind=liquid; stock.strength=40 mg/50 mL");
+      "order.schedule=continuous; reference.high=10 mcg/kg/min; stock.kind=liquid; stock.strength=40 mg/50 "
+      "mL");
   ask(problem, {"verdict", "rate"});
   return problem;
 }

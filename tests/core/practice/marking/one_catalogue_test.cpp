@@ -1,5 +1,5 @@
-// The slips asked about at the bedside and the mistakes that mark a student are one list: where a slip of an order has
-// the number of a mistake, the same wrong figure is known by that number on a student's line.
+// The slips asked about at the bedside and the mistakes that mark a student are one list: where a slip of an
+// order has the number of a mistake, the same wrong figure is known by that number on a student's line.
 
 #include <gtest/gtest.h>
 
@@ -39,12 +39,14 @@ TEST(OneCatalogue, everyMistakeStandsOnce) {
 }
 
 /// Whether the wrong figure is known by one of these numbers on this line.
-bool isKnown(const Problem& problem, StepId line, const Number& factor, const std::vector<MistakeId>& numbers) {
+bool isKnown(const Problem& problem, StepId line, const Number& factor,
+             const std::vector<MistakeId>& numbers) {
   const Replay right(problem.key, {});
   if (!right.exact(line)) return false;
   const TypedNumber typed{*right.exact(line) * factor, 20};
   const std::vector<MistakeId> found = matchMistakes(typed, wrongValues(problem.key, line, {}).values);
-  return std::ranges::any_of(numbers, [&](MistakeId id) { return std::ranges::find(found, id) != found.end(); });
+  return std::ranges::any_of(numbers,
+                             [&](MistakeId id) { return std::ranges::find(found, id) != found.end(); });
 }
 
 TEST(OneCatalogue, aSlipOfAnOrderIsTheSameMistakeInAStudentsLine) {
@@ -62,9 +64,11 @@ TEST(OneCatalogue, aSlipOfAnOrderIsTheSameMistakeInAStudentsLine) {
         const Undoing undoing = undone(static_cast<Slip>(i), ground);
         const auto* factor = std::get_if<Number>(&undoing);
         if (!factor || numbers.empty()) continue;
-        if (numbers.front() == MistakeId::E01 && !problem.key.step(StepId::weight)) continue;  // a child weighed in kg
+        if (numbers.front() == MistakeId::E01 && !problem.key.step(StepId::weight))
+          continue;  // a child weighed in kg
         const Number wrong = Number(1) / *factor;
-        EXPECT_TRUE(isKnown(problem, StepId::limitDose, wrong, numbers) || isKnown(problem, StepId::give, wrong, numbers))
+        EXPECT_TRUE(isKnown(problem, StepId::limitDose, wrong, numbers) ||
+                    isKnown(problem, StepId::give, wrong, numbers))
             << slipTable[i].id << ", " << idOf(topic) << " seed " << seed;
         ++seen[i];
       }

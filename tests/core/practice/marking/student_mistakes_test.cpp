@@ -1,5 +1,6 @@
-// Every numbered mistake, made on generated problems where it can be made: how often it is known for what it is. And right
-// answers in many spellings: none is marked wrong. Figures are printed; the bounds are those the product promises.
+// Every numbered mistake, made on generated problems where it can be made: how often it is known for what it
+// is. And right answers in many spellings: none is marked wrong. Figures are printed; the bounds are those
+// the product promises.
 
 #include <gtest/gtest.h>
 
@@ -25,7 +26,7 @@ struct Score {
   int unsure = 0;   ///< asked, the right one among them
   int unnamed = 0;  ///< wrong, and nothing said
   int misnamed = 0;
-  int missed = 0;   ///< taken for right
+  int missed = 0;  ///< taken for right
 };
 
 /// Written as a student would: four digits that count, or all where it ends.
@@ -65,8 +66,8 @@ void score(const LineMark& mark, std::string_view number, Score& into) {
     ++(named && mark.mistakes.size() == 1 ? into.known : into.misnamed);
 }
 
-/// A figure that an accepted rounding or another school's conversion could as well have made: within 3 % of the right one.
-/// A size rounded too early always lies near it and counts where its digits differ.
+/// A figure that an accepted rounding or another school's conversion could as well have made: within 3 % of
+/// the right one. A size rounded too early always lies near it and counts where its digits differ.
 bool isTooNear(const Problem& problem, StepId step, const test::MadeMistake& made) {
   const Number right = test::rightOn(problem, step);
   if (made.number == "E17")  // by 3131, by exact conversion, and with 2.2 lb in a kilogram
@@ -96,8 +97,8 @@ void scoreLine(const Problem& problem, std::size_t ask, std::map<std::string_vie
     score(mark, made.number, into);
     if (into.misnamed > before.misnamed || into.missed > before.missed || into.unsure > before.unsure)
       std::printf("  %s seed %llu %s level %d, %s: %s is %s\n", std::string(made.number).c_str(),
-                  static_cast<unsigned long long>(problem.seed), std::string(idOf(problem.topic)).c_str(), problem.level,
-                  std::string(idOf(step)).c_str(), text.c_str(), told(mark).c_str());
+                  static_cast<unsigned long long>(problem.seed), std::string(idOf(problem.topic)).c_str(),
+                  problem.level, std::string(idOf(step)).c_str(), text.c_str(), told(mark).c_str());
   }
 }
 
@@ -116,8 +117,8 @@ TEST(StudentMistakes, areKnownForWhatTheyAre) {
   Score all;
   std::printf("mistake  made  known  asked  unnamed  misnamed  missed\n");
   for (const auto& [number, score] : scores) {
-    std::printf("%-7s %5d %6d %6d %8d %9d %7d\n", std::string(number).c_str(), score.made, score.known, score.unsure,
-                score.unnamed, score.misnamed, score.missed);
+    std::printf("%-7s %5d %6d %6d %8d %9d %7d\n", std::string(number).c_str(), score.made, score.known,
+                score.unsure, score.unnamed, score.misnamed, score.missed);
     all.made += score.made;
     all.misnamed += score.misnamed;
     EXPECT_GE(score.known * 100, score.made * 97) << number;
@@ -136,9 +137,10 @@ std::vector<std::string> spellings(const Step& step) {
   std::erase(bare.under, Unit::dose);
   std::erase(bare.under, Unit::day);
   const std::string number = show(value).text;
-  std::vector<std::string> all = {written(value, units), written(value, bare), "  " + written(value, bare) + " ",
-                                  show(value, Grouping::commas).text + " " + unitsText(bare, Spelling::printed),
-                                  "= " + written(value, bare)};
+  std::vector<std::string> all = {
+      written(value, units), written(value, bare), "  " + written(value, bare) + " ",
+      show(value, Grouping::commas).text + " " + unitsText(bare, Spelling::printed),
+      "= " + written(value, bare)};
   const std::string chain = chainLine(solved.chain);
   if (chain.find("≈") == std::string::npos) {  // a number of an earlier line that is not written in full
     all.push_back(chain + " = " + written(value, units));
@@ -159,8 +161,8 @@ TEST(StudentMistakes, noRightAnswerIsMarkedWrong) {
       for (const std::string& text : spellings(*problem.key.step(*problem.asks[i].step))) {
         const LineMark mark = marking.mark(i, text);
         ++marked;
-        EXPECT_EQ(mark.mark, Mark::right) << idOf(problem.topic) << " seed " << problem.seed << " level " << problem.level
-                                          << " " << idOf(problem.asks[i]) << ": " << text;
+        EXPECT_EQ(mark.mark, Mark::right) << idOf(problem.topic) << " seed " << problem.seed << " level "
+                                          << problem.level << " " << idOf(problem.asks[i]) << ": " << text;
       }
     }
     return marked < 3000;

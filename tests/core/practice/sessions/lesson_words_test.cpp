@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <set>
 
-#include "core/practice/problem/amount_line.h"
 #include "core/practice/marking/marking.h"
+#include "core/practice/problem/amount_line.h"
 #include "core/words/unit_words.h"
 
 namespace wardchalk {
@@ -14,10 +14,14 @@ namespace {
 
 VerdictKind kindOf(VerdictWord word) {
   switch (word) {
-    case VerdictWord::safe: return VerdictKind::safe;
-    case VerdictWord::ask: return VerdictKind::ask;
-    case VerdictWord::unsafe: return VerdictKind::unsafe;
-    case VerdictWord::doesNotFit: return VerdictKind::notCovered;
+    case VerdictWord::safe:
+      return VerdictKind::safe;
+    case VerdictWord::ask:
+      return VerdictKind::ask;
+    case VerdictWord::unsafe:
+      return VerdictKind::unsafe;
+    case VerdictWord::doesNotFit:
+      return VerdictKind::notCovered;
   }
   return VerdictKind::undecided;
 }
@@ -43,7 +47,8 @@ TEST(AmountLine, hasTheUnitsOfTheKey) {
       for (const Step& step : problem.key.steps) {
         if (!isAmountLine(step.id)) continue;
         ++seen;
-        EXPECT_EQ(amountUnits(step.id, problem.given), askFor(idOf(step.id), problem.key)->wanted) << topicIds[topic];
+        EXPECT_EQ(amountUnits(step.id, problem.given), askFor(idOf(step.id), problem.key)->wanted)
+            << topicIds[topic];
       }
     }
   EXPECT_GT(seen, 200);
@@ -84,9 +89,12 @@ TEST(AmountLine, ofAnOrderThatIsNotSafeHasItsQuestionItsFactsAndItsAnswer) {
         EXPECT_FALSE(lineQuestion(ask, problem, englishPhrases()).empty()) << seed;
         EXPECT_FALSE(lineFacts(ask, problem).empty()) << seed;
         EXPECT_EQ(lineWanted(ask, problem), ask.wanted) << seed;
-        EXPECT_EQ(lineAnswer(ask, problem, englishPhrases()), say(englishPhrases(), PhraseId::practiceSheet_nothing));
+        EXPECT_EQ(lineAnswer(ask, problem, englishPhrases()),
+                  say(englishPhrases(), PhraseId::practiceSheet_nothing));
         EXPECT_EQ(Marking(problem).mark(i, "do not measure").mark, Mark::right) << seed;
-        EXPECT_TRUE(Marking(problem).mark(i, "5 " + unitsText(ask.wanted, Spelling::filed)).has(MistakeId::E57)) << seed;
+        EXPECT_TRUE(
+            Marking(problem).mark(i, "5 " + unitsText(ask.wanted, Spelling::filed)).has(MistakeId::E57))
+            << seed;
       }
     }
   EXPECT_GT(unsafe, 30);
