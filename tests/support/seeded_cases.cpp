@@ -1,4 +1,5 @@
-// Writes random cases as `batch` reads them, one a line: seeded_cases COUNT SEED. Every fourth is an order of a rate.
+// Writes random cases as `batch` reads them, one a line: seeded_cases COUNT SEED. Every fourth is an order of
+// a rate.
 #include <charconv>
 #include <cstring>
 #include <iostream>
@@ -38,8 +39,7 @@ int main(int count, char** words) {
   }
   for (std::uint32_t index = 0; index < cases; ++index) {
     test::Choices choices(rowOf(seed, index));
-    const test::RandomCase drawn =
-        index % 4 == 3 ? test::randomRateCase(choices) : test::randomCase(choices);
+    const test::RandomCase drawn = index % 4 == 3 ? test::randomRateCase(choices) : test::randomCase(choices);
     // the writer's indented object on one line
     std::cout << nlohmann::ordered_json::parse(writeCaseFile(drawn.entries)).dump() << '\n';
   }
