@@ -26,12 +26,9 @@ std::vector<Run> shownRuns(const BoardSurface& surface) {
 QString faultIn(const BoardSurface& surface) {
   const std::vector<Run> runs = shownRuns(surface);
   const QRectF screen = QRectF(surface.rect()).adjusted(-0.5, -0.5, 0.5, 0.5);
-  for (std::size_t i = 0; i < runs.size(); ++i) {
-    if (!screen.contains(inkOf(runs[i]))) return QStringLiteral("clipped: ") + runs[i].text;
-    for (std::size_t j = i + 1; j < runs.size(); ++j)
-      if (inkOf(runs[i]).intersects(inkOf(runs[j])))
-        return runs[i].text + QStringLiteral(" over ") + runs[j].text;
-  }
+  for (const Run& run : runs)
+    if (!screen.contains(inkOf(run))) return QStringLiteral("clipped: ") + run.text;
+  if (const QString overlap = overlapIn(runs); !overlap.isEmpty()) return overlap;
   const QRectF room = surface.frame().room.adjusted(-0.5, -0.5, 0.5, 0.5);
   const Drawing& body = surface.body().drawing;
   for (const Bar& bar : body.bars)
