@@ -1,10 +1,28 @@
 #include "core/words/phrasebook.h"
 
+#include <algorithm>
+#include <array>
+
 #include "core/words/isolated.h"
+#include "core/words/phrase_id_list.h"
 
 namespace wardchalk {
 
 namespace {
+
+// The files and their order are those of core/words/CMakeLists.txt, where the names are made. A list of this
+// length cannot have its size deduced from its elements: clang folds them one inside another and gives up.
+constexpr auto phraseTable = std::to_array<Phrase>({
+#define WARDCHALK_PHRASE(...) Phrase{__VA_ARGS__},
+#include "core/words/mistake_phrases.def"
+#include "core/words/phrases.def"
+#include "core/words/practice_phrases.def"
+#include "core/words/ward_phrases.def"
+#undef WARDCHALK_PHRASE
+});
+
+static_assert(std::ranges::equal(phraseTable, phraseIds, {}, &Phrase::id),
+              "every sentence stands under its own name");
 
 class English : public Phrasebook {
  public:
@@ -42,6 +60,8 @@ Filled fillStretch(std::string_view text, const Filling* first, std::size_t coun
 }
 
 }  // namespace
+
+std::span<const Phrase> allPhrases() { return phraseTable; }
 
 const Phrasebook& englishPhrases() {
   static const English book;

@@ -1,34 +1,24 @@
 #pragma once
 
-#include <array>
 #include <initializer_list>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 
-namespace wardchalk {
+#include "core/words/phrase_id.h"
 
-/// Every sentence the program says; the list with its English is in phrases.def.
-enum class PhraseId : std::uint16_t {
-#define WARDCHALK_PHRASE(name, id, one, other) name,
-#include "core/words/phrases.def"
-#undef WARDCHALK_PHRASE
-};
+namespace wardchalk {
 
 /// A sentence's stable id and its English, for a count of one and for the rest.
 struct Phrase {
   std::string_view id;
   std::string_view one;
-  std::string_view other;  ///< empty where no count is meant
+  std::string_view other = {};  ///< empty where no count is meant
 };
 
-// A list of this length cannot have its size deduced from its elements: clang folds them one inside another
-// and gives up.
-inline constexpr auto phraseTable = std::to_array<Phrase>({
-#define WARDCHALK_PHRASE(name, id, one, other) Phrase{id, one, other},
-#include "core/words/phrases.def"
-#undef WARDCHALK_PHRASE
-});
+/// Every sentence, in the order of PhraseId.
+[[nodiscard]] std::span<const Phrase> allPhrases();
 
 /// Where sentences come from: the English table, or a translation of it.
 class Phrasebook {
@@ -38,7 +28,7 @@ class Phrasebook {
   [[nodiscard]] virtual std::string find(PhraseId id, std::optional<long> count) const = 0;
 };
 
-/// The sentences as they stand in phrases.def.
+/// The sentences as they stand in phrases.def and its companions.
 [[nodiscard]] const Phrasebook& englishPhrases();
 
 /// A value to be filled into a sentence.

@@ -213,7 +213,7 @@ PhraseId possibleSlipPhrase(std::string_view id) {
 PhraseId phraseFor(const Finding& finding) {
   if (finding.code == FindingCode::possibleSlip) return possibleSlipPhrase(textArgument(finding, "slip"));
   if (finding.code == FindingCode::strengthDiffers && finding.severity == Severity::note)
-    return PhraseId::strength_differsNote;
+    return PhraseId::note_strengthDiffers;
   if (finding.code == FindingCode::tooFast && finding.check == CheckId::infusionTime)
     return PhraseId::tooFast_time;
   if (finding.code == FindingCode::weightUnlikely && textArgument(finding, "age").empty())

@@ -77,7 +77,7 @@ std::string spokenAmount(const Number& value, int fixedDecimals, const Units& un
                                  ? givenText({value, units.over.front()})
                                  : spokenTerm({value, units.over, {}, fixedDecimals});
   if (units.under == std::vector{Unit::dose}) return say(book, PhraseId::in_oneDose, {{"amount", amount}});
-  if (units.under == std::vector{Unit::day}) return say(book, PhraseId::in_24h, {{"amount", amount}});
+  if (units.under == std::vector{Unit::day}) return say(book, PhraseId::in_24H, {{"amount", amount}});
   return amount + spokenPer(units.under, book);
 }
 

@@ -233,7 +233,7 @@ std::string valueWithUnits(const Number& value, int fixedDecimals, const std::ve
 std::string amountText(const Number& value, int fixedDecimals, const Units& units, const Phrasebook& book) {
   std::string amount = valueWithUnits(value, fixedDecimals, units.over);
   if (units.under == std::vector{Unit::dose}) return say(book, PhraseId::in_oneDose, {{"amount", amount}});
-  if (units.under == std::vector{Unit::day}) return say(book, PhraseId::in_24h, {{"amount", amount}});
+  if (units.under == std::vector{Unit::day}) return say(book, PhraseId::in_24H, {{"amount", amount}});
   if (units.under == std::vector{Unit::week}) return say(book, PhraseId::in_week, {{"amount", amount}});
   if (units.under.empty()) return amount;
   const std::string under = unitsText(Units{{}, units.under}, Spelling::printed);

@@ -178,7 +178,7 @@ TEST(SafeWriting, everyRandomCaseIsWrittenSafely) {
 
 // A refusal shows how to type thousands, without commas.
 TEST(SafeWriting, everyPhraseIsWrittenSafely) {
-  for (const Phrase& phrase : phraseTable)
+  for (const Phrase& phrase : allPhrases())
     for (const std::string_view text : {phrase.one, phrase.other})
       EXPECT_EQ(
           unsafeWriting(text, phrase.id.starts_with("refusal.") ? Written::forFiles : Written::forReaders),

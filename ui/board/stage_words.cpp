@@ -81,7 +81,7 @@ class StageSpeaker {
     const Units& wanted = view_.step.lookingFor;
     const std::string over = unitsText(wanted.over, Spelling::printed);
     if (wanted.under == std::vector{Unit::dose}) return say(book_, PhraseId::in_oneDose, {{"amount", over}});
-    if (wanted.under == std::vector{Unit::day}) return say(book_, PhraseId::in_24h, {{"amount", over}});
+    if (wanted.under == std::vector{Unit::day}) return say(book_, PhraseId::in_24H, {{"amount", over}});
     return unitsText(wanted, Spelling::printed);
   }
 

@@ -162,8 +162,8 @@ std::string markWord(Mark mark, const Phrasebook& book) {
 }
 
 std::string verdictWord(VerdictWord word, const Phrasebook& book) {
-  constexpr std::array words = {PhraseId::verdict_wordSafe, PhraseId::verdict_wordAsk,
-                                PhraseId::verdict_wordUnsafe, PhraseId::verdict_wordDoesNotFit};
+  constexpr std::array words = {PhraseId::verdictWord_safe, PhraseId::verdictWord_ask,
+                                PhraseId::verdictWord_unsafe, PhraseId::verdictWord_doesNotFit};
   return say(book, words[static_cast<std::size_t>(word)]);
 }
 

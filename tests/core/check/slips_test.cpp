@@ -264,8 +264,8 @@ TEST(Slips, eachAsksAndNamesOnlyWhatWasEntered) {
 
 TEST(Slips, thatAreSlipsOfSizeAsWellBearTheSameId) {
   EXPECT_EQ(idOf(Slip::poundsAsKg), idOf(SizeSlip::poundsAsKg));
-  EXPECT_EQ(idOf(Slip::weightTenTimes), idOf(SizeSlip::weightTenTimes));
-  EXPECT_EQ(idOf(Slip::weightTenth), idOf(SizeSlip::weightTenth));
+  EXPECT_EQ(idOf(Slip::weightTenTimesTooMuch), idOf(SizeSlip::weightTenTimesTooMuch));
+  EXPECT_EQ(idOf(Slip::weightTenTimesTooLittle), idOf(SizeSlip::weightTenTimesTooLittle));
 }
 
 }  // namespace
