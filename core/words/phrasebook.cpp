@@ -24,14 +24,11 @@ constexpr auto phraseTable = std::to_array<Phrase>({
 static_assert(std::ranges::equal(phraseTable, phraseIds, {}, &Phrase::id),
               "every sentence stands under its own name");
 
-class English : public Phrasebook {
- public:
-  [[nodiscard]] std::string find(PhraseId id, std::optional<long> count) const override {
-    const Phrase& phrase = phraseTable[static_cast<std::size_t>(id)];
-    const bool other = count && *count != 1 && !phrase.other.empty();
-    return std::string(other ? phrase.other : phrase.one);
-  }
-};
+std::string_view textOf(PhraseId id, std::optional<long> count) {
+  const Phrase& phrase = phraseTable[static_cast<std::size_t>(id)];
+  const bool other = count && *count != 1 && !phrase.other.empty();
+  return other ? phrase.other : phrase.one;
+}
 
 /// Fills one stretch of text; tells whether a value in it was empty.
 struct Filled {
@@ -39,7 +36,7 @@ struct Filled {
   bool anyEmpty = false;
 };
 
-Filled fillStretch(std::string_view text, const Filling* first, std::size_t count) {
+Filled fillStretch(std::string_view text, std::span<const Filling> fillings) {
   Filled filled;
   while (!text.empty()) {
     const std::size_t open = text.find('{');
@@ -48,8 +45,8 @@ Filled fillStretch(std::string_view text, const Filling* first, std::size_t coun
     const std::size_t close = text.find('}', open);
     const std::string_view name = text.substr(open + 1, close - open - 1);
     std::string_view value;
-    for (std::size_t i = 0; i < count; ++i)
-      if (first[i].name == name) value = first[i].value;
+    for (const Filling& filling : fillings)
+      if (filling.name == name) value = filling.value;
     filled.anyEmpty = filled.anyEmpty || value.empty();
     // Every value, and not those alone that somebody remembered to mark: figures and words of ours have
     // nothing that runs from the right and stay as they are.
@@ -63,28 +60,26 @@ Filled fillStretch(std::string_view text, const Filling* first, std::size_t coun
 
 std::span<const Phrase> allPhrases() { return phraseTable; }
 
-const Phrasebook& englishPhrases() {
-  static const English book;
-  return book;
-}
-
-std::string fill(std::string_view text, const Filling* first, std::size_t count) {
+std::string fill(std::string_view text, std::span<const Filling> fillings) {
   std::string result;
   while (!text.empty()) {
     const std::size_t open = text.find('[');
-    result.append(fillStretch(text.substr(0, open), first, count).text);
+    result.append(fillStretch(text.substr(0, open), fillings).text);
     if (open == std::string_view::npos) break;
     const std::size_t close = text.find(']', open);
-    const Filled part = fillStretch(text.substr(open + 1, close - open - 1), first, count);
+    const Filled part = fillStretch(text.substr(open + 1, close - open - 1), fillings);
     if (!part.anyEmpty) result.append(part.text);
     text.remove_prefix(close + 1);
   }
   return result;
 }
 
-std::string say(const Phrasebook& book, PhraseId id, std::initializer_list<Filling> fillings,
-                std::optional<long> count) {
-  return fill(book.find(id, count), fillings.begin(), fillings.size());
+std::string say(PhraseId id, std::initializer_list<Filling> fillings, std::optional<long> count) {
+  return fill(textOf(id, count), {fillings.begin(), fillings.size()});
+}
+
+std::string say(PhraseId id, std::span<const Filling> fillings) {
+  return fill(textOf(id, std::nullopt), fillings);
 }
 
 }  // namespace wardchalk

@@ -20,28 +20,20 @@ struct Phrase {
 /// Every sentence, in the order of PhraseId.
 [[nodiscard]] std::span<const Phrase> allPhrases();
 
-/// Where sentences come from: the English table, or a translation of it.
-class Phrasebook {
- public:
-  virtual ~Phrasebook() = default;
-  /// The template of a sentence; `count` chooses the plural form where there is one.
-  [[nodiscard]] virtual std::string find(PhraseId id, std::optional<long> count) const = 0;
-};
-
-/// The sentences as they stand in phrases.def and its companions.
-[[nodiscard]] const Phrasebook& englishPhrases();
-
 /// A value to be filled into a sentence.
 struct Filling {
   std::string_view name;
   std::string value;
 };
 
-/// The sentence with its {names} filled in, each isolated where it runs from the right, and its [optional
-/// parts] kept or left out.
-[[nodiscard]] std::string say(const Phrasebook& book, PhraseId id,
-                              std::initializer_list<Filling> fillings = {},
+/// The sentence in its form for `count` (one or the rest; without a count, or where a phrase has one form
+/// only, that of one), with its {names} filled in, each isolated where it runs from the right, and its
+/// [optional parts] kept or left out.
+[[nodiscard]] std::string say(PhraseId id, std::initializer_list<Filling> fillings = {},
                               std::optional<long> count = std::nullopt);
-[[nodiscard]] std::string fill(std::string_view text, const Filling* first, std::size_t count);
+/// The same with fillings that were gathered.
+[[nodiscard]] std::string say(PhraseId id, std::span<const Filling> fillings);
+/// The same for a text that is in no table: a part that becomes a filling.
+[[nodiscard]] std::string fill(std::string_view text, std::span<const Filling> fillings);
 
 }  // namespace wardchalk

@@ -249,8 +249,8 @@ TEST(Slips, eachAsksAndNamesOnlyWhatWasEntered) {
                                              {"entered", std::string("ENTERED")},
                                              {"size", std::string("kg")},
                                              {"reference", std::string("SCHEDULE")}};
-    const std::string said = sentence(
-        Finding{FindingCode::possibleSlip, Severity::note, {}, info.field, arguments}, englishPhrases());
+    const std::string said =
+        sentence(Finding{FindingCode::possibleSlip, Severity::note, {}, info.field, arguments});
     EXPECT_NE(said.find('?'), std::string::npos) << said;
     EXPECT_NE(said.find(" fit the reference."), std::string::npos) << said;
     EXPECT_TRUE(std::any_of(calls.begin(), calls.end(), [&](const std::string& call) {
