@@ -10,6 +10,7 @@
 #include "core/number/unseen_text.h"
 #include "core/unit/print.h"
 #include "core/words/isolated.h"
+#include "core/words/phrase_id_list.h"
 #include "core/words/phrasebook.h"
 #include "core/words/step_words.h"
 
@@ -47,11 +48,18 @@ constexpr std::array sizeSlipPhrases = {
 #undef WARDCHALK_SIZE_SLIP
 };
 
-constexpr std::array possibleSlipPhrases = {
-#define WARDCHALK_SLIP(name, id, field, errors, undoing) PhraseId::possible_##name,
-#include "core/check/slips/slips.def"
-#undef WARDCHALK_SLIP
-};
+/// The phrase whose id is `family` and `id`; where there is none it does not compile.
+constexpr PhraseId phraseOf(std::string_view family, std::string_view id) {
+  std::size_t at = 0;
+  while (!phraseIds.at(at).starts_with(family) || phraseIds.at(at).substr(family.size()) != id) ++at;
+  return static_cast<PhraseId>(at);
+}
+
+constexpr auto possibleSlipPhrases = [] {
+  std::array<PhraseId, slipTable.size()> phrases{};
+  for (std::size_t i = 0; i < phrases.size(); ++i) phrases[i] = phraseOf("possible.", slipTable[i].id);
+  return phrases;
+}();
 
 constexpr std::array routePhrases = {PhraseId::route_oral,         PhraseId::route_enteral,
                                      PhraseId::route_intravenous,  PhraseId::route_intramuscular,
