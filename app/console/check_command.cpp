@@ -14,9 +14,9 @@ namespace {
 bool asJson(const CheckOptions& options) { return options.json || options.format == "json"; }
 
 std::string formatted(const Worksheet& sheet, const CheckOptions& options) {
-  if (options.format == "mathml") return workingMarkup(sheet, englishPhrases(), Markup::mathml);
-  if (options.format == "latex") return workingMarkup(sheet, englishPhrases(), Markup::latex);
-  if (!asJson(options)) return workingText(sheet, englishPhrases());
+  if (options.format == "mathml") return workingMarkup(sheet, Markup::mathml);
+  if (options.format == "latex") return workingMarkup(sheet, Markup::latex);
+  if (!asJson(options)) return workingText(sheet);
   std::string out;
   writeWorksheet(out, sheet, WorksheetExtent::whole);
   return out + '\n';

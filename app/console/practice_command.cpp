@@ -23,7 +23,7 @@ int practice(const PracticeOptions& options) {
     writeProblem(line, problem);
     out.add(line.append("\n"));
   }
-  if (!options.json) out.add(problemsText(problems, englishPhrases()));
+  if (!options.json) out.add(problemsText(problems));
   return out.close(done);
 }
 

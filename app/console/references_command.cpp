@@ -14,8 +14,8 @@ namespace {
 
 void report(const std::string& file, const ReferenceImport& import) {
   for (const RefusedRow& row : import.refused)
-    std::cerr << visibleLine(file) << ": row " << row.row << ": "
-              << visibleLine(placedSentence(row.refusal, englishPhrases())) << '\n';
+    std::cerr << visibleLine(file) << ": row " << row.row << ": " << visibleLine(placedSentence(row.refusal))
+              << '\n';
   std::cerr << visibleLine(file) << ": entries that can be read: " << import.list.entries.size()
             << ", rows refused: " << import.refused.size() << '\n';
 }

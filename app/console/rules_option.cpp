@@ -13,7 +13,7 @@ void tell(const std::string& file, const Refusal& refusal) {
   const Refusal shown{refusal.code, visibleLine(refusal.typed), visibleLine(refusal.suggestion), {}};
   std::cerr << "wardchalk-console: " << visibleLine(file) << ": ";
   if (!refusal.path.empty()) std::cerr << visibleLine(refusal.path) << ": ";
-  std::cerr << sentence(shown, englishPhrases()) << '\n';
+  std::cerr << sentence(shown) << '\n';
 }
 
 std::optional<HouseRules> rulesFrom(const std::string& option) {

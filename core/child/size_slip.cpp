@@ -34,15 +34,15 @@ Undoing undoingOf(SizeSlip slip) {
       return {kgInLb, cmInInch};
     case SizeSlip::kgAndCm:
       return {one / kgInLb, one / cmInInch};
-    case SizeSlip::weightTenTimes:
+    case SizeSlip::weightTenTimesTooMuch:
       return {one / ten, std::nullopt};
-    case SizeSlip::weightTenth:
+    case SizeSlip::weightTenTimesTooLittle:
       return {ten, std::nullopt};
-    case SizeSlip::heightTenTimes:
+    case SizeSlip::heightTenTimesTooMuch:
       return {std::nullopt, one / ten};
-    case SizeSlip::heightTenth:
+    case SizeSlip::heightTenTimesTooLittle:
       return {std::nullopt, ten};
-    case SizeSlip::swapped:
+    case SizeSlip::weightAndHeightSwapped:
       break;
   }
   return {};
@@ -66,7 +66,7 @@ struct Explanation {
 }  // namespace
 
 std::optional<BodySize> undone(SizeSlip slip, const Child& child) {
-  if (slip == SizeSlip::swapped) return exchanged(child);
+  if (slip == SizeSlip::weightAndHeightSwapped) return exchanged(child);
   BodySize size = bodySizeOf(child);
   const Undoing undoing = undoingOf(slip);
   if ((undoing.weight && !size.kg) || (undoing.height && !size.cm)) return std::nullopt;

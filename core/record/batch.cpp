@@ -19,11 +19,7 @@ constexpr std::size_t mostGatheredBytes = std::size_t{1} << 18U;
 void refuseInJson(long line, const Refusal& refusal, std::string& out) {
   JsonWriter writer(out);
   writer.openObject().key("line").number(line).member("path", refusal.path);
-  writer.key("code")
-      .text(idOf(refusal.code))
-      .key("error")
-      .text(sentence(refusal, englishPhrases()))
-      .closeObject();
+  writer.key("code").text(idOf(refusal.code)).key("error").text(sentence(refusal)).closeObject();
   out.push_back('\n');
 }
 
@@ -87,14 +83,14 @@ bool Batch::answerOne(const StreamedCase& one, std::string& out) const {
   const Result<CaseFile> read = stream_.read(one);
   if (!read) {
     if (table)
-      answerInRow(one, summaryOf(read.refusal(), englishPhrases()), out);
+      answerInRow(one, summaryOf(read.refusal()), out);
     else
       refuseInJson(one.number, read.refusal(), out);
     return false;
   }
   const Worksheet sheet = workOut(read->inputs, rules_);
   if (table) {
-    answerInRow(one, summaryOf(sheet, englishPhrases()), out);
+    answerInRow(one, summaryOf(sheet), out);
     return true;
   }
   writeWorksheet(out, sheet, form_.extent);

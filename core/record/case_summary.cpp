@@ -3,6 +3,7 @@
 #include "core/number/decimal_text.h"
 #include "core/unit/print.h"
 #include "core/words/amount_words.h"
+#include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 
 namespace wardchalk {
@@ -22,22 +23,22 @@ std::string surfaceText(const std::optional<SurfaceFound>& bsa) {
 }
 
 /// An amount that must not be taken for one that may be given at once.
-std::string afterAsking(std::string amount, bool ask, const Phrasebook& book) {
-  return ask && !amount.empty() ? say(book, PhraseId::row_afterAsking, {{"amount", amount}}) : amount;
+std::string afterAsking(std::string amount, bool ask) {
+  return ask && !amount.empty() ? say(PhraseId::row_afterAsking, {{"amount", amount}}) : amount;
 }
 
-std::string giveText(const Worksheet& sheet, const Phrasebook& book) {
+std::string giveText(const Worksheet& sheet) {
   if (!sheet.give || !sheet.give->measured || !sheet.give->doseGiven) return {};
   const Give& give = *sheet.give;
   std::string amount = filed({*give.measured, give.exact.unit}) + " (" + filed(*give.doseGiven) + ")";
-  return afterAsking(std::move(amount), give.afterAsking, book);
+  return afterAsking(std::move(amount), give.afterAsking);
 }
 
 std::string flowText(const std::optional<RunRate>& rate, std::optional<Flow> RunRate::*flow,
-                     std::string_view per, const Phrasebook& book) {
+                     std::string_view per) {
   if (!rate || !((*rate).*flow) || !((*rate).*flow)->measured) return {};
   const Flow& found = *((*rate).*flow);
-  return afterAsking(filed({*found.measured, found.exact.unit}).append(per), rate->afterAsking, book);
+  return afterAsking(filed({*found.measured, found.exact.unit}).append(per), rate->afterAsking);
 }
 
 template <typename List, typename Id>
@@ -49,14 +50,14 @@ std::string idsOf(const List& list, Id id) {
 
 }  // namespace
 
-std::string placedSentence(const Refusal& refusal, const Phrasebook& book) {
-  const std::string why = sentence(refusal, book);
+std::string placedSentence(const Refusal& refusal) {
+  const std::string why = sentence(refusal);
   return refusal.path.empty() ? why : placeText(refusal) + ": " + why;
 }
 
-std::vector<std::string> summaryOf(const Worksheet& sheet, const Phrasebook& book) {
-  std::string reason = verdictReason(sheet, book);
-  if (reason.empty()) reason = verdictTitle(sheet, book);
+std::vector<std::string> summaryOf(const Worksheet& sheet) {
+  std::string reason = verdictReason(sheet);
+  if (reason.empty()) reason = verdictTitle(sheet);
   return {std::string(idOf(sheet.verdict)),
           std::move(reason),
           surfaceText(sheet.bsa),
@@ -65,18 +66,18 @@ std::vector<std::string> summaryOf(const Worksheet& sheet, const Phrasebook& boo
           filedOr(sheet.orderedDay),
           filedOr(sheet.limitDose),
           filedOr(sheet.limitDay),
-          giveText(sheet, book),
-          amountWords(sheet, book).device,
-          flowText(sheet.rate, &RunRate::mlPerHour, "/h", book),
-          flowText(sheet.rate, &RunRate::dropsPerMinute, "/min", book),
+          giveText(sheet),
+          amountWords(sheet).device,
+          flowText(sheet.rate, &RunRate::mlPerHour, "/h"),
+          flowText(sheet.rate, &RunRate::dropsPerMinute, "/min"),
           idsOf(sheet.findings, [](const Finding& finding) { return idOf(finding.code); }),
           idsOf(sheet.needs, [](const Need& need) { return need.path; }),
           {}};
 }
 
-std::vector<std::string> summaryOf(const Refusal& refusal, const Phrasebook& book) {
+std::vector<std::string> summaryOf(const Refusal& refusal) {
   std::vector<std::string> cells(summaryColumns.size());
-  cells.back() = placedSentence(refusal, book);
+  cells.back() = placedSentence(refusal);
   return cells;
 }
 

@@ -7,7 +7,6 @@
 
 #include "core/check/worksheet.h"
 #include "core/number/refusal.h"
-#include "core/words/phrasebook.h"
 
 namespace wardchalk {
 
@@ -18,12 +17,12 @@ inline constexpr std::array<std::string_view, 15> summaryColumns = {
 
 /// A worksheet in the cells of summaryColumns. An amount never stands without its dose, and on *ask* it says
 /// that it is for after asking.
-[[nodiscard]] std::vector<std::string> summaryOf(const Worksheet& sheet, const Phrasebook& book);
+[[nodiscard]] std::vector<std::string> summaryOf(const Worksheet& sheet);
 
 /// The same cells for a case that could not be read: nothing but why.
-[[nodiscard]] std::vector<std::string> summaryOf(const Refusal& refusal, const Phrasebook& book);
+[[nodiscard]] std::vector<std::string> summaryOf(const Refusal& refusal);
 
 /// Why, with the path of what it is about: "order.dose: Nothing is written here."
-[[nodiscard]] std::string placedSentence(const Refusal& refusal, const Phrasebook& book);
+[[nodiscard]] std::string placedSentence(const Refusal& refusal);
 
 }  // namespace wardchalk

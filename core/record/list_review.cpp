@@ -10,6 +10,7 @@
 #include "core/words/case_facts.h"
 #include "core/words/fact_words.h"
 #include "core/words/isolated.h"
+#include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 
 namespace wardchalk {
@@ -102,19 +103,16 @@ std::vector<Probe> probesFor(const ReferenceList& list, const ListGroup& group) 
   return byWeight ? weightProbes(list, group) : surfaceProbes(list, group);
 }
 
-std::string bandText(const ListEntry& entry, const Phrasebook& book) {
-  std::string band = bandWords(entry.reference, book);
-  return band.empty() ? say(book, PhraseId::list_everyChild) : band;
+std::string bandText(const ListEntry& entry) {
+  std::string band = bandWords(entry.reference);
+  return band.empty() ? say(PhraseId::list_everyChild) : band;
 }
 
 /// Walks along the children of a group and notes where no entry holds, or two do.
 class Walk {
  public:
-  Walk(const ReferenceList& list, const ListGroup& group, const Phrasebook& book)
-      : list_(list),
-        group_(group),
-        book_(book),
-        name_(groupName(group.medicine, group.indication, group.route, book)) {}
+  Walk(const ReferenceList& list, const ListGroup& group)
+      : list_(list), group_(group), name_(groupName(group.medicine, group.indication, group.route)) {}
 
   std::vector<std::string> take() {
     for (const Probe& probe : probesFor(list_, group_)) look(probe);
@@ -133,22 +131,20 @@ class Walk {
     }
     if (inGap_)
       said_.push_back(
-          say(book_, PhraseId::list_gap, {{"group", name_}, {"from", *lastCovered_}, {"to", probe.words}}));
+          say(PhraseId::list_gap, {{"group", name_}, {"from", *lastCovered_}, {"to", probe.words}}));
     inGap_ = false;
     lastCovered_ = probe.words;
   }
 
   void noteOverlap(std::size_t first, std::size_t second) {
     if (!overlaps_.insert({first, second}).second) return;
-    said_.push_back(say(book_, PhraseId::list_overlap,
-                        {{"group", name_},
-                         {"first", bandText(list_.entries[first], book_)},
-                         {"second", bandText(list_.entries[second], book_)}}));
+    said_.push_back(say(PhraseId::list_overlap, {{"group", name_},
+                                                 {"first", bandText(list_.entries[first])},
+                                                 {"second", bandText(list_.entries[second])}}));
   }
 
   const ReferenceList& list_;
   const ListGroup& group_;
-  const Phrasebook& book_;
   std::string name_;
   std::vector<std::string> said_;
   std::set<std::pair<std::size_t, std::size_t>> overlaps_;
@@ -158,24 +154,23 @@ class Walk {
 
 }  // namespace
 
-std::string groupName(const std::string& medicine, const std::string& indication, Route route,
-                      const Phrasebook& book) {
+std::string groupName(const std::string& medicine, const std::string& indication, Route route) {
   std::string name = isolated(medicine);
   if (!indication.empty()) name.append(", ").append(isolated(indication));
-  return name.append(", ").append(routeText(route, book));
+  return name.append(", ").append(routeText(route));
 }
 
-std::vector<std::string> listReview(const ReferenceList& list, const Date& today, const Phrasebook& book) {
+std::vector<std::string> listReview(const ReferenceList& list, const Date& today) {
   std::vector<std::string> said;
   for (const ListGroup& group : find(list, {})) {
-    for (std::string& one : Walk(list, group, book).take()) said.push_back(std::move(one));
+    for (std::string& one : Walk(list, group).take()) said.push_back(std::move(one));
     const auto past = std::find_if(group.entries.begin(), group.entries.end(), [&](std::size_t entry) {
       return isPastReview(list.entries[entry], today);
     });
     if (past == group.entries.end()) continue;
-    said.push_back(say(book, PhraseId::list_groupPast,
-                       {{"group", groupName(group.medicine, group.indication, group.route, book)},
-                        {"date", textOf(list.entries[*past].reviewBy)}}));
+    said.push_back(
+        say(PhraseId::list_groupPast, {{"group", groupName(group.medicine, group.indication, group.route)},
+                                       {"date", textOf(list.entries[*past].reviewBy)}}));
   }
   return said;
 }

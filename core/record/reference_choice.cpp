@@ -9,6 +9,7 @@
 #include "core/words/case_facts.h"
 #include "core/words/fact_words.h"
 #include "core/words/isolated.h"
+#include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 
 namespace wardchalk {
@@ -93,17 +94,17 @@ std::vector<const JudgedEntry*> thatAre(const BandChoice& choice, BandFit fit) {
   return some;
 }
 
-std::string bandOf(const ReferenceList& list, std::size_t entry, const Phrasebook& book) {
-  const std::string band = bandWords(list.entries[entry].reference, book);
-  return band.empty() ? say(book, PhraseId::list_everyChild) : band;
+std::string bandOf(const ReferenceList& list, std::size_t entry) {
+  const std::string band = bandWords(list.entries[entry].reference);
+  return band.empty() ? say(PhraseId::list_everyChild) : band;
 }
 
 /// What is wanting before the bands can be told apart, each thing once.
-std::string needWords(const std::vector<const JudgedEntry*>& unclear, const Phrasebook& book) {
+std::string needWords(const std::vector<const JudgedEntry*>& unclear) {
   std::vector<std::string> told;
   for (const JudgedEntry* judged : unclear)
     for (const Need& need : judged->needs) {
-      std::string words = sentence(need, book);
+      std::string words = sentence(need);
       if (std::find(told.begin(), told.end(), words) == told.end()) told.push_back(std::move(words));
     }
   std::string list;
@@ -112,15 +113,14 @@ std::string needWords(const std::vector<const JudgedEntry*>& unclear, const Phra
 }
 
 std::string takenWords(const JudgedEntry& taken, const BandChoice& choice, const ReferenceList& list,
-                       const Date& today, const Phrasebook& book) {
+                       const Date& today) {
   const ListEntry& entry = list.entries[taken.entry];
   const auto with = [&](PhraseId id) {
-    return say(book, id,
-               {{"medicine", entry.medicine},
-                {"route", routeText(*entry.reference.route, book)},
-                {"band", bandOf(list, taken.entry, book)},
-                {"child", taken.child},
-                {"date", textOf(entry.reviewBy)}});
+    return say(id, {{"medicine", entry.medicine},
+                    {"route", routeText(*entry.reference.route)},
+                    {"band", bandOf(list, taken.entry)},
+                    {"child", taken.child},
+                    {"date", textOf(entry.reviewBy)}});
   };
   if (isPastReview(entry, today)) return with(PhraseId::list_coversPast);
   if (!taken.child.empty()) return with(PhraseId::list_taken);
@@ -135,12 +135,11 @@ std::string joined(const std::vector<std::string>& parts) {
   return line;
 }
 
-std::string severalWords(const std::vector<const JudgedEntry*>& covering, const ReferenceList& list,
-                         const Phrasebook& book) {
+std::string severalWords(const std::vector<const JudgedEntry*>& covering, const ReferenceList& list) {
   std::string bands;
   for (const JudgedEntry* judged : covering)
-    bands.append(bands.empty() ? "" : "; ").append(bandOf(list, judged->entry, book));
-  return say(book, PhraseId::list_several, {{"n", std::to_string(covering.size())}, {"bands", bands}},
+    bands.append(bands.empty() ? "" : "; ").append(bandOf(list, judged->entry));
+  return say(PhraseId::list_several, {{"n", std::to_string(covering.size())}, {"bands", bands}},
              static_cast<long>(covering.size()));
 }
 
@@ -189,46 +188,44 @@ std::optional<std::size_t> firstToLookAt(const std::vector<ListGroup>& groups, s
   return found ? found : std::optional<std::size_t>(0);
 }
 
-std::string maximumWords(const Reference& reference, const Phrasebook& book) {
+std::string maximumWords(const Reference& reference) {
   Case inputs;
   inputs.reference = reference;
-  return joined({enteredWords(path::maxPerDose, inputs, book), enteredWords(path::maxPerDay, inputs, book)});
+  return joined({enteredWords(path::maxPerDose, inputs), enteredWords(path::maxPerDay, inputs)});
 }
 
-std::string infusionWords(const Reference& reference, const Phrasebook& book) {
+std::string infusionWords(const Reference& reference) {
   Case inputs;
   inputs.reference = reference;
   const auto limit = [&](PhraseId id, std::string_view name, std::string_view path) {
-    const std::string text = enteredWords(path, inputs, book);
-    return text.empty() ? text : say(book, id, {{name, text}});
+    const std::string text = enteredWords(path, inputs);
+    return text.empty() ? text : say(id, {{name, text}});
   };
   const std::string limits =
       joined({limit(PhraseId::list_mostConcentrated, "amount", path::maxConcentration),
               limit(PhraseId::list_leastConcentrated, "amount", path::minConcentration),
               limit(PhraseId::list_leastTime, "time", path::minInfusionTime),
               limit(PhraseId::list_fastest, "rate", path::maxInfusionRate)});
-  return limits.empty() ? limits : say(book, PhraseId::list_infusion, {{"limits", limits}});
+  return limits.empty() ? limits : say(PhraseId::list_infusion, {{"limits", limits}});
 }
 
-std::string sentence(const BandChoice& choice, const ReferenceList& list, const Date& today,
-                     const Phrasebook& book) {
+std::string sentence(const BandChoice& choice, const ReferenceList& list, const Date& today) {
   const auto covering = thatAre(choice, BandFit::covers);
   const auto unclear = thatAre(choice, BandFit::unclear);
-  if (choice.chosen) return takenWords(*covering.front(), choice, list, today, book);
-  if (covering.size() > 1) return severalWords(covering, list, book);
-  if (!unclear.empty()) return say(book, PhraseId::list_unclear, {{"what", needWords(unclear, book)}});
-  return say(book, PhraseId::list_none,
-             {{"child", choice.entries.empty() ? "" : choice.entries.front().child}});
+  if (choice.chosen) return takenWords(*covering.front(), choice, list, today);
+  if (covering.size() > 1) return severalWords(covering, list);
+  if (!unclear.empty()) return say(PhraseId::list_unclear, {{"what", needWords(unclear)}});
+  return say(PhraseId::list_none, {{"child", choice.entries.empty() ? "" : choice.entries.front().child}});
 }
 
-std::string fitWords(const JudgedEntry& judged, const Phrasebook& book) {
+std::string fitWords(const JudgedEntry& judged) {
   switch (judged.fit) {
     case BandFit::covers:
-      return say(book, PhraseId::list_covers, {{"child", judged.child}});
+      return say(PhraseId::list_covers, {{"child", judged.child}});
     case BandFit::doesNotCover:
-      return say(book, PhraseId::list_doesNotCover, {{"child", judged.child}});
+      return say(PhraseId::list_doesNotCover, {{"child", judged.child}});
     case BandFit::unclear:
-      return say(book, PhraseId::list_cannotTell, {{"what", needWords({&judged}, book)}});
+      return say(PhraseId::list_cannotTell, {{"what", needWords({&judged})}});
   }
   return {};
 }
@@ -236,47 +233,44 @@ std::string fitWords(const JudgedEntry& judged, const Phrasebook& book) {
 namespace {
 
 /// A source with what is to stand beside it; any of the last four may be empty.
-std::string sourceLine(const ListEntry& entry, const Phrasebook& book, const std::string& medicine,
-                       const std::string& route, const std::string& from, const std::string& review) {
-  return say(book, PhraseId::list_source,
-             {{"medicine", medicine},
-              {"route", route},
-              {"title", entry.source.title},
-              {"edition", entry.source.edition},
-              {"date", entry.source.date ? textOf(*entry.source.date) : std::string()},
-              {"page", entry.source.page},
-              {"indication", entry.indication},
-              {"from", from},
-              {"who", entry.checkedBy},
-              {"when", textOf(entry.checkedOn)},
-              {"review", review}});
+std::string sourceLine(const ListEntry& entry, const std::string& medicine, const std::string& route,
+                       const std::string& from, const std::string& review) {
+  return say(PhraseId::list_source, {{"medicine", medicine},
+                                     {"route", route},
+                                     {"title", entry.source.title},
+                                     {"edition", entry.source.edition},
+                                     {"date", entry.source.date ? textOf(*entry.source.date) : std::string()},
+                                     {"page", entry.source.page},
+                                     {"indication", entry.indication},
+                                     {"from", from},
+                                     {"who", entry.checkedBy},
+                                     {"when", textOf(entry.checkedOn)},
+                                     {"review", review}});
 }
 
 }  // namespace
 
-std::string sourceWords(const ListEntry& entry, const Phrasebook& book) {
-  return sourceLine(entry, book, {}, {}, {}, {});
-}
+std::string sourceWords(const ListEntry& entry) { return sourceLine(entry, {}, {}, {}, {}); }
 
 /// Where everything together is more than a case takes, the medicine is left out: the order names it.
-std::string takenFrom(const ListEntry& entry, const Date& today, const Phrasebook& book) {
+std::string takenFrom(const ListEntry& entry, const Date& today) {
   constexpr std::size_t mostInCase = 500;
-  const std::string from = say(book, PhraseId::list_fromList);
+  const std::string from = say(PhraseId::list_fromList);
   const std::string review = isPastReview(entry, today) ? textOf(entry.reviewBy) : std::string();
   // An entry of a case is text that was written, without marks of ours; where it is shown it is isolated as a
   // whole.
-  std::string whole = withoutIsolates(
-      sourceLine(entry, book, entry.medicine, routeText(*entry.reference.route, book), from, review));
-  return whole.size() <= mostInCase ? whole : withoutIsolates(sourceLine(entry, book, {}, {}, from, review));
+  std::string whole =
+      withoutIsolates(sourceLine(entry, entry.medicine, routeText(*entry.reference.route), from, review));
+  return whole.size() <= mostInCase ? whole : withoutIsolates(sourceLine(entry, {}, {}, from, review));
 }
 
-bool isFromList(const Reference& reference, const Phrasebook& book) {
-  return reference.source.find("; " + say(book, PhraseId::list_fromList) + ", ") != std::string::npos;
+bool isFromList(const Reference& reference) {
+  return reference.source.find("; " + say(PhraseId::list_fromList) + ", ") != std::string::npos;
 }
 
-std::vector<WrittenEntry> entriesOf(const ListEntry& entry, const Date& today, const Phrasebook& book) {
+std::vector<WrittenEntry> entriesOf(const ListEntry& entry, const Date& today) {
   std::vector<WrittenEntry> entries = entry.figures;
-  entries.push_back({std::string(path::source), takenFrom(entry, today, book)});
+  entries.push_back({std::string(path::source), takenFrom(entry, today)});
   return entries;
 }
 

@@ -7,7 +7,6 @@
 
 #include "core/check/worksheet.h"
 #include "core/record/reference_list.h"
-#include "core/words/phrasebook.h"
 
 namespace wardchalk {
 
@@ -47,8 +46,7 @@ struct BandChoice {
                                  const HouseRules& rules);
 
 /// Which entry is taken and why, or why none is: a sentence to be read aloud.
-[[nodiscard]] std::string sentence(const BandChoice& choice, const ReferenceList& list, const Date& today,
-                                   const Phrasebook& book);
+[[nodiscard]] std::string sentence(const BandChoice& choice, const ReferenceList& list, const Date& today);
 
 /// Whether an entry of the list is for the medicine that is ordered; an order that names none asks for none.
 [[nodiscard]] bool isForOrdered(const ListGroup& group, const Order& order);
@@ -60,23 +58,22 @@ struct BandChoice {
 
 /// The stated maxima, "200 mg in each dose; 400 mg in 24 h", and in a line of their own the limits of an
 /// infusion; each is empty when none is stated.
-[[nodiscard]] std::string maximumWords(const Reference& reference, const Phrasebook& book);
-[[nodiscard]] std::string infusionWords(const Reference& reference, const Phrasebook& book);
+[[nodiscard]] std::string maximumWords(const Reference& reference);
+[[nodiscard]] std::string infusionWords(const Reference& reference);
 
 /// Whether one entry covers the child, in words: "covers this child (4 years)".
-[[nodiscard]] std::string fitWords(const JudgedEntry& judged, const Phrasebook& book);
+[[nodiscard]] std::string fitWords(const JudgedEntry& judged);
 
 /// The source of an entry in one line, with its edition and date, who checked it and when.
-[[nodiscard]] std::string sourceWords(const ListEntry& entry, const Phrasebook& book);
+[[nodiscard]] std::string sourceWords(const ListEntry& entry);
 
 /// What stands in a case as the source: which medicine's entry it is and that it came from the list, its
 /// source, and that it was past its review on the day it was taken.
-[[nodiscard]] std::string takenFrom(const ListEntry& entry, const Date& today, const Phrasebook& book);
+[[nodiscard]] std::string takenFrom(const ListEntry& entry, const Date& today);
 /// Whether the reference of a case was taken from a list, by what stands as its source.
-[[nodiscard]] bool isFromList(const Reference& reference, const Phrasebook& book);
+[[nodiscard]] bool isFromList(const Reference& reference);
 
 /// What an entry puts into a case: each of its figures, and its source.
-[[nodiscard]] std::vector<WrittenEntry> entriesOf(const ListEntry& entry, const Date& today,
-                                                  const Phrasebook& book);
+[[nodiscard]] std::vector<WrittenEntry> entriesOf(const ListEntry& entry, const Date& today);
 
 }  // namespace wardchalk

@@ -10,6 +10,7 @@
 #include "core/number/decimal_text.h"
 #include "core/record/case_entry.h"
 #include "core/unit/print.h"
+#include "core/words/phrasebook.h"
 
 namespace wardchalk {
 
@@ -43,52 +44,48 @@ Worksheet liquid(const HouseRules& rules, const Number& mL) {
 
 std::string inMl(const Number& value) { return exactText(value) + " mL"; }
 
-std::string pounds(const HouseRules& rules, const Phrasebook& book) {
+std::string pounds(const HouseRules& rules) {
   const Worksheet sheet = worked(rules, {{path::weight, "37 lb"}});
-  return say(book, PhraseId::example_becomes,
+  return say(PhraseId::example_becomes,
              {{"from", "37 lb"}, {"to", printed(Quantity{sheet.weight->kg, Unit::kg})}});
 }
 
 /// A weight with one decimal more than is kept, so that the rounding shows: 17.25 kg.
-std::string kilograms(const HouseRules& rules, const Phrasebook& book) {
+std::string kilograms(const HouseRules& rules) {
   const int decimals = rules.kilogramDecimals.value_or(1);
   const std::string typed =
       "17.2" + std::string(decimals < 1 ? 1U : static_cast<std::size_t>(decimals), '5') + " kg";
   const std::string used = exactText(worked(rules, {{path::weight, typed}}).weight->kg) + " kg";
-  if (used == typed) return say(book, PhraseId::example_stays, {{"from", typed}});
-  return say(book, PhraseId::example_becomes, {{"from", typed}, {"to", used}});
+  if (used == typed) return say(PhraseId::example_stays, {{"from", typed}});
+  return say(PhraseId::example_becomes, {{"from", typed}, {"to", used}});
 }
 
-std::string surface(const HouseRules& rules, const Phrasebook& book) {
+std::string surface(const HouseRules& rules) {
   const Worksheet sheet = worked(rules, {{path::height, "103 cm"}, {path::weight, "17.2 kg"}});
   const SurfaceFound& found = *sheet.bsa;
   const std::string m2 =
       found.fixedDecimals >= 0 ? fixedText(found.m2, found.fixedDecimals) : show(found.m2).marked();
-  return say(book, PhraseId::example_surface,
+  return say(PhraseId::example_surface,
              {{"height", "103 cm"}, {"weight", "17.2 kg"}, {"surface", m2 + " m²"}});
 }
 
-std::string measured(const HouseRules& rules, const Number& mL, const Phrasebook& book) {
+std::string measured(const HouseRules& rules, const Number& mL) {
   const Worksheet sheet = liquid(rules, mL);
   if (sheet.finding(FindingCode::tooSmallToMeasure))
-    return say(book, PhraseId::example_tooSmall, {{"amount", inMl(mL)}});
+    return say(PhraseId::example_tooSmall, {{"amount", inMl(mL)}});
   if (!sheet.give || !sheet.give->measured)
-    return say(book, PhraseId::example_notMeasurable, {{"amount", inMl(mL)}});
+    return say(PhraseId::example_notMeasurable, {{"amount", inMl(mL)}});
   const Give& give = *sheet.give;
-  return say(book, PhraseId::example_measured,
+  return say(PhraseId::example_measured,
              {{"from", inMl(mL)},
               {"to", inMl(*give.measured)},
               {"syringe", give.syringe ? inMl(give.syringe->holdsMl) : std::string()}});
 }
 
-std::string aboveOne(const HouseRules& rules, const Phrasebook& book) {
-  return measured(rules, Number::ratio(314, 100), book);
-}
-std::string belowOne(const HouseRules& rules, const Phrasebook& book) {
-  return measured(rules, Number::ratio(347, 1000), book);
-}
+std::string aboveOne(const HouseRules& rules) { return measured(rules, Number::ratio(314, 100)); }
+std::string belowOne(const HouseRules& rules) { return measured(rules, Number::ratio(347, 1000)); }
 
-std::string rate(const HouseRules& rules, const Phrasebook& book) {
+std::string rate(const HouseRules& rules) {
   const Worksheet sheet = worked(rules, {{path::dose, "80 mg/dose"},
                                          {path::route, "intravenous"},
                                          {path::schedule, "every 12 h"},
@@ -99,49 +96,48 @@ std::string rate(const HouseRules& rules, const Phrasebook& book) {
                                          {path::infusionVolume, "50 mL"},
                                          {path::infusionOver, "45 min"}});
   if (!sheet.rate || !sheet.rate->mlPerHour || !sheet.rate->mlPerHour->measured)
-    return say(book, PhraseId::example_noRate);
+    return say(PhraseId::example_noRate);
   return say(
-      book, PhraseId::example_rate,
+      PhraseId::example_rate,
       {{"volume", "50 mL"}, {"time", "45 min"}, {"rate", inMl(*sheet.rate->mlPerHour->measured) + "/h"}});
 }
 
-std::string askedOrNot(bool asked, const std::string& what, const Phrasebook& book) {
-  return say(book, asked ? PhraseId::example_asked : PhraseId::example_notAsked, {{"what", what}});
+std::string askedOrNot(bool asked, const std::string& what) {
+  return say(asked ? PhraseId::example_asked : PhraseId::example_notAsked, {{"what", what}});
 }
 
 /// A usual dose of 100 mg, and an order of the first whole milligram below the house's part of it.
-std::string tooLittle(const HouseRules& rules, const Phrasebook& book) {
+std::string tooLittle(const HouseRules& rules) {
   const Number order = rules.askBelowPercent.ceil() - Number(1);
-  if (order < Number(1)) return say(book, PhraseId::example_neverLittle);
+  if (order < Number(1)) return say(PhraseId::example_neverLittle);
   const Worksheet sheet = worked(rules, {{path::dose, milligrams(order) + "/dose"},
                                          {path::schedule, "every 12 h"},
                                          {path::high, "100 mg/dose"},
                                          {path::referenceSchedule, "every 12 h"}});
-  const std::string what =
-      say(book, PhraseId::example_usual, {{"order", milligrams(order)}, {"usual", "100 mg"}});
-  return askedOrNot(sheet.finding(FindingCode::belowUsual) != nullptr, what, book);
+  const std::string what = say(PhraseId::example_usual, {{"order", milligrams(order)}, {"usual", "100 mg"}});
+  return askedOrNot(sheet.finding(FindingCode::belowUsual) != nullptr, what);
 }
 
-std::string roundingChange(const HouseRules& rules, const Phrasebook& book) {
+std::string roundingChange(const HouseRules& rules) {
   const Number mL = Number::ratio(113, 100);
   const Worksheet sheet = liquid(rules, mL);
   if (!sheet.give || !sheet.give->measured)
-    return say(book, PhraseId::example_notMeasurable, {{"amount", inMl(mL)}});
+    return say(PhraseId::example_notMeasurable, {{"amount", inMl(mL)}});
   const std::string what =
-      say(book, PhraseId::example_change,
+      say(PhraseId::example_change,
           {{"from", inMl(mL)}, {"to", inMl(*sheet.give->measured)}, {"percent", sheet.give->percentChange}});
-  return askedOrNot(sheet.finding(FindingCode::roundingChangesDose) != nullptr, what, book);
+  return askedOrNot(sheet.finding(FindingCode::roundingChangesDose) != nullptr, what);
 }
 
-std::string charted(const HouseRules& rules, const Phrasebook& book) {
+std::string charted(const HouseRules& rules) {
   const Worksheet sheet =
       worked(rules, {{path::height, "103 cm"}, {path::weight, "17.2 kg"}, {path::bsa, "0.75 m2"}});
-  const std::string what = say(book, PhraseId::example_charted,
-                               {{"charted", "0.75 m²"}, {"height", "103 cm"}, {"weight", "17.2 kg"}});
-  return askedOrNot(sheet.finding(FindingCode::bsaDiffers) != nullptr, what, book);
+  const std::string what =
+      say(PhraseId::example_charted, {{"charted", "0.75 m²"}, {"height", "103 cm"}, {"weight", "17.2 kg"}});
+  return askedOrNot(sheet.finding(FindingCode::bsaDiffers) != nullptr, what);
 }
 
-std::string tablets(const HouseRules& rules, int count, const Phrasebook& book) {
+std::string tablets(const HouseRules& rules, int count) {
   const std::string dose = milligrams(Number(10 * count)) + "/dose";
   const Worksheet sheet = worked(rules, {{path::dose, dose},
                                          {path::route, "oral"},
@@ -150,25 +146,25 @@ std::string tablets(const HouseRules& rules, int count, const Phrasebook& book) 
                                          {path::referenceSchedule, "every 12 h"},
                                          {path::stockKind, "solid"},
                                          {path::strength, "10 mg/tablet"}});
-  const std::string what = say(book, PhraseId::many_tablets, {{"count", std::to_string(count)}}, count);
-  return askedOrNot(sheet.finding(FindingCode::manyUnits) != nullptr, what, book);
+  const std::string what = say(PhraseId::many_tablets, {{"count", std::to_string(count)}}, count);
+  return askedOrNot(sheet.finding(FindingCode::manyUnits) != nullptr, what);
 }
 
-std::string manyUnits(const HouseRules& rules, const Phrasebook& book) {
-  return tablets(rules, rules.manyUnits, book) + " " + tablets(rules, rules.manyUnits + 1, book);
+std::string manyUnits(const HouseRules& rules) {
+  return tablets(rules, rules.manyUnits) + " " + tablets(rules, rules.manyUnits + 1);
 }
 
-std::string smallest(const HouseRules& rules, const Phrasebook& book) {
-  return measured(rules, rules.smallestVolume.value * Number::ratio(8, 10), book);
+std::string smallest(const HouseRules& rules) {
+  return measured(rules, rules.smallestVolume.value * Number::ratio(8, 10));
 }
 
-std::string idle(const HouseRules& rules, const Phrasebook& book) {
-  return say(book, PhraseId::example_idle, {{"n", std::to_string(rules.idleMinutes)}}, rules.idleMinutes);
+std::string idle(const HouseRules& rules) {
+  return say(PhraseId::example_idle, {{"n", std::to_string(rules.idleMinutes)}}, rules.idleMinutes);
 }
 
 struct Example {
   std::string_view key;
-  std::string (*tell)(const HouseRules&, const Phrasebook&);
+  std::string (*tell)(const HouseRules&);
 };
 constexpr std::array examples = {
     Example{"pounds", pounds},
@@ -190,9 +186,9 @@ constexpr std::array examples = {
 
 }  // namespace
 
-std::string ruleExample(std::string_view key, const HouseRules& rules, const Phrasebook& book) {
+std::string ruleExample(std::string_view key, const HouseRules& rules) {
   for (const Example& example : examples)
-    if (example.key == key) return example.tell(rules, book);
+    if (example.key == key) return example.tell(rules);
   return {};
 }
 

@@ -10,6 +10,7 @@
 #include "core/unit/print.h"
 #include "core/words/fact_words.h"
 #include "core/words/isolated.h"
+#include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 
 namespace wardchalk {
@@ -147,15 +148,14 @@ void tellApart(FigureFound& first, FigureFound& second) {
   second->text = printed(second->value, Grouping::commas, digits);
 }
 
-OutcomeCompared compareOutcome(Outcome outcome, const Worksheet& first, const Worksheet& second,
-                               const Phrasebook& book) {
+OutcomeCompared compareOutcome(Outcome outcome, const Worksheet& first, const Worksheet& second) {
   FigureFound one = figureOf(outcome, first);
   FigureFound other = figureOf(outcome, second);
   const Agreement agreement = agreementOf(one, other);
   if (agreement == Agreement::differs) tellApart(one, other);
   const auto text = [&](const FigureFound& figure, const Worksheet& sheet) {
     if (!figure) return std::string();
-    return waitsForAnswers(outcome, sheet) ? say(book, PhraseId::second_toldOnceAsked) : figure->text;
+    return waitsForAnswers(outcome, sheet) ? say(PhraseId::second_toldOnceAsked) : figure->text;
   };
   return {outcome, text(one, first), text(other, second), agreement};
 }
@@ -169,8 +169,8 @@ void onlyShowSource(std::vector<EntryCompared>& entries) {
     if (entry.path == path::source && !agrees(entry.agreement)) entry.agreement = Agreement::shownOnly;
 }
 
-std::string counted(PhraseId id, long n, const Phrasebook& book) {
-  return n == 0 ? std::string() : say(book, id, {{"n", std::to_string(n)}}, n);
+std::string counted(PhraseId id, long n) {
+  return n == 0 ? std::string() : say(id, {{"n", std::to_string(n)}}, n);
 }
 
 }  // namespace
@@ -193,46 +193,46 @@ std::vector<EntryCompared> compareEntries(std::span<const WrittenEntry> first,
   return compared;
 }
 
-SecondCheck compareChecks(const Checked& first, const Checked& second, const Phrasebook& book) {
+SecondCheck compareChecks(const Checked& first, const Checked& second) {
   SecondCheck check;
   check.entries = compareEntries(first.entries, second.entries, first.sheet.rules.pounds);
   std::erase_if(check.entries, [](const EntryCompared& entry) { return entry.path == path::title; });
   onlyShowSource(check.entries);
   for (std::size_t i = 0; i < outcomeCount; ++i) {
-    OutcomeCompared outcome = compareOutcome(static_cast<Outcome>(i), first.sheet, second.sheet, book);
+    OutcomeCompared outcome = compareOutcome(static_cast<Outcome>(i), first.sheet, second.sheet);
     if (!outcome.first.empty() || !outcome.second.empty()) check.outcomes.push_back(std::move(outcome));
   }
   check.sameVerdict =
       first.sheet.verdict == second.sheet.verdict && first.sheet.because() == second.sheet.because();
-  check.firstVerdict = verdictTitle(first.sheet, book);
-  check.secondVerdict = verdictTitle(second.sheet, book);
+  check.firstVerdict = verdictTitle(first.sheet);
+  check.secondVerdict = verdictTitle(second.sheet);
   if (!check.sameVerdict && check.firstVerdict == check.secondVerdict) {  // alike for different reasons
-    check.firstVerdict.append(". ").append(verdictReason(first.sheet, book));
-    check.secondVerdict.append(". ").append(verdictReason(second.sheet, book));
+    check.firstVerdict.append(". ").append(verdictReason(first.sheet));
+    check.secondVerdict.append(". ").append(verdictReason(second.sheet));
   }
   return check;
 }
 
-std::string enteredText(std::string_view path, const std::string& typed, const Phrasebook& book) {
+std::string enteredText(std::string_view path, const std::string& typed) {
   Case alone;
   if (typed.empty() || setEntry(alone, path, typed)) return isolated(withUnseenNamed(typed));
-  const std::string read = enteredWords(path, alone, book);
+  const std::string read = enteredWords(path, alone);
   return read.empty() ? isolated(typed) : read;
 }
 
-std::optional<Disagreement> disagreementOf(const SecondCheck& check, const Phrasebook& book) {
+std::optional<Disagreement> disagreementOf(const SecondCheck& check) {
   const auto orNothing = [&](const std::string& text) {
-    return text.empty() ? say(book, PhraseId::second_noFigure) : text;
+    return text.empty() ? say(PhraseId::second_noFigure) : text;
   };
   for (const OutcomeCompared& one : check.outcomes)
     if (!agrees(one.agreement) && !prepares(one.outcome))
-      return Disagreement{say(book, PhraseId::second_namedFigure,
-                              {{"name", outcomeName(one.outcome, book)}, {"figure", orNothing(one.first)}}),
+      return Disagreement{say(PhraseId::second_namedFigure,
+                              {{"name", outcomeName(one.outcome)}, {"figure", orNothing(one.first)}}),
                           orNothing(one.second)};
   for (const EntryCompared& one : check.entries)
     if (!agrees(one.agreement))
-      return Disagreement{orNothing(enteredText(one.path, one.first, book)),
-                          orNothing(enteredText(one.path, one.second, book))};
+      return Disagreement{orNothing(enteredText(one.path, one.first)),
+                          orNothing(enteredText(one.path, one.second))};
   return std::nullopt;
 }
 
@@ -265,32 +265,32 @@ std::vector<Need> needsBeyond(const Worksheet& other, const Worksheet& sheet) {
   return beyond;
 }
 
-std::string outcomeName(Outcome outcome, const Phrasebook& book) {
+std::string outcomeName(Outcome outcome) {
   constexpr std::array<PhraseId, outcomeCount> names = {
       PhraseId::outcome_weight,   PhraseId::outcome_surface,     PhraseId::outcome_safeDose,
       PhraseId::outcome_safeDay,  PhraseId::outcome_orderedDose, PhraseId::outcome_orderedDay,
       PhraseId::outcome_strength, PhraseId::outcome_amount,      PhraseId::outcome_hourlyRate,
       PhraseId::outcome_drops};
-  return say(book, names[static_cast<std::size_t>(outcome)]);
+  return say(names[static_cast<std::size_t>(outcome)]);
 }
 
-std::string agreementWords(Agreement agreement, const Phrasebook& book) {
+std::string agreementWords(Agreement agreement) {
   constexpr std::array<PhraseId, 6> words = {
       PhraseId::agreement_same,      PhraseId::agreement_writtenDifferently, PhraseId::agreement_differs,
       PhraseId::agreement_onlyFirst, PhraseId::agreement_onlySecond,         PhraseId::agreement_shownOnly};
-  return say(book, words[static_cast<std::size_t>(agreement)]);
+  return say(words[static_cast<std::size_t>(agreement)]);
 }
 
-std::string secondCheckSummary(const SecondCheck& check, const Phrasebook& book) {
-  if (check.agree()) return say(book, PhraseId::second_same);
+std::string secondCheckSummary(const SecondCheck& check) {
+  if (check.agree()) return say(PhraseId::second_same);
   const auto apart = [](const auto& list) {
     return static_cast<long>(
         std::ranges::count_if(list, [](const auto& one) { return !agrees(one.agreement); }));
   };
-  return say(book, PhraseId::second_differs,
-             {{"entries", counted(PhraseId::second_entriesApart, apart(check.entries), book)},
-              {"results", counted(PhraseId::second_resultsApart, apart(check.outcomes), book)},
-              {"verdict", check.sameVerdict ? std::string() : say(book, PhraseId::second_verdictApart)}});
+  return say(PhraseId::second_differs,
+             {{"entries", counted(PhraseId::second_entriesApart, apart(check.entries))},
+              {"results", counted(PhraseId::second_resultsApart, apart(check.outcomes))},
+              {"verdict", check.sameVerdict ? std::string() : say(PhraseId::second_verdictApart)}});
 }
 
 }  // namespace wardchalk

@@ -10,7 +10,6 @@
 
 #include "core/check/worksheet.h"
 #include "core/record/case_file.h"
-#include "core/words/phrasebook.h"
 
 namespace wardchalk {
 
@@ -84,7 +83,7 @@ struct Checked {
 /// Compares by value, whatever unit it is written in, and free text but for capitals and spaces. The title of
 /// a sheet belongs to whoever made it and is not compared; the source of a reference, which each writes in
 /// other words, is shown and does not count. Both sheets are by the same house rules.
-[[nodiscard]] SecondCheck compareChecks(const Checked& first, const Checked& second, const Phrasebook& book);
+[[nodiscard]] SecondCheck compareChecks(const Checked& first, const Checked& second);
 
 /// The entries alone: what differs between two states of one case.
 [[nodiscard]] std::vector<EntryCompared> compareEntries(std::span<const WrittenEntry> first,
@@ -100,7 +99,7 @@ struct Disagreement {
 
 /// The first figure that differs, on the way from the papers to the dose, or else the first entry; never the
 /// amount to measure, which nobody is to take from here. Nothing when the two agree.
-[[nodiscard]] std::optional<Disagreement> disagreementOf(const SecondCheck& check, const Phrasebook& book);
+[[nodiscard]] std::optional<Disagreement> disagreementOf(const SecondCheck& check);
 
 /// A worksheet as it stands while two people disagree about its case: asked about before anything else, and
 /// without an amount or the steps that come to it. A verdict that is graver stays.
@@ -110,16 +109,15 @@ struct Disagreement {
 [[nodiscard]] std::vector<Need> needsBeyond(const Worksheet& other, const Worksheet& sheet);
 
 /// An entry read back, "4 years" or "300 mg in 24 h"; as it was typed where it cannot be read.
-[[nodiscard]] std::string enteredText(std::string_view path, const std::string& typed,
-                                      const Phrasebook& book);
+[[nodiscard]] std::string enteredText(std::string_view path, const std::string& typed);
 
 /// The name of a figure: "safe dose".
-[[nodiscard]] std::string outcomeName(Outcome outcome, const Phrasebook& book);
+[[nodiscard]] std::string outcomeName(Outcome outcome);
 
 /// "differs", "only the first entered it"; stands beside a sign of its own.
-[[nodiscard]] std::string agreementWords(Agreement agreement, const Phrasebook& book);
+[[nodiscard]] std::string agreementWords(Agreement agreement);
 
 /// "Same result: nothing differs.", "2 entries and 3 results differ."
-[[nodiscard]] std::string secondCheckSummary(const SecondCheck& check, const Phrasebook& book);
+[[nodiscard]] std::string secondCheckSummary(const SecondCheck& check);
 
 }  // namespace wardchalk

@@ -154,7 +154,7 @@ void writeStep(JsonWriter& writer, const Step& step, const Worksheet& sheet) {
     for (const Sum& sum : step.sums) writer.text(sumLine(sum, Grouping::none));
     writer.closeList();
   }
-  writer.key("words").text(sentence(step, sheet, englishPhrases())).closeObject();
+  writer.key("words").text(sentence(step, sheet)).closeObject();
 }
 
 }  // namespace

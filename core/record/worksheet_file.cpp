@@ -112,7 +112,7 @@ void writeFinding(JsonWriter& writer, const Finding& finding, WorksheetExtent ex
   writer.key("arguments").openObject();
   for (const Argument& argument : finding.arguments) writer.key(argument.name).text(filedArgument(argument));
   writer.closeObject();
-  if (extent == WorksheetExtent::whole) writer.key("text").text(sentence(finding, englishPhrases()));
+  if (extent == WorksheetExtent::whole) writer.key("text").text(sentence(finding));
   writer.closeObject();
 }
 
@@ -227,7 +227,7 @@ void writeWorksheet(std::string& out, const Worksheet& sheet, WorksheetExtent ex
     writer.closeObject();
   }
   writer.key("verdict").text(idOf(sheet.verdict)).member("because", sheet.because());
-  if (extent == WorksheetExtent::whole) writer.member("reason", verdictReason(sheet, englishPhrases()));
+  if (extent == WorksheetExtent::whole) writer.member("reason", verdictReason(sheet));
   writeSizes(writer, sheet);
   writeSchedules(writer, sheet.given);
   writeDoses(writer, sheet);

@@ -1,6 +1,7 @@
 #include "core/words/amount_words.h"
 
 #include "core/unit/print.h"
+#include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 #include "core/words/step_words.h"
 
@@ -14,34 +15,33 @@ std::string joined(std::string first, const std::string& second, std::string_vie
   return first;
 }
 
-std::string whenText(const Order& order, const Phrasebook& book) {
-  const std::string route = order.route ? routeText(*order.route, book) : std::string();
+std::string whenText(const Order& order) {
+  const std::string route = order.route ? routeText(*order.route) : std::string();
   return joined(route, order.schedule ? order.schedule->text : std::string(), ", ");
 }
 
-std::string deviceText(const Give& give, const Phrasebook& book) {
+std::string deviceText(const Give& give) {
   std::string text;
   if (give.syringe) {
     const bool oral = give.syringe->kind == SyringeKind::oral;
-    text = say(book, PhraseId::amount_syringe,
+    text = say(PhraseId::amount_syringe,
                {{"holds", printed(Quantity{give.syringe->holdsMl, Unit::mL})},
-                {"kind", say(book, oral ? PhraseId::kind_oral : PhraseId::kind_injection)},
+                {"kind", say(oral ? PhraseId::kind_oral : PhraseId::kind_injection)},
                 {"marks", printed(Quantity{give.syringe->marksMl, Unit::mL})},
                 {"n", std::to_string(give.syringes)}},
                give.syringes);
   }
   if (give.measured && !give.measured->isWhole() && dimensionOf(give.exact.unit) == Dimension::tablets)
-    return say(book, PhraseId::amount_scored);
+    return say(PhraseId::amount_scored);
   if (!give.containers) return text;
   return joined(
-      text, say(book, PhraseId::amount_vials, {{"n", std::to_string(*give.containers)}}, *give.containers),
-      "; ");
+      text, say(PhraseId::amount_vials, {{"n", std::to_string(*give.containers)}}, *give.containers), "; ");
 }
 
-std::string roundingText(const Give& give, const Phrasebook& book) {
-  if (*give.measured == give.exact.value) return say(book, PhraseId::amount_noRounding);
+std::string roundingText(const Give& give) {
+  if (*give.measured == give.exact.value) return say(PhraseId::amount_noRounding);
   const auto amount = [&](const Number& value) { return givenText({value, give.exact.unit}); };
-  return say(book, give.passedOver ? PhraseId::amount_roundedAway : PhraseId::amount_rounded,
+  return say(give.passedOver ? PhraseId::amount_roundedAway : PhraseId::amount_rounded,
              {{"exact", amount(give.exact.value)},
               {"measured", amount(*give.measured)},
               {"nearer", give.passedOver ? amount(*give.passedOver) : std::string()},
@@ -49,63 +49,61 @@ std::string roundingText(const Give& give, const Phrasebook& book) {
 }
 
 /// The dose that is really measured, beside the ordered one where they differ.
-std::string doseText(const Worksheet& sheet, const Phrasebook& book) {
+std::string doseText(const Worksheet& sheet) {
   const Quantity& dose = *sheet.give->doseGiven;
   const Quantity& ordered = *sheet.orderedDose;
-  if (dose.value == ordered.value) return say(book, PhraseId::amount_dose, {{"dose", printed(dose)}});
+  if (dose.value == ordered.value) return say(PhraseId::amount_dose, {{"dose", printed(dose)}});
   const int significant = digitsApart(dose.value, ordered.value);
-  return say(book, PhraseId::amount_doseInstead,
-             {{"dose", printed(dose, Grouping::commas, significant)},
-              {"ordered", printed(ordered, Grouping::commas, significant)}});
+  return say(PhraseId::amount_doseInstead, {{"dose", printed(dose, Grouping::commas, significant)},
+                                            {"ordered", printed(ordered, Grouping::commas, significant)}});
 }
 
 std::string flowText(const Flow& flow, std::string_view per) {
   return printed(Quantity{*flow.measured, flow.exact.unit}).append("/").append(per);
 }
 
-std::string rateText(const RunRate& rate, const Phrasebook& book) {
+std::string rateText(const RunRate& rate) {
   const bool hourly = rate.mlPerHour && rate.mlPerHour->measured;
   const bool drops = rate.dropsPerMinute && rate.dropsPerMinute->measured;
   const std::string first = hourly ? flowText(*rate.mlPerHour, "h") : std::string();
   const std::string second = drops ? flowText(*rate.dropsPerMinute, "min") : std::string();
   if (!hourly || !drops) return first + second;
-  return say(book, PhraseId::amount_orDrops, {{"rate", first}, {"drops", second}});
+  return say(PhraseId::amount_orDrops, {{"rate", first}, {"drops", second}});
 }
 
 /// "80 mg in 30 min", "4.978 mcg/kg/min".
-std::string deliveredText(const Delivered& delivered, const Phrasebook& book) {
+std::string deliveredText(const Delivered& delivered) {
   const std::string amount = printed(delivered.amount);
   if (!delivered.over)
     return amount + "/" + (delivered.per.starts_with("m2/") ? "m²" + delivered.per.substr(2) : delivered.per);
-  return say(book, PhraseId::amount_inTime, {{"amount", amount}, {"time", printed(*delivered.over)}});
+  return say(PhraseId::amount_inTime, {{"amount", amount}, {"time", printed(*delivered.over)}});
 }
 
 /// How the measured dose runs in.
-std::string runText(const Worksheet& sheet, const Phrasebook& book) {
+std::string runText(const Worksheet& sheet) {
   if (!sheet.rate) return {};
-  const std::string rate = rateText(*sheet.rate, book);
+  const std::string rate = rateText(*sheet.rate);
   if (rate.empty()) return {};
   const Infusion& infusion = sheet.given.infusion;
   const std::optional<Quantity>& rest = sheet.rate->toAdd;
-  std::string run = say(book, rest ? PhraseId::amount_madeUp : PhraseId::amount_runs,
+  std::string run = say(rest ? PhraseId::amount_madeUp : PhraseId::amount_runs,
                         {{"volume", printed(*infusion.volume)},
                          {"rest", rest ? printed(*rest) : std::string()},
                          {"time", printed(*infusion.over)},
                          {"rate", rate}});
   if (!sheet.rate->delivered) return run;
-  return say(book, PhraseId::amount_delivers,
-             {{"run", run}, {"delivers", deliveredText(*sheet.rate->delivered, book)}});
+  return say(PhraseId::amount_delivers, {{"run", run}, {"delivers", deliveredText(*sheet.rate->delivered)}});
 }
 
 /// The line to hold against the bottle. A strength worked out after mixing says so.
-std::string labelText(const Worksheet& sheet, const Phrasebook& book) {
+std::string labelText(const Worksheet& sheet) {
   const StrengthFound& strength = *sheet.strength;
   const bool labelled = strength.from == StrengthFrom::labelled;
   std::string medicine = sheet.given.order.medicine;
-  if (medicine.empty()) medicine = say(book, PhraseId::amount_thisMedicine);
+  if (medicine.empty()) medicine = say(PhraseId::amount_thisMedicine);
   const std::string text = labelled ? printed(*sheet.given.stock.strength)
                                     : printed(Quantity{strength.perOne, strength.drugUnit}) + " in 1 mL";
-  return say(book, labelled ? PhraseId::amount_label : PhraseId::amount_labelMixed,
+  return say(labelled ? PhraseId::amount_label : PhraseId::amount_labelMixed,
              {{"medicine", medicine}, {"strength", text}});
 }
 
@@ -116,77 +114,76 @@ const Need* needForAmount(const Worksheet& sheet) {
 }
 
 /// First judge, then measure: what the verdict waits for is what the amount waits for.
-std::string undecidedText(const Worksheet& sheet, const Phrasebook& book) {
+std::string undecidedText(const Worksheet& sheet) {
   if (!sheet.deciding && !sheet.needs.empty())
-    return say(book, PhraseId::amount_noneStock, {{"what", sentence(sheet.needs.front(), book)}});
-  return say(book, PhraseId::amount_noneUndecided);
+    return say(PhraseId::amount_noneStock, {{"what", sentence(sheet.needs.front())}});
+  return say(PhraseId::amount_noneUndecided);
 }
 
-std::string noneText(const Worksheet& sheet, const Phrasebook& book) {
+std::string noneText(const Worksheet& sheet) {
   switch (sheet.verdict) {
     case VerdictKind::unsafe:
-      return say(book, PhraseId::amount_noneUnsafe);
+      return say(PhraseId::amount_noneUnsafe);
     case VerdictKind::notCovered:
-      return say(book, PhraseId::amount_noneNotCovered);
+      return say(PhraseId::amount_noneNotCovered);
     case VerdictKind::undecided:
-      return undecidedText(sheet, book);
+      return undecidedText(sheet);
     case VerdictKind::safe:
     case VerdictKind::ask:
       break;
   }
-  if (sheet.finding(FindingCode::secondDiffers)) return say(book, PhraseId::amount_noneUnsettled);
-  if (sheet.give) return say(book, PhraseId::amount_exactOnly, {{"exact", printed(sheet.give->exact)}});
+  if (sheet.finding(FindingCode::secondDiffers)) return say(PhraseId::amount_noneUnsettled);
+  if (sheet.give) return say(PhraseId::amount_exactOnly, {{"exact", printed(sheet.give->exact)}});
   if (const Need* need = needForAmount(sheet))
-    return say(book, PhraseId::amount_noneStock, {{"what", sentence(*need, book)}});
-  return say(book, PhraseId::amount_noneWithheld);
+    return say(PhraseId::amount_noneStock, {{"what", sentence(*need)}});
+  return say(PhraseId::amount_noneWithheld);
 }
 
 /// A rate order: the flow is what is given.
-void putRate(AmountWords& words, const Worksheet& sheet, const Phrasebook& book) {
-  const std::string rate = sheet.rate ? rateText(*sheet.rate, book) : std::string();
+void putRate(AmountWords& words, const Worksheet& sheet) {
+  const std::string rate = sheet.rate ? rateText(*sheet.rate) : std::string();
   if (rate.empty()) {
-    words.none = noneText(sheet, book);
+    words.none = noneText(sheet);
     return;
   }
-  words.measure = say(book, PhraseId::amount_runAt, {{"rate", rate}});
+  words.measure = say(PhraseId::amount_runAt, {{"rate", rate}});
   if (sheet.rate->delivered)
-    words.dose =
-        say(book, PhraseId::amount_runDose, {{"delivers", deliveredText(*sheet.rate->delivered, book)}});
-  words.when = whenText(sheet.given.order, book);
+    words.dose = say(PhraseId::amount_runDose, {{"delivers", deliveredText(*sheet.rate->delivered)}});
+  words.when = whenText(sheet.given.order);
   const Flow& flow = *sheet.rate->mlPerHour;
-  words.rounding = flow.measured == flow.exact.value ? say(book, PhraseId::amount_noRounding)
-                                                     : say(book, PhraseId::amount_rateRounded,
-                                                           {{"exact", printed(flow.exact).append("/h")},
+  words.rounding = flow.measured == flow.exact.value
+                       ? say(PhraseId::amount_noRounding)
+                       : say(PhraseId::amount_rateRounded, {{"exact", printed(flow.exact).append("/h")},
                                                             {"measured", rate},
                                                             {"percent", flow.percentChange}});
-  words.label = labelText(sheet, book);
+  words.label = labelText(sheet);
 }
 
 }  // namespace
 
-AmountWords amountWords(const Worksheet& sheet, const Phrasebook& book) {
+AmountWords amountWords(const Worksheet& sheet) {
   AmountWords words;
   if (sheet.verdict == VerdictKind::ask)
     for (const Finding& finding : sheet.findings)
-      if (finding.severity == Severity::ask) words.asks.push_back(sentence(finding, book));
+      if (finding.severity == Severity::ask) words.asks.push_back(sentence(finding));
   if (sheet.given.order.dose && sheet.given.order.dose->isRate()) {
-    putRate(words, sheet, book);
+    putRate(words, sheet);
     return words;
   }
   if (!sheet.give || !sheet.give->measured) {
-    words.none = noneText(sheet, book);
+    words.none = noneText(sheet);
     return words;
   }
   const Give& give = *sheet.give;
   const bool liquid = give.exact.unit == Unit::mL;
-  words.measure = say(book, liquid ? PhraseId::amount_measure : PhraseId::amount_giveSolid,
+  words.measure = say(liquid ? PhraseId::amount_measure : PhraseId::amount_giveSolid,
                       {{"amount", givenText({*give.measured, give.exact.unit})}});
-  words.dose = doseText(sheet, book);
-  words.when = whenText(sheet.given.order, book);
-  words.device = deviceText(give, book);
-  words.rounding = roundingText(give, book);
-  words.run = runText(sheet, book);
-  words.label = labelText(sheet, book);
+  words.dose = doseText(sheet);
+  words.when = whenText(sheet.given.order);
+  words.device = deviceText(give);
+  words.rounding = roundingText(give);
+  words.run = runText(sheet);
+  words.label = labelText(sheet);
   return words;
 }
 

@@ -4,7 +4,6 @@
 #include <vector>
 
 #include "core/check/worksheet.h"
-#include "core/words/phrasebook.h"
 
 namespace wardchalk {
 
@@ -23,6 +22,6 @@ struct AmountWords {
 };
 
 /// The words for the amount of this worksheet, or for why there is none.
-[[nodiscard]] AmountWords amountWords(const Worksheet& sheet, const Phrasebook& book);
+[[nodiscard]] AmountWords amountWords(const Worksheet& sheet);
 
 }  // namespace wardchalk

@@ -4,6 +4,7 @@
 
 #include "core/medicine/paths.h"
 #include "core/words/fact_words.h"
+#include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 
 namespace wardchalk {
@@ -26,7 +27,7 @@ class Line {
 
 class FactList {
  public:
-  FactList(const Case& inputs, const Phrasebook& book) : case_(inputs), book_(book) {}
+  explicit FactList(const Case& inputs) : case_(inputs) {}
 
   std::vector<Fact> take() {
     add(PhraseId::fact_child, child());
@@ -59,15 +60,15 @@ class FactList {
 
  private:
   void add(PhraseId label, std::string text) {
-    if (!text.empty()) facts_.push_back({say(book_, label), std::move(text)});
+    if (!text.empty()) facts_.push_back({say(label), std::move(text)});
   }
 
-  std::string entered(std::string_view path) const { return enteredWords(path, case_, book_); }
+  std::string entered(std::string_view path) const { return enteredWords(path, case_); }
 
   /// What is entered at `path` within a phrase, where `name` stands for it.
   std::string within(PhraseId phrase, std::string_view name, std::string_view path) const {
     const std::string text = entered(path);
-    return text.empty() ? text : say(book_, phrase, {{name, text}});
+    return text.empty() ? text : say(phrase, {{name, text}});
   }
 
   std::string child() const {
@@ -82,9 +83,9 @@ class FactList {
     Line line;
     line.add(entered(path::medicine));
     line.add(entered(path::dose), " ");
-    if (case_.order.route) line.add(routeText(*case_.order.route, book_));
+    if (case_.order.route) line.add(routeText(*case_.order.route));
     line.add(entered(path::schedule));
-    if (case_.order.asNeeded) line.add(say(book_, PhraseId::fact_asNeeded));
+    if (case_.order.asNeeded) line.add(say(PhraseId::fact_asNeeded));
     return line.take();
   }
 
@@ -92,10 +93,9 @@ class FactList {
     Line line;
     const auto& low = case_.reference.low;
     const std::string high = entered(path::high);
-    line.add(low ? say(book_, PhraseId::fact_range, {{"low", enteredWords(low->amount)}, {"high", high}})
-                 : high);
+    line.add(low ? say(PhraseId::fact_range, {{"low", enteredWords(low->amount)}, {"high", high}}) : high);
     line.add(entered(path::referenceSchedule));
-    if (case_.reference.route) line.add(routeText(*case_.reference.route, book_));
+    if (case_.reference.route) line.add(routeText(*case_.reference.route));
     return line.take();
   }
 
@@ -121,25 +121,22 @@ class FactList {
     line.add(entered(path::infusionVolume));
     line.add(within(PhraseId::fact_over, "time", path::infusionOver), " ");
     if (case_.infusion.dropFactor)
-      line.add(say(book_, PhraseId::fact_dropFactor, {{"drops", enteredWords(*case_.infusion.dropFactor)}}));
+      line.add(say(PhraseId::fact_dropFactor, {{"drops", enteredWords(*case_.infusion.dropFactor)}}));
     return line.take();
   }
 
   const Case& case_;
-  const Phrasebook& book_;
   std::vector<Fact> facts_;
 };
 
 }  // namespace
 
-std::string bandWords(const Reference& reference, const Phrasebook& book) {
+std::string bandWords(const Reference& reference) {
   Case inputs;
   inputs.reference = reference;
-  return FactList(inputs, book).bands();
+  return FactList(inputs).bands();
 }
 
-std::vector<Fact> caseFacts(const Case& inputs, const Phrasebook& book) {
-  return FactList(inputs, book).take();
-}
+std::vector<Fact> caseFacts(const Case& inputs) { return FactList(inputs).take(); }
 
 }  // namespace wardchalk

@@ -4,7 +4,6 @@
 #include <vector>
 
 #include "core/medicine/case.h"
-#include "core/words/phrasebook.h"
 
 namespace wardchalk {
 
@@ -17,9 +16,9 @@ struct Fact {
 
 /// What was entered of child, order, reference and stock, paper by paper as it was entered; nothing is worked
 /// out. A paper that states nothing is left out.
-[[nodiscard]] std::vector<Fact> caseFacts(const Case& inputs, const Phrasebook& book);
+[[nodiscard]] std::vector<Fact> caseFacts(const Case& inputs);
 
 /// The children that a reference is meant for, in words: "at least 2 years, below 12 years"; empty for all.
-[[nodiscard]] std::string bandWords(const Reference& reference, const Phrasebook& book);
+[[nodiscard]] std::string bandWords(const Reference& reference);
 
 }  // namespace wardchalk

@@ -7,6 +7,7 @@
 #include "core/number/decimal_text.h"
 #include "core/unit/print.h"
 #include "core/words/isolated.h"
+#include "core/words/phrasebook.h"
 #include "core/words/read_back.h"
 
 namespace wardchalk {
@@ -48,34 +49,32 @@ std::string entered(const std::optional<T>& value) {
   return value ? entered(*value) : std::string();
 }
 
-std::string dose(const std::optional<DoseAmount>& dose, const Phrasebook& book) {
-  return dose ? entered(dose->amount) + " " + basisWords(*dose, book) : std::string();
+std::string dose(const std::optional<DoseAmount>& dose) {
+  return dose ? entered(dose->amount) + " " + basisWords(*dose) : std::string();
 }
 
-std::string flag(bool set, const Phrasebook& book) {
-  return set ? say(book, PhraseId::fact_yes) : std::string();
-}
+std::string flag(bool set) { return set ? say(PhraseId::fact_yes) : std::string(); }
 
 struct Entry {
   std::string_view path;
-  std::string (*say)(const Case&, const Phrasebook&);
+  std::string (*say)(const Case&);
 };
 
-#define FACT(path, member)                                                   \
-  Entry {                                                                    \
-    path, [](const Case& c, const Phrasebook&) { return entered(c.member); } \
+#define FACT(path, member)                                \
+  Entry {                                                 \
+    path, [](const Case& c) { return entered(c.member); } \
   }
-#define TEXT(path, member)                                                    \
-  Entry {                                                                     \
-    path, [](const Case& c, const Phrasebook&) { return isolated(c.member); } \
+#define TEXT(path, member)                                 \
+  Entry {                                                  \
+    path, [](const Case& c) { return isolated(c.member); } \
   }
-#define DOSE(path, member)                                                           \
-  Entry {                                                                            \
-    path, [](const Case& c, const Phrasebook& book) { return dose(c.member, book); } \
+#define DOSE(path, member)                             \
+  Entry {                                              \
+    path, [](const Case& c) { return dose(c.member); } \
   }
-#define FLAG(path, member)                                                           \
-  Entry {                                                                            \
-    path, [](const Case& c, const Phrasebook& book) { return flag(c.member, book); } \
+#define FLAG(path, member)                             \
+  Entry {                                              \
+    path, [](const Case& c) { return flag(c.member); } \
   }
 
 constexpr std::array entries = {
@@ -125,14 +124,14 @@ constexpr std::array entries = {
     FACT(path::finalVolume, stock.finalVolume),
     FACT(path::displacement, stock.displacement),
     Entry{path::dividesInto,
-          [](const Case& c, const Phrasebook&) {
+          [](const Case& c) {
             const bool tablet = c.stock.kind == StockKind::solid;
             return tablet ? std::to_string(c.stock.dividesInto) : std::string();
           }},
     FACT(path::infusionVolume, infusion.volume),
     FACT(path::infusionOver, infusion.over),
     Entry{path::dropFactor,
-          [](const Case& c, const Phrasebook&) {
+          [](const Case& c) {
             return c.infusion.dropFactor ? entered(*c.infusion.dropFactor) + "/mL" : std::string();
           }},
 };
@@ -143,9 +142,8 @@ constexpr std::array entries = {
 #undef FLAG
 
 /// What an entry was understood as, where that says more than the entry does.
-std::string understood(std::string_view path, const Case& inputs, const HouseRules& rules,
-                       const Phrasebook& book) {
-  std::string back = readBack(path, inputs, rules, book);
+std::string understood(std::string_view path, const Case& inputs, const HouseRules& rules) {
+  std::string back = readBack(path, inputs, rules);
   const bool converted = back.ends_with(" kg") || back.ends_with(" cm");
   const bool schedule = path == path::schedule || path == path::referenceSchedule;
   const auto& strength = inputs.stock.strength;
@@ -157,18 +155,17 @@ std::string understood(std::string_view path, const Case& inputs, const HouseRul
 
 std::string enteredWords(const Quantity& quantity) { return entered(quantity); }
 
-std::string enteredWords(std::string_view path, const Case& inputs, const Phrasebook& book) {
+std::string enteredWords(std::string_view path, const Case& inputs) {
   const auto known =
       std::find_if(entries.begin(), entries.end(), [&](const Entry& one) { return one.path == path; });
-  return known == entries.end() ? std::string() : known->say(inputs, book);
+  return known == entries.end() ? std::string() : known->say(inputs);
 }
 
-std::string factWords(std::string_view path, const Case& inputs, const HouseRules& rules,
-                      const Phrasebook& book) {
-  std::string text = enteredWords(path, inputs, book);
+std::string factWords(std::string_view path, const Case& inputs, const HouseRules& rules) {
+  std::string text = enteredWords(path, inputs);
   if (text.empty()) return {};
-  const std::string back = understood(path, inputs, rules, book);
-  return back.empty() ? text : say(book, PhraseId::fact_understood, {{"entry", text}, {"back", back}});
+  const std::string back = understood(path, inputs, rules);
+  return back.empty() ? text : say(PhraseId::fact_understood, {{"entry", text}, {"back", back}});
 }
 
 }  // namespace wardchalk

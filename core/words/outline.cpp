@@ -2,6 +2,7 @@
 
 #include "core/words/amount_words.h"
 #include "core/words/isolated.h"
+#include "core/words/phrasebook.h"
 #include "core/words/rules_words.h"
 #include "core/words/sentences.h"
 
@@ -13,14 +14,14 @@ using Kind = OutlineLine::Kind;
 
 class Outline {
  public:
-  Outline(const Worksheet& sheet, const Phrasebook& book) : sheet_(sheet), book_(book) {}
+  explicit Outline(const Worksheet& sheet) : sheet_(sheet) {}
 
   std::vector<OutlineLine> before() {
     line(isolated(sheet_.given.title));
     if (!sheet_.given.title.empty()) gap();
-    line(verdictTitle(sheet_, book_));
-    line(verdictReason(sheet_, book_));
-    line(checksNotMade(sheet_, book_));
+    line(verdictTitle(sheet_));
+    line(verdictReason(sheet_));
+    line(checksNotMade(sheet_));
     gap();
     amount();
     gap();
@@ -36,11 +37,11 @@ class Outline {
   void gap() { lines_.push_back({Kind::gap, {}}); }
 
   void amount() {
-    const AmountWords words = amountWords(sheet_, book_);
+    const AmountWords words = amountWords(sheet_);
     if (!words.asks.empty()) {
-      add(Kind::heading, say(book_, PhraseId::heading_questions));
+      add(Kind::heading, say(PhraseId::heading_questions));
       for (const std::string& ask : words.asks) add(Kind::question, ask);
-      if (!words.measure.empty()) line(say(book_, PhraseId::amount_afterAsking));
+      if (!words.measure.empty()) line(say(PhraseId::amount_afterAsking));
     }
     line(words.none);
     if (words.measure.empty()) return;
@@ -54,27 +55,24 @@ class Outline {
   void notes() {
     bool first = true;
     for (const Finding* finding : findingsBeside(sheet_, sheet_.verdict == VerdictKind::ask)) {
-      if (first) add(Kind::heading, say(book_, PhraseId::heading_findings));
+      if (first) add(Kind::heading, say(PhraseId::heading_findings));
       first = false;
-      add(Kind::note, sentence(*finding, book_));
+      add(Kind::note, sentence(*finding));
     }
     if (!first) gap();
   }
 
   const Worksheet& sheet_;
-  const Phrasebook& book_;
   std::vector<OutlineLine> lines_;
 };
 
 }  // namespace
 
-std::vector<OutlineLine> outlineBefore(const Worksheet& sheet, const Phrasebook& book) {
-  return Outline(sheet, book).before();
-}
+std::vector<OutlineLine> outlineBefore(const Worksheet& sheet) { return Outline(sheet).before(); }
 
-std::vector<OutlineLine> outlineAfter(const Worksheet& sheet, const Phrasebook& book) {
-  return {{Kind::line, say(book, PhraseId::rules_used, {{"name", rulesTitle(sheet.rules, book)}})},
-          {Kind::line, say(book, PhraseId::caution)}};
+std::vector<OutlineLine> outlineAfter(const Worksheet& sheet) {
+  return {{Kind::line, say(PhraseId::rules_used, {{"name", rulesTitle(sheet.rules)}})},
+          {Kind::line, say(PhraseId::caution)}};
 }
 
 }  // namespace wardchalk

@@ -4,7 +4,6 @@
 #include <vector>
 
 #include "core/check/worksheet.h"
-#include "core/words/phrasebook.h"
 
 namespace wardchalk {
 
@@ -23,9 +22,9 @@ struct OutlineLine {
 
 /// Verdict, checks not made, questions, amount or why there is none, findings: what stands before the
 /// working.
-[[nodiscard]] std::vector<OutlineLine> outlineBefore(const Worksheet& sheet, const Phrasebook& book);
+[[nodiscard]] std::vector<OutlineLine> outlineBefore(const Worksheet& sheet);
 
 /// House rules and cautions: what stands after it.
-[[nodiscard]] std::vector<OutlineLine> outlineAfter(const Worksheet& sheet, const Phrasebook& book);
+[[nodiscard]] std::vector<OutlineLine> outlineAfter(const Worksheet& sheet);
 
 }  // namespace wardchalk

@@ -6,6 +6,7 @@
 #include "core/number/decimal_text.h"
 #include "core/unit/conversion.h"
 #include "core/unit/print.h"
+#include "core/words/phrasebook.h"
 
 namespace wardchalk {
 
@@ -60,38 +61,37 @@ std::string sizeBack(const MixedQuantity& mixed, Unit metric, const HouseRules& 
   return alreadyMetric ? inWords(mixed) : equals(mixed, metric, rules);
 }
 
-std::string doseBack(const DoseAmount& dose, const Phrasebook& book) {
-  return printed(dose.amount).append(" ").append(basisWords(dose, book));
+std::string doseBack(const DoseAmount& dose) {
+  return printed(dose.amount).append(" ").append(basisWords(dose));
 }
 
-std::string strengthBack(const Strength& strength, const Phrasebook& book) {
+std::string strengthBack(const Strength& strength) {
   const Quantity inOne{strength.amount.value / strength.in.value, strength.amount.unit};
-  return say(book, PhraseId::back_strength,
+  return say(PhraseId::back_strength,
              {{"amount", printed(inOne)}, {"unit", std::string(infoOf(strength.in.unit).one)}});
 }
 
 std::string shown(const Number& number) { return show(number).marked(); }
 
 /// Fewer than one dose a day: "1 dose every 2 days", "2 doses in a week".
-std::string rareBack(const Schedule& schedule, const Phrasebook& book) {
+std::string rareBack(const Schedule& schedule) {
   const Number inWeek = schedule.most * Number(7);
   if (schedule.fewest == schedule.most &&
       !(inWeek.isWhole() && schedule.text.find("week") != std::string::npos))
-    return say(book, PhraseId::back_everyDays, {{"days", shown(Number(1) / schedule.most)}});
+    return say(PhraseId::back_everyDays, {{"days", shown(Number(1) / schedule.most)}});
   const Number fewest = schedule.fewest * Number(7);
   const std::string low = schedule.fewest == schedule.most ? std::string() : shown(fewest);
-  return say(book, PhraseId::back_inWeek, {{"low", low}, {"high", shown(inWeek)}},
-             inWeek == Number(1) ? 1 : 2);
+  return say(PhraseId::back_inWeek, {{"low", low}, {"high", shown(inWeek)}}, inWeek == Number(1) ? 1 : 2);
 }
 
-std::string scheduleBack(const Schedule& schedule, const Phrasebook& book) {
-  if (schedule.isOnce()) return say(book, PhraseId::back_once);
-  if (schedule.isContinuous()) return say(book, PhraseId::back_continuous);
-  if (schedule.fewest < Number(1)) return rareBack(schedule, book);
+std::string scheduleBack(const Schedule& schedule) {
+  if (schedule.isOnce()) return say(PhraseId::back_once);
+  if (schedule.isContinuous()) return say(PhraseId::back_continuous);
+  if (schedule.fewest < Number(1)) return rareBack(schedule);
   const bool range = schedule.fewest != schedule.most;
   // "3 times a day" does not say that they are 8 h apart.
   const bool every = schedule.text.starts_with("every") && schedule.most > Number(1) && !range;
-  return say(book, PhraseId::back_inDay,
+  return say(PhraseId::back_inDay,
              {{"low", range ? shown(schedule.fewest) : ""},
               {"high", shown(schedule.most)},
               {"hours", every ? shown(Number(24) / schedule.most) : ""}},
@@ -129,7 +129,6 @@ std::string readPart(std::string_view path, const Case& c, const Reader& reader)
 
 struct Reader {
   const HouseRules& rules;
-  const Phrasebook& book;
 
   [[nodiscard]] std::string size(const std::optional<MixedQuantity>& size, Unit metric) const {
     return ifStated(size, [&](const MixedQuantity& one) { return sizeBack(one, metric, rules); });
@@ -138,31 +137,28 @@ struct Reader {
     return ifStated(age, [](const Age& one) { return printed(one.written); });
   }
   [[nodiscard]] std::string dose(const std::optional<DoseAmount>& dose) const {
-    return ifStated(dose, [&](const DoseAmount& one) { return doseBack(one, book); });
+    return ifStated(dose, [&](const DoseAmount& one) { return doseBack(one); });
   }
   [[nodiscard]] std::string schedule(const std::optional<Schedule>& schedule) const {
-    return ifStated(schedule, [&](const Schedule& one) { return scheduleBack(one, book); });
+    return ifStated(schedule, [&](const Schedule& one) { return scheduleBack(one); });
   }
   [[nodiscard]] std::string strength(const std::optional<Strength>& strength) const {
-    return ifStated(strength, [&](const Strength& one) { return strengthBack(one, book); });
+    return ifStated(strength, [&](const Strength& one) { return strengthBack(one); });
   }
 };
 
 }  // namespace
 
-std::string basisWords(std::string_view basis, const Phrasebook& book) {
+std::string basisWords(std::string_view basis) {
   for (const BasisPhrase& one : basisPhrases)
-    if (one.basis == basis) return say(book, one.phrase);
+    if (one.basis == basis) return say(one.phrase);
   return {};
 }
 
-std::string basisWords(const DoseAmount& dose, const Phrasebook& book) {
-  return basisWords(basisOf(dose), book);
-}
+std::string basisWords(const DoseAmount& dose) { return basisWords(basisOf(dose)); }
 
-std::string readBack(std::string_view path, const Case& inputs, const HouseRules& rules,
-                     const Phrasebook& book) {
-  return readPart(path, inputs, Reader{rules, book});
+std::string readBack(std::string_view path, const Case& inputs, const HouseRules& rules) {
+  return readPart(path, inputs, Reader{rules});
 }
 
 }  // namespace wardchalk

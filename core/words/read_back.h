@@ -5,19 +5,17 @@
 
 #include "core/medicine/case.h"
 #include "core/rules/house_rules.h"
-#include "core/words/phrasebook.h"
 
 namespace wardchalk {
 
 /// What a dose is stated for, by its part of an entry: "/m2/dose" is "for each m², each dose". Empty for
 /// another text.
-[[nodiscard]] std::string basisWords(std::string_view basis, const Phrasebook& book);
+[[nodiscard]] std::string basisWords(std::string_view basis);
 /// The same for an amount as an order or a reference states it.
-[[nodiscard]] std::string basisWords(const DoseAmount& dose, const Phrasebook& book);
+[[nodiscard]] std::string basisWords(const DoseAmount& dose);
 
 /// The entry at `path` as it was understood, for the line under its field: "≈ 16.9 kg", "2 doses in 24 h, one
 /// every 12 h", "160 mg for each kg, each dose" (T49). Empty where the entry is absent or says all by itself.
-[[nodiscard]] std::string readBack(std::string_view path, const Case& inputs, const HouseRules& rules,
-                                   const Phrasebook& book);
+[[nodiscard]] std::string readBack(std::string_view path, const Case& inputs, const HouseRules& rules);
 
 }  // namespace wardchalk

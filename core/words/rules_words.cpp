@@ -4,41 +4,42 @@
 #include "core/number/decimal_text.h"
 #include "core/unit/print.h"
 #include "core/words/isolated.h"
+#include "core/words/phrasebook.h"
 
 namespace wardchalk {
 
 namespace {
 
-std::string formulaRule(const HouseRules& rules, const Phrasebook& book) {
+std::string formulaRule(const HouseRules& rules) {
   const std::string name(surfaceFormula(rules.bsaFormula).name);
-  if (!rules.bsaDecimals) return say(book, PhraseId::rule_bsaAllDigits, {{"formula", name}});
+  if (!rules.bsaDecimals) return say(PhraseId::rule_bsaAllDigits, {{"formula", name}});
   const int n = *rules.bsaDecimals;
-  return say(book, PhraseId::rule_bsa, {{"formula", name}, {"n", std::to_string(n)}}, n);
+  return say(PhraseId::rule_bsa, {{"formula", name}, {"n", std::to_string(n)}}, n);
 }
 
-std::string weightRule(const HouseRules& rules, const Phrasebook& book) {
+std::string weightRule(const HouseRules& rules) {
   const bool exact = rules.pounds == Pounds::exact;
-  const std::string pounds = say(book, exact ? PhraseId::rule_poundsExact : PhraseId::rule_poundsTrade);
-  if (!rules.kilogramDecimals) return pounds + " " + say(book, PhraseId::rule_kgAsItIs);
+  const std::string pounds = say(exact ? PhraseId::rule_poundsExact : PhraseId::rule_poundsTrade);
+  if (!rules.kilogramDecimals) return pounds + " " + say(PhraseId::rule_kgAsItIs);
   const int n = *rules.kilogramDecimals;
-  return pounds + " " + say(book, PhraseId::rule_kgRounded, {{"n", std::to_string(n)}}, n);
+  return pounds + " " + say(PhraseId::rule_kgRounded, {{"n", std::to_string(n)}}, n);
 }
 
-std::string amountRule(const Worksheet& sheet, const Phrasebook& book) {
+std::string amountRule(const Worksheet& sheet) {
   const HouseRules& rules = sheet.rules;
   const bool marks = rules.roundTo == RoundTo::marks;
   const bool runs =
       sheet.given.infusion.isStated() || (sheet.given.order.dose && sheet.given.order.dose->isRate());
-  return say(book, marks ? PhraseId::rule_marks : PhraseId::rule_decimals,
+  return say(marks ? PhraseId::rule_marks : PhraseId::rule_decimals,
              {{"below", std::to_string(rules.volumeDecimalsBelow1Ml)},
               {"from", std::to_string(rules.volumeDecimalsFrom1Ml)},
               {"rate", runs ? std::to_string(rules.rateDecimals) : std::string()}});
 }
 
-std::string thresholdRule(const Worksheet& sheet, const Phrasebook& book) {
+std::string thresholdRule(const Worksheet& sheet) {
   const HouseRules& rules = sheet.rules;
   const bool charted = sheet.check(CheckId::bsaCharted).isMade();
-  return say(book, PhraseId::rule_asked,
+  return say(PhraseId::rule_asked,
              {{"low", show(rules.askBelowPercent).text},
               {"rounding", show(rules.askRoundingPercent).text},
               {"smallest", printed(rules.smallestVolume)},
@@ -57,28 +58,28 @@ bool reckonAlike(HouseRules rules, const HouseRules& shipped) {
 
 }  // namespace
 
-std::string rulesTitle(const HouseRules& rules, const Phrasebook& book) {
+std::string rulesTitle(const HouseRules& rules) {
   for (const HouseRules* shipped : {&exactRules(), &classroomRules()})
     if (rules.name == shipped->name && !reckonAlike(rules, *shipped))
-      return say(book, PhraseId::rules_changed, {{"name", rules.name}});
-  return rules.name.empty() ? say(book, PhraseId::rules_noName) : isolated(rules.name);
+      return say(PhraseId::rules_changed, {{"name", rules.name}});
+  return rules.name.empty() ? say(PhraseId::rules_noName) : isolated(rules.name);
 }
 
-std::string rulesProvenance(const HouseRules& rules, const Phrasebook& book) {
+std::string rulesProvenance(const HouseRules& rules) {
   if (!rules.agreedBy.empty() || !rules.agreedOn.empty())
-    return say(book, PhraseId::rule_agreed, {{"who", rules.agreedBy}, {"when", rules.agreedOn}});
+    return say(PhraseId::rule_agreed, {{"who", rules.agreedBy}, {"when", rules.agreedOn}});
   const bool shipped = rules.name == exactRules().name || rules.name == classroomRules().name;
-  return say(book, shipped ? PhraseId::rules_shipped : PhraseId::rules_nobody);
+  return say(shipped ? PhraseId::rules_shipped : PhraseId::rules_nobody);
 }
 
-std::vector<std::string> rulesWords(const Worksheet& sheet, const Phrasebook& book) {
+std::vector<std::string> rulesWords(const Worksheet& sheet) {
   const HouseRules& rules = sheet.rules;
   std::vector<std::string> lines;
-  if (sheet.step(StepId::bsa)) lines.push_back(formulaRule(rules, book));
-  if (sheet.step(StepId::weight)) lines.push_back(weightRule(rules, book));
-  if (sheet.given.stock.kind) lines.push_back(amountRule(sheet, book));
-  lines.push_back(thresholdRule(sheet, book));
-  lines.push_back(rulesProvenance(rules, book));
+  if (sheet.step(StepId::bsa)) lines.push_back(formulaRule(rules));
+  if (sheet.step(StepId::weight)) lines.push_back(weightRule(rules));
+  if (sheet.given.stock.kind) lines.push_back(amountRule(sheet));
+  lines.push_back(thresholdRule(sheet));
+  lines.push_back(rulesProvenance(rules));
   return lines;
 }
 

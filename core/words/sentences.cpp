@@ -10,6 +10,8 @@
 #include "core/number/unseen_text.h"
 #include "core/unit/print.h"
 #include "core/words/isolated.h"
+#include "core/words/phrase_id_list.h"
+#include "core/words/phrasebook.h"
 #include "core/words/step_words.h"
 
 namespace wardchalk {
@@ -46,11 +48,18 @@ constexpr std::array sizeSlipPhrases = {
 #undef WARDCHALK_SIZE_SLIP
 };
 
-constexpr std::array possibleSlipPhrases = {
-#define WARDCHALK_SLIP(name, id, field, errors, undoing) PhraseId::possible_##name,
-#include "core/check/slips/slips.def"
-#undef WARDCHALK_SLIP
-};
+/// The phrase whose id is `family` and `id`; where there is none it does not compile.
+constexpr PhraseId phraseOf(std::string_view family, std::string_view id) {
+  std::size_t at = 0;
+  while (!phraseIds.at(at).starts_with(family) || phraseIds.at(at).substr(family.size()) != id) ++at;
+  return static_cast<PhraseId>(at);
+}
+
+constexpr auto possibleSlipPhrases = [] {
+  std::array<PhraseId, slipTable.size()> phrases{};
+  for (std::size_t i = 0; i < phrases.size(); ++i) phrases[i] = phraseOf("possible.", slipTable[i].id);
+  return phrases;
+}();
 
 constexpr std::array routePhrases = {PhraseId::route_oral,         PhraseId::route_enteral,
                                      PhraseId::route_intravenous,  PhraseId::route_intramuscular,
@@ -62,8 +71,8 @@ constexpr std::array unseenPhrases = {PhraseId::unseen_tab,       PhraseId::unse
                                       PhraseId::unseen_space,     PhraseId::unseen_direction,
                                       PhraseId::unseen_byteOrder, PhraseId::unseen_noCharacter};
 
-std::string unseenName(const UnseenCharacter& unseen, const Phrasebook& book) {
-  return say(book, unseenPhrases[static_cast<std::size_t>(unseen.kind)]);
+std::string unseenName(const UnseenCharacter& unseen) {
+  return say(unseenPhrases[static_cast<std::size_t>(unseen.kind)]);
 }
 
 std::string printedArgument(const Argument& argument) {
@@ -81,10 +90,9 @@ std::string textArgument(const Finding& finding, std::string_view name) {
   return {};
 }
 
-std::string routeWord(std::string_view id, const Phrasebook& book) {
+std::string routeWord(std::string_view id) {
   const auto found = std::find(routeIds.begin(), routeIds.end(), id);
-  return found == routeIds.end() ? std::string(id)
-                                 : routeText(static_cast<Route>(found - routeIds.begin()), book);
+  return found == routeIds.end() ? std::string(id) : routeText(static_cast<Route>(found - routeIds.begin()));
 }
 
 struct Reason {
@@ -97,26 +105,25 @@ constexpr std::array basisReasons = {Reason{"day-or-dose", PhraseId::basis_dayOr
                                      Reason{"continuous-without-rate", PhraseId::basis_continuousWithoutRate},
                                      Reason{"rate-with-doses", PhraseId::basis_rateWithDoses}};
 
-std::string basisSentence(const Finding& finding, const Phrasebook& book) {
+std::string basisSentence(const Finding& finding) {
   const std::string reason = textArgument(finding, "reason");
   for (const Reason& known : basisReasons)
-    if (known.id == reason) return say(book, known.phrase);
-  return say(book, PhraseId::need_other);
+    if (known.id == reason) return say(known.phrase);
+  return say(PhraseId::need_other);
 }
 
 /// The question of a slip named in an argument; empty when there is none.
-std::string slipQuestion(std::string_view id, const Phrasebook& book) {
+std::string slipQuestion(std::string_view id) {
   const auto found = std::find(sizeSlipIds.begin(), sizeSlipIds.end(), id);
   if (found == sizeSlipIds.end()) return {};
-  return say(book, sizeSlipPhrases[static_cast<std::size_t>(found - sizeSlipIds.begin())]);
+  return say(sizeSlipPhrases[static_cast<std::size_t>(found - sizeSlipIds.begin())]);
 }
 
-Filling slipFilling(const Finding& finding, const Phrasebook& book) {
-  std::string first = slipQuestion(textArgument(finding, "slip"), book);
-  std::string second = slipQuestion(textArgument(finding, "other_slip"), book);
+Filling slipFilling(const Finding& finding) {
+  std::string first = slipQuestion(textArgument(finding, "slip"));
+  std::string second = slipQuestion(textArgument(finding, "other_slip"));
   if (second.empty()) return {"slip", std::move(first)};
-  return {"slip",
-          say(book, PhraseId::slip_two, {{"first", std::move(first)}, {"second", std::move(second)}})};
+  return {"slip", say(PhraseId::slip_two, {{"first", std::move(first)}, {"second", std::move(second)}})};
 }
 
 PhraseId implausiblePhrase(std::string_view what) {
@@ -125,15 +132,15 @@ PhraseId implausiblePhrase(std::string_view what) {
   return what == "both" ? PhraseId::implausible_both : PhraseId::implausible_surface;
 }
 
-std::vector<Filling> implausibleFillings(const Finding& finding, const Phrasebook& book) {
+std::vector<Filling> implausibleFillings(const Finding& finding) {
   std::vector<Filling> values;
   for (const Argument& argument : finding.arguments)
     values.push_back({argument.name, printedArgument(argument)});
-  const std::string what = book.find(implausiblePhrase(textArgument(finding, "what")), std::nullopt);
+  const PhraseId what = implausiblePhrase(textArgument(finding, "what"));
   const bool confirmed = finding.severity == Severity::ask;
-  return {{"what", fill(what, values.data(), values.size())},
-          {"advice", say(book, confirmed ? PhraseId::implausible_confirmed : PhraseId::implausible_check)},
-          slipFilling(finding, book)};
+  return {{"what", say(what, values)},
+          {"advice", say(confirmed ? PhraseId::implausible_confirmed : PhraseId::implausible_check)},
+          slipFilling(finding)};
 }
 
 bool isUnlikelySize(FindingCode code) {
@@ -155,7 +162,7 @@ constexpr std::array manyPhrases = {
     ManyPhrase{"vials", PhraseId::many_vials}, ManyPhrase{"syringes", PhraseId::many_syringes}};
 
 /// "5 vials"
-std::string countedText(const Finding& finding, const Phrasebook& book) {
+std::string countedText(const Finding& finding) {
   const std::string what = textArgument(finding, "what");
   const auto known = std::find_if(manyPhrases.begin(), manyPhrases.end(),
                                   [&](const ManyPhrase& many) { return many.what == what; });
@@ -163,43 +170,43 @@ std::string countedText(const Finding& finding, const Phrasebook& book) {
   for (const Argument& argument : finding.arguments)
     if (argument.name == "count") count = printedArgument(argument);
   if (known == manyPhrases.end()) return count;
-  return say(book, known->phrase, {{"count", count}}, count == "1" ? 1 : 2);
+  return say(known->phrase, {{"count", count}}, count == "1" ? 1 : 2);
 }
 
 /// What hangs on the two surfaces; empty when the order passes or fails by both.
-std::string decidesText(const Finding& finding, const Phrasebook& book) {
+std::string decidesText(const Finding& finding) {
   const std::string order = textArgument(finding, "order");
   if (order.empty()) return {};
-  return say(book, order == "within" ? PhraseId::differs_within : PhraseId::differs_over);
+  return say(order == "within" ? PhraseId::differs_within : PhraseId::differs_over);
 }
 
 /// Of which time both amounts are; a rate says so by its unit.
-std::string timeOfLow(const Finding& finding, const Phrasebook& book) {
+std::string timeOfLow(const Finding& finding) {
   const std::string per = textArgument(finding, "per");
   if (per.empty()) return {};
-  if (per == idOf(Unit::week)) return say(book, PhraseId::low_inWeek);
-  return say(book, per == idOf(Unit::day) ? PhraseId::low_inDay : PhraseId::low_inDose);
+  if (per == idOf(Unit::week)) return say(PhraseId::low_inWeek);
+  return say(per == idOf(Unit::day) ? PhraseId::low_inDay : PhraseId::low_inDose);
 }
 
 /// Fillings that are words of ours and not figures.
-std::vector<Filling> wordFillings(const Finding& finding, const Phrasebook& book) {
+std::vector<Filling> wordFillings(const Finding& finding) {
   if (finding.code == FindingCode::scheduleDiffers)
-    return {{"how", say(book, textArgument(finding, "more") == "more" ? PhraseId::schedule_more
-                                                                      : PhraseId::schedule_less)}};
+    return {{"how", say(textArgument(finding, "more") == "more" ? PhraseId::schedule_more
+                                                                : PhraseId::schedule_less)}};
   if (finding.code == FindingCode::formDiffersFromRoute)
-    return {{"what", say(book, textArgument(finding, "form") == "solid" ? PhraseId::form_solid
-                                                                        : PhraseId::form_infusion)},
-            {"route", routeWord(textArgument(finding, "route"), book)}};
+    return {{"what",
+             say(textArgument(finding, "form") == "solid" ? PhraseId::form_solid : PhraseId::form_infusion)},
+            {"route", routeWord(textArgument(finding, "route"))}};
   if (finding.code == FindingCode::belowLow || finding.code == FindingCode::belowUsual)
-    return {{"when", timeOfLow(finding, book)}};
-  if (finding.code == FindingCode::manyUnits) return {{"what", countedText(finding, book)}};
-  if (finding.code == FindingCode::bsaDiffers) return {{"decides", decidesText(finding, book)}};
-  if (finding.code == FindingCode::sizeImplausible) return implausibleFillings(finding, book);
-  if (isUnlikelySize(finding.code)) return {slipFilling(finding, book)};
-  if (isBandFinding(finding.code)) return {{"band", bandInWords(textArgument(finding, "band"), book)}};
+    return {{"when", timeOfLow(finding)}};
+  if (finding.code == FindingCode::manyUnits) return {{"what", countedText(finding)}};
+  if (finding.code == FindingCode::bsaDiffers) return {{"decides", decidesText(finding)}};
+  if (finding.code == FindingCode::sizeImplausible) return implausibleFillings(finding);
+  if (isUnlikelySize(finding.code)) return {slipFilling(finding)};
+  if (isBandFinding(finding.code)) return {{"band", bandInWords(textArgument(finding, "band"))}};
   if (finding.code == FindingCode::notCoveredRoute)
-    return {{"ordered", routeWord(textArgument(finding, "ordered"), book)},
-            {"reference", routeWord(textArgument(finding, "reference"), book)}};
+    return {{"ordered", routeWord(textArgument(finding, "ordered"))},
+            {"reference", routeWord(textArgument(finding, "reference"))}};
   return {};
 }
 
@@ -213,7 +220,7 @@ PhraseId possibleSlipPhrase(std::string_view id) {
 PhraseId phraseFor(const Finding& finding) {
   if (finding.code == FindingCode::possibleSlip) return possibleSlipPhrase(textArgument(finding, "slip"));
   if (finding.code == FindingCode::strengthDiffers && finding.severity == Severity::note)
-    return PhraseId::strength_differsNote;
+    return PhraseId::note_strengthDiffers;
   if (finding.code == FindingCode::tooFast && finding.check == CheckId::infusionTime)
     return PhraseId::tooFast_time;
   if (finding.code == FindingCode::weightUnlikely && textArgument(finding, "age").empty())
@@ -249,16 +256,15 @@ std::string comparedText(const Compared& compared, int significant) {
   return {};
 }
 
-std::string safeReason(const Worksheet& sheet, const Phrasebook& book) {
+std::string safeReason(const Worksheet& sheet) {
   if (!sheet.worst) return {};
   const Check& check = sheet.check(*sheet.worst);
   int significant = 4;
   if (std::holds_alternative<Quantity>(check.value) && std::holds_alternative<Quantity>(check.limit))
     significant = digitsApart(std::get<Quantity>(check.value).value, std::get<Quantity>(check.limit).value);
   const auto with = [&](PhraseId id) {
-    return say(book, id,
-               {{"ordered", comparedText(check.value, significant)},
-                {"limit", comparedText(check.limit, significant)}});
+    return say(id, {{"ordered", comparedText(check.value, significant)},
+                    {"limit", comparedText(check.limit, significant)}});
   };
   switch (check.id) {
     case CheckId::daily:
@@ -293,59 +299,58 @@ const Need* firstNeed(const Worksheet& sheet) {
 
 }  // namespace
 
-std::string sentence(const Refusal& refusal, const Phrasebook& book) {
+std::string sentence(const Refusal& refusal) {
   const PhraseId phrase = refusalPhrases[static_cast<std::size_t>(refusal.code)];
   if (const auto unseen = firstUnseen(refusal.typed); unseen && refusal.code == RefusalCode::unseenCharacter)
-    return say(book, phrase, {{"what", unseenName(*unseen, book)}, {"number", unseen->number}});
-  return say(book, phrase,
-             {{"typed", withUnseenNamed(refusal.typed)},
-              {"suggestion", withUnseenNamed(refusal.suggestion)},
-              {"hint", refusal.hint}});
+    return say(phrase, {{"what", unseenName(*unseen)}, {"number", unseen->number}});
+  return say(phrase, {{"typed", withUnseenNamed(refusal.typed)},
+                      {"suggestion", withUnseenNamed(refusal.suggestion)},
+                      {"hint", refusal.hint}});
 }
 
 std::string placeText(const Refusal& refusal) { return isolated(withUnseenNamed(refusal.path)); }
 
-std::string sentence(const Finding& finding, const Phrasebook& book) {
-  if (finding.code == FindingCode::basisDoesNotFit) return basisSentence(finding, book);
+std::string sentence(const Finding& finding) {
+  if (finding.code == FindingCode::basisDoesNotFit) return basisSentence(finding);
   std::vector<Filling> fillings;
   for (const Argument& argument : finding.arguments)
     fillings.push_back({argument.name, printedArgument(argument)});
-  for (Filling& filling : wordFillings(finding, book)) fillings.push_back(std::move(filling));
-  return fill(book.find(phraseFor(finding), std::nullopt), fillings.data(), fillings.size());
+  for (Filling& filling : wordFillings(finding)) fillings.push_back(std::move(filling));
+  return say(phraseFor(finding), fillings);
 }
 
-std::string sentence(const Need& need, const Phrasebook& book) {
-  if (need.finer) return say(book, PhraseId::need_ageFiner);
+std::string sentence(const Need& need) {
+  if (need.finer) return say(PhraseId::need_ageFiner);
   for (const NeedPhrase& known : needPhrases)
-    if (known.path == need.path) return say(book, known.phrase);
-  return say(book, PhraseId::need_other);
+    if (known.path == need.path) return say(known.phrase);
+  return say(PhraseId::need_other);
 }
 
-std::string verdictTitle(const Worksheet& sheet, const Phrasebook& book) {
+std::string verdictTitle(const Worksheet& sheet) {
   switch (sheet.verdict) {
     case VerdictKind::safe:
-      return say(book, PhraseId::title_safe);
+      return say(PhraseId::title_safe);
     case VerdictKind::ask:
-      return say(book, PhraseId::title_ask);
+      return say(PhraseId::title_ask);
     case VerdictKind::unsafe:
-      return say(book, PhraseId::title_unsafe);
+      return say(PhraseId::title_unsafe);
     case VerdictKind::notCovered:
-      return say(book, PhraseId::title_notCovered);
+      return say(PhraseId::title_notCovered);
     case VerdictKind::undecided:
       break;
   }
   if (sheet.deciding)
-    return say(book, sheet.findings[*sheet.deciding].code == FindingCode::finishTyping
-                         ? PhraseId::title_finishTyping
-                         : PhraseId::title_undecided);
+    return say(sheet.findings[*sheet.deciding].code == FindingCode::finishTyping
+                   ? PhraseId::title_finishTyping
+                   : PhraseId::title_undecided);
   const Need* need = firstNeed(sheet);
-  if (!need) return say(book, PhraseId::title_undecided);
-  return say(book, PhraseId::title_undecidedNeed, {{"what", sentence(*need, book)}});
+  if (!need) return say(PhraseId::title_undecided);
+  return say(PhraseId::title_undecidedNeed, {{"what", sentence(*need)}});
 }
 
-std::string verdictReason(const Worksheet& sheet, const Phrasebook& book) {
-  if (sheet.deciding) return sentence(sheet.findings[*sheet.deciding], book);
-  if (sheet.verdict == VerdictKind::safe) return safeReason(sheet, book);
+std::string verdictReason(const Worksheet& sheet) {
+  if (sheet.deciding) return sentence(sheet.findings[*sheet.deciding]);
+  if (sheet.verdict == VerdictKind::safe) return safeReason(sheet);
   return {};
 }
 
@@ -366,7 +371,7 @@ std::vector<const Finding*> findingsBeside(const Worksheet& sheet, bool question
   return beside;
 }
 
-std::string checksNotMade(const Worksheet& sheet, const Phrasebook& book) {
+std::string checksNotMade(const Worksheet& sheet) {
   // While a figure is being changed nothing is judged, and a list of all there is would only hide that.
   if (sheet.finding(FindingCode::finishTyping)) return {};
   const auto missed = [&](CheckId id) { return sheet.check(id).status == CheckStatus::notChecked; };
@@ -376,24 +381,20 @@ std::string checksNotMade(const Worksheet& sheet, const Phrasebook& book) {
   for (const CheckId id : notMadeOrder) {
     if (!missed(id) || (maxima && id == CheckId::maxDaily)) continue;
     if (bands && (id == CheckId::weightBand || id == CheckId::bsaBand)) continue;
-    std::string name = checkName(id, book);
-    if (maxima && id == CheckId::maxSingle) name = say(book, PhraseId::check_maxima);
-    if (bands && id == CheckId::ageBand) name = say(book, PhraseId::check_bands);
+    std::string name = checkName(id);
+    if (maxima && id == CheckId::maxSingle) name = say(PhraseId::check_maxima);
+    if (bands && id == CheckId::ageBand) name = say(PhraseId::check_bands);
     list.append(list.empty() ? "" : ", ").append(name);
   }
   if (list.empty()) return {};
-  return say(book, PhraseId::checks_notMade, {{"list", list}});
+  return say(PhraseId::checks_notMade, {{"list", list}});
 }
 
-std::string checkName(CheckId id, const Phrasebook& book) {
-  return say(book, checkPhrases[static_cast<std::size_t>(id)]);
-}
+std::string checkName(CheckId id) { return say(checkPhrases[static_cast<std::size_t>(id)]); }
 
-std::string whyNotText(WhyNot why, const Phrasebook& book) {
-  return say(book, whyPhrases[static_cast<std::size_t>(why)]);
-}
+std::string whyNotText(WhyNot why) { return say(whyPhrases[static_cast<std::size_t>(why)]); }
 
-std::string bandInWords(std::string_view band, const Phrasebook& book) {
+std::string bandInWords(std::string_view band) {
   struct Sign {
     std::string_view sign;
     PhraseId phrase;
@@ -407,15 +408,13 @@ std::string bandInWords(std::string_view band, const Phrasebook& book) {
     for (const Sign& known : signs)
       if (edge.starts_with(known.sign))
         text.append(text.empty() ? "" : ", ")
-            .append(say(book, known.phrase, {{"edge", std::string(edge.substr(known.sign.size()))}}));
+            .append(say(known.phrase, {{"edge", std::string(edge.substr(known.sign.size()))}}));
     band.remove_prefix(std::min(end + 2, band.size()));
   }
   return text;
 }
 
-std::string routeText(Route route, const Phrasebook& book) {
-  return say(book, routePhrases[static_cast<std::size_t>(route)]);
-}
+std::string routeText(Route route) { return say(routePhrases[static_cast<std::size_t>(route)]); }
 
 std::string filedArgument(const Argument& argument) {
   if (const auto* quantity = std::get_if<Quantity>(&argument.value))

@@ -6,27 +6,26 @@
 
 #include "core/check/worksheet.h"
 #include "core/number/refusal.h"
-#include "core/words/phrasebook.h"
 
 namespace wardchalk {
 
 /// What is wrong with an entry and what to write.
-[[nodiscard]] std::string sentence(const Refusal& refusal, const Phrasebook& book);
+[[nodiscard]] std::string sentence(const Refusal& refusal);
 
 /// Where a refusal belongs, fit to be shown; empty where it has no place.
 [[nodiscard]] std::string placeText(const Refusal& refusal);
 
 /// A finding in a sentence that a nurse could say aloud.
-[[nodiscard]] std::string sentence(const Finding& finding, const Phrasebook& book);
+[[nodiscard]] std::string sentence(const Finding& finding);
 
 /// What is wanting: "enter the height".
-[[nodiscard]] std::string sentence(const Need& need, const Phrasebook& book);
+[[nodiscard]] std::string sentence(const Need& need);
 
 /// The words on the flag: "SAFE by this reference", "NO VERDICT: enter the height".
-[[nodiscard]] std::string verdictTitle(const Worksheet& sheet, const Phrasebook& book);
+[[nodiscard]] std::string verdictTitle(const Worksheet& sheet);
 
 /// The one sentence beside them, naming the worst check. Empty where the title says all.
-[[nodiscard]] std::string verdictReason(const Worksheet& sheet, const Phrasebook& book);
+[[nodiscard]] std::string verdictReason(const Worksheet& sheet);
 
 /// What is told beneath the verdict: all findings but the deciding one and, where `questionsStand` as ticks
 /// of their own, the questions. While a size cannot be used, no dose is called too little for it: that would
@@ -35,19 +34,19 @@ namespace wardchalk {
 
 /// The checks that were not made, most important first: "NOT checked: daily total, schedule". Empty if there
 /// are none.
-[[nodiscard]] std::string checksNotMade(const Worksheet& sheet, const Phrasebook& book);
+[[nodiscard]] std::string checksNotMade(const Worksheet& sheet);
 
 /// The name of a check: "daily total".
-[[nodiscard]] std::string checkName(CheckId id, const Phrasebook& book);
+[[nodiscard]] std::string checkName(CheckId id);
 
 /// Why a check was not made.
-[[nodiscard]] std::string whyNotText(WhyNot why, const Phrasebook& book);
+[[nodiscard]] std::string whyNotText(WhyNot why);
 
 /// A band written in signs ("≥ 2 years, < 12 years") in words: "at least 2 years, below 12 years".
-[[nodiscard]] std::string bandInWords(std::string_view band, const Phrasebook& book);
+[[nodiscard]] std::string bandInWords(std::string_view band);
 
 /// A route in words.
-[[nodiscard]] std::string routeText(Route route, const Phrasebook& book);
+[[nodiscard]] std::string routeText(Route route);
 
 /// A finding's argument as it stands in worksheet files: "60 mg", "71.4".
 [[nodiscard]] std::string filedArgument(const Argument& argument);

@@ -2,7 +2,6 @@
 
 #include <string>
 
-#include "core/words/phrasebook.h"
 #include "core/working/step.h"
 
 namespace wardchalk {
@@ -13,20 +12,18 @@ namespace wardchalk {
 [[nodiscard]] std::string spokenTerm(const Term& term);
 
 /// "120 milligrams per square metre per dose", "5 millilitres over 120 milligrams".
-[[nodiscard]] std::string spokenFactor(const Factor& factor, const Phrasebook& book);
+[[nodiscard]] std::string spokenFactor(const Factor& factor);
 
 /// "84 milligrams in one dose".
-[[nodiscard]] std::string spokenAmount(const Number& value, int fixedDecimals, const Units& units,
-                                       const Phrasebook& book);
+[[nodiscard]] std::string spokenAmount(const Number& value, int fixedDecimals, const Units& units);
 
 /// "milligrams per dose", "milligrams squared per millilitre".
-[[nodiscard]] std::string spokenUnits(const Units& units, const Phrasebook& book);
+[[nodiscard]] std::string spokenUnits(const Units& units);
 
 /// One side of a comparison: "80 milligrams", "at least 2 years"; with at least so many significant digits.
-[[nodiscard]] std::string spokenSide(const Side& side, int significant, const Phrasebook& book);
+[[nodiscard]] std::string spokenSide(const Side& side, int significant);
 
 /// "80 milligrams is not more than 84 milligrams: true"; `truth` is what stands after the colon.
-[[nodiscard]] std::string spokenClaim(const Comparison& comparison, const std::string& truth,
-                                      const Phrasebook& book);
+[[nodiscard]] std::string spokenClaim(const Comparison& comparison, const std::string& truth);
 
 }  // namespace wardchalk

@@ -12,8 +12,7 @@ namespace {
 
 class StepWriter {
  public:
-  StepWriter(const Step& step, const Phrasebook& book, const Notation& notation)
-      : step_(step), book_(book), notation_(notation) {}
+  StepWriter(const Step& step, const Notation& notation) : step_(step), notation_(notation) {}
 
   std::vector<std::string> lines() {
     for (const Sum& sum : step_.sums) lines_.push_back(notation_.words(sumLine(sum)));
@@ -24,7 +23,7 @@ class StepWriter {
     else if (const auto* comparison = std::get_if<Comparison>(&step_.body))
       addComparison(*comparison);
     else
-      lines_.push_back(notation_.words(measuringLine(std::get<Measuring>(step_.body), book_)));
+      lines_.push_back(notation_.words(measuringLine(std::get<Measuring>(step_.body))));
     return std::move(lines_);
   }
 
@@ -63,7 +62,7 @@ class StepWriter {
 
   std::string outcomes() const {
     std::string out;
-    for (const Outcome& outcome : outcomesOf(step_, book_)) {
+    for (const Outcome& outcome : outcomesOf(step_)) {
       const bool equal = outcome.sign == Outcome::Sign::equals;
       out += notation_.sign(equal ? "=" : outcome.sign == Outcome::Sign::about ? "≈" : "→");
       out += outcome.rooted ? notation_.root(amount(outcome.text)) : amount(outcome.text);
@@ -96,26 +95,25 @@ class StepWriter {
     addSideChain(comparison.left);
     addSideChain(comparison.right);
     const int significant = digitsApart(comparison.left.term.value, comparison.right.term.value);
-    const std::string relation = relationSign(comparison, book_);
+    const std::string relation = relationSign(comparison);
     const bool isSign = relation == "≤" || relation == "≥";
     std::string out = amount(sideText(comparison.left, significant));
     if (isSign) out += notation_.sign(relation);
     if (!isSign) out += notation_.space(false) + notation_.words(relation) + notation_.space(false);
     out += amount(sideText(comparison.right, significant));
-    lines_.push_back(out + notation_.space(true) + notation_.words(conclusion(step_, book_)));
+    lines_.push_back(out + notation_.space(true) + notation_.words(conclusion(step_)));
   }
 
   const Step& step_;
-  const Phrasebook& book_;
   const Notation& notation_;
   std::vector<std::string> lines_;
 };
 
 }  // namespace
 
-std::string stepMarkup(const Step& step, const Worksheet& sheet, const Phrasebook& book, Markup markup) {
+std::string stepMarkup(const Step& step, const Worksheet& sheet, Markup markup) {
   const Notation& notation = notationOf(markup);
-  return notation.display(StepWriter(step, book, notation).lines(), sentence(step, sheet, book));
+  return notation.display(StepWriter(step, notation).lines(), sentence(step, sheet));
 }
 
 }  // namespace wardchalk

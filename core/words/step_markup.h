@@ -3,7 +3,6 @@
 #include <string>
 
 #include "core/check/worksheet.h"
-#include "core/words/phrasebook.h"
 
 namespace wardchalk {
 
@@ -13,7 +12,6 @@ enum class Markup { mathml, latex };
 /// One step as a displayed formula: its sums, its chain with struck units and what it comes to, or its
 /// inequality with its truth. MathML: one math element (MathML 3, W3C) that carries the step's sentence as
 /// its alternative text; struck units stand in menclose. LaTeX: wants the packages amsmath and cancel.
-[[nodiscard]] std::string stepMarkup(const Step& step, const Worksheet& sheet, const Phrasebook& book,
-                                     Markup markup);
+[[nodiscard]] std::string stepMarkup(const Step& step, const Worksheet& sheet, Markup markup);
 
 }  // namespace wardchalk

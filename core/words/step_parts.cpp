@@ -62,12 +62,12 @@ std::vector<UnitMark> unitMarks(const Term& term, const Product& product, int fa
   return marks;
 }
 
-std::vector<Outcome> outcomesOf(const Step& step, const Phrasebook& book) {
+std::vector<Outcome> outcomesOf(const Step& step) {
   if (std::holds_alternative<SurfaceByFormula>(step.body))
-    return {{Sign::about, unroundedText(step) + " m²"}, {Sign::rounded, conclusion(step, book)}};
+    return {{Sign::about, unroundedText(step) + " m²"}, {Sign::rounded, conclusion(step)}};
   const auto* solved = std::get_if<Solved>(&step.body);
   if (!solved) return {};
-  const std::string result = conclusion(step, book);
+  const std::string result = conclusion(step);
   return solved->chain.rooted ? rootOutcomes(step, *solved, result) : chainOutcomes(step, *solved, result);
 }
 

@@ -5,7 +5,6 @@
 #include <string_view>
 #include <vector>
 
-#include "core/words/phrasebook.h"
 #include "core/working/step.h"
 
 namespace wardchalk {
@@ -37,6 +36,6 @@ struct Outcome {
 };
 
 /// What a chain or a formula comes to, up to what later steps use; empty for a comparison and a measurement.
-[[nodiscard]] std::vector<Outcome> outcomesOf(const Step& step, const Phrasebook& book);
+[[nodiscard]] std::vector<Outcome> outcomesOf(const Step& step);
 
 }  // namespace wardchalk

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/unit/print.h"
+#include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 #include "core/words/step_words.h"
 #include "core/words/unit_words.h"
@@ -25,30 +26,29 @@ std::string spokenTerm(const Term& term) {
 namespace {
 
 /// " per square metre per dose".
-std::string spokenPer(const std::vector<Unit>& units, const Phrasebook& book) {
+std::string spokenPer(const std::vector<Unit>& units) {
   std::string text;
-  for (const Unit unit : units) text.append(say(book, PhraseId::say_per)).append(infoOf(unit).word);
+  for (const Unit unit : units) text.append(say(PhraseId::say_per)).append(infoOf(unit).word);
   return text;
 }
 
 }  // namespace
 
-std::string spokenFactor(const Factor& factor, const Phrasebook& book) {
+std::string spokenFactor(const Factor& factor) {
   std::string over = spokenTerm(factor.over);
   if (factor.under.isPlainOne()) return over;
   if (!isOne(factor.under.value))
-    return say(book, PhraseId::say_over, {{"over", over}, {"under", spokenTerm(factor.under)}});
-  return over + spokenPer(factor.under.units, book);
+    return say(PhraseId::say_over, {{"over", over}, {"under", spokenTerm(factor.under)}});
+  return over + spokenPer(factor.under.units);
 }
 
 namespace {
 
-std::string spokenChain(const Chain& chain, const Phrasebook& book) {
+std::string spokenChain(const Chain& chain) {
   std::string text;
   for (const Factor& factor : chain.factors)
-    text.append(text.empty() ? std::string() : say(book, PhraseId::say_times))
-        .append(spokenFactor(factor, book));
-  return chain.rooted ? say(book, PhraseId::say_root, {{"chain", text}}) : text;
+    text.append(text.empty() ? std::string() : say(PhraseId::say_times)).append(spokenFactor(factor));
+  return chain.rooted ? say(PhraseId::say_root, {{"chain", text}}) : text;
 }
 
 /// "square metres and milligrams": each unit once.
@@ -72,98 +72,90 @@ bool isInParts(const Number& value, const std::vector<Unit>& units) {
 
 }  // namespace
 
-std::string spokenAmount(const Number& value, int fixedDecimals, const Units& units, const Phrasebook& book) {
+std::string spokenAmount(const Number& value, int fixedDecimals, const Units& units) {
   const std::string amount = isInParts(value, units.over)
                                  ? givenText({value, units.over.front()})
                                  : spokenTerm({value, units.over, {}, fixedDecimals});
-  if (units.under == std::vector{Unit::dose}) return say(book, PhraseId::in_oneDose, {{"amount", amount}});
-  if (units.under == std::vector{Unit::day}) return say(book, PhraseId::in_24h, {{"amount", amount}});
-  return amount + spokenPer(units.under, book);
+  if (units.under == std::vector{Unit::dose}) return say(PhraseId::in_oneDose, {{"amount", amount}});
+  if (units.under == std::vector{Unit::day}) return say(PhraseId::in_24H, {{"amount", amount}});
+  return amount + spokenPer(units.under);
 }
 
-std::string spokenUnits(const Units& units, const Phrasebook& book) {
-  return spoken(units.over, true) + spokenPer(units.under, book);
-}
+std::string spokenUnits(const Units& units) { return spoken(units.over, true) + spokenPer(units.under); }
 
 namespace {
 
-std::string spokenSolved(const Step& step, const Solved& solved, const Phrasebook& book) {
-  std::string result = spokenAmount(solved.result, solved.fixedDecimals, step.lookingFor, book);
+std::string spokenSolved(const Step& step, const Solved& solved) {
+  std::string result = spokenAmount(solved.result, solved.fixedDecimals, step.lookingFor);
   if (step.rounding && equalsSign(step) != "=") {
     const ShownNumber exact = show(solved.product.exact, Grouping::commas);
     const std::string unrounded = solved.chain.rooted ? unroundedText(step) : exact.text;
     const bool about = solved.chain.rooted || !exact.exact;
-    result = say(book, PhraseId::say_rounded,
-                 {{"unrounded", about ? say(book, PhraseId::say_about, {{"amount", unrounded}}) : unrounded},
+    result = say(PhraseId::say_rounded,
+                 {{"unrounded", about ? say(PhraseId::say_about, {{"amount", unrounded}}) : unrounded},
                   {"result", result}});
   }
-  const std::string chain = spokenChain(solved.chain, book);
-  if (solved.product.pairs.empty())
-    return say(book, PhraseId::say_result, {{"chain", chain}, {"result", result}});
-  const std::string cancel =
-      say(book, PhraseId::say_cancel, {{"units", cancelledUnits(solved.product.pairs)}});
-  return say(book, PhraseId::say_resultCancel, {{"chain", chain}, {"cancel", cancel}, {"result", result}});
+  const std::string chain = spokenChain(solved.chain);
+  if (solved.product.pairs.empty()) return say(PhraseId::say_result, {{"chain", chain}, {"result", result}});
+  const std::string cancel = say(PhraseId::say_cancel, {{"units", cancelledUnits(solved.product.pairs)}});
+  return say(PhraseId::say_resultCancel, {{"chain", chain}, {"cancel", cancel}, {"result", result}});
 }
 
-std::string spokenFormula(const Step& step, const SurfaceByFormula& formula, const Phrasebook& book) {
+std::string spokenFormula(const Step& step, const SurfaceByFormula& formula) {
   const auto power = [&](const Term& base, const Number& exponent) {
-    return say(book, PhraseId::say_power, {{"base", spokenTerm(base)}, {"power", exactText(exponent)}});
+    return say(PhraseId::say_power, {{"base", spokenTerm(base)}, {"power", exactText(exponent)}});
   };
-  const std::string times = say(book, PhraseId::say_times);
+  const std::string times = say(PhraseId::say_times);
   const std::string chain = exactText(formula.factor.value) + times +
                             power(formula.height, formula.heightPower) + times +
                             power(formula.weight, formula.weightPower);
-  return say(book, PhraseId::say_result,
-             {{"chain", chain},
-              {"result", spokenAmount(formula.result, formula.fixedDecimals, step.lookingFor, book)}});
+  return say(
+      PhraseId::say_result,
+      {{"chain", chain}, {"result", spokenAmount(formula.result, formula.fixedDecimals, step.lookingFor)}});
 }
 
 }  // namespace
 
-std::string spokenSide(const Side& side, int significant, const Phrasebook& book) {
-  std::string band = bandInWords(side.text, book);
+std::string spokenSide(const Side& side, int significant) {
+  std::string band = bandInWords(side.text);
   if (!band.empty()) return band;
   if (!side.text.empty()) return side.text;
   const ShownNumber shown = show(side.term.value, Grouping::commas, significant);
   return (shown.exact ? "" : "about ") + shown.text + " " + spoken(side.term.units, !isOne(side.term.value));
 }
 
-std::string spokenClaim(const Comparison& comparison, const std::string& truth, const Phrasebook& book) {
+std::string spokenClaim(const Comparison& comparison, const std::string& truth) {
   const PhraseId phrase = comparison.relation == Relation::atMost    ? PhraseId::say_atMost
                           : comparison.relation == Relation::atLeast ? PhraseId::say_atLeast
                           : comparison.relation == Relation::inside  ? PhraseId::say_inside
                                                                      : PhraseId::say_same;
   const int significant = digitsApart(comparison.left.term.value, comparison.right.term.value);
-  return say(book, phrase,
-             {{"left", spokenSide(comparison.left, significant, book)},
-              {"right", spokenSide(comparison.right, significant, book)},
-              {"truth", truth}});
+  return say(phrase, {{"left", spokenSide(comparison.left, significant)},
+                      {"right", spokenSide(comparison.right, significant)},
+                      {"truth", truth}});
 }
 
 namespace {
 
-std::string spokenComparison(const Comparison& comparison, const Phrasebook& book) {
-  return spokenClaim(comparison, say(book, comparison.holds ? PhraseId::truth_true : PhraseId::truth_false),
-                     book);
+std::string spokenComparison(const Comparison& comparison) {
+  return spokenClaim(comparison, say(comparison.holds ? PhraseId::truth_true : PhraseId::truth_false));
 }
 
-std::string body(const Step& step, const Phrasebook& book) {
-  if (const auto* solved = std::get_if<Solved>(&step.body)) return spokenSolved(step, *solved, book);
-  if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body))
-    return spokenFormula(step, *formula, book);
-  if (const auto* comparison = std::get_if<Comparison>(&step.body))
-    return spokenComparison(*comparison, book);
-  std::string line = measuringLine(std::get<Measuring>(step.body), book);
+std::string body(const Step& step) {
+  if (const auto* solved = std::get_if<Solved>(&step.body)) return spokenSolved(step, *solved);
+  if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body)) return spokenFormula(step, *formula);
+  if (const auto* comparison = std::get_if<Comparison>(&step.body)) return spokenComparison(*comparison);
+  std::string line = measuringLine(std::get<Measuring>(step.body));
   if (line.ends_with('.')) line.pop_back();
   return line;
 }
 
 }  // namespace
 
-std::string sentence(const Step& step, const Worksheet& sheet, const Phrasebook& book) {
-  std::string text = body(step, book);
+std::string sentence(const Step& step, const Worksheet& sheet) {
+  std::string text = body(step);
   for (const Sum& sum : step.sums) text.insert(0, sumLine(sum) + "; ");
-  return say(book, PhraseId::say_step, {{"question", question(step, sheet, book)}, {"sentence", text}});
+  return say(PhraseId::say_step, {{"question", question(step, sheet)}, {"sentence", text}});
 }
 
 }  // namespace wardchalk

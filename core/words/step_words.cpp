@@ -4,6 +4,7 @@
 
 #include "core/medicine/paths.h"
 #include "core/unit/print.h"
+#include "core/words/phrasebook.h"
 #include "core/words/unit_words.h"
 
 namespace wardchalk {
@@ -63,86 +64,84 @@ bool usesConstant(const Chain& chain, std::string_view name) {
   return false;
 }
 
-std::string surfaceReason(const Step& step, const Worksheet& sheet, const Phrasebook& book) {
+std::string surfaceReason(const Step& step, const Worksheet& sheet) {
   std::string what;
   if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body)) {
-    what = say(book, PhraseId::reason_formula, {{"name", std::string(formula->name)}});
+    what = say(PhraseId::reason_formula, {{"name", std::string(formula->name)}});
   } else {
     const bool household = usesConstant(std::get<Solved>(step.body).chain, "mosteller-household");
-    what = say(book, household ? PhraseId::reason_mostellerHousehold : PhraseId::reason_mostellerMetric);
+    what = say(household ? PhraseId::reason_mostellerHousehold : PhraseId::reason_mostellerMetric);
   }
-  if (sheet.bsa && sheet.bsa->charted) return say(book, PhraseId::reason_onlyCompared, {{"what", what}});
+  if (sheet.bsa && sheet.bsa->charted) return say(PhraseId::reason_onlyCompared, {{"what", what}});
   const int decimals = step.rounding ? step.rounding->decimals : 20;
-  if (decimals == 20) return say(book, PhraseId::reason_allDigits, {{"what", what}});
-  return say(book, PhraseId::reason_roundedThenUsed, {{"what", what}, {"n", std::to_string(decimals)}},
-             decimals);
+  if (decimals == 20) return say(PhraseId::reason_allDigits, {{"what", what}});
+  return say(PhraseId::reason_roundedThenUsed, {{"what", what}, {"n", std::to_string(decimals)}}, decimals);
 }
 
-std::string weightReason(const Step& step, const Phrasebook& book) {
+std::string weightReason(const Step& step) {
   const Chain& chain = std::get<Solved>(step.body).chain;
   std::string pounds;
-  if (usesConstant(chain, "lb-per-kg")) pounds = say(book, PhraseId::reason_poundsTrade);
-  if (usesConstant(chain, "kg-per-lb")) pounds = say(book, PhraseId::reason_poundsExact);
+  if (usesConstant(chain, "lb-per-kg")) pounds = say(PhraseId::reason_poundsTrade);
+  if (usesConstant(chain, "kg-per-lb")) pounds = say(PhraseId::reason_poundsExact);
   if (!step.rounding) return pounds;
   const int decimals = step.rounding->decimals;
-  std::string rounded = say(book, PhraseId::reason_kgRounded, {{"n", std::to_string(decimals)}}, decimals);
+  std::string rounded = say(PhraseId::reason_kgRounded, {{"n", std::to_string(decimals)}}, decimals);
   if (pounds.empty()) return rounded;
-  return say(book, PhraseId::reason_both, {{"first", pounds}, {"second", rounded}});
+  return say(PhraseId::reason_both, {{"first", pounds}, {"second", rounded}});
 }
 
 /// "for each m², 120 mg", when the first factor is a dose per size.
-std::string perSizeReason(const Step& step, const Phrasebook& book) {
+std::string perSizeReason(const Step& step) {
   const Chain& chain = std::get<Solved>(step.body).chain;
   const Factor& first = chain.factors.front();
   for (const Unit unit : first.under.units)
     if (unit == Unit::kg || unit == Unit::m2)
-      return say(book, PhraseId::reason_forEachSize,
+      return say(PhraseId::reason_forEachSize,
                  {{"size", std::string(infoOf(unit).one)},
                   {"amount", valueText(first.over) + " " + unitsText(first.over.units, Spelling::printed)}});
   return {};
 }
 
-std::string doseReason(const Step& step, const Phrasebook& book) {
-  std::string perSize = perSizeReason(step, book);
+std::string doseReason(const Step& step) {
+  std::string perSize = perSizeReason(step);
   if (!perSize.empty()) return perSize;
   const Units& wanted = step.lookingFor;
   const Units& start = {{}, std::get<Solved>(step.body).chain.factors.front().under.units};
   if (wanted.under == std::vector{Unit::dose} && start.under == std::vector{Unit::day})
-    return say(book, PhraseId::reason_shareTheDay);
+    return say(PhraseId::reason_shareTheDay);
   if (wanted.under == std::vector{Unit::day} && start.under == std::vector{Unit::dose})
-    return say(book, PhraseId::reason_timesTheDoses);
+    return say(PhraseId::reason_timesTheDoses);
   return {};
 }
 
-std::string comparisonReason(const Step& step, const Worksheet& sheet, const Phrasebook& book) {
+std::string comparisonReason(const Step& step, const Worksheet& sheet) {
   for (const Check& check : sheet.checks) {
     if (stepOf(check.id) != step.id || !check.ratio) continue;
     if (check.id == CheckId::low) {
-      if (sheet.given.reference.low) return say(book, PhraseId::reason_statedLow);
-      return say(book, PhraseId::reason_percentExpected,
-                 {{"percent", show(sheet.rules.askBelowPercent).text}});
+      if (sheet.given.reference.low) return say(PhraseId::reason_statedLow);
+      return say(PhraseId::reason_percentExpected, {{"percent", show(sheet.rules.askBelowPercent).text}});
     }
     if (check.id == CheckId::bsaCharted) return {};
-    return say(book, PhraseId::reason_percentOfLimit, {{"percent", percentText(*check.ratio, Number(1))}});
+    return say(PhraseId::reason_percentOfLimit, {{"percent", percentText(*check.ratio, Number(1))}});
   }
   return {};
 }
 
-std::string giveReason(const Step& step, const Phrasebook& book) {
+std::string giveReason(const Step& step) {
   const Chain& chain = std::get<Solved>(step.body).chain;
   for (std::size_t i = 1; i < chain.factors.size(); ++i) {
     const Term& under = chain.factors[i].under;
     const bool label = under.origin.kind != Origin::Kind::constant;
     if (label && !under.units.empty())
-      return say(book, PhraseId::reason_turnLabel, {{"unit", unitsText(under.units, Spelling::printed)}});
+      return say(PhraseId::reason_turnLabel, {{"unit", unitsText(under.units, Spelling::printed)}});
   }
   return {};
 }
 
-std::string measuringReason(const Measuring& measuring, const Phrasebook& book) {
+std::string measuringReason(const Measuring& measuring) {
   if (measuring.exact.unit != Unit::mL) return {};
-  if (measuring.byDecimals) return say(book, PhraseId::reason_byDecimals);
-  return measuring.syringe ? say(book, PhraseId::reason_smallestSyringe) : std::string();
+  if (measuring.byDecimals) return say(PhraseId::reason_byDecimals);
+  return measuring.syringe ? say(PhraseId::reason_smallestSyringe) : std::string();
 }
 
 struct TagFor {
@@ -172,15 +171,15 @@ constexpr std::array tags = {
     TagFor{path::dropFactor, PhraseId::tag_infusion},
 };
 
-std::string fieldTag(std::string_view path, const Phrasebook& book) {
+std::string fieldTag(std::string_view path) {
   for (const TagFor& known : tags)
-    if (known.path == path) return say(book, known.phrase);
-  return say(book, PhraseId::tag_reference);
+    if (known.path == path) return say(known.phrase);
+  return say(PhraseId::tag_reference);
 }
 
-std::string stepTag(std::string_view id, const Worksheet& sheet, const Phrasebook& book) {
+std::string stepTag(std::string_view id, const Worksheet& sheet) {
   for (std::size_t i = 0; i < sheet.steps.size(); ++i)
-    if (idOf(sheet.steps[i].id) == id) return say(book, PhraseId::tag_step, {{"n", std::to_string(i + 1)}});
+    if (idOf(sheet.steps[i].id) == id) return say(PhraseId::tag_step, {{"n", std::to_string(i + 1)}});
   return {};
 }
 
@@ -191,32 +190,30 @@ bool callsAnythingSafe(const Worksheet& sheet) {
          (sheet.verdict != VerdictKind::undecided || !sheet.deciding);
 }
 
-std::string question(const Step& step, const Worksheet& sheet, const Phrasebook& book) {
-  return say(book, questionFor(step, sheet));
-}
+std::string question(const Step& step, const Worksheet& sheet) { return say(questionFor(step, sheet)); }
 
-std::string lookingFor(const Step& step, const Phrasebook& book) {
+std::string lookingFor(const Step& step) {
   if (std::holds_alternative<Comparison>(step.body) || std::holds_alternative<Measuring>(step.body))
     return {};
-  return say(book, PhraseId::looking_for, {{"units", unitsText(step.lookingFor, Spelling::printed)}});
+  return say(PhraseId::looking_for, {{"units", unitsText(step.lookingFor, Spelling::printed)}});
 }
 
-std::string reason(const Step& step, const Worksheet& sheet, const Phrasebook& book) {
-  if (std::holds_alternative<Comparison>(step.body)) return comparisonReason(step, sheet, book);
-  if (const auto* measuring = std::get_if<Measuring>(&step.body)) return measuringReason(*measuring, book);
+std::string reason(const Step& step, const Worksheet& sheet) {
+  if (std::holds_alternative<Comparison>(step.body)) return comparisonReason(step, sheet);
+  if (const auto* measuring = std::get_if<Measuring>(&step.body)) return measuringReason(*measuring);
   switch (step.id) {
     case StepId::bsa:
-      return surfaceReason(step, sheet, book);
+      return surfaceReason(step, sheet);
     case StepId::weight:
-      return weightReason(step, book);
+      return weightReason(step);
     case StepId::strength:
-      return say(book, PhraseId::reason_contentOverVolume);
+      return say(PhraseId::reason_contentOverVolume);
     case StepId::give:
-      return giveReason(step, book);
+      return giveReason(step);
     case StepId::orderedDay:
-      return isRare(sheet) ? say(book, PhraseId::reason_oneInAnyDay) : doseReason(step, book);
+      return isRare(sheet) ? say(PhraseId::reason_oneInAnyDay) : doseReason(step);
     default:
-      return doseReason(step, book);  // limits and ordered doses
+      return doseReason(step);  // limits and ordered doses
   }
 }
 
@@ -230,24 +227,24 @@ std::string valueWithUnits(const Number& value, int fixedDecimals, const std::ve
 
 }  // namespace
 
-std::string amountText(const Number& value, int fixedDecimals, const Units& units, const Phrasebook& book) {
+std::string amountText(const Number& value, int fixedDecimals, const Units& units) {
   std::string amount = valueWithUnits(value, fixedDecimals, units.over);
-  if (units.under == std::vector{Unit::dose}) return say(book, PhraseId::in_oneDose, {{"amount", amount}});
-  if (units.under == std::vector{Unit::day}) return say(book, PhraseId::in_24h, {{"amount", amount}});
-  if (units.under == std::vector{Unit::week}) return say(book, PhraseId::in_week, {{"amount", amount}});
+  if (units.under == std::vector{Unit::dose}) return say(PhraseId::in_oneDose, {{"amount", amount}});
+  if (units.under == std::vector{Unit::day}) return say(PhraseId::in_24H, {{"amount", amount}});
+  if (units.under == std::vector{Unit::week}) return say(PhraseId::in_week, {{"amount", amount}});
   if (units.under.empty()) return amount;
   const std::string under = unitsText(Units{{}, units.under}, Spelling::printed);
   return amount + under.substr(1);  // what stands after the 1 of "1/mL"
 }
 
-std::string conclusion(const Step& step, const Phrasebook& book) {
+std::string conclusion(const Step& step) {
   if (const auto* solved = std::get_if<Solved>(&step.body))
-    return amountText(solved->result, solved->fixedDecimals, step.lookingFor, book);
+    return amountText(solved->result, solved->fixedDecimals, step.lookingFor);
   if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body))
-    return amountText(formula->result, formula->fixedDecimals, step.lookingFor, book);
+    return amountText(formula->result, formula->fixedDecimals, step.lookingFor);
   if (const auto* comparison = std::get_if<Comparison>(&step.body))
-    return say(book, comparison->holds ? PhraseId::truth_true : PhraseId::truth_false);
-  return measuringLine(std::get<Measuring>(step.body), book);
+    return say(comparison->holds ? PhraseId::truth_true : PhraseId::truth_false);
+  return measuringLine(std::get<Measuring>(step.body));
 }
 
 std::string unroundedText(const Step& step) {
@@ -293,7 +290,7 @@ bool isBand(const Side& side) {
 
 }  // namespace
 
-std::string relationSign(const Comparison& comparison, const Phrasebook& book) {
+std::string relationSign(const Comparison& comparison) {
   if (isBand(comparison.right)) return {};
   switch (comparison.relation) {
     case Relation::atMost:
@@ -301,9 +298,9 @@ std::string relationSign(const Comparison& comparison, const Phrasebook& book) {
     case Relation::atLeast:
       return "≥";
     case Relation::inside:
-      return say(book, PhraseId::relation_inside);
+      return say(PhraseId::relation_inside);
     case Relation::same:
-      return say(book, PhraseId::relation_same);
+      return say(PhraseId::relation_same);
   }
   return {};
 }
@@ -311,13 +308,12 @@ std::string relationSign(const Comparison& comparison, const Phrasebook& book) {
 namespace {
 
 /// By decimals, with no mark of a syringe meant.
-std::string decimalsLine(const Measuring& measuring, const Phrasebook& book) {
+std::string decimalsLine(const Measuring& measuring) {
   const auto amount = [&](const Number& value) { return givenText({value, measuring.exact.unit}); };
   const std::string exact = amount(measuring.exact.value);
-  if (*measuring.measured == measuring.exact.value)
-    return say(book, PhraseId::measure_exactly, {{"exact", exact}});
+  if (*measuring.measured == measuring.exact.value) return say(PhraseId::measure_exactly, {{"exact", exact}});
   const std::string nearer = measuring.passedOver ? amount(*measuring.passedOver) : std::string();
-  return say(book, measuring.passedOver ? PhraseId::measure_decimalsAway : PhraseId::measure_decimals,
+  return say(measuring.passedOver ? PhraseId::measure_decimalsAway : PhraseId::measure_decimals,
              {{"exact", exact},
               {"step", amount(measuring.step)},
               {"measured", amount(*measuring.measured)},
@@ -342,25 +338,25 @@ std::string givenText(const Quantity& amount, int significant) {
   return printed(amount, Grouping::commas, significant);
 }
 
-std::string measuringLine(const Measuring& measuring, const Phrasebook& book) {
+std::string measuringLine(const Measuring& measuring) {
   const Unit unit = measuring.exact.unit;
   const auto amount = [unit](const Number& value) { return givenText({value, unit}); };
   const std::string exact = amount(measuring.exact.value);
   if (!measuring.measured)
-    return say(book, PhraseId::measure_none,
+    return say(PhraseId::measure_none,
                {{"exact", exact}, {"below", amount(measuring.below)}, {"above", amount(measuring.above)}});
   const std::string measured = amount(*measuring.measured);
-  if (unit != Unit::mL || !measuring.syringe) return decimalsLine(measuring, book);
+  if (unit != Unit::mL || !measuring.syringe) return decimalsLine(measuring);
   const std::string holds = amount(measuring.syringe->holdsMl);
   const std::string marks = amount(measuring.syringe->marksMl);
   if (measuring.byDecimals && !measuring.onMark)
-    return say(book, PhraseId::measure_betweenMarks,
-               {{"line", decimalsLine(measuring, book)}, {"holds", holds}, {"marks", marks}});
-  if (measuring.byDecimals) return decimalsLine(measuring, book);
+    return say(PhraseId::measure_betweenMarks,
+               {{"line", decimalsLine(measuring)}, {"holds", holds}, {"marks", marks}});
+  if (measuring.byDecimals) return decimalsLine(measuring);
   if (*measuring.measured == measuring.exact.value)
-    return say(book, PhraseId::measure_onMark, {{"exact", exact}, {"holds", holds}, {"marks", marks}});
+    return say(PhraseId::measure_onMark, {{"exact", exact}, {"holds", holds}, {"marks", marks}});
   const std::string nearer = measuring.passedOver ? amount(*measuring.passedOver) : std::string();
-  return say(book, measuring.passedOver ? PhraseId::measure_toMarkAway : PhraseId::measure_toMark,
+  return say(measuring.passedOver ? PhraseId::measure_toMarkAway : PhraseId::measure_toMark,
              {{"exact", exact},
               {"below", amount(measuring.below)},
               {"above", amount(measuring.above)},
@@ -399,19 +395,19 @@ std::string sumLine(const Sum& sum, Grouping grouping) {
   return line + " = " + printed(sum.total, grouping);
 }
 
-std::string tag(const Origin& origin, const Worksheet& sheet, const Phrasebook& book) {
+std::string tag(const Origin& origin, const Worksheet& sheet) {
   switch (origin.kind) {
     case Origin::Kind::none:
       return {};
     case Origin::Kind::field:
-      return fieldTag(origin.name, book);
+      return fieldTag(origin.name);
     case Origin::Kind::step:
-      return stepTag(origin.name, sheet, book);
+      return stepTag(origin.name, sheet);
     case Origin::Kind::constant:
-      return say(
-          book, origin.name.view().starts_with("mosteller") ? PhraseId::tag_formula : PhraseId::tag_constant);
+      return say(origin.name.view().starts_with("mosteller") ? PhraseId::tag_formula
+                                                             : PhraseId::tag_constant);
     case Origin::Kind::rule:
-      return say(book, PhraseId::tag_rule);
+      return say(PhraseId::tag_rule);
   }
   return {};
 }

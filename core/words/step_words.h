@@ -4,25 +4,24 @@
 
 #include "core/check/worksheet.h"
 #include "core/number/decimal_text.h"
-#include "core/words/phrasebook.h"
 
 namespace wardchalk {
 
 /// The question a step answers: "How much is that from this bottle?"
-[[nodiscard]] std::string question(const Step& step, const Worksheet& sheet, const Phrasebook& book);
+[[nodiscard]] std::string question(const Step& step, const Worksheet& sheet);
 
 /// Whether the working may call anything safe: not where the reference does not serve this child, nor where a
 /// size cannot be used.
 [[nodiscard]] bool callsAnythingSafe(const Worksheet& sheet);
 
 /// "looking for mg/dose"; empty for a comparison or a measurement.
-[[nodiscard]] std::string lookingFor(const Step& step, const Phrasebook& book);
+[[nodiscard]] std::string lookingFor(const Step& step);
 
 /// One line that says why the step is done so, or by which rule it was rounded. May be empty.
-[[nodiscard]] std::string reason(const Step& step, const Worksheet& sheet, const Phrasebook& book);
+[[nodiscard]] std::string reason(const Step& step, const Worksheet& sheet);
 
 /// What came out: "84 mg in one dose", "0.70 m²", "true".
-[[nodiscard]] std::string conclusion(const Step& step, const Phrasebook& book);
+[[nodiscard]] std::string conclusion(const Step& step);
 
 /// The root before it is rounded, cut: "0.7015"; empty unless the step takes a root or a power.
 [[nodiscard]] std::string unroundedText(const Step& step);
@@ -31,8 +30,7 @@ namespace wardchalk {
 [[nodiscard]] std::string equalsSign(const Step& step);
 
 /// An amount with what it is per: "84 mg in one dose", "160 mg in 24 h", "40 mg/mL".
-[[nodiscard]] std::string amountText(const Number& value, int fixedDecimals, const Units& units,
-                                     const Phrasebook& book);
+[[nodiscard]] std::string amountText(const Number& value, int fixedDecimals, const Units& units);
 
 /// A factor in one line: "120 mg/(m²·dose)", "5 mL/120 mg".
 [[nodiscard]] std::string factorLine(const Factor& factor);
@@ -45,17 +43,17 @@ namespace wardchalk {
 /// What the chain beside a side comes to, with what it is per: "87.5 mg/week".
 [[nodiscard]] std::string sideChainText(const Side& side);
 /// "≤", "≥", "agrees with", "is the same as" for the eye; empty before a band, which brings its own signs.
-[[nodiscard]] std::string relationSign(const Comparison& comparison, const Phrasebook& book);
+[[nodiscard]] std::string relationSign(const Comparison& comparison);
 /// An amount as it is given: "3.2 mL", "2½ tablets" (a fraction of a tablet as a fraction, so that no point
 /// is lost).
 [[nodiscard]] std::string givenText(const Quantity& amount, int significant = 4);
 /// What can be measured, in a sentence.
-[[nodiscard]] std::string measuringLine(const Measuring& measuring, const Phrasebook& book);
+[[nodiscard]] std::string measuringLine(const Measuring& measuring);
 
 /// Where a number comes from, in a word or two: "reference", "step 2".
-[[nodiscard]] std::string tag(const Origin& origin, const Worksheet& sheet, const Phrasebook& book);
+[[nodiscard]] std::string tag(const Origin& origin, const Worksheet& sheet);
 
 /// The whole step read aloud: "What is safe in one dose? 120 milligrams per square metre …".
-[[nodiscard]] std::string sentence(const Step& step, const Worksheet& sheet, const Phrasebook& book);
+[[nodiscard]] std::string sentence(const Step& step, const Worksheet& sheet);
 
 }  // namespace wardchalk

@@ -2,6 +2,7 @@
 
 #include "core/words/notation.h"
 #include "core/words/outline.h"
+#include "core/words/phrasebook.h"
 #include "core/words/step_words.h"
 
 namespace wardchalk {
@@ -27,16 +28,16 @@ std::string written(const OutlineLine& line, const Notation& notation) {
 
 }  // namespace
 
-std::string workingMarkup(const Worksheet& sheet, const Phrasebook& book, Markup markup) {
+std::string workingMarkup(const Worksheet& sheet, Markup markup) {
   const Notation& notation = notationOf(markup);
-  std::string out = notation.documentHead(say(book, PhraseId::sheet_title));
-  for (const OutlineLine& line : outlineBefore(sheet, book)) out += written(line, notation);
-  if (!sheet.steps.empty()) out += notation.heading(say(book, PhraseId::heading_working));
+  std::string out = notation.documentHead(say(PhraseId::sheet_title));
+  for (const OutlineLine& line : outlineBefore(sheet)) out += written(line, notation);
+  if (!sheet.steps.empty()) out += notation.heading(say(PhraseId::heading_working));
   int number = 1;
   for (const Step& step : sheet.steps)
-    out += notation.step(number++, question(step, sheet, book), lookingFor(step, book),
-                         stepMarkup(step, sheet, book, markup), reason(step, sheet, book));
-  for (const OutlineLine& line : outlineAfter(sheet, book)) out += written(line, notation);
+    out += notation.step(number++, question(step, sheet), lookingFor(step), stepMarkup(step, sheet, markup),
+                         reason(step, sheet));
+  for (const OutlineLine& line : outlineAfter(sheet)) out += written(line, notation);
   return out + notation.documentFoot();
 }
 

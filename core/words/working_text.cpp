@@ -4,6 +4,7 @@
 
 #include "core/unit/print.h"
 #include "core/words/outline.h"
+#include "core/words/phrasebook.h"
 #include "core/words/step_parts.h"
 #include "core/words/step_words.h"
 #include "core/words/text_block.h"
@@ -62,10 +63,10 @@ void writeChain(std::string& out, const Chain& chain, const Product& product, co
 }
 
 /// " = 84 mg in one dose"; a root shows what it is taken of and what it came to before it was rounded.
-std::string resultText(const Step& step, const Phrasebook& book) {
+std::string resultText(const Step& step) {
   constexpr std::array<std::string_view, 3> signs = {" = ", " ≈ ", ", rounded to "};
   std::string text;
-  for (const Outcome& outcome : outcomesOf(step, book))
+  for (const Outcome& outcome : outcomesOf(step))
     text.append(signs[static_cast<std::size_t>(outcome.sign)])
         .append(outcome.rooted ? "√" : "")
         .append(outcome.text);
@@ -88,27 +89,27 @@ void writeSideChain(std::string& out, const Side& side) {
   out.append(indent).append(chainLine(*side.chain)).append(exact ? " = " : " ").append(result).append("\n");
 }
 
-void writeComparison(std::string& out, const Comparison& comparison, const Phrasebook& book) {
+void writeComparison(std::string& out, const Comparison& comparison) {
   writeSideChain(out, comparison.left);
   writeSideChain(out, comparison.right);
   const int significant = digitsApart(comparison.left.term.value, comparison.right.term.value);
-  const std::string truth = say(book, comparison.holds ? PhraseId::truth_true : PhraseId::truth_false);
-  const std::string sign = relationSign(comparison, book);
+  const std::string truth = say(comparison.holds ? PhraseId::truth_true : PhraseId::truth_false);
+  const std::string sign = relationSign(comparison);
   out.append(indent).append(sideText(comparison.left, significant)).append(" ");
   out.append(sign).append(sign.empty() ? "" : " ").append(sideText(comparison.right, significant));
   out.append("    ").append(truth).append("\n");
 }
 
-void writeBody(std::string& out, const Step& step, const Phrasebook& book) {
+void writeBody(std::string& out, const Step& step) {
   for (const Sum& sum : step.sums) out.append(indent).append(sumLine(sum)).append("\n");
   if (const auto* solved = std::get_if<Solved>(&step.body)) {
-    writeChain(out, solved->chain, solved->product, resultText(step, book));
+    writeChain(out, solved->chain, solved->product, resultText(step));
   } else if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body)) {
-    out.append(indent).append(formulaLine(*formula)).append(resultText(step, book)).append("\n");
+    out.append(indent).append(formulaLine(*formula)).append(resultText(step)).append("\n");
   } else if (const auto* comparison = std::get_if<Comparison>(&step.body)) {
-    writeComparison(out, *comparison, book);
+    writeComparison(out, *comparison);
   } else {
-    out.append(wrapped(measuringLine(std::get<Measuring>(step.body), book), pageWidth, indent)).append("\n");
+    out.append(wrapped(measuringLine(std::get<Measuring>(step.body)), pageWidth, indent)).append("\n");
   }
 }
 
@@ -143,29 +144,28 @@ bool hasCancellation(const Worksheet& sheet) {
 
 }  // namespace
 
-std::string stepText(const Step& step, int number, const Worksheet& sheet, const Phrasebook& book) {
+std::string stepText(const Step& step, int number, const Worksheet& sheet) {
   std::string heading = std::to_string(number);
   heading.insert(0, heading.size() < 2 ? 2 - heading.size() : 0, ' ');
-  std::string out = heading + "  " + question(step, sheet, book);
-  const std::string looking = lookingFor(step, book);
+  std::string out = heading + "  " + question(step, sheet);
+  const std::string looking = lookingFor(step);
   if (!looking.empty()) out.append("  (").append(looking).append(")");
   out.append("\n");
-  writeBody(out, step, book);
-  const std::string why = reason(step, sheet, book);
+  writeBody(out, step);
+  const std::string why = reason(step, sheet);
   if (!why.empty()) out.append(wrapped(why, pageWidth, indent)).append("\n");
   return out;
 }
 
-std::string workingText(const Worksheet& sheet, const Phrasebook& book) {
+std::string workingText(const Worksheet& sheet) {
   std::string out;
-  for (const OutlineLine& line : outlineBefore(sheet, book)) writeLine(out, line);
-  if (!sheet.steps.empty()) out.append(say(book, PhraseId::heading_working)).append("\n");
-  if (hasCancellation(sheet))
-    out.append(wrapped(say(book, PhraseId::legend_struck), pageWidth, "")).append("\n");
+  for (const OutlineLine& line : outlineBefore(sheet)) writeLine(out, line);
+  if (!sheet.steps.empty()) out.append(say(PhraseId::heading_working)).append("\n");
+  if (hasCancellation(sheet)) out.append(wrapped(say(PhraseId::legend_struck), pageWidth, "")).append("\n");
   int number = 1;
-  for (const Step& step : sheet.steps) out.append("\n").append(stepText(step, number++, sheet, book));
+  for (const Step& step : sheet.steps) out.append("\n").append(stepText(step, number++, sheet));
   out.append("\n");
-  for (const OutlineLine& line : outlineAfter(sheet, book)) writeLine(out, line);
+  for (const OutlineLine& line : outlineAfter(sheet)) writeLine(out, line);
   return out;
 }
 

@@ -59,7 +59,7 @@ BENCHMARK(writeWholeWorksheet);
 
 void writeWorkingText(benchmark::State& state) {
   const Worksheet sheet = workOut(caseOf("safe-per-surface-liquid"), exactRules());
-  for (auto _ : state) benchmark::DoNotOptimize(workingText(sheet, englishPhrases()));
+  for (auto _ : state) benchmark::DoNotOptimize(workingText(sheet));
 }
 BENCHMARK(writeWorkingText);
 

@@ -55,11 +55,11 @@ constexpr std::array lineRemarkIds = {
 #undef WARDCHALK_LINE_REMARK
 };
 static_assert(allDiffer(lineRemarkIds) && allPlain(lineRemarkIds));
-constexpr std::array slipIds = {
-#define WARDCHALK_SLIP(name, id, field, errors, undoing) std::string_view(id),
-#include "core/check/slips/slips.def"
-#undef WARDCHALK_SLIP
-};
+constexpr auto slipIds = [] {
+  std::array<std::string_view, slipTable.size()> ids;
+  for (std::size_t i = 0; i < ids.size(); ++i) ids[i] = slipTable[i].id;
+  return ids;
+}();
 static_assert(allDiffer(slipIds) && allPlain(slipIds));
 static_assert(allDiffer(topicIds) && allPlain(topicIds));
 static_assert(allDiffer(routeIds) && allPlain(routeIds));

@@ -15,7 +15,7 @@ namespace {
 void check(const Refusal& refusal, std::string_view path) {
   demand(refusal.path == path, "a refusal names its field");
   demand(refusal.typed.size() <= 64, "a refusal keeps the beginning of what was typed");
-  demand(!sentence(refusal, englishPhrases()).empty(), "a refusal has a sentence");
+  demand(!sentence(refusal).empty(), "a refusal has a sentence");
 }
 
 void readAsForm(std::string_view path, std::string_view text) {

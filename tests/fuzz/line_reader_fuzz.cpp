@@ -52,7 +52,7 @@ void check(const StudentLine& line, std::size_t size) {
   for (const LineSide& side : line.sides) check(side, size, line.gram.value_or(Gram::medicine));
   for (const LineRemark& remark : line.remarks) {
     demand(lies(remark.at, size) && remark.at.begin < remark.at.end, "a remark lies in the line");
-    demand(!sentence(remark, englishPhrases()).empty(), "a remark has a sentence");
+    demand(!sentence(remark).empty(), "a remark has a sentence");
   }
   demand(answerOf(line).value == line.sides.back().value, "the answer is what the line ends in");
 }
@@ -64,7 +64,7 @@ void run(std::string_view text) {
     const ReadLine read = readStudentLine(text, gram);
     if (const auto* fault = std::get_if<LineFault>(&read)) {
       demand(lies(fault->at, text.size()), "a fault lies in the line");
-      demand(!sentence(*fault, englishPhrases()).empty(), "a fault has a sentence");
+      demand(!sentence(*fault).empty(), "a fault has a sentence");
     } else {
       check(std::get<StudentLine>(read), text.size());
     }

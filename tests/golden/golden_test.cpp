@@ -46,8 +46,7 @@ class GoldenTest : public ::testing::TestWithParam<GoldenCase> {};
 
 TEST_P(GoldenTest, WritesTheExpectedWorking) {
   const GoldenCase& golden = GetParam();
-  compareWithFile(goldenFolder() / (golden.name + ".txt"),
-                  workingText(worksheetOf(golden), englishPhrases()));
+  compareWithFile(goldenFolder() / (golden.name + ".txt"), workingText(worksheetOf(golden)));
 }
 
 TEST_P(GoldenTest, WritesTheExpectedWorksheet) {

@@ -48,7 +48,7 @@ TEST(PracticeGolden, oneOfEachTopicAndLevelIsAsItWasReviewed) {
     for (std::size_t topic = 0; topic < topicIds.size(); ++topic)
       problems.push_back(makeProblem(static_cast<Topic>(topic), level, 2026, exactRules()));
     test::compareWithFile(practiceFolder() / ("level_" + std::to_string(level) + ".txt"),
-                          problemsText(problems, englishPhrases()));
+                          problemsText(problems));
   }
 }
 

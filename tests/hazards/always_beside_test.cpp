@@ -25,7 +25,7 @@ namespace {
 
 Worksheet worked(const RandomCase& random) { return workOut(caseOf(random.entries), rulesFor(random.rules)); }
 
-std::string textOf(const Worksheet& sheet) { return workingText(sheet, englishPhrases()); }
+std::string textOf(const Worksheet& sheet) { return workingText(sheet); }
 
 /// A locale that writes a comma for the point and sets off thousands with points.
 class CommaForPoint : public std::numpunct<char> {
@@ -73,7 +73,7 @@ TEST(AlwaysBeside, H14_H15_everyAmountHasItsDoseAndItsLabel) {
   int measured = 0;
   forAll(8000, [&](Choices& choices) -> std::string {
     const RandomCase random = choices.onceIn(6) ? randomRateCase(choices) : randomCase(choices);
-    const AmountWords words = amountWords(worked(random), englishPhrases());
+    const AmountWords words = amountWords(worked(random));
     if (words.measure.empty()) return words.none.empty() ? "no amount and no reason" + shown(random) : "";
     ++measured;
     if (words.dose.empty()) return "an amount without its dose" + shown(random);
@@ -133,7 +133,7 @@ TEST(AlwaysBeside, H31_theWorksheetIsTheSameInEveryLocale) {
     const Worksheet sheet = workOut(inputs, exactRules());
     std::string json;
     writeWorksheet(json, sheet, WorksheetExtent::whole);
-    return json + workingText(sheet, englishPhrases());
+    return json + workingText(sheet);
   };
   const std::string expected = all();
   for (const std::locale& locale : locales()) {
@@ -165,18 +165,17 @@ Case caseNamed(const std::string& name) {
 }  // namespace
 
 TEST(Hazards, H46_aNameTurnsNoFigureInAnySentence) {
-  const Phrasebook& book = englishPhrases();
   for (const std::string name : {"חוחית", "زقزاق", "می\u200Cخوش", "ABC אבג 5 mg", "חוחית 7", "5 אבג"}) {
     HouseRules rules = exactRules();
     rules.name = rules.agreedBy = rules.agreedOn = name;
     const Worksheet sheet = workOut(caseNamed(name), rules);
-    const std::string text = workingText(sheet, book);
+    const std::string text = workingText(sheet);
     EXPECT_EQ(turning(text), "");
     EXPECT_NE(text.find("25 mg in 1 mL"), std::string::npos);
-    EXPECT_EQ(turning(workingMarkup(sheet, book, Markup::mathml)), "");
-    for (const Fact& fact : caseFacts(sheet.given, book)) EXPECT_EQ(turning(fact.text), "");
-    EXPECT_EQ(turning(rulesTitle(rules, book) + " " + rulesProvenance(rules, book)), "");
-    EXPECT_EQ(turning(sentence(Refusal{RefusalCode::wordUnknown, name, "25 mg", {}}, book)), "");
+    EXPECT_EQ(turning(workingMarkup(sheet, Markup::mathml)), "");
+    for (const Fact& fact : caseFacts(sheet.given)) EXPECT_EQ(turning(fact.text), "");
+    EXPECT_EQ(turning(rulesTitle(rules) + " " + rulesProvenance(rules)), "");
+    EXPECT_EQ(turning(sentence(Refusal{RefusalCode::wordUnknown, name, "25 mg", {}})), "");
     EXPECT_EQ(turning(placeText(Refusal{RefusalCode::keyUnknown, name, {}, name})), "");
   }
 }
@@ -185,11 +184,11 @@ TEST(Hazards, H46_fieldsOfFilesHoldNoMarks) {
   const std::string name = "חוחית";
   const Worksheet sheet = workOut(caseNamed(name), exactRules());
   // TeX sets letters in the order they stand in, and its fonts lack the marks.
-  EXPECT_FALSE(hasIsolates(workingMarkup(sheet, englishPhrases(), Markup::latex)));
+  EXPECT_FALSE(hasIsolates(workingMarkup(sheet, Markup::latex)));
   HouseRules rules = exactRules();
   rules.name = name;
   EXPECT_FALSE(hasIsolates(writeRules(rules)));
-  for (const std::string& cell : summaryOf(sheet, englishPhrases())) EXPECT_FALSE(hasIsolates(cell)) << cell;
+  for (const std::string& cell : summaryOf(sheet)) EXPECT_FALSE(hasIsolates(cell)) << cell;
   ListEntryBuilder builder;
   for (const char* key :
        {"medicine", "indication", "source.title", "source.edition", "source.page", "checked_by"})
@@ -199,12 +198,12 @@ TEST(Hazards, H46_fieldsOfFilesHoldNoMarks) {
   EXPECT_FALSE(builder.set("high", "120 mg/m2/dose"));
   const Result<ListEntry> entry = builder.finish();
   ASSERT_TRUE(entry) << entry.refusal().path;
-  for (const WrittenEntry& one : entriesOf(*entry, Date{2027, 1, 1}, englishPhrases())) {
+  for (const WrittenEntry& one : entriesOf(*entry, Date{2027, 1, 1})) {
     EXPECT_FALSE(hasIsolates(one.text)) << one.path;
     Case inputs;
     EXPECT_FALSE(setEntry(inputs, one.path, one.text)) << one.path << " " << one.text;
   }
-  EXPECT_EQ(isolated(sourceWords(*entry, englishPhrases())), sourceWords(*entry, englishPhrases()));
+  EXPECT_EQ(isolated(sourceWords(*entry)), sourceWords(*entry));
 }
 
 }  // namespace wardchalk::test

@@ -314,7 +314,7 @@ TEST(Hazards, H09_doseAndTotalStandForEveryNumberOfDoses) {
 
 TEST(Hazards, H12_theEntryIsReadBackAsASentence) {
   const Case inputs = caseOf(changed("order.dose=160 mg/kg"));
-  EXPECT_EQ(readBack("order.dose", inputs, exactRules(), englishPhrases()), "160 mg for each kg, each dose");
+  EXPECT_EQ(readBack("order.dose", inputs, exactRules()), "160 mg for each kg, each dose");
 }
 
 // An entry without its unit, size or time is refused; the unit is never filled in.
@@ -346,13 +346,13 @@ TEST(Hazards, H13_noEntryIsReadWithoutItsUnitOrBasis) {
 
 TEST(Hazards, H16_aLabelIsReadBackPerMillilitre) {
   const Case inputs = caseOf(changed("stock.strength=250 mg/5 mL"));
-  EXPECT_EQ(readBack("stock.strength", inputs, exactRules(), englishPhrases()), "50 mg in each mL");
+  EXPECT_EQ(readBack("stock.strength", inputs, exactRules()), "50 mg in each mL");
 }
 
 TEST(Hazards, H18_H19_whatIsWantingAfterMixingIsNamed) {
   const Worksheet sheet =
       worked("stock.kind=powder; stock.strength=; stock.content=200 mg; stock.diluent=4.8 mL");
-  EXPECT_NE(amountWords(sheet, englishPhrases()).none.find("final volume after mixing, or the displacement"),
+  EXPECT_NE(amountWords(sheet).none.find("final volume after mixing, or the displacement"),
             std::string::npos);
 }
 
@@ -383,7 +383,7 @@ TEST(Hazards, H27_theBackCheckDeliversTheDose) {
   const Worksheet sheet = worked(infused);
   ASSERT_TRUE(sheet.rate && sheet.rate->delivered);
   EXPECT_EQ(sheet.rate->delivered->amount.value, sheet.give->doseGiven->value);
-  EXPECT_NE(amountWords(sheet, englishPhrases()).run.find("it delivers 80 mg in 30 min"), std::string::npos);
+  EXPECT_NE(amountWords(sheet).run.find("it delivers 80 mg in 30 min"), std::string::npos);
 }
 
 // The volume that would be needed stands also where the infusion is too concentrated.
@@ -391,7 +391,7 @@ TEST(Hazards, H28_theLeastVolumeIsToldWhenTooConcentrated) {
   const Worksheet sheet = worked(
       "order.route=intravenous; infusion.volume=10 mL; infusion.over=30 min; reference.max_concentration=5 "
       "mg/mL");
-  EXPECT_NE(verdictReason(sheet, englishPhrases()).find("At least 16 mL is needed."), std::string::npos);
+  EXPECT_NE(verdictReason(sheet).find("At least 16 mL is needed."), std::string::npos);
 }
 
 }  // namespace wardchalk::test

@@ -11,6 +11,7 @@
 #include "core/record/rules_file.h"
 #include "core/record/worksheet_file.h"
 #include "core/words/amount_words.h"
+#include "core/words/phrasebook.h"
 #include "core/words/read_back.h"
 #include "core/words/sentences.h"
 #include "core/words/step_words.h"
@@ -67,19 +68,18 @@ std::string unsafeAmount(const AmountWords& words) {
 
 /// What is unsafe in all that is written, spoken and filed of a worksheet.
 std::string unsafeSheet(const Worksheet& sheet) {
-  const Phrasebook& book = englishPhrases();
-  if (std::string wrong = unsafeWriting(workingText(sheet, book), Written::forReaders); !wrong.empty())
+  if (std::string wrong = unsafeWriting(workingText(sheet), Written::forReaders); !wrong.empty())
     return "text: " + wrong;
-  if (std::string wrong = unsafeAmount(amountWords(sheet, book)); !wrong.empty()) return "amount: " + wrong;
+  if (std::string wrong = unsafeAmount(amountWords(sheet)); !wrong.empty()) return "amount: " + wrong;
   for (const Step& step : sheet.steps)
-    if (std::string wrong = unsafeWriting(sentence(step, sheet, book), Written::forReaders); !wrong.empty())
+    if (std::string wrong = unsafeWriting(sentence(step, sheet), Written::forReaders); !wrong.empty())
       return "spoken: " + wrong;
   for (const Finding& finding : sheet.findings)
-    if (std::string wrong = unsafeWriting(sentence(finding, book), Written::forReaders); !wrong.empty())
+    if (std::string wrong = unsafeWriting(sentence(finding), Written::forReaders); !wrong.empty())
       return "finding: " + wrong;
   for (const CaseEntry& entry : caseEntries())
     if (std::string wrong =
-            unsafeWriting(readBack(entry.path, sheet.given, sheet.rules, book), Written::forReaders);
+            unsafeWriting(readBack(entry.path, sheet.given, sheet.rules), Written::forReaders);
         !wrong.empty())
       return "read back: " + wrong;
   std::string json;
@@ -178,7 +178,7 @@ TEST(SafeWriting, everyRandomCaseIsWrittenSafely) {
 
 // A refusal shows how to type thousands, without commas.
 TEST(SafeWriting, everyPhraseIsWrittenSafely) {
-  for (const Phrase& phrase : phraseTable)
+  for (const Phrase& phrase : allPhrases())
     for (const std::string_view text : {phrase.one, phrase.other})
       EXPECT_EQ(
           unsafeWriting(text, phrase.id.starts_with("refusal.") ? Written::forFiles : Written::forReaders),

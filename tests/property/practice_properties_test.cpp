@@ -120,8 +120,7 @@ std::string wrongWriting(const Problem& problem) {
   if (std::string wrong = test::unsafeWriting(problem.story, test::Written::forReaders); !wrong.empty())
     return wrong;
   for (const Ask& ask : problem.asks)
-    if (std::string wrong =
-            test::unsafeWriting(askText(ask, problem, englishPhrases()), test::Written::forReaders);
+    if (std::string wrong = test::unsafeWriting(askText(ask, problem), test::Written::forReaders);
         !wrong.empty())
       return wrong;
   return {};
@@ -253,7 +252,7 @@ TEST(PracticeProperties, aPageOfProblemsIsWrittenSafely) {
     for (int i = 0; i < set.count; ++i) problems.push_back(problemInSet(set, i));
     for (Problem& problem : problems)
       problem.seed = 9;  // a seed is no figure of the trade, and has no commas
-    EXPECT_EQ(test::unsafeWriting(problemsText(problems, englishPhrases()), test::Written::forReaders), "");
+    EXPECT_EQ(test::unsafeWriting(problemsText(problems), test::Written::forReaders), "");
   }
 }
 

@@ -81,19 +81,19 @@ std::vector<WrittenEntry> workedInPounds(const DrawnOrder& order, std::vector<Wr
 
 const std::vector<Spoiling>& spoilings() {
   static const std::vector<Spoiling> all = {
-      {"order x 10", Slip::orderTenTimes, doseTimes(10)},
-      {"order / 10", Slip::orderTenth, doseTimes(0.1)},
-      {"order x 100", Slip::orderHundredTimes, doseTimes(100)},
-      {"order / 100", Slip::orderHundredth, doseTimes(0.01)},
-      {"order x 1,000", Slip::orderThousandTimes, doseTimes(1000)},
-      {"order / 1,000", Slip::orderThousandth, doseTimes(0.001)},
+      {"order x 10", Slip::orderTenTimesTooMuch, doseTimes(10)},
+      {"order / 10", Slip::orderTenTimesTooLittle, doseTimes(0.1)},
+      {"order x 100", Slip::orderHundredTimesTooMuch, doseTimes(100)},
+      {"order / 100", Slip::orderHundredTimesTooLittle, doseTimes(0.01)},
+      {"order x 1,000", Slip::orderThousandTimesTooMuch, doseTimes(1000)},
+      {"order / 1,000", Slip::orderThousandTimesTooLittle, doseTimes(0.001)},
       {"the day's amount as each dose", Slip::dayAsDose, dayAtOnce},
       {"kg in place of m2", Slip::kgForM2, withKg},
       {"m2 in place of kg", Slip::m2ForKg, withM2},
       {"dose worked out with pounds", Slip::orderFromPounds, workedInPounds},
       {"pounds entered as kg", Slip::poundsAsKg, weightTimes(1 / 0.45359237)},
-      {"weight x 10", Slip::weightTenTimes, weightTimes(10)},
-      {"weight / 10", Slip::weightTenth, weightTimes(0.1)},
+      {"weight x 10", Slip::weightTenTimesTooMuch, weightTimes(10)},
+      {"weight / 10", Slip::weightTenTimesTooLittle, weightTimes(0.1)},
   };
   return all;
 }

@@ -5,19 +5,20 @@
 #include <QStyle>
 #include <utility>
 
+#include "core/words/phrasebook.h"
 #include "ui/board/board_surface.h"
 #include "ui/board/step_list.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
-Board::Board(Worksheet sheet, bool asked, const Phrasebook& book, int strokeMs, QWidget* parent)
+Board::Board(Worksheet sheet, bool asked, int strokeMs, QWidget* parent)
     : QWidget(parent, Qt::Window),
-      story_(std::move(sheet), asked, book),
-      surface_(new BoardSurface(this, story_, book, strokeMs)),
-      steps_(new StepList(this, story_, book)) {
+      story_(std::move(sheet), asked),
+      surface_(new BoardSurface(this, story_, strokeMs)),
+      steps_(new StepList(this, story_)) {
   setObjectName(QStringLiteral("board"));
-  setWindowTitle(fromCore(say(book, PhraseId::board_title)));
+  setWindowTitle(fromCore(say(PhraseId::board_title)));
   setFocusProxy(surface_);
   connect(surface_, &BoardSurface::leaveWanted, this, &QWidget::close);
   connect(surface_, &BoardSurface::otherScreenWanted, this, &Board::toOtherScreen);

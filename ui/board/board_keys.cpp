@@ -3,6 +3,7 @@
 #include <Qt>
 #include <array>
 
+#include "core/words/phrasebook.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -50,12 +51,12 @@ std::optional<BoardAct> boardActFor(int key) {
   return std::nullopt;
 }
 
-QStringList boardKeysText(const Phrasebook& book) {
+QStringList boardKeysText() {
   QStringList lines;
   for (const PhraseId line : {PhraseId::board_keysTitle, PhraseId::board_keyNext, PhraseId::board_keyBack,
                               PhraseId::board_keyJump, PhraseId::board_keyTurn, PhraseId::board_keyPredict,
                               PhraseId::board_keyBlank, PhraseId::board_keyLook, PhraseId::board_keyLeave})
-    lines << fromCore(say(book, line));
+    lines << fromCore(say(line));
   return lines;
 }
 

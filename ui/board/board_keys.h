@@ -4,8 +4,6 @@
 #include <cstdint>
 #include <optional>
 
-#include "core/words/phrasebook.h"
-
 namespace wardchalk::ui {
 
 /// What a key does on the board.
@@ -31,6 +29,6 @@ enum class BoardAct : std::uint8_t {
 [[nodiscard]] std::optional<BoardAct> boardActFor(int key);
 
 /// The keys in words, line by line, with a title before them.
-[[nodiscard]] QStringList boardKeysText(const Phrasebook& book);
+[[nodiscard]] QStringList boardKeysText();
 
 }  // namespace wardchalk::ui

@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "core/words/amount_words.h"
+#include "core/words/phrasebook.h"
 #include "ui/theme/text.h"
 #include "ui/working/step_views.h"
 
@@ -25,12 +26,11 @@ void hideUnfoundLow(StepView& view, const Worksheet& sheet) {
 
 }  // namespace
 
-BoardStory::BoardStory(Worksheet sheet, bool asked, const Phrasebook& book)
+BoardStory::BoardStory(Worksheet sheet, bool asked)
     : sheet_(std::move(sheet)),
-      mayTellAmount_(asked || amountWords(sheet_, book).asks.empty()),
-      book_(book),
-      facts_(caseFacts(sheet_.given, book)) {
-  for (StepView& view : stepViews(sheet_, book))
+      mayTellAmount_(asked || amountWords(sheet_).asks.empty()),
+      facts_(caseFacts(sheet_.given)) {
+  for (StepView& view : stepViews(sheet_))
     if (mayTellAmount_ || !tellsAmount(view.step.id)) addStep(std::move(view));
   BoardPage verdict;
   verdict.number = pages_.empty() ? 1 : pages_.back().number + 1;
@@ -88,7 +88,7 @@ QStringList BoardStory::found(const BoardPlace& place) const {
     const BoardPage& page = pages_[static_cast<std::size_t>(i)];
     const bool uncovered = i < place.page || place.stage == lastStage(i);
     if (page.found.isEmpty() || !uncovered) continue;
-    found << held(say(book_, PhraseId::board_foundStep,
+    found << held(say(PhraseId::board_foundStep,
                       {{"n", std::to_string(page.number)}, {"result", page.found.toStdString()}}));
   }
   return found;

@@ -5,7 +5,6 @@
 
 #include "core/check/worksheet.h"
 #include "core/words/case_facts.h"
-#include "core/words/phrasebook.h"
 #include "ui/working/stages.h"
 
 namespace wardchalk::ui {
@@ -31,8 +30,8 @@ struct BoardPlace {
 /// every question has been asked.
 class BoardStory {
  public:
-  /// `asked`: every question that the amount waits for is ticked. The book must outlive the story.
-  BoardStory(Worksheet sheet, bool asked, const Phrasebook& book);
+  /// `asked`: every question that the amount waits for is ticked.
+  BoardStory(Worksheet sheet, bool asked);
 
   [[nodiscard]] const Worksheet& sheet() const { return sheet_; }
   [[nodiscard]] bool mayTellAmount() const { return mayTellAmount_; }
@@ -60,7 +59,6 @@ class BoardStory {
 
   Worksheet sheet_;
   bool mayTellAmount_;
-  const Phrasebook& book_;
   std::vector<BoardPage> pages_;
   std::vector<Fact> facts_;
 };

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/words/phrasebook.h"
 #include "core/words/spoken.h"
 #include "core/words/step_words.h"
 #include "ui/board/stage_words.h"
@@ -36,12 +37,8 @@ Scheme otherLookOf(Scheme scheme) {
 
 }  // namespace
 
-BoardSurface::BoardSurface(QWidget* parent, const BoardStory& story, const Phrasebook& book, int strokeMs)
-    : SpokenWidget(parent),
-      story_(story),
-      book_(book),
-      strokeMs_(strokeMs),
-      stroke_(new QVariantAnimation(this)) {
+BoardSurface::BoardSurface(QWidget* parent, const BoardStory& story, int strokeMs)
+    : SpokenWidget(parent), story_(story), strokeMs_(strokeMs), stroke_(new QVariantAnimation(this)) {
   setObjectName(QStringLiteral("board-surface"));
   setAttribute(Qt::WA_OpaquePaintEvent);
   stroke_->setStartValue(0.0);
@@ -202,7 +199,7 @@ int BoardSurface::upToStage() const { return turned_.empty() ? place_.stage : IN
 
 void BoardSurface::refresh() {
   const StepView& view = story_.page(place_).view;
-  turnedView_ = turned_.empty() ? StepView() : turnedView(view, turned_, book_);
+  turnedView_ = turned_.empty() ? StepView() : turnedView(view, turned_);
   layOutAll();
   showVerdict();
   speak();
@@ -224,14 +221,14 @@ void BoardSurface::showVerdict() {
     delete std::exchange(verdict_, nullptr);
     return;
   }
-  if (!verdict_) verdict_ = new VerdictSheet(this, story_, book_, scheme());
+  if (!verdict_) verdict_ = new VerdictSheet(this, story_, scheme());
   verdict_->fit(frame_.room, BoardSizes(QSizeF(size())));
   verdict_->setVisible(!showsKeys_);
 }
 
 QString BoardSurface::caption() const {
-  if (!turned_.empty()) return leftOverSentence(turnedView_, book_);
-  return stageWords(story_, place_, book_).caption;
+  if (!turned_.empty()) return leftOverSentence(turnedView_);
+  return stageWords(story_, place_).caption;
 }
 
 /// Every line that can stand below this page, so that uncovering it moves nothing; a verdict takes all the
@@ -241,59 +238,57 @@ QStringList BoardSurface::captions() const {
   QStringList all{caption()};
   if (page.isVerdict) return all;
   for (int stage = 0; stage < static_cast<int>(page.stages.size()); ++stage)
-    all << stageWords(story_, {place_.page, stage, false}, book_).caption;
-  return all << stageWords(story_, {place_.page, 0, true}, book_).caption;
+    all << stageWords(story_, {place_.page, stage, false}).caption;
+  return all << stageWords(story_, {place_.page, 0, true}).caption;
 }
 
 BoardFrameText BoardSurface::frameText() const {
   const BoardPage& page = story_.page(place_);
   BoardFrameText text;
   text.facts = story_.facts();
-  text.foundLabel = fromCore(say(book_, PhraseId::board_found));
+  text.foundLabel = fromCore(say(PhraseId::board_found));
   // a turned factor leaves no result, here neither
   text.found = story_.found(turned_.empty() ? place_ : BoardPlace{place_.page, 0, false});
   text.foundAll = story_.found(story_.last());
-  text.heading =
-      fromCore(say(book_, PhraseId::board_step,
-                   {{"n", std::to_string(page.number)}, {"count", std::to_string(story_.count())}}));
+  text.heading = fromCore(say(
+      PhraseId::board_step, {{"n", std::to_string(page.number)}, {"count", std::to_string(story_.count())}}));
   text.pages = static_cast<int>(story_.pages().size());
   text.page = place_.page;
-  text.question = page.isVerdict ? fromCore(say(book_, PhraseId::board_verdict)) : page.view.question;
+  text.question = page.isVerdict ? fromCore(say(PhraseId::board_verdict)) : page.view.question;
   text.lookingFor = page.view.lookingFor;
   text.caption = caption();
   text.captions = captions();
-  text.caution = fromCore(say(book_, PhraseId::caution_short));
-  text.status = fromCore(typed_ > 0 ? say(book_, PhraseId::board_goTo, {{"n", std::to_string(typed_)}})
-                         : predict_ ? say(book_, PhraseId::board_predictOn)
-                                    : say(book_, PhraseId::board_keysHint));
+  text.caution = fromCore(say(PhraseId::caution_short));
+  text.status = fromCore(typed_ > 0 ? say(PhraseId::board_goTo, {{"n", std::to_string(typed_)}})
+                         : predict_ ? say(PhraseId::board_predictOn)
+                                    : say(PhraseId::board_keysHint));
   return text;
 }
 
 void BoardSurface::speak() {
   if (blank_) {
     setAccessibleDescription({});
-    return setSpoken(fromCore(say(book_, PhraseId::board_blank)));
+    return setSpoken(fromCore(say(PhraseId::board_blank)));
   }
-  if (showsKeys_) return setSpoken(boardKeysText(book_).join(QStringLiteral(". ")));
-  const QString so = spokenSoFar(story_, place_, book_);
+  if (showsKeys_) return setSpoken(boardKeysText().join(QStringLiteral(". ")));
+  const QString so = spokenSoFar(story_, place_);
   const QStringList found = story_.found(place_);
-  const QString label = fromCore(say(book_, PhraseId::board_found)) + QStringLiteral(": ");
+  const QString label = fromCore(say(PhraseId::board_found)) + QStringLiteral(": ");
   if (!turned_.empty()) {
-    setAccessibleDescription(leftOverSpoken(turnedView_, book_));
+    setAccessibleDescription(leftOverSpoken(turnedView_));
   } else {
     setAccessibleDescription(
         loosed(found.isEmpty() ? so : so + QStringLiteral(". ") + label + found.join(QStringLiteral(", "))));
   }
-  if (typed_ > 0)
-    return setSpoken(fromCore(say(book_, PhraseId::board_goTo, {{"n", std::to_string(typed_)}})));
-  if (chosen_ < 0) return setSpoken(stageWords(story_, place_, book_).spoken);
+  if (typed_ > 0) return setSpoken(fromCore(say(PhraseId::board_goTo, {{"n", std::to_string(typed_)}})));
+  if (chosen_ < 0) return setSpoken(stageWords(story_, place_).spoken);
   const auto& chain = std::get<Solved>(story_.page(place_).view.step.body).chain;
   Factor factor = chain.factors[static_cast<std::size_t>(chosen_)];
   const bool isTurned = turned_.contains(chosen_);
   if (isTurned) factor = factor.turned();
-  QString said = fromCore(say(book_, isTurned ? PhraseId::board_turned : PhraseId::board_selected,
-                              {{"factor", spokenFactor(factor, book_)}}));
-  if (!turned_.empty()) said += u' ' + leftOverSpoken(turnedView_, book_);
+  QString said = fromCore(
+      say(isTurned ? PhraseId::board_turned : PhraseId::board_selected, {{"factor", spokenFactor(factor)}}));
+  if (!turned_.empty()) said += u' ' + leftOverSpoken(turnedView_);
   setSpoken(said);
 }
 
@@ -361,7 +356,7 @@ void BoardSurface::paintKeys(QPainter& painter) const {
   const double pad = sizes.px(24);
   const Metrics metrics = sizes.sized(FontRole::finding, std::max(sizes.px(21), sizes.leastAside()));
   std::vector<Box> lines;
-  for (const QString& line : boardKeysText(book_))
+  for (const QString& line : boardKeysText())
     lines.push_back(paragraph(line, lines.empty() ? FontRole::question : FontRole::finding, Ink::text,
                               metrics, width() - 2 * sizes.margin() - 2 * pad));
   Box text = column(std::move(lines), sizes.px(8));

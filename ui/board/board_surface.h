@@ -21,9 +21,9 @@ class BoardSurface : public SpokenWidget {
   Q_OBJECT
 
  public:
-  /// `strokeMs`: how long the strokes of a struck pair are drawn in; 0 shows them at once. Story and book
-  /// must outlive the surface.
-  BoardSurface(QWidget* parent, const BoardStory& story, const Phrasebook& book, int strokeMs);
+  /// `strokeMs`: how long the strokes of a struck pair are drawn in; 0 shows them at once. The story must
+  /// outlive the surface.
+  BoardSurface(QWidget* parent, const BoardStory& story, int strokeMs);
 
   [[nodiscard]] const BoardPlace& place() const { return place_; }
   [[nodiscard]] bool isBlank() const { return blank_; }
@@ -89,7 +89,6 @@ class BoardSurface : public SpokenWidget {
   void paintKeys(QPainter& painter) const;
 
   const BoardStory& story_;
-  const Phrasebook& book_;
   int strokeMs_;
   BoardPlace place_;
   std::set<int> turned_;

@@ -3,6 +3,7 @@
 #include <QStringList>
 
 #include "core/number/decimal_text.h"
+#include "core/words/phrasebook.h"
 #include "core/words/spoken.h"
 #include "core/words/step_words.h"
 #include "core/words/unit_words.h"
@@ -15,8 +16,7 @@ namespace {
 
 class StageSpeaker {
  public:
-  StageSpeaker(const BoardPage& page, const Phrasebook& book)
-      : view_(page.view), stages_(page.stages), book_(book) {}
+  explicit StageSpeaker(const BoardPage& page) : view_(page.view), stages_(page.stages) {}
 
   StageWords words(int stage) const {
     const Stage& what = stages_[static_cast<std::size_t>(stage)];
@@ -62,7 +62,7 @@ class StageSpeaker {
 
  private:
   QString phrase(PhraseId id, std::initializer_list<Filling> fillings = {}) const {
-    return held(say(book_, id, fillings));
+    return held(say(id, fillings));
   }
 
   QString withReason(const QString& said) const {
@@ -73,15 +73,15 @@ class StageSpeaker {
   QString question() const {
     if (view_.lookingFor.isEmpty()) return view_.question;
     return view_.question + u' ' +
-           phrase(PhraseId::looking_for, {{"units", spokenUnits(view_.step.lookingFor, book_)}});
+           phrase(PhraseId::looking_for, {{"units", spokenUnits(view_.step.lookingFor)}});
   }
 
   /// "mg in one dose", "mL", "mcg/min".
   std::string wantedInWords() const {
     const Units& wanted = view_.step.lookingFor;
     const std::string over = unitsText(wanted.over, Spelling::printed);
-    if (wanted.under == std::vector{Unit::dose}) return say(book_, PhraseId::in_oneDose, {{"amount", over}});
-    if (wanted.under == std::vector{Unit::day}) return say(book_, PhraseId::in_24h, {{"amount", over}});
+    if (wanted.under == std::vector{Unit::dose}) return say(PhraseId::in_oneDose, {{"amount", over}});
+    if (wanted.under == std::vector{Unit::day}) return say(PhraseId::in_24H, {{"amount", over}});
     return unitsText(wanted, Spelling::printed);
   }
 
@@ -97,7 +97,7 @@ class StageSpeaker {
     const bool last = index + 1 == static_cast<int>(factors.size());
     if (last && !view_.reason.isEmpty())
       caption += (caption.isEmpty() ? QString() : QStringLiteral("; ")) + view_.reason;
-    const std::string said = spokenFactor(one, book_);
+    const std::string said = spokenFactor(one);
     return {caption, phrase(PhraseId::board_factorFrom, {{"factor", said}, {"where", where}})};
   }
 
@@ -105,11 +105,11 @@ class StageSpeaker {
   QString wholeFormula() const {
     QStringList parts;
     if (solved())
-      for (const Factor& one : solved()->chain.factors) parts << fromCore(spokenFactor(one, book_));
+      for (const Factor& one : solved()->chain.factors) parts << fromCore(spokenFactor(one));
     if (const auto* formula = std::get_if<SurfaceByFormula>(&view_.step.body))
       for (const Term* term : {&formula->factor, &formula->height, &formula->weight})
         parts << fromCore(spokenTerm(*term));
-    const QString chain = parts.join(fromCore(say(book_, PhraseId::say_times)));
+    const QString chain = parts.join(fromCore(say(PhraseId::say_times)));
     return solved() ? phrase(PhraseId::say_root, {{"chain", chain.toStdString()}}) : chain;
   }
 
@@ -141,7 +141,7 @@ class StageSpeaker {
 
   QString result() const {
     if (const Solved* chain = solved())
-      return fromCore(spokenAmount(chain->result, chain->fixedDecimals, view_.step.lookingFor, book_));
+      return fromCore(spokenAmount(chain->result, chain->fixedDecimals, view_.step.lookingFor));
     return view_.conclusion;
   }
 
@@ -149,53 +149,50 @@ class StageSpeaker {
 
   QString sides() const {
     const int significant = digitsApart(comparison().left.term.value, comparison().right.term.value);
-    return phrase(PhraseId::board_sides, {{"left", spokenSide(comparison().left, significant, book_)},
-                                          {"right", spokenSide(comparison().right, significant, book_)}});
+    return phrase(PhraseId::board_sides, {{"left", spokenSide(comparison().left, significant)},
+                                          {"right", spokenSide(comparison().right, significant)}});
   }
 
-  QString claim(PhraseId ending) const {
-    return fromCore(spokenClaim(comparison(), say(book_, ending), book_));
-  }
+  QString claim(PhraseId ending) const { return fromCore(spokenClaim(comparison(), say(ending))); }
   QString truth() const { return claim(comparison().holds ? PhraseId::truth_true : PhraseId::truth_false); }
 
   std::string exact() const { return givenText(std::get<Measuring>(view_.step.body).exact); }
 
   const StepView& view_;
   const std::vector<Stage>& stages_;
-  const Phrasebook& book_;
 };
 
-StageWords verdictWords(const BoardStory& story, int stage, const Phrasebook& book) {
-  if (stage == 0) return {{}, fromCore(say(book, PhraseId::board_verdict))};
-  return {{}, verdictSpoken(story, book)};
+StageWords verdictWords(const BoardStory& story, int stage) {
+  if (stage == 0) return {{}, fromCore(say(PhraseId::board_verdict))};
+  return {{}, verdictSpoken(story)};
 }
 
-QString stepHeading(const BoardStory& story, const BoardPage& page, const Phrasebook& book) {
-  return fromCore(say(book, PhraseId::board_step,
+QString stepHeading(const BoardStory& story, const BoardPage& page) {
+  return fromCore(say(PhraseId::board_step,
                       {{"n", std::to_string(page.number)}, {"count", std::to_string(story.count())}}));
 }
 
 }  // namespace
 
-StageWords stageWords(const BoardStory& story, const BoardPlace& place, const Phrasebook& book) {
+StageWords stageWords(const BoardStory& story, const BoardPlace& place) {
   const BoardPage& page = story.page(place);
   StageWords words =
-      page.isVerdict ? verdictWords(story, place.stage, book) : StageSpeaker(page, book).words(place.stage);
+      page.isVerdict ? verdictWords(story, place.stage) : StageSpeaker(page).words(place.stage);
   if (place.predicting) {
-    words.caption = page.isVerdict ? fromCore(say(book, PhraseId::board_predictVerdict))
-                                   : StageSpeaker(page, book).predict();
+    words.caption =
+        page.isVerdict ? fromCore(say(PhraseId::board_predictVerdict)) : StageSpeaker(page).predict();
     words.spoken = words.caption;
   } else if (place.stage == 0) {
-    words.spoken.prepend(stepHeading(story, page, book) + QStringLiteral(". "));
+    words.spoken.prepend(stepHeading(story, page) + QStringLiteral(". "));
   }
   words.spoken = loosed(words.spoken);
   return words;
 }
 
-QString spokenSoFar(const BoardStory& story, const BoardPlace& place, const Phrasebook& book) {
+QString spokenSoFar(const BoardStory& story, const BoardPlace& place) {
   QStringList said;
   for (int stage = 0; stage <= place.stage; ++stage)
-    said << stageWords(story, {place.page, stage, false}, book).spoken;
+    said << stageWords(story, {place.page, stage, false}).spoken;
   return said.join(QStringLiteral(". "));
 }
 

@@ -2,7 +2,6 @@
 
 #include <QString>
 
-#include "core/words/phrasebook.h"
 #include "ui/board/board_story.h"
 
 namespace wardchalk::ui {
@@ -14,9 +13,9 @@ struct StageWords {
 };
 
 /// The words of the page's stage at this place. They tell nothing of a later one.
-[[nodiscard]] StageWords stageWords(const BoardStory& story, const BoardPlace& place, const Phrasebook& book);
+[[nodiscard]] StageWords stageWords(const BoardStory& story, const BoardPlace& place);
 
 /// Everything that is uncovered of the page at this place, read aloud.
-[[nodiscard]] QString spokenSoFar(const BoardStory& story, const BoardPlace& place, const Phrasebook& book);
+[[nodiscard]] QString spokenSoFar(const BoardStory& story, const BoardPlace& place);
 
 }  // namespace wardchalk::ui

@@ -2,18 +2,18 @@
 
 #include <QKeyEvent>
 
+#include "core/words/phrasebook.h"
 #include "ui/board/board_sizes.h"
 #include "ui/theme/breaking_delegate.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
-StepList::StepList(QWidget* parent, const BoardStory& story, const Phrasebook& book) : QListWidget(parent) {
+StepList::StepList(QWidget* parent, const BoardStory& story) : QListWidget(parent) {
   setObjectName(QStringLiteral("board-steps"));
-  setAccessibleName(fromCore(say(book, PhraseId::board_steps)));
+  setAccessibleName(fromCore(say(PhraseId::board_steps)));
   for (const BoardPage& page : story.pages()) {
-    const QString question =
-        page.isVerdict ? fromCore(say(book, PhraseId::board_verdict)) : page.view.question;
+    const QString question = page.isVerdict ? fromCore(say(PhraseId::board_verdict)) : page.view.question;
     addItem(QStringLiteral("%1  %2").arg(page.number).arg(loosed(question)));
   }
   setWordWrap(true);

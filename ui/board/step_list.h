@@ -12,7 +12,7 @@ class StepList : public QListWidget {
   Q_OBJECT
 
  public:
-  StepList(QWidget* parent, const BoardStory& story, const Phrasebook& book);
+  StepList(QWidget* parent, const BoardStory& story);
 
   /// Shows the list over the board with this page chosen.
   void open(int page, Scheme scheme);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <functional>
 
+#include "core/words/phrasebook.h"
 #include "core/words/spoken.h"
 #include "core/words/unit_words.h"
 #include "ui/theme/text.h"
@@ -38,25 +39,25 @@ LeftOver leftOf(const StepView& view) {
   return {*root, false, sameUnits(*root, view.step.lookingFor)};
 }
 
-std::string said(const LeftOver& left, const InWords& words, const Phrasebook& book) {
-  if (left.units.over.empty() && left.units.under.empty()) return say(book, PhraseId::board_noUnit);
+std::string said(const LeftOver& left, const InWords& words) {
+  if (left.units.over.empty() && left.units.under.empty()) return say(PhraseId::board_noUnit);
   const std::string units = words(left.units);
-  return left.underRoot ? say(book, PhraseId::board_underTheRoot, {{"units", units}}) : units;
+  return left.underRoot ? say(PhraseId::board_underTheRoot, {{"units", units}}) : units;
 }
 
-std::string sentenceOf(const StepView& view, const InWords& words, const Phrasebook& book) {
+std::string sentenceOf(const StepView& view, const InWords& words) {
   const LeftOver left = leftOf(view);
   const std::string wanted = words(view.step.lookingFor);
-  if (left.wanted) return say(book, PhraseId::board_leftOverSame, {{"units", wanted}});
-  if (left.units == Units{}) return say(book, PhraseId::board_leftOverNone, {{"wanted", wanted}});
-  return say(book, PhraseId::board_leftOver, {{"units", said(left, words, book)}, {"wanted", wanted}});
+  if (left.wanted) return say(PhraseId::board_leftOverSame, {{"units", wanted}});
+  if (left.units == Units{}) return say(PhraseId::board_leftOverNone, {{"wanted", wanted}});
+  return say(PhraseId::board_leftOver, {{"units", said(left, words)}, {"wanted", wanted}});
 }
 
 std::string printed(const Units& units) { return unitsText(units, Spelling::printed); }
 
 }  // namespace
 
-StepView turnedView(const StepView& view, const std::set<int>& turned, const Phrasebook& book) {
+StepView turnedView(const StepView& view, const std::set<int>& turned) {
   StepView other = view;
   auto& solved = std::get<Solved>(other.step.body);
   for (const int factor : turned) {
@@ -68,17 +69,15 @@ StepView turnedView(const StepView& view, const std::set<int>& turned, const Phr
   for (QString* answer :
        {&other.product, &other.underRoot, &other.conclusion, &other.rounding, &other.sentence})
     answer->clear();
-  other.leftOver = held(said(leftOf(other), printed, book));
+  other.leftOver = held(said(leftOf(other), printed));
   return other;
 }
 
-QString leftOverSentence(const StepView& turned, const Phrasebook& book) {
-  return fromCore(sentenceOf(turned, printed, book));
-}
+QString leftOverSentence(const StepView& turned) { return fromCore(sentenceOf(turned, printed)); }
 
-QString leftOverSpoken(const StepView& turned, const Phrasebook& book) {
-  const auto inWords = [&](const Units& units) { return spokenUnits(units, book); };
-  return fromCore(sentenceOf(turned, inWords, book));
+QString leftOverSpoken(const StepView& turned) {
+  const auto inWords = [&](const Units& units) { return spokenUnits(units); };
+  return fromCore(sentenceOf(turned, inWords));
 }
 
 int factorsOf(const StepView& view) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 #include "ui/theme/text.h"
 #include "ui/working/amount_text.h"
@@ -12,22 +13,22 @@ namespace wardchalk::ui {
 
 namespace {
 
-QString askLine(const std::string& question, const Phrasebook& book) {
-  return held(say(book, PhraseId::board_ask, {{"question", question}}));
+QString askLine(const std::string& question) {
+  return held(say(PhraseId::board_ask, {{"question", question}}));
 }
 
 }  // namespace
 
-VerdictSheet::VerdictSheet(QWidget* parent, const BoardStory& story, const Phrasebook& book, Scheme scheme)
-    : QWidget(parent), flag_(new FlagWidget(this, book)) {
+VerdictSheet::VerdictSheet(QWidget* parent, const BoardStory& story, Scheme scheme)
+    : QWidget(parent), flag_(new FlagWidget(this)) {
   setAttribute(Qt::WA_TransparentForMouseEvents);
   flag_->setFocusPolicy(Qt::NoFocus);
   flag_->show(story.sheet());
-  const AmountWords words = amountWords(story.sheet(), book);
+  const AmountWords words = amountWords(story.sheet());
   if (!story.mayTellAmount())
-    for (const std::string& ask : words.asks) addLine({}, askLine(ask, book), {});
+    for (const std::string& ask : words.asks) addLine({}, askLine(ask), {});
   else
-    addLine(words, {}, words.asks.empty() ? QString() : fromCore(say(book, PhraseId::ask_done)));
+    addLine(words, {}, words.asks.empty() ? QString() : fromCore(say(PhraseId::ask_done)));
   setScheme(scheme);
 }
 
@@ -89,15 +90,14 @@ void VerdictSheet::fit(const QRectF& within, const BoardSizes& sizes) {
   for (AmountText* line : lines_) put(line);
 }
 
-QString verdictSpoken(const BoardStory& story, const Phrasebook& book) {
+QString verdictSpoken(const BoardStory& story) {
   const Worksheet& sheet = story.sheet();
-  const AmountWords words = amountWords(sheet, book);
+  const AmountWords words = amountWords(sheet);
   QStringList said;
-  for (const std::string& line :
-       {verdictTitle(sheet, book), verdictReason(sheet, book), checksNotMade(sheet, book)})
+  for (const std::string& line : {verdictTitle(sheet), verdictReason(sheet), checksNotMade(sheet)})
     said << fromCore(line);
   if (!story.mayTellAmount()) {
-    for (const std::string& ask : words.asks) said << askLine(ask, book);
+    for (const std::string& ask : words.asks) said << askLine(ask);
   } else {
     said << fromCore(words.measure + ' ' + words.dose);
     for (const std::string& line : {words.none, words.when, words.run, words.label}) said << fromCore(line);

@@ -19,7 +19,7 @@ class VerdictSheet : public QWidget {
   Q_OBJECT
 
  public:
-  VerdictSheet(QWidget* parent, const BoardStory& story, const Phrasebook& book, Scheme scheme);
+  VerdictSheet(QWidget* parent, const BoardStory& story, Scheme scheme);
 
   /// Sets everything as large as the room allows.
   void fit(const QRectF& within, const BoardSizes& sizes);
@@ -40,6 +40,6 @@ class VerdictSheet : public QWidget {
 };
 
 /// All that the sheet says, read aloud.
-[[nodiscard]] QString verdictSpoken(const BoardStory& story, const Phrasebook& book);
+[[nodiscard]] QString verdictSpoken(const BoardStory& story);
 
 }  // namespace wardchalk::ui

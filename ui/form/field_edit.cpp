@@ -40,8 +40,7 @@ bool isUndoKey(const QEvent* event) {
 
 }  // namespace
 
-FieldEdit::FieldEdit(const FieldSpec& spec, const Phrasebook& book, QWidget* parent)
-    : QWidget(parent), spec_(spec) {
+FieldEdit::FieldEdit(const FieldSpec& spec, QWidget* parent) : QWidget(parent), spec_(spec) {
   setObjectName(path());
   // Columns alone say how wide a field is, so that the boxes of all groups stand in line.
   setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
@@ -59,7 +58,7 @@ FieldEdit::FieldEdit(const FieldSpec& spec, const Phrasebook& book, QWidget* par
   column->addLayout(row);
   column->addWidget(line_);
   column->addStretch();
-  buildBoxes(book, row);
+  buildBoxes(row);
   nameBoxes();
   showSecond();
   say({}, QuietLine::Tone::quiet);
@@ -87,7 +86,7 @@ ChoiceBox* FieldEdit::makeChoice(const char* role) {
   return box;
 }
 
-void FieldEdit::buildBoxes(const Phrasebook& book, QBoxLayout* row) {
+void FieldEdit::buildBoxes(QBoxLayout* row) {
   if (spec_.kind == FieldKind::flag) return buildFlag(row);
   if (spec_.kind == FieldKind::choice) return buildChoice(row);
   text_ = makeLine("text");
@@ -103,7 +102,7 @@ void FieldEdit::buildBoxes(const Phrasebook& book, QBoxLayout* row) {
     row->addWidget(between_);
     buildSecond(row);
   }
-  if (!secondUnitChoices(spec_.path).empty()) buildSecondUnit(book, row);
+  if (!secondUnitChoices(spec_.path).empty()) buildSecondUnit(row);
 }
 
 void FieldEdit::buildSecond(QBoxLayout* row) {
@@ -111,11 +110,11 @@ void FieldEdit::buildSecond(QBoxLayout* row) {
   row->addWidget(second_, 2);
 }
 
-void FieldEdit::buildSecondUnit(const Phrasebook& book, QBoxLayout* row) {
+void FieldEdit::buildSecondUnit(QBoxLayout* row) {
   secondUnit_ = makeChoice("second-unit");
   const bool dose = spec_.kind == FieldKind::dose;
   for (const std::string_view id : secondUnitChoices(spec_.path))
-    secondUnit_->addChoice(id, dose ? QString::fromStdString(basisWords(id, book)) : shownUnit(id));
+    secondUnit_->addChoice(id, dose ? QString::fromStdString(basisWords(id)) : shownUnit(id));
   row->addWidget(secondUnit_, dose ? 7 : 3);
 }
 

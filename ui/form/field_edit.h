@@ -23,7 +23,7 @@ class FieldEdit : public QWidget {
   Q_OBJECT
 
  public:
-  FieldEdit(const FieldSpec& spec, const Phrasebook& book, QWidget* parent = nullptr);
+  explicit FieldEdit(const FieldSpec& spec, QWidget* parent = nullptr);
 
   [[nodiscard]] const FieldSpec& spec() const { return spec_; }
   [[nodiscard]] QString path() const;
@@ -57,9 +57,9 @@ class FieldEdit : public QWidget {
   void paintEvent(QPaintEvent* event) override;
 
  private:
-  void buildBoxes(const Phrasebook& book, QBoxLayout* row);
+  void buildBoxes(QBoxLayout* row);
   void buildSecond(QBoxLayout* row);
-  void buildSecondUnit(const Phrasebook& book, QBoxLayout* row);
+  void buildSecondUnit(QBoxLayout* row);
   void buildChoice(QBoxLayout* row);
   void buildFlag(QBoxLayout* row);
   [[nodiscard]] QLineEdit* makeLine(const char* role);

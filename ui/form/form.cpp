@@ -28,8 +28,8 @@ constexpr std::array systems = {std::pair{UnitSystem::metric, "metric"},
 
 }  // namespace
 
-Form::Form(CaseEditor& editor, const HouseRules& rules, const Phrasebook& book, QWidget* parent)
-    : QScrollArea(parent), editor_(editor), rules_(rules), book_(book), page_(new QWidget) {
+Form::Form(CaseEditor& editor, const HouseRules& rules, QWidget* parent)
+    : QScrollArea(parent), editor_(editor), rules_(rules), page_(new QWidget) {
   setObjectName(QStringLiteral("form"));
   setWidgetResizable(true);
   setFrameShape(QFrame::NoFrame);
@@ -72,7 +72,7 @@ FieldEdit* Form::field(const QString& path) {
 /// Half of the fields are rare; each is made when it first comes into view.
 FieldEdit* Form::addField(const FieldSpec& spec) {
   FormGroup* group = groupOf(spec);
-  auto* field = new FieldEdit(spec, book_, group);
+  auto* field = new FieldEdit(spec, group);
   field->hide();
   field->setBoxes(editor_.draft().boxes(spec.path));
   group->addField(field);
@@ -197,11 +197,10 @@ void Form::sayLine(FieldEdit& field, const Case& inputs, bool last) {
     case FieldState::pending:
       return field.say(last ? tr("press Enter") : hint, QuietLine::Tone::quiet);
     case FieldState::refused:
-      return field.say(QString::fromStdString(sentence(*editor_.draft().refusal(spec.path), book_)),
+      return field.say(QString::fromStdString(sentence(*editor_.draft().refusal(spec.path))),
                        QuietLine::Tone::refused);
     case FieldState::read:
-      return field.say(QString::fromStdString(readBack(spec.path, inputs, rules_, book_)),
-                       QuietLine::Tone::quiet);
+      return field.say(QString::fromStdString(readBack(spec.path, inputs, rules_)), QuietLine::Tone::quiet);
   }
 }
 

@@ -4,7 +4,6 @@
 #include <QScrollArea>
 
 #include "core/rules/house_rules.h"
-#include "core/words/phrasebook.h"
 #include "ui/form/case_editor.h"
 #include "ui/form/field_table.h"
 
@@ -21,7 +20,7 @@ class Form : public QScrollArea {
   Q_OBJECT
 
  public:
-  Form(CaseEditor& editor, const HouseRules& rules, const Phrasebook& book, QWidget* parent = nullptr);
+  Form(CaseEditor& editor, const HouseRules& rules, QWidget* parent = nullptr);
 
   /// The field of an entry, in view or not; null where there is none.
   [[nodiscard]] FieldEdit* field(const QString& path);
@@ -65,7 +64,6 @@ class Form : public QScrollArea {
 
   CaseEditor& editor_;
   const HouseRules& rules_;
-  const Phrasebook& book_;
   QWidget* page_;
   QList<FormGroup*> groups_;
   QHash<QString, FieldEdit*> fields_;  // those that were in view once

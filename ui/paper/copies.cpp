@@ -6,6 +6,7 @@
 #include <QSvgGenerator>
 #include <algorithm>
 
+#include "core/words/phrasebook.h"
 #include "core/words/step_markup.h"
 #include "core/words/working_markup.h"
 #include "core/words/working_text.h"
@@ -86,41 +87,40 @@ QMimeData* fromPicture(CopyAs as, const Picture& picture, const QString& title) 
 
 }  // namespace
 
-std::unique_ptr<QMimeData> workingAs(CopyAs as, const Worksheet& sheet, const Phrasebook& book) {
+std::unique_ptr<QMimeData> workingAs(CopyAs as, const Worksheet& sheet) {
   switch (as) {
     case CopyAs::text:
-      return std::unique_ptr<QMimeData>(fromText({}, workingText(sheet, book)));
+      return std::unique_ptr<QMimeData>(fromText({}, workingText(sheet)));
     case CopyAs::mathMl:
       return std::unique_ptr<QMimeData>(
-          fromText(QStringLiteral("application/xhtml+xml"), workingMarkup(sheet, book, Markup::mathml)));
+          fromText(QStringLiteral("application/xhtml+xml"), workingMarkup(sheet, Markup::mathml)));
     case CopyAs::latex:
       return std::unique_ptr<QMimeData>(
-          fromText(QStringLiteral("application/x-tex"), workingMarkup(sheet, book, Markup::latex)));
+          fromText(QStringLiteral("application/x-tex"), workingMarkup(sheet, Markup::latex)));
     case CopyAs::picture:
     case CopyAs::svg:
       break;
   }
-  const QString title = fromCore(say(book, PhraseId::sheet_title));
-  return std::unique_ptr<QMimeData>(fromPicture(as, pictureOf(stepViews(sheet, book)), title));
+  const QString title = fromCore(say(PhraseId::sheet_title));
+  return std::unique_ptr<QMimeData>(fromPicture(as, pictureOf(stepViews(sheet)), title));
 }
 
-std::unique_ptr<QMimeData> stepAs(CopyAs as, std::size_t step, const Worksheet& sheet,
-                                  const Phrasebook& book) {
+std::unique_ptr<QMimeData> stepAs(CopyAs as, std::size_t step, const Worksheet& sheet) {
   const Step& one = sheet.steps.at(step);
   switch (as) {
     case CopyAs::text:
-      return std::unique_ptr<QMimeData>(fromText({}, stepText(one, static_cast<int>(step) + 1, sheet, book)));
+      return std::unique_ptr<QMimeData>(fromText({}, stepText(one, static_cast<int>(step) + 1, sheet)));
     case CopyAs::mathMl:
       return std::unique_ptr<QMimeData>(
-          fromText(QStringLiteral("application/mathml+xml"), stepMarkup(one, sheet, book, Markup::mathml)));
+          fromText(QStringLiteral("application/mathml+xml"), stepMarkup(one, sheet, Markup::mathml)));
     case CopyAs::latex:
       return std::unique_ptr<QMimeData>(
-          fromText(QStringLiteral("application/x-tex"), stepMarkup(one, sheet, book, Markup::latex)));
+          fromText(QStringLiteral("application/x-tex"), stepMarkup(one, sheet, Markup::latex)));
     case CopyAs::picture:
     case CopyAs::svg:
       break;
   }
-  const StepView view = stepViews(sheet, book).at(step);
+  const StepView view = stepViews(sheet).at(step);
   return std::unique_ptr<QMimeData>(fromPicture(as, pictureOf({view}), view.sentence));
 }
 

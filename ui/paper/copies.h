@@ -6,7 +6,6 @@
 #include <vector>
 
 #include "core/check/worksheet.h"
-#include "core/words/phrasebook.h"
 
 namespace wardchalk::ui {
 
@@ -14,10 +13,9 @@ namespace wardchalk::ui {
 enum class CopyAs : std::uint8_t { text, mathMl, latex, picture, svg };
 
 /// The whole working for the clipboard. Where its source is text, programs that know no better find that.
-[[nodiscard]] std::unique_ptr<QMimeData> workingAs(CopyAs as, const Worksheet& sheet, const Phrasebook& book);
+[[nodiscard]] std::unique_ptr<QMimeData> workingAs(CopyAs as, const Worksheet& sheet);
 
 /// One step of it, by its place from 0.
-[[nodiscard]] std::unique_ptr<QMimeData> stepAs(CopyAs as, std::size_t step, const Worksheet& sheet,
-                                                const Phrasebook& book);
+[[nodiscard]] std::unique_ptr<QMimeData> stepAs(CopyAs as, std::size_t step, const Worksheet& sheet);
 
 }  // namespace wardchalk::ui

@@ -7,6 +7,7 @@
 #include "core/record/reference_choice.h"
 #include "core/words/amount_words.h"
 #include "core/words/fact_words.h"
+#include "core/words/phrasebook.h"
 #include "core/words/rules_words.h"
 #include "core/words/sentences.h"
 #include "ui/form/field_table.h"
@@ -32,8 +33,8 @@ bool usesLetters(const StepView& view) {
 
 class ContentBuilder {
  public:
-  ContentBuilder(const Worksheet& sheet, const SheetMade& made, const Phrasebook& book)
-      : sheet_(sheet), made_(made), book_(book), amount_(amountWords(sheet, book)) {}
+  ContentBuilder(const Worksheet& sheet, const SheetMade& made)
+      : sheet_(sheet), made_(made), amount_(amountWords(sheet)) {}
 
   SheetContent build() {
     putHead();
@@ -48,29 +49,27 @@ class ContentBuilder {
   }
 
  private:
-  QString words(PhraseId id) const { return held(say(book_, id)); }
+  QString words(PhraseId id) const { return held(say(id)); }
   QString words(PhraseId id, std::string_view name, const std::string& value) const {
-    return held(say(book_, id, {{name, value}}));
+    return held(say(id, {{name, value}}));
   }
-  QString fact(std::string_view path) const {
-    return held(factWords(path, sheet_.given, sheet_.rules, book_));
-  }
+  QString fact(std::string_view path) const { return held(factWords(path, sheet_.given, sheet_.rules)); }
 
   void putHead() {
     content_.verdict = sheet_.verdict;
     content_.title = words(PhraseId::sheet_title);
     const Order& order = sheet_.given.order;
     QStringList rest{fact(path::dose)};
-    if (order.route) rest << held(routeText(*order.route, book_));
+    if (order.route) rest << held(routeText(*order.route));
     if (order.schedule) rest << held(order.schedule->text);
     rest.removeAll(QString());
     content_.order = (fact(path::medicine) + u' ' + rest.join(QStringLiteral(", "))).trimmed();
     content_.caseTitle = fact(path::title);
     content_.workedOut = words(PhraseId::sheet_workedOut, "time", made_.time.toStdString());
     content_.ownLabel = words(PhraseId::sheet_ownLabel);
-    content_.flag = held(verdictTitle(sheet_, book_));
-    content_.reason = held(verdictReason(sheet_, book_));
-    content_.notMade = held(checksNotMade(sheet_, book_));
+    content_.flag = held(verdictTitle(sheet_));
+    content_.reason = held(verdictReason(sheet_));
+    content_.notMade = held(checksNotMade(sheet_));
   }
 
   /// The word of a choice as the form shows it.
@@ -127,23 +126,22 @@ class ContentBuilder {
     content_.none = held(amount_.none);
     if (amount_.measure.empty()) return;
     const auto count = static_cast<long>(amount_.asks.size());
-    content_.none = held(say(book_, PhraseId::sheet_askFirst, {{"n", std::to_string(count)}}, count));
+    content_.none = held(say(PhraseId::sheet_askFirst, {{"n", std::to_string(count)}}, count));
   }
 
   void putFindings() {
     content_.findingsHeading = words(PhraseId::sheet_findings);
     for (const Finding* finding : findingsBeside(sheet_, sheet_.verdict == VerdictKind::ask))
-      content_.findings.push_back({finding->severity, held(sentence(*finding, book_))});
+      content_.findings.push_back({finding->severity, held(sentence(*finding))});
   }
 
   void putSteps() {
     content_.workingHeading = words(PhraseId::sheet_working);
-    content_.steps = stepViews(sheet_, book_);
+    content_.steps = stepViews(sheet_);
     if (!amount_.measure.empty() && waitsForAnswers()) {
       const auto count = static_cast<long>(amount_.asks.size());
       std::erase_if(content_.steps, isAmountStep);
-      content_.leftOut =
-          held(say(book_, PhraseId::sheet_amountLeftOut, {{"n", std::to_string(count)}}, count));
+      content_.leftOut = held(say(PhraseId::sheet_amountLeftOut, {{"n", std::to_string(count)}}, count));
     }
     if (std::any_of(content_.steps.begin(), content_.steps.end(), usesLetters))
       content_.legend = words(PhraseId::sheet_legend);
@@ -152,7 +150,7 @@ class ContentBuilder {
   void putChecks() {
     QStringList within, outside, notMade;
     for (const Check& check : sheet_.checks) {
-      const std::string name = checkName(check.id, book_);
+      const std::string name = checkName(check.id);
       if (check.status == CheckStatus::within) within << words(PhraseId::sheet_within, "check", name);
       if (check.status == CheckStatus::outside) outside << words(PhraseId::sheet_outside, "check", name);
       if (check.status == CheckStatus::notChecked) notMade << notMadeText(check, name);
@@ -168,32 +166,30 @@ class ContentBuilder {
 
   QString notMadeText(const Check& check, const std::string& name) const {
     if (!check.why) return held(name);
-    return held(
-        say(book_, PhraseId::sheet_notMade, {{"check", name}, {"why", whyNotText(*check.why, book_)}}));
+    return held(say(PhraseId::sheet_notMade, {{"check", name}, {"why", whyNotText(*check.why)}}));
   }
 
   void putRules() {
-    content_.rulesHeading = words(PhraseId::rules_used, "name", rulesTitle(sheet_.rules, book_));
+    content_.rulesHeading = words(PhraseId::rules_used, "name", rulesTitle(sheet_.rules));
     QStringList lines;
-    for (const std::string& line : rulesWords(sheet_, book_)) lines << held(line);
+    for (const std::string& line : rulesWords(sheet_)) lines << held(line);
     content_.rules = lines.join(u' ');
   }
 
   void putFoot() {
     content_.workedBy = words(PhraseId::sheet_workedBy);
-    const bool fromList = isFromList(sheet_.given.reference, book_);
+    const bool fromList = isFromList(sheet_.given.reference);
     content_.workedWhat = words(fromList ? PhraseId::sheet_workedFromList : PhraseId::sheet_workedWhat);
     content_.secondBy = words(PhraseId::sheet_secondBy);
     content_.second = made_.second.isEmpty() ? words(PhraseId::sheet_secondNotDone) : made_.second;
     content_.signHere = words(PhraseId::sheet_signHere);
     content_.caution = words(PhraseId::caution);
     content_.program = QStringLiteral("Wardchalk ") + made_.version;
-    content_.pageOfAll = fromCore(say(book_, PhraseId::sheet_page, {{"n", "%1"}, {"m", "%2"}}));
+    content_.pageOfAll = fromCore(say(PhraseId::sheet_page, {{"n", "%1"}, {"m", "%2"}}));
   }
 
   const Worksheet& sheet_;
   const SheetMade& made_;
-  const Phrasebook& book_;
   AmountWords amount_;
   SheetContent content_;
 };
@@ -221,8 +217,8 @@ QString spokenSheet(const SheetContent& content) {
   return loosed(lines.join(u'\n'));
 }
 
-SheetContent sheetContent(const Worksheet& sheet, const SheetMade& made, const Phrasebook& book) {
-  return ContentBuilder(sheet, made, book).build();
+SheetContent sheetContent(const Worksheet& sheet, const SheetMade& made) {
+  return ContentBuilder(sheet, made).build();
 }
 
 }  // namespace wardchalk::ui

@@ -6,7 +6,6 @@
 #include <vector>
 
 #include "core/check/worksheet.h"
-#include "core/words/phrasebook.h"
 #include "ui/working/step_view.h"
 
 namespace wardchalk::ui {
@@ -90,7 +89,6 @@ struct SheetContent {
 /// The whole sheet read aloud: the working as sentences and not as stacked fractions.
 [[nodiscard]] QString spokenSheet(const SheetContent& content);
 
-[[nodiscard]] SheetContent sheetContent(const Worksheet& sheet, const SheetMade& made,
-                                        const Phrasebook& book);
+[[nodiscard]] SheetContent sheetContent(const Worksheet& sheet, const SheetMade& made);
 
 }  // namespace wardchalk::ui

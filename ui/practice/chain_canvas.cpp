@@ -24,22 +24,21 @@ constexpr double litAbove = 4;
 constexpr int leastHeight = 120;
 
 /// The chain as a step of which nothing is known but what is looked for.
-StepView viewOf(const ChainWork& work, const Phrasebook& book) {
+StepView viewOf(const ChainWork& work) {
   StepView view;
   view.step.id = StepId{};  // none of the working's: its name is shown nowhere
   view.step.lookingFor = work.wanted;
   view.step.body = Solved{work.chain, cancel(work.chain), Number(), -1};
-  return turnedView(view, {}, book);
+  return turnedView(view, {});
 }
 
 }  // namespace
 
-QString leftOverOf(const ChainWork& work, const Phrasebook& book) {
-  return work.chain.factors.empty() ? QString() : leftOverSentence(viewOf(work, book), book);
+QString leftOverOf(const ChainWork& work) {
+  return work.chain.factors.empty() ? QString() : leftOverSentence(viewOf(work));
 }
 
-ChainCanvas::ChainCanvas(const Phrasebook& book, QWidget* parent)
-    : SpokenWidget(parent, QAccessible::Equation), book_(book) {
+ChainCanvas::ChainCanvas(QWidget* parent) : SpokenWidget(parent, QAccessible::Equation) {
   setObjectName(QStringLiteral("chain"));
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   setMinimumHeight(leastHeight);
@@ -58,11 +57,11 @@ QString ChainCanvas::toldOf(const ChainWork& work) const {
   if (work.chain.factors.empty()) return tr("The chain is empty. Choose a fact.");
   QStringList told;
   for (std::size_t i = 0; i < work.chain.factors.size(); ++i) {
-    const QString factor = fromCore(spokenFactor(work.chain.factors[i], book_));
+    const QString factor = fromCore(spokenFactor(work.chain.factors[i]));
     told << (static_cast<int>(i) == chosen_ ? tr("%1 (chosen)").arg(factor) : factor);
   }
   const QString chain = told.join(tr(" times "));
-  const QString left = leftOverSpoken(viewOf(work, book_), book_);
+  const QString left = leftOverSpoken(viewOf(work));
   return (work.chain.rooted ? tr("the square root of %1").arg(chain) : chain) + QStringLiteral(". ") + left;
 }
 
@@ -74,7 +73,7 @@ double ChainCanvas::layOutAt(int width) {
   Metrics metrics = metricsAt(width);
   metrics.width -= 2 * chainPad;
   metrics.scale *= chainShare;
-  layout_ = layOutBody(viewOf(work_, book_), metrics);
+  layout_ = layOutBody(viewOf(work_), metrics);
   layout_.drawing.moveBy({chainPad, chainPad});
   return layout_.size.height() + 2 * chainPad;
 }

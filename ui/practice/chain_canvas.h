@@ -1,7 +1,6 @@
 #pragma once
 
 #include "core/practice/lines/chain_builder.h"
-#include "core/words/phrasebook.h"
 #include "ui/working/spoken_widget.h"
 #include "ui/working/step_layout.h"
 
@@ -14,7 +13,7 @@ class ChainCanvas : public SpokenWidget {
   Q_OBJECT
 
  public:
-  ChainCanvas(const Phrasebook& book, QWidget* parent);
+  explicit ChainCanvas(QWidget* parent);
 
   /// Shows the chain with this factor chosen; -1: none.
   void show(const ChainWork& work, int chosen);
@@ -39,13 +38,12 @@ class ChainCanvas : public SpokenWidget {
   [[nodiscard]] int factorAt(const QPointF& at) const;
   [[nodiscard]] QString toldOf(const ChainWork& work) const;
 
-  const Phrasebook& book_;
   ChainWork work_;
   StepLayout layout_;
   int chosen_ = -1;
 };
 
 /// What stands beneath a chain: "Left over: mg²/mL — not mL." Empty for an empty chain.
-[[nodiscard]] QString leftOverOf(const ChainWork& work, const Phrasebook& book);
+[[nodiscard]] QString leftOverOf(const ChainWork& work);
 
 }  // namespace wardchalk::ui

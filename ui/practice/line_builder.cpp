@@ -10,6 +10,7 @@
 #include <QVBoxLayout>
 
 #include "core/practice/sessions/lesson_words.h"
+#include "core/words/phrasebook.h"
 #include "core/words/spoken.h"
 #include "core/words/step_words.h"
 #include "ui/form/button_flow.h"
@@ -26,25 +27,20 @@ constexpr QSize builderSize(900, 600);
 
 }  // namespace
 
-LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, const Phrasebook& book,
-                         QWidget* parent)
-    : QDialog(parent),
-      book_(book),
-      zoom_(zoom),
-      facts_(lineFacts(ask, problem)),
-      work_{{}, lineWanted(ask, problem)} {
+LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, QWidget* parent)
+    : QDialog(parent), zoom_(zoom), facts_(lineFacts(ask, problem)), work_{{}, lineWanted(ask, problem)} {
   setObjectName(QStringLiteral("line-builder"));
   setWindowTitle(tr("Build the line – PRACTICE"));
   setPalette(practiceWidgets(QApplication::palette()));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 12);
-  column->addWidget(new PracticeBand(fromCore(say(book, PhraseId::practiceSheet_banner)), this));
+  column->addWidget(new PracticeBand(fromCore(say(PhraseId::practiceSheet_banner)), this));
   auto* inner = new QVBoxLayout;
   inner->setContentsMargins(20, 8, 20, 0);
   inner->setSpacing(10);
   column->addLayout(inner, 1);
-  inner->addWidget(wordsIn(this, questionWithUnit(ask, problem, book), 1.2, true));
-  canvas_ = new ChainCanvas(book, this);
+  inner->addWidget(wordsIn(this, questionWithUnit(ask, problem), 1.2, true));
+  canvas_ = new ChainCanvas(this);
   canvas_->setScale(zoom);
   auto* sides = new QHBoxLayout;
   sides->setSpacing(20);
@@ -103,11 +99,10 @@ QWidget* LineBuilder::buildFacts(const Problem& problem) {
   label->setBuddy(list_);
   for (const ChainFact& fact : facts_) {
     const Origin& origin = fact.factor.over.origin;
-    const QString from = fromCore(tag(origin, problem.key, book_));
+    const QString from = fromCore(tag(origin, problem.key));
     auto* item = new QListWidgetItem(held(factorLine(fact.factor)) +
                                      (from.isEmpty() ? QString() : QStringLiteral("   ") + from));
-    item->setData(Qt::AccessibleTextRole,
-                  fromCore(spokenFactor(fact.factor, book_)) + QStringLiteral(", ") + from);
+    item->setData(Qt::AccessibleTextRole, fromCore(spokenFactor(fact.factor)) + QStringLiteral(", ") + from);
     list_->addItem(item);
   }
   column->addWidget(list_, 1);
@@ -161,7 +156,7 @@ void LineBuilder::change(ChainWork work, int chosen) {
   canvas_->show(work_, chosen);
   const bool empty = work_.chain.factors.empty();
   const ChainState state = stateOf(work_);
-  const QString told = leftOverOf(work_, book_);
+  const QString told = leftOverOf(work_);
   left_->setText(empty            ? tr("Units strike out as they meet.")
                  : state.isWanted ? QStringLiteral("✓ ") + told
                                   : told);

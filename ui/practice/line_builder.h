@@ -6,7 +6,6 @@
 #include "core/practice/lines/chain_builder.h"
 #include "core/practice/lines/chain_facts.h"
 #include "core/practice/problem/problem.h"
-#include "core/words/phrasebook.h"
 
 class QLabel;
 class QListWidget;
@@ -22,7 +21,7 @@ class LineBuilder : public QDialog {
   Q_OBJECT
 
  public:
-  LineBuilder(const Ask& ask, const Problem& problem, double zoom, const Phrasebook& book, QWidget* parent);
+  LineBuilder(const Ask& ask, const Problem& problem, double zoom, QWidget* parent);
 
   [[nodiscard]] const ChainWork& work() const { return work_; }
   /// The chain as a line, with "=" and room for what it comes to.
@@ -39,7 +38,6 @@ class LineBuilder : public QDialog {
   void remove();
   void root();
 
-  const Phrasebook& book_;
   double zoom_;
   std::vector<ChainFact> facts_;
   ChainWork work_;

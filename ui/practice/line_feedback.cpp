@@ -44,9 +44,9 @@ QString nextRung(int used) {
 bool isAnswered(const LineMark& mark) { return !mark.has(LineNote::unanswered); }
 
 /// What each found mistake is called.
-QString mistakeNames(const LineMark& mark, const Phrasebook& book) {
+QString mistakeNames(const LineMark& mark) {
   QStringList names;
-  for (const MistakeId mistake : mark.mistakes) names << fromCore(mistakeName(mistake, book));
+  for (const MistakeId mistake : mark.mistakes) names << fromCore(mistakeName(mistake));
   const QString all = names.join(tr("; or "));
   return mark.mark == Mark::unsure ? tr("It may be one of these: %1.").arg(all) : tr("It was: %1.").arg(all);
 }
@@ -58,8 +58,8 @@ void sayRight(LineFeedback& feedback, const LineMark& mark) {
                             : tr("Well worked."));
 }
 
-void sayNotYet(LineFeedback& feedback, const LineMark& mark, const Phrasebook& book) {
-  const QString praised = fromCore(praise(mark, book));
+void sayNotYet(LineFeedback& feedback, const LineMark& mark) {
+  const QString praised = fromCore(praise(mark));
   if (!praised.isEmpty()) feedback.said << praised;
   if (mark.fault)
     feedback.said << tr("The line cannot be read yet.");
@@ -69,14 +69,13 @@ void sayNotYet(LineFeedback& feedback, const LineMark& mark, const Phrasebook& b
 
 /// The key's chain of a worked line that says the same as the key; with earlier numbers of the student's own
 /// there is none. Which step of the working a number comes from says nothing here.
-std::optional<StepView> workedPictureOf(const PracticeProblem& problem, std::size_t place,
-                                        const Phrasebook& book) {
+std::optional<StepView> workedPictureOf(const PracticeProblem& problem, std::size_t place) {
   const std::optional<StepId> step = problem.problem.asks[place].step;
   const MarkedLine& marked = *problem.lines[place].marked;
-  if (!step || hint(problem.problem, place, marked.mark, marked.carried, lastRung, book) !=
-                   hint(problem.problem, place, marked.mark, {}, lastRung, book))
+  if (!step || hint(problem.problem, place, marked.mark, marked.carried, lastRung) !=
+                   hint(problem.problem, place, marked.mark, {}, lastRung))
     return std::nullopt;
-  for (StepView& view : stepViews(problem.problem.key, book)) {
+  for (StepView& view : stepViews(problem.problem.key)) {
     if (view.step.id != *step || !std::holds_alternative<Solved>(view.step.body)) continue;
     view.tags.removeIf([](const auto& tag) { return tag.key().startsWith(QLatin1String("step:")); });
     return view;
@@ -84,25 +83,22 @@ std::optional<StepView> workedPictureOf(const PracticeProblem& problem, std::siz
   return std::nullopt;
 }
 
-ShownRung shownRung(const QString& title, int rung, const PracticeProblem& problem, std::size_t place,
-                    const Phrasebook& book) {
+ShownRung shownRung(const QString& title, int rung, const PracticeProblem& problem, std::size_t place) {
   const MarkedLine& marked = *problem.lines[place].marked;
-  return {title, held(hint(problem.problem, place, marked.mark, marked.carried, rung, book)),
-          rung == lastRung ? workedPictureOf(problem, place, book) : std::nullopt};
+  return {title, held(hint(problem.problem, place, marked.mark, marked.carried, rung)),
+          rung == lastRung ? workedPictureOf(problem, place) : std::nullopt};
 }
 
-void addRungs(LineFeedback& feedback, const PracticeProblem& problem, std::size_t place,
-              const Phrasebook& book) {
+void addRungs(LineFeedback& feedback, const PracticeProblem& problem, std::size_t place) {
   for (int rung = 1; rung <= problem.lines[place].rung; ++rung)
     feedback.rungs.push_back(
-        shownRung(QStringLiteral("%1 %2").arg(rung).arg(rungTitle(rung)), rung, problem, place, book));
+        shownRung(QStringLiteral("%1 %2").arg(rung).arg(rungTitle(rung)), rung, problem, place));
 }
 
-void addWorkedLine(LineFeedback& feedback, const PracticeProblem& problem, std::size_t place,
-                   const Phrasebook& book) {
+void addWorkedLine(LineFeedback& feedback, const PracticeProblem& problem, std::size_t place) {
   const LineMark& mark = problem.lines[place].marked->mark;
-  if (!mark.mistakes.empty()) feedback.said << mistakeNames(mark, book);
-  feedback.rungs.push_back(shownRung(rungTitle(lastRung), lastRung, problem, place, book));
+  if (!mark.mistakes.empty()) feedback.said << mistakeNames(mark);
+  feedback.rungs.push_back(shownRung(rungTitle(lastRung), lastRung, problem, place));
 }
 
 std::optional<Span> pointedIn(const LineMark& mark) {
@@ -124,7 +120,7 @@ QString LineFeedback::spoken() const {
       .replace(QChar::Nbsp, u' ');
 }
 
-LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t place, const Phrasebook& book) {
+LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t place) {
   LineFeedback feedback;
   const PracticeLine& line = problem.lines[place];
   if (!line.marked) {
@@ -133,19 +129,19 @@ LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t place, con
   }
   const LineMark& mark = line.marked->mark;
   feedback.mark = mark.mark;
-  feedback.word = fromCore(markWord(mark.mark, book));
+  feedback.word = fromCore(markWord(mark.mark));
   feedback.pointed = pointedIn(mark);
   if (line.isRight())
     sayRight(feedback, mark);
   else
-    sayNotYet(feedback, mark, book);
-  for (const std::string& remark : remarks(mark, book)) feedback.said << held(remark);
+    sayNotYet(feedback, mark);
+  for (const std::string& remark : remarks(mark)) feedback.said << held(remark);
   if (line.isRight()) return feedback;
   if (problem.handedIn) {
-    addWorkedLine(feedback, problem, place, book);
+    addWorkedLine(feedback, problem, place);
     return feedback;
   }
-  addRungs(feedback, problem, place, book);
+  addRungs(feedback, problem, place);
   feedback.next = nextRung(line.rung);
   return feedback;
 }

@@ -3,10 +3,10 @@
 #include <QString>
 #include <QStringList>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "core/practice/sessions/session.h"
-#include "core/words/phrasebook.h"
 #include "ui/working/step_view.h"
 
 namespace wardchalk::ui {
@@ -33,8 +33,7 @@ struct LineFeedback {
 
 /// Of the line at this place of a problem. Once it is handed in, mistakes are named and the worked line
 /// stands there.
-[[nodiscard]] LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t line,
-                                        const Phrasebook& book);
+[[nodiscard]] LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t line);
 
 /// Where bytes of a UTF-8 text stand in the same text as the screen has it.
 struct TextRange {

@@ -41,17 +41,16 @@ QString nothingMeasured() { return QStringLiteral("do not measure"); }
 
 }  // namespace
 
-LineRow::LineRow(std::size_t line, const Problem& problem, Offer offer, const Phrasebook& book,
-                 QWidget* parent)
+LineRow::LineRow(std::size_t line, const Problem& problem, Offer offer, QWidget* parent)
     : QWidget(parent), line_(line), ask_(problem.asks[line]), hints_(offer == Offer::checking) {
   setObjectName(nameOf(line, "row"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(6);
-  buildQuestion(column, problem, book);
+  buildQuestion(column, problem);
   auto* row = new QHBoxLayout;
   row->setSpacing(8);
-  buildField(row, book);
+  buildField(row);
   buildButtons(row, problem, offer);
   column->addLayout(row);
   if (edit_ && line_ == 0) buildHow(column);
@@ -59,18 +58,18 @@ LineRow::LineRow(std::size_t line, const Problem& problem, Offer offer, const Ph
   question_->setBuddy(field());
 }
 
-void LineRow::buildQuestion(QBoxLayout* column, const Problem& problem, const Phrasebook& book) {
-  const QString question = questionWithUnit(ask_, problem, book);
+void LineRow::buildQuestion(QBoxLayout* column, const Problem& problem) {
+  const QString question = questionWithUnit(ask_, problem);
   question_ = wordsIn(this, QStringLiteral("%1  %2").arg(line_ + 1).arg(question), 1.05, true);
   question_->setObjectName(nameOf(line_, "question"));
   column->addWidget(question_);
 }
 
-void LineRow::buildField(QBoxLayout* row, const Phrasebook& book) {
+void LineRow::buildField(QBoxLayout* row) {
   const QString name =
       tr("Line %1: %2").arg(line_ + 1).arg(question_->text().section(QStringLiteral("  "), 1));
   if (ask_.isVerdict()) {
-    verdict_ = new VerdictChoice(book, this);
+    verdict_ = new VerdictChoice(this);
     verdict_->setAccessibleName(name);
     row->addWidget(verdict_, 1);
     connect(verdict_, &VerdictChoice::chosen, this, &LineRow::edited);

@@ -23,7 +23,7 @@ class LineRow : public QWidget {
   /// What may be done with a line beside writing it.
   enum class Offer : std::uint8_t { checking, writingOnly };
 
-  LineRow(std::size_t line, const Problem& problem, Offer offer, const Phrasebook& book, QWidget* parent);
+  LineRow(std::size_t line, const Problem& problem, Offer offer, QWidget* parent);
 
   [[nodiscard]] std::size_t line() const { return line_; }
   [[nodiscard]] QString text() const;
@@ -49,8 +49,8 @@ class LineRow : public QWidget {
   void buildWanted();
 
  private:
-  void buildQuestion(QBoxLayout* column, const Problem& problem, const Phrasebook& book);
-  void buildField(QBoxLayout* row, const Phrasebook& book);
+  void buildQuestion(QBoxLayout* column, const Problem& problem);
+  void buildField(QBoxLayout* row);
   void buildButtons(QBoxLayout* row, const Problem& problem, Offer offer);
   void buildHow(QBoxLayout* column);
   void buildFeedback(QBoxLayout* column);

@@ -5,9 +5,9 @@
 
 namespace wardchalk::ui {
 
-QString questionWithUnit(const Ask& ask, const Problem& problem, const Phrasebook& book) {
-  const QString question = held(lineQuestion(ask, problem, book));
-  const QString unit = fromCore(lineUnit(ask, book));
+QString questionWithUnit(const Ask& ask, const Problem& problem) {
+  const QString question = held(lineQuestion(ask, problem));
+  const QString unit = fromCore(lineUnit(ask));
   return unit.isEmpty() ? question : QStringLiteral("%1  (%2)").arg(question, unit);
 }
 

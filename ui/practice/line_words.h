@@ -3,14 +3,13 @@
 #include <QString>
 
 #include "core/practice/problem/problem.h"
-#include "core/words/phrasebook.h"
 
 namespace wardchalk::ui {
 
 // Small words that several pages of practice need.
 
 /// The question of a line with the unit that it asks for: "How big is the child?  (in m²)".
-[[nodiscard]] QString questionWithUnit(const Ask& ask, const Problem& problem, const Phrasebook& book);
+[[nodiscard]] QString questionWithUnit(const Ask& ask, const Problem& problem);
 
 /// The text as it begins a line.
 [[nodiscard]] QString capital(QString text);

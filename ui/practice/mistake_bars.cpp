@@ -28,8 +28,7 @@ QString linesOf(const MistakeTally& one) {
 
 }  // namespace
 
-MistakeBars::MistakeBars(const Phrasebook& book, QWidget* parent)
-    : SpokenWidget(parent, QAccessible::Chart), book_(book) {
+MistakeBars::MistakeBars(QWidget* parent) : SpokenWidget(parent, QAccessible::Chart) {
   setObjectName(QStringLiteral("mistake-bars"));
   QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
   policy.setHeightForWidth(true);
@@ -41,7 +40,7 @@ void MistakeBars::show(const std::vector<MistakeTally>& mistakes) {
   if (mistakes_.size() > mostBars) mistakes_.resize(mostBars);
   QStringList told;
   for (const MistakeTally& one : mistakes_)
-    told << tr("%1: %2").arg(fromCore(mistakeName(one.mistake, book_)), linesOf(one));
+    told << tr("%1: %2").arg(fromCore(mistakeName(one.mistake)), linesOf(one));
   setSpoken(told.join(QStringLiteral(". ")));
   forget();
   updateGeometry();
@@ -59,7 +58,7 @@ double MistakeBars::layOutAt(int width) {
   const double room = width - left - metrics.px(figureRoom);
   double y = metrics.px(4);
   for (const MistakeTally& one : mistakes_) {
-    const QString name = capital(fromCore(mistakeName(one.mistake, book_)));
+    const QString name = capital(fromCore(mistakeName(one.mistake)));
     Box said = paragraph(name, FontRole::body, Ink::text, metrics, words);
     Box figure = textBox(linesOf(one), FontRole::badge, Ink::text, metrics);
     const double high = std::max(said.height(), metrics.px(barHeight));

@@ -3,7 +3,6 @@
 #include <vector>
 
 #include "core/practice/sessions/session_tally.h"
-#include "core/words/phrasebook.h"
 #include "ui/working/drawing.h"
 #include "ui/working/spoken_widget.h"
 
@@ -15,7 +14,7 @@ class MistakeBars : public SpokenWidget {
   Q_OBJECT
 
  public:
-  MistakeBars(const Phrasebook& book, QWidget* parent);
+  explicit MistakeBars(QWidget* parent);
 
   void show(const std::vector<MistakeTally>& mistakes);
   using QWidget::show;
@@ -29,7 +28,6 @@ class MistakeBars : public SpokenWidget {
   void paintEvent(QPaintEvent* event) override;
 
  private:
-  const Phrasebook& book_;
   std::vector<MistakeTally> mistakes_;
   Drawing drawing_;
 };

@@ -39,8 +39,7 @@ class CountBox : public QSpinBox {
 
 }  // namespace
 
-PlanForm::PlanForm(Reader reader, const Phrasebook& book, QWidget* parent)
-    : QWidget(parent), reader_(reader), book_(book) {
+PlanForm::PlanForm(Reader reader, QWidget* parent) : QWidget(parent), reader_(reader) {
   cards_ = new QBoxLayout(QBoxLayout::LeftToRight, this);
   cards_->setContentsMargins(0, 0, 0, 0);
   cards_->setSpacing(16);
@@ -61,7 +60,7 @@ QWidget* PlanForm::buildTopics() {
   const int rows = (count + topicColumns - 1) / topicColumns;
   for (int i = 0; i < count; ++i) {
     const auto topic = static_cast<Topic>(i);
-    auto* box = new QCheckBox(capital(fromCore(topicWord(topic, book_))), card);
+    auto* box = new QCheckBox(capital(fromCore(topicWord(topic))), card);
     box->setObjectName(QStringLiteral("topic:") + fromCore(idOf(topic)));
     box->setMinimumHeight(practiceTarget);
     topics_.push_back(box);
@@ -88,7 +87,7 @@ void PlanForm::buildLevels(QBoxLayout* column) {
   levels_ = new QButtonGroup(this);
   for (int level = lowestLevel; level <= highestLevel; ++level) {
     auto* choice =
-        new QRadioButton(QStringLiteral("%1 – %2").arg(level).arg(fromCore(levelWord(level, book_))), this);
+        new QRadioButton(QStringLiteral("%1 – %2").arg(level).arg(fromCore(levelWord(level))), this);
     choice->setObjectName(QStringLiteral("level:%1").arg(level));
     choice->setMinimumHeight(practiceTarget - 4);
     levels_->addButton(choice, level);

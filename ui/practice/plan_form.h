@@ -4,7 +4,6 @@
 #include <vector>
 
 #include "core/practice/sessions/set_file.h"
-#include "core/words/phrasebook.h"
 
 class QBoxLayout;
 class QButtonGroup;
@@ -24,7 +23,7 @@ class PlanForm : public QWidget {
   /// Whom the questions are put to.
   enum class Reader : std::uint8_t { student, preceptor };
 
-  PlanForm(Reader reader, const Phrasebook& book, QWidget* parent);
+  PlanForm(Reader reader, QWidget* parent);
 
   /// The plan as it stands; without a topic there is none to begin with.
   [[nodiscard]] PracticeSet plan() const;
@@ -57,7 +56,6 @@ class PlanForm : public QWidget {
   void choose(const std::vector<Topic>& topics);
 
   Reader reader_;
-  const Phrasebook& book_;
   QBoxLayout* cards_ = nullptr;
   QGridLayout* topicGrid_ = nullptr;
   int room_ = 0;

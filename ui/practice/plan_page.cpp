@@ -12,7 +12,7 @@
 
 namespace wardchalk::ui {
 
-PlanPage::PlanPage(const Phrasebook& book, QWidget* parent) : PracticePage("plan-page", parent) {
+PlanPage::PlanPage(QWidget* parent) : PracticePage("plan-page", parent) {
   title_ = wordsIn(inside(), {}, 1.6, true);
   title_->setObjectName(QStringLiteral("plan-title"));
   column()->addWidget(title_);
@@ -21,7 +21,7 @@ PlanPage::PlanPage(const Phrasebook& book, QWidget* parent) : PracticePage("plan
               tr("Children and medicines here are invented, so a mistake here harms nobody. Take "
                  "your time. Nothing is kept unless you save it."),
               1.05));
-  form_ = new PlanForm(PlanForm::Reader::student, book, inside());
+  form_ = new PlanForm(PlanForm::Reader::student, inside());
   column()->addWidget(form_);
   buildMode();
   column()->addStretch(1);

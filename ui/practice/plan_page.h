@@ -1,7 +1,6 @@
 #pragma once
 
 #include "core/practice/sessions/session.h"
-#include "core/words/phrasebook.h"
 #include "ui/practice/practice_page.h"
 
 class QLabel;
@@ -17,7 +16,7 @@ class PlanPage : public PracticePage {
   Q_OBJECT
 
  public:
-  PlanPage(const Phrasebook& book, QWidget* parent);
+  explicit PlanPage(QWidget* parent);
 
   void setPlan(const PracticeSet& plan);
   [[nodiscard]] PracticeSet plan() const;

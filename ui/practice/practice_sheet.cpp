@@ -5,6 +5,7 @@
 
 #include "core/practice/sessions/lesson_words.h"
 #include "core/words/isolated.h"
+#include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 #include "ui/paper/paint_sheet.h"
 #include "ui/practice/detail/sheet_flow.h"
@@ -27,8 +28,8 @@ constexpr double ruleApart = 28;
 
 class SheetWriter {
  public:
-  SheetWriter(const PracticeSet& set, PracticeSheetKind kind, double width, const Phrasebook& book)
-      : set_(set), kind_(kind), book_(book), metrics_{width, letters, {}, 1} {}
+  SheetWriter(const PracticeSet& set, PracticeSheetKind kind, double width)
+      : set_(set), kind_(kind), metrics_{width, letters, {}, 1} {}
 
   std::vector<SheetPart> parts() {
     head();
@@ -37,7 +38,7 @@ class SheetWriter {
   }
 
   [[nodiscard]] const Metrics& metrics() const { return metrics_; }
-  QString words(PhraseId id) const { return fromCore(say(book_, id)); }
+  QString words(PhraseId id) const { return fromCore(say(id)); }
 
   /// "PRACTICE: invented medicines" in a hatched band, at the head of every page.
   SheetPart banner() const {
@@ -56,7 +57,7 @@ class SheetWriter {
 
   SheetPart foot(int page, int pages) const {
     SheetPart part;
-    Box number = textBox(fromCore(say(book_, PhraseId::practiceSheet_page,
+    Box number = textBox(fromCore(say(PhraseId::practiceSheet_page,
                                       {{"n", std::to_string(page)}, {"m", std::to_string(pages)}})),
                          FontRole::tag, Ink::text, metrics_);
     Box caution = paragraph(words(PhraseId::practiceSheet_caution), FontRole::tag, Ink::text, metrics_,
@@ -94,11 +95,10 @@ class SheetWriter {
     const QString title = held(isolated(set_.title));
     say_(title.isEmpty() ? kind : title, FontRole::flag, 0, true);
     if (!title.isEmpty()) say_(kind, FontRole::question, 2, true);
-    say_(fromCore(say(book_, PhraseId::practiceSheet_made,
-                      {{"seed", std::to_string(set_.seed)},
-                       {"level", std::to_string(set_.level)},
-                       {"words", levelWord(set_.level, book_)},
-                       {"rules", set_.rules.name}})),
+    say_(fromCore(say(PhraseId::practiceSheet_made, {{"seed", std::to_string(set_.seed)},
+                                                     {"level", std::to_string(set_.level)},
+                                                     {"words", levelWord(set_.level)},
+                                                     {"rules", set_.rules.name}})),
          FontRole::tag, 4);
     if (key) return;
     say_(words(PhraseId::practiceSheet_how), FontRole::body, 8);
@@ -122,20 +122,20 @@ class SheetWriter {
   }
 
   void problem(const Problem& problem, int place) {
-    say_(fromCore(say(book_, PhraseId::practiceSheet_problem,
-                      {{"n", std::to_string(place + 1)}, {"topic", topicWord(problem.topic, book_)}})),
+    say_(fromCore(say(PhraseId::practiceSheet_problem,
+                      {{"n", std::to_string(place + 1)}, {"topic", topicWord(problem.topic)}})),
          FontRole::question, 22, true);
     const QStringList paragraphs = fromCore(problem.story).split(u'\n', Qt::SkipEmptyParts);
     for (const QString& one : paragraphs) say_(held(isolated(one.toStdString())), FontRole::body, 4, true);
     const std::vector<StepView> views =
-        kind_ == PracticeSheetKind::key ? stepViews(problem.key, book_) : std::vector<StepView>();
+        kind_ == PracticeSheetKind::key ? stepViews(problem.key) : std::vector<StepView>();
     for (std::size_t i = 0; i < problem.asks.size(); ++i) line(problem, i, views);
   }
 
   void line(const Problem& problem, std::size_t place, const std::vector<StepView>& views) {
     const Ask& ask = problem.asks[place];
-    QString asked = QStringLiteral("%1  %2").arg(place + 1).arg(held(lineQuestion(ask, problem, book_)));
-    const QString unit = fromCore(lineUnit(ask, book_));
+    QString asked = QStringLiteral("%1  %2").arg(place + 1).arg(held(lineQuestion(ask, problem)));
+    const QString unit = fromCore(lineUnit(ask));
     if (!unit.isEmpty()) asked += QStringLiteral("  (%1)").arg(unit);
     say_(asked, FontRole::body, 10, true);
     if (kind_ == PracticeSheetKind::key) return answer(problem, ask, views);
@@ -151,8 +151,8 @@ class SheetWriter {
     const auto view = std::find_if(views.begin(), views.end(),
                                    [&](const StepView& one) { return ask.step && one.step.id == *ask.step; });
     if (view == views.end()) {
-      say_(held(lineAnswer(ask, problem, book_)), FontRole::badge, 2, false, indent);
-      if (ask.isVerdict()) say_(held(verdictReason(problem.key, book_)), FontRole::aside, 1, false, indent);
+      say_(held(lineAnswer(ask, problem)), FontRole::badge, 2, false, indent);
+      if (ask.isVerdict()) say_(held(verdictReason(problem.key)), FontRole::aside, 1, false, indent);
       return;
     }
     Metrics inner = metrics_;
@@ -167,16 +167,14 @@ class SheetWriter {
 
   const PracticeSet& set_;
   PracticeSheetKind kind_;
-  const Phrasebook& book_;
   Metrics metrics_;
   std::vector<SheetPart> parts_;
 };
 
 }  // namespace
 
-SheetLayout layOutPracticeSheet(const PracticeSet& set, PracticeSheetKind kind, const PaperFormat& format,
-                                const Phrasebook& book) {
-  SheetWriter writer(set, kind, format.content().width(), book);
+SheetLayout layOutPracticeSheet(const PracticeSet& set, PracticeSheetKind kind, const PaperFormat& format) {
+  SheetWriter writer(set, kind, format.content().width());
   std::vector<SheetPart> parts = writer.parts();
   return detail::setOnPages(
       std::move(parts), writer.banner(), [&writer](int page, int pages) { return writer.foot(page, pages); },
@@ -184,9 +182,9 @@ SheetLayout layOutPracticeSheet(const PracticeSet& set, PracticeSheetKind kind, 
 }
 
 std::optional<Refusal> writePracticePdf(const QString& file, const PracticeSet& set, PracticeSheetKind kind,
-                                        PaperSize paper, const Phrasebook& book) {
-  const SheetLayout sheet = layOutPracticeSheet(set, kind, paperFormat(paper), book);
-  return writePdf(file, sheet, paper, fromCore(say(book, PhraseId::practiceSheet_banner)),
+                                        PaperSize paper) {
+  const SheetLayout sheet = layOutPracticeSheet(set, kind, paperFormat(paper));
+  return writePdf(file, sheet, paper, fromCore(say(PhraseId::practiceSheet_banner)),
                   QStringLiteral("Wardchalk"));
 }
 

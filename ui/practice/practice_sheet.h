@@ -5,7 +5,6 @@
 #include <vector>
 
 #include "core/practice/sessions/set_file.h"
-#include "core/words/phrasebook.h"
 #include "ui/paper/sheet_layout.h"
 
 namespace wardchalk::ui {
@@ -16,11 +15,10 @@ enum class PracticeSheetKind : std::uint8_t { questions, key };
 /// A set on paper, with the caution that everything is invented on each page. It has no room for a ward's
 /// label and no signature: it can be taken for no bedside sheet.
 [[nodiscard]] SheetLayout layOutPracticeSheet(const PracticeSet& set, PracticeSheetKind kind,
-                                              const PaperFormat& format, const Phrasebook& book);
+                                              const PaperFormat& format);
 
 /// Writes it as a PDF of real text. Empty when done, else why not.
 [[nodiscard]] std::optional<Refusal> writePracticePdf(const QString& file, const PracticeSet& set,
-                                                      PracticeSheetKind kind, PaperSize paper,
-                                                      const Phrasebook& book);
+                                                      PracticeSheetKind kind, PaperSize paper);
 
 }  // namespace wardchalk::ui

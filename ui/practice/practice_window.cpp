@@ -11,6 +11,7 @@
 
 #include "core/practice/sessions/session_tally.h"
 #include "core/record/text_file.h"
+#include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 #include "ui/practice/plan_page.h"
 #include "ui/practice/practice_look.h"
@@ -38,29 +39,27 @@ PracticeSet firstSet(std::uint64_t seed) {
 
 }  // namespace
 
-PracticeWindow::PracticeWindow(PracticeFiles& files, std::uint64_t firstSeed, int zoom,
-                               const Phrasebook& book, QWidget* parent)
+PracticeWindow::PracticeWindow(PracticeFiles& files, std::uint64_t firstSeed, int zoom, QWidget* parent)
     : QWidget(parent, Qt::Window),
       files_(files),
-      book_(book),
       nextSeed_(firstSeed),
       zoom_(zoom),
       pages_(new QStackedWidget(this)),
-      plan_(new PlanPage(book, pages_)),
-      problem_(new ProblemPage(book, pages_)),
-      review_(new ReviewPage(book, pages_)),
-      summary_(new SummaryPage(book, pages_)),
-      set_(new SetPage(files, book, pages_)) {
+      plan_(new PlanPage(pages_)),
+      problem_(new ProblemPage(pages_)),
+      review_(new ReviewPage(pages_)),
+      summary_(new SummaryPage(pages_)),
+      set_(new SetPage(files, pages_)) {
   setObjectName(QStringLiteral("practice-window"));
   setWindowTitle(tr("PRACTICE – Wardchalk"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
-  column->addWidget(new PracticeBand(fromCore(say(book, PhraseId::practiceSheet_banner)), this));
+  column->addWidget(new PracticeBand(fromCore(say(PhraseId::practiceSheet_banner)), this));
   for (QWidget* page : std::initializer_list<QWidget*>{plan_, problem_, review_, summary_, set_})
     pages_->addWidget(page);
   column->addWidget(pages_, 1);
-  QLabel* caution = quietWordsIn(this, fromCore(say(book, PhraseId::practice_invented)));
+  QLabel* caution = quietWordsIn(this, fromCore(say(PhraseId::practice_invented)));
   caution->setObjectName(QStringLiteral("practice-caution"));
   caution->setAlignment(Qt::AlignCenter);
   caution->setContentsMargins(16, 4, 16, 6);
@@ -150,7 +149,7 @@ void PracticeWindow::showPlan(const PracticeSet& set) {
 void PracticeWindow::openSet() {
   const QString file = files_.setToOpen(this);
   if (file.isEmpty()) return;
-  if (const auto set = openSetFile(file, files_, book_, this)) plan_->setPlan(*set);
+  if (const auto set = openSetFile(file, files_, this)) plan_->setPlan(*set);
 }
 
 void PracticeWindow::makeSet() {
@@ -211,8 +210,7 @@ void PracticeWindow::saveResults() {
   if (file.isEmpty()) return;
   const auto refusal = writeTextFile(nativePath(file), sessionTable(*session_));
   if (refusal)
-    files_.tell(this, tr("The results were not saved"),
-                outside(file) + u'\n' + fromCore(sentence(*refusal, book_)));
+    files_.tell(this, tr("The results were not saved"), outside(file) + u'\n' + fromCore(sentence(*refusal)));
 }
 
 /// A problem page that was begun holds answers that would be gone.

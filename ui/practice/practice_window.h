@@ -4,7 +4,6 @@
 #include <memory>
 
 #include "core/practice/sessions/session.h"
-#include "core/words/phrasebook.h"
 #include "ui/practice/practice_files.h"
 
 class QStackedWidget;
@@ -23,10 +22,8 @@ class PracticeWindow : public QWidget {
   Q_OBJECT
 
  public:
-  /// `firstSeed` draws the set that is proposed; `zoom` in percent. `files` and `book` must outlive the
-  /// window.
-  PracticeWindow(PracticeFiles& files, std::uint64_t firstSeed, int zoom, const Phrasebook& book,
-                 QWidget* parent = nullptr);
+  /// `firstSeed` draws the set that is proposed; `zoom` in percent. `files` must outlive the window.
+  PracticeWindow(PracticeFiles& files, std::uint64_t firstSeed, int zoom, QWidget* parent = nullptr);
   ~PracticeWindow() override;
 
   /// The session that is under way or was; none before the first.
@@ -58,7 +55,6 @@ class PracticeWindow : public QWidget {
   [[nodiscard]] bool mayLeave();
 
   PracticeFiles& files_;
-  const Phrasebook& book_;
   std::uint64_t nextSeed_;
   int zoom_;
   std::unique_ptr<PracticeSession> session_;

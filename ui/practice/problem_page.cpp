@@ -44,7 +44,7 @@ QScrollArea* scrollIn(QWidget* parent, QWidget* inside) {
 
 }  // namespace
 
-ProblemPage::ProblemPage(const Phrasebook& book, QWidget* parent) : QWidget(parent), book_(book) {
+ProblemPage::ProblemPage(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("problem-page"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(24, 14, 24, 14);
@@ -184,7 +184,7 @@ void ProblemPage::fillHead() {
   const Problem& problem = session_->current().problem;
   progress_->setText(tr("Problem %1 of %2").arg(session_->place() + 1).arg(session_->count()));
   about_->setText(tr("%1 · level %2 · set %3")
-                      .arg(capital(fromCore(topicWord(problem.topic, book_))))
+                      .arg(capital(fromCore(topicWord(problem.topic))))
                       .arg(problem.level)
                       .arg(session_->set().seed));
 }
@@ -214,7 +214,7 @@ LineRow* ProblemPage::addRow(std::size_t line) {
   const PracticeProblem& shown = session_->current();
   const auto offer =
       session_->mode() == PracticeMode::learning ? LineRow::Offer::checking : LineRow::Offer::writingOnly;
-  auto* row = new LineRow(line, shown.problem, offer, book_, lines_);
+  auto* row = new LineRow(line, shown.problem, offer, lines_);
   row->setText(fromCore(shown.lines[line].text));
   row->setReadOnly(shown.handedIn);
   lines_->layout()->addWidget(row);
@@ -224,7 +224,7 @@ LineRow* ProblemPage::addRow(std::size_t line) {
     const PracticeLine& kept = session_->current().lines[row->line()];
     if (!kept.isRight() || row->text() == fromCore(kept.text)) return;
     keep();  // so that it is no longer called right
-    row->show(lineFeedback(session_->current(), row->line(), book_), false);
+    row->show(lineFeedback(session_->current(), row->line()), false);
   });
   connect(row, &LineRow::checkWanted, this, [this, row] { check(row); });
   connect(row, &LineRow::hintWanted, this, [this, row] { climb(row); });
@@ -262,7 +262,7 @@ void ProblemPage::keep() {
 }
 
 void ProblemPage::showFeedback(LineRow* pointAt) {
-  for (LineRow* row : rows_) row->show(lineFeedback(session_->current(), row->line(), book_), row == pointAt);
+  for (LineRow* row : rows_) row->show(lineFeedback(session_->current(), row->line()), row == pointAt);
   for (WorkedPicture* picture : lines_->findChildren<WorkedPicture*>()) picture->setZoom(zoom_);
   applyLetters(window(), zoom_);
 }
@@ -309,7 +309,7 @@ void ProblemPage::climb(LineRow* row) {
 void ProblemPage::build(LineRow* row) {
   if (!row->canBeBuilt() || session_->current().handedIn) return;
   const Problem& problem = session_->current().problem;
-  LineBuilder builder(problem.asks[row->line()], problem, zoom_, book_, window());
+  LineBuilder builder(problem.asks[row->line()], problem, zoom_, window());
   const QPointer<LineRow> stays = row;
   const bool taken = builder.exec() == QDialog::Accepted;
   if (!stays) return;  // a button that was still going down has led to other lines

@@ -6,7 +6,6 @@
 #include <vector>
 
 #include "core/practice/sessions/session.h"
-#include "core/words/phrasebook.h"
 #include "ui/practice/line_row.h"
 
 class QBoxLayout;
@@ -22,7 +21,7 @@ class ProblemPage : public QWidget {
   Q_OBJECT
 
  public:
-  ProblemPage(const Phrasebook& book, QWidget* parent);
+  explicit ProblemPage(QWidget* parent);
 
   /// Shows the current problem of this session, which must outlive being shown.
   void show(PracticeSession& session, double zoom);
@@ -74,7 +73,6 @@ class ProblemPage : public QWidget {
   [[nodiscard]] LineRow* rowWithKeyboard() const;
   [[nodiscard]] int linesNotRight() const;
 
-  const Phrasebook& book_;
   PracticeSession* session_ = nullptr;
   double zoom_ = 1;
   std::vector<LineRow*> rows_;

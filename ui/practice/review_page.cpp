@@ -31,8 +31,7 @@ int blanksIn(const PracticeProblem& problem) {
 
 }  // namespace
 
-ReviewPage::ReviewPage(const Phrasebook& book, QWidget* parent)
-    : PracticePage("review-page", parent), book_(book) {
+ReviewPage::ReviewPage(QWidget* parent) : PracticePage("review-page", parent) {
   column()->addWidget(wordsIn(inside(), tr("Look it over before you hand it in"), 1.5, true));
   open_ = wordsIn(inside(), {}, 1.05);
   open_->setObjectName(QStringLiteral("review-open"));
@@ -87,8 +86,7 @@ void ReviewPage::addProblem(const PracticeSession& session, std::size_t place) {
   connect(go, &QPushButton::clicked, this, [this, place] { Q_EMIT problemWanted(static_cast<int>(place)); });
   for (std::size_t i = 0; i < shown.lines.size(); ++i) {
     const int row = static_cast<int>(i) + 1;
-    grid->addWidget(quietWordsIn(card, held(lineQuestion(shown.problem.asks[i], shown.problem, book_))), row,
-                    0);
+    grid->addWidget(quietWordsIn(card, held(lineQuestion(shown.problem.asks[i], shown.problem))), row, 0);
     grid->addWidget(writtenIn(card, shown.lines[i]), row, 1);
   }
   list_->addWidget(card);

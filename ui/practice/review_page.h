@@ -1,7 +1,6 @@
 #pragma once
 
 #include "core/practice/sessions/session.h"
-#include "core/words/phrasebook.h"
 #include "ui/practice/practice_page.h"
 
 class QLabel;
@@ -15,7 +14,7 @@ class ReviewPage : public PracticePage {
   Q_OBJECT
 
  public:
-  ReviewPage(const Phrasebook& book, QWidget* parent);
+  explicit ReviewPage(QWidget* parent);
 
   void show(const PracticeSession& session, double zoom);
   using QWidget::show;
@@ -27,7 +26,6 @@ class ReviewPage : public PracticePage {
  private:
   void addProblem(const PracticeSession& session, std::size_t place);
 
-  const Phrasebook& book_;
   QLabel* open_ = nullptr;
   QVBoxLayout* list_ = nullptr;
   QPushButton* handIn_ = nullptr;

@@ -42,18 +42,17 @@ class WordBox : public QComboBox {
   void wheelEvent(QWheelEvent* event) override { event->ignore(); }
 };
 
-QString setRefusalText(const QString& file, const Refusal& refusal, const Phrasebook& book) {
+QString setRefusalText(const QString& file, const Refusal& refusal) {
   QString text = file;
   if (!refusal.path.empty()) text += u'\n' + fromCore(refusal.path);
-  return text + u'\n' + fromCore(sentence(refusal, book));
+  return text + u'\n' + fromCore(sentence(refusal));
 }
 
 }  // namespace
 
-std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files, const Phrasebook& book,
-                                       QWidget* parent) {
+std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files, QWidget* parent) {
   const auto refuse = [&](const Refusal& refusal) {
-    files.tell(parent, SetPage::tr("The set was not opened"), setRefusalText(file, refusal, book));
+    files.tell(parent, SetPage::tr("The set was not opened"), setRefusalText(file, refusal));
     return std::nullopt;
   };
   const Result<std::string> text = readTextFile(nativePath(file));
@@ -63,8 +62,7 @@ std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files
   return *plan;
 }
 
-SetPage::SetPage(PracticeFiles& files, const Phrasebook& book, QWidget* parent)
-    : PracticePage("set-page", parent), files_(files), book_(book) {
+SetPage::SetPage(PracticeFiles& files, QWidget* parent) : PracticePage("set-page", parent), files_(files) {
   column()->addWidget(wordsIn(inside(), tr("A set for a class"), 1.6, true));
   column()->addWidget(
       wordsIn(inside(),
@@ -72,7 +70,7 @@ SetPage::SetPage(PracticeFiles& files, const Phrasebook& book, QWidget* parent)
                  "with room for the working, and as a key with every line worked. Students save their "
                  "results as a table (CSV) that opens in a spreadsheet."),
               1.05));
-  form_ = new PlanForm(PlanForm::Reader::preceptor, book, inside());
+  form_ = new PlanForm(PlanForm::Reader::preceptor, inside());
   buildSchool();
   column()->addWidget(form_);
   column()->addStretch(1);
@@ -132,7 +130,7 @@ QWidget* SetPage::buildFoot() {
 /// typed.
 QString SetPage::whatIsMissing() const {
   const auto refusal = refusedUnseen(title_->text().toStdString());
-  return refusal ? fromCore(sentence(*refusal, book_)) : form_->missing();
+  return refusal ? fromCore(sentence(*refusal)) : form_->missing();
 }
 
 void SetPage::tellWhatIsMissing() {
@@ -190,7 +188,7 @@ PracticeSet SetPage::plan() const {
 void SetPage::openSet() {
   const QString file = files_.setToOpen(window());
   if (file.isEmpty()) return;
-  if (const auto plan = openSetFile(file, files_, book_, window())) setPlan(*plan);
+  if (const auto plan = openSetFile(file, files_, window())) setPlan(*plan);
 }
 
 void SetPage::saveSet() {
@@ -200,7 +198,7 @@ void SetPage::saveSet() {
   writeSet(text, plan());
   text += '\n';
   if (const auto refusal = writeTextFile(nativePath(file), text))
-    files_.tell(window(), tr("The set was not saved"), setRefusalText(file, *refusal, book_));
+    files_.tell(window(), tr("The set was not saved"), setRefusalText(file, *refusal));
 }
 
 void SetPage::savePdf(bool withKey) {
@@ -208,8 +206,8 @@ void SetPage::savePdf(bool withKey) {
       files_.pdfToSave(window(), withKey ? tr("practice-key.pdf") : tr("practice-questions.pdf"));
   if (file.isEmpty()) return;
   const auto kind = withKey ? PracticeSheetKind::key : PracticeSheetKind::questions;
-  if (const auto refusal = writePracticePdf(file, plan(), kind, files_.paper(), book_))
-    files_.tell(window(), tr("The sheet was not saved"), setRefusalText(file, *refusal, book_));
+  if (const auto refusal = writePracticePdf(file, plan(), kind, files_.paper()))
+    files_.tell(window(), tr("The sheet was not saved"), setRefusalText(file, *refusal));
 }
 
 }  // namespace wardchalk::ui

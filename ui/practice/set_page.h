@@ -1,7 +1,8 @@
 #pragma once
 
+#include <optional>
+
 #include "core/practice/sessions/set_file.h"
-#include "core/words/phrasebook.h"
 #include "ui/practice/practice_files.h"
 #include "ui/practice/practice_page.h"
 
@@ -19,7 +20,7 @@ class SetPage : public PracticePage {
   Q_OBJECT
 
  public:
-  SetPage(PracticeFiles& files, const Phrasebook& book, QWidget* parent);
+  SetPage(PracticeFiles& files, QWidget* parent);
 
   void setPlan(const PracticeSet& plan);
   [[nodiscard]] PracticeSet plan() const;
@@ -43,7 +44,6 @@ class SetPage : public PracticePage {
   [[nodiscard]] HouseRules rules() const;
 
   PracticeFiles& files_;
-  const Phrasebook& book_;
   HouseRules own_;  ///< of an opened file, where they are none of the shipped sets
   PlanForm* form_;
   QLineEdit* title_ = nullptr;
@@ -58,6 +58,6 @@ class SetPage : public PracticePage {
 
 /// Reads a set file; tells why not where it cannot be read.
 [[nodiscard]] std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files,
-                                                     const Phrasebook& book, QWidget* parent);
+                                                     QWidget* parent);
 
 }  // namespace wardchalk::ui

@@ -27,8 +27,7 @@ QString titleOf(const LineTally& lines) {
 
 }  // namespace
 
-SummaryPage::SummaryPage(const Phrasebook& book, QWidget* parent)
-    : PracticePage("summary-page", parent), book_(book) {
+SummaryPage::SummaryPage(QWidget* parent) : PracticePage("summary-page", parent) {
   title_ = wordsIn(inside(), {}, 1.5, true);
   title_->setObjectName(QStringLiteral("summary-title"));
   column()->addWidget(title_);
@@ -62,7 +61,7 @@ QWidget* SummaryPage::buildMistakes() {
   column->addWidget(wordsIn(card, tr("What to look at again"), 1.15, true));
   noMistakes_ = wordsIn(card, tr("No mistake was made that is known by a name."));
   column->addWidget(noMistakes_);
-  bars_ = new MistakeBars(book_, card);
+  bars_ = new MistakeBars(card);
   column->addWidget(bars_);
   nextWords_ = wordsIn(card, {}, 1.05);
   nextWords_->setObjectName(QStringLiteral("summary-next"));
@@ -125,7 +124,7 @@ void SummaryPage::fillTopics(const SessionTally& tally) {
   put(0, 2, tr("Right in the end"), true);
   int row = 1;
   for (const TopicTally& topic : tally.topics) {
-    put(row, 0, capital(fromCore(topicWord(topic.topic, book_))), false);
+    put(row, 0, capital(fromCore(topicWord(topic.topic))), false);
     put(row, 1, tr("%1 of %2").arg(topic.lines.atOnce).arg(topic.lines.lines), false);
     put(row, 2, tr("%1 of %2").arg(topic.lines.inTheEnd).arg(topic.lines.lines), false);
     ++row;
@@ -137,7 +136,7 @@ void SummaryPage::tellNext(const SessionTally& tally) {
   next_ = tally.next;
   nextButton_->setVisible(next_.has_value());
   if (next_)
-    nextWords_->setText(tr("Next, this would help you most: %1.").arg(fromCore(topicWord(*next_, book_))));
+    nextWords_->setText(tr("Next, this would help you most: %1.").arg(fromCore(topicWord(*next_))));
   else
     nextWords_->setText(tr("Try the next level, or another topic."));
 }

@@ -1,7 +1,8 @@
 #pragma once
 
+#include <optional>
+
 #include "core/practice/sessions/session_tally.h"
-#include "core/words/phrasebook.h"
 #include "ui/practice/practice_page.h"
 
 class QGridLayout;
@@ -17,7 +18,7 @@ class SummaryPage : public PracticePage {
   Q_OBJECT
 
  public:
-  SummaryPage(const Phrasebook& book, QWidget* parent);
+  explicit SummaryPage(QWidget* parent);
 
   void show(const PracticeSession& session, double zoom);
   using QWidget::show;
@@ -38,7 +39,6 @@ class SummaryPage : public PracticePage {
   void fillTopics(const SessionTally& tally);
   void tellNext(const SessionTally& tally);
 
-  const Phrasebook& book_;
   std::optional<Topic> next_;
   QLabel* title_ = nullptr;
   QLabel* lines_ = nullptr;

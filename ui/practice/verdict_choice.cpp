@@ -19,14 +19,13 @@ constexpr std::array<const char*, 4> answers = {"safe", "ask", "unsafe", "does n
 
 }  // namespace
 
-VerdictChoice::VerdictChoice(const Phrasebook& book, QWidget* parent)
-    : QWidget(parent), group_(new QButtonGroup(this)) {
+VerdictChoice::VerdictChoice(QWidget* parent) : QWidget(parent), group_(new QButtonGroup(this)) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(20);
   group_->setExclusive(true);
   for (std::size_t i = 0; i < answers.size(); ++i) {
-    auto* choice = new QRadioButton(fromCore(verdictWord(static_cast<VerdictWord>(i), book)), this);
+    auto* choice = new QRadioButton(fromCore(verdictWord(static_cast<VerdictWord>(i))), this);
     choice->setObjectName(QStringLiteral("verdict-%1").arg(i));
     choice->setMinimumHeight(practiceTarget);
     choice->installEventFilter(this);

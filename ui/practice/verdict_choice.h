@@ -2,8 +2,6 @@
 
 #include <QWidget>
 
-#include "core/words/phrasebook.h"
-
 class QButtonGroup;
 
 namespace wardchalk::ui {
@@ -14,7 +12,7 @@ class VerdictChoice : public QWidget {
   Q_OBJECT
 
  public:
-  VerdictChoice(const Phrasebook& book, QWidget* parent);
+  explicit VerdictChoice(QWidget* parent);
 
   /// The word as a student's line has it: "does not fit"; empty where none is chosen.
   [[nodiscard]] QString text() const;

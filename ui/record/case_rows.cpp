@@ -18,9 +18,9 @@ namespace {
 constexpr std::size_t pieceSize = std::size_t{1} << 16U;
 constexpr std::size_t handedOnAtOnce = 500;
 
-std::string needWords(const Worksheet& sheet, const Phrasebook& book) {
+std::string needWords(const Worksheet& sheet) {
   std::string words;
-  for (const Need& need : sheet.needs) words.append(words.empty() ? "" : "; ").append(sentence(need, book));
+  for (const Need& need : sheet.needs) words.append(words.empty() ? "" : "; ").append(sentence(need));
   return words;
 }
 
@@ -34,34 +34,33 @@ std::string writtenTitle(const CaseRow& row) {
   return place < std::min(header.size(), row.given.cells.size()) ? row.given.cells[place] : std::string();
 }
 
-CaseRow workedRow(std::shared_ptr<const CaseSource> source, StreamedCase given, const HouseRules& rules,
-                  const Phrasebook& book) {
+CaseRow workedRow(std::shared_ptr<const CaseSource> source, StreamedCase given, const HouseRules& rules) {
   CaseRow row{std::move(source), std::move(given), {}, {}, {}, {}, {}, {}};
   const Result<CaseFile> read = readRow(row);
   if (!read) {
     row.title = writtenTitle(row);
-    row.reason = placedSentence(read.refusal(), book);
+    row.reason = placedSentence(read.refusal());
     return row;
   }
   const Worksheet sheet = workOut(read->inputs, rules);
   row.verdict = sheet.verdict;
   row.title = read->inputs.title;
-  row.words = verdictTitle(sheet, book);
-  row.reason = verdictReason(sheet, book);
-  row.needs = needWords(sheet, book);
-  row.notMade = checksNotMade(sheet, book);
+  row.words = verdictTitle(sheet);
+  row.reason = verdictReason(sheet);
+  row.needs = needWords(sheet);
+  row.notMade = checksNotMade(sheet);
   return row;
 }
 
 /// Gathers rows and hands on some at a time.
 class Gatherer {
  public:
-  Gatherer(const HouseRules& rules, const Phrasebook& book, LongWork::Handle& work,
+  Gatherer(const HouseRules& rules, LongWork::Handle& work,
            const std::function<void(std::vector<CaseRow>)>& take)
-      : rules_(rules), book_(book), work_(work), take_(take) {}
+      : rules_(rules), work_(work), take_(take) {}
 
   void add(const std::shared_ptr<const CaseSource>& source, StreamedCase given) {
-    rows_.push_back(workedRow(source, std::move(given), rules_, book_));
+    rows_.push_back(workedRow(source, std::move(given), rules_));
     if (rows_.size() >= handedOnAtOnce) handOn();
   }
   void refuse(const std::shared_ptr<const CaseSource>& source, const Refusal& refusal) {
@@ -76,7 +75,6 @@ class Gatherer {
 
  private:
   const HouseRules& rules_;
-  const Phrasebook& book_;
   LongWork::Handle& work_;
   const std::function<void(std::vector<CaseRow>)>& take_;
   std::vector<CaseRow> rows_;
@@ -165,12 +163,11 @@ std::vector<std::string> cellsOf(const CaseRow& row, const Result<CaseFile>& rea
   return cells;
 }
 
-std::string lineOf(const CaseRow& row, const std::vector<std::string>& columns, const HouseRules& rules,
-                   const Phrasebook& book) {
+std::string lineOf(const CaseRow& row, const std::vector<std::string>& columns, const HouseRules& rules) {
   const Result<CaseFile> read = readRow(row);
   std::vector<std::string> cells = cellsOf(row, read, columns);
   const std::vector<std::string> summary =
-      read ? summaryOf(workOut(read->inputs, rules), book) : summaryOf(read.refusal(), book);
+      read ? summaryOf(workOut(read->inputs, rules)) : summaryOf(read.refusal());
   cells.insert(cells.end(), summary.begin(), summary.end());
   std::string line;
   appendCsvRow(line, cells);
@@ -184,12 +181,12 @@ Result<CaseFile> readRow(const CaseRow& row) {
   return row.source->stream->read(row.given);
 }
 
-void readCases(const QStringList& files, const HouseRules& rules, const Phrasebook& book,
-               LongWork::Handle& work, const std::function<void(std::vector<CaseRow>)>& take) {
+void readCases(const QStringList& files, const HouseRules& rules, LongWork::Handle& work,
+               const std::function<void(std::vector<CaseRow>)>& take) {
   qint64 all = 0;
   qint64 before = 0;
   for (const QString& file : files) all += QFileInfo(file).size();
-  Gatherer rows(rules, book, work, take);
+  Gatherer rows(rules, work, take);
   for (const QString& file : files) {
     if (work.isCancelled()) break;
     if (hasEnding(file, {".csv"}))
@@ -205,15 +202,14 @@ void readCases(const QStringList& files, const HouseRules& rules, const Phrasebo
 }
 
 std::optional<Refusal> writeCaseRows(const QString& file, const std::vector<CaseRow>& rows,
-                                     const HouseRules& rules, const Phrasebook& book,
-                                     LongWork::Handle& work) {
+                                     const HouseRules& rules, LongWork::Handle& work) {
   const std::vector<std::string> columns = columnsOf(rows);
   std::vector<std::string> header = columns;
   header.insert(header.end(), summaryColumns.begin(), summaryColumns.end());
   std::string text;
   appendCsvRow(text, header);
   for (std::size_t i = 0; i < rows.size() && !work.isCancelled(); ++i) {
-    text += lineOf(rows[i], columns, rules, book);
+    text += lineOf(rows[i], columns, rules);
     work.tellProgress(static_cast<qint64>(i + 1), static_cast<qint64>(rows.size()));
   }
   return work.isCancelled() ? std::nullopt : writeFile(nativePath(file), text);

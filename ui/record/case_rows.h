@@ -11,7 +11,6 @@
 #include "core/check/worksheet.h"
 #include "core/record/case_stream.h"
 #include "core/rules/house_rules.h"
-#include "core/words/phrasebook.h"
 #include "ui/record/long_work.h"
 
 namespace wardchalk::ui {
@@ -41,13 +40,12 @@ struct CaseRow {
 
 /// Reads these files (cases, JSON lines, tables), works every case by the rules and hands on rows as they
 /// come, some at a time. What cannot be read becomes a row that says why.
-void readCases(const QStringList& files, const HouseRules& rules, const Phrasebook& book,
-               LongWork::Handle& work, const std::function<void(std::vector<CaseRow>)>& take);
+void readCases(const QStringList& files, const HouseRules& rules, LongWork::Handle& work,
+               const std::function<void(std::vector<CaseRow>)>& take);
 
 /// Writes the rows as a table: the entries that any of them has, then the columns of a summary. Empty when
 /// done or cancelled; else why not.
 [[nodiscard]] std::optional<Refusal> writeCaseRows(const QString& file, const std::vector<CaseRow>& rows,
-                                                   const HouseRules& rules, const Phrasebook& book,
-                                                   LongWork::Handle& work);
+                                                   const HouseRules& rules, LongWork::Handle& work);
 
 }  // namespace wardchalk::ui

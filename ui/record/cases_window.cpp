@@ -26,8 +26,8 @@ constexpr std::array columnParts = {0.15, 0.15, 0.2, 0.35};
 
 }  // namespace
 
-CasesWindow::CasesWindow(const HouseRules& rules, const Phrasebook& book, QWidget* parent)
-    : QDialog(parent), rules_(rules), book_(book), model_(new CasesModel(this)), work_(new LongWork(this)) {
+CasesWindow::CasesWindow(const HouseRules& rules, QWidget* parent)
+    : QDialog(parent), rules_(rules), model_(new CasesModel(this)), work_(new LongWork(this)) {
   setWindowTitle(tr("Several cases"));
   setObjectName(QStringLiteral("several-cases-window"));
   auto* column = new QVBoxLayout(this);
@@ -165,7 +165,7 @@ void CasesWindow::read(const QStringList& files) {
   model_->clear();
   showCurrent();
   work_->start([this, files, rules = rules_](LongWork::Handle& work) {
-    readCases(files, rules, book_, work, [this](std::vector<CaseRow> rows) {
+    readCases(files, rules, work, [this](std::vector<CaseRow> rows) {
       model_->add(std::move(rows));
       showCounts();
     });
@@ -186,7 +186,7 @@ void CasesWindow::writeTable(const QString& file) {
   }
   work_->start([this, file, rules = rules_](LongWork::Handle& work) {
     // The rows stay as they are while anything is running.
-    const auto refusal = writeCaseRows(file, model_->rows(), rules, book_, work);
+    const auto refusal = writeCaseRows(file, model_->rows(), rules, work);
     if (refusal) work.post([this, refusal] { Q_EMIT failed(*refusal); });
   });
 }

@@ -19,7 +19,7 @@ class CasesWindow : public QDialog {
   Q_OBJECT
 
  public:
-  CasesWindow(const HouseRules& rules, const Phrasebook& book, QWidget* parent);
+  CasesWindow(const HouseRules& rules, QWidget* parent);
   ~CasesWindow() override;
 
   /// Reads these files anew; what was there goes.
@@ -66,7 +66,6 @@ class CasesWindow : public QDialog {
   void openCurrent();
 
   const HouseRules& rules_;
-  const Phrasebook& book_;
   QStringList files_;
   CasesModel* model_;
   LongWork* work_;

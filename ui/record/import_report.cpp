@@ -37,14 +37,14 @@ QListWidget* reviewLines(const std::vector<std::string>& lines, QWidget* parent)
   return list;
 }
 
-QTableWidget* refusedRows(const std::vector<RefusedRow>& rows, const Phrasebook& book, QWidget* parent) {
+QTableWidget* refusedRows(const std::vector<RefusedRow>& rows, QWidget* parent) {
   auto* table = plainTable({ImportReport::tr("Row"), ImportReport::tr("Medicine, route"),
                             ImportReport::tr("Column"), ImportReport::tr("Why it was refused")},
                            ImportReport::tr("Rows that were refused"), parent);
   table->setObjectName(QStringLiteral("refused"));
   for (const RefusedRow& row : rows)
     addRow(*table, {QString::number(row.row), whoseRow(row), fromCore(placeText(row.refusal)),
-                    fromCore(sentence(row.refusal, book))});
+                    fromCore(sentence(row.refusal))});
   table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   table->horizontalHeader()->setSectionResizeMode(3, QHeaderView::Stretch);
   table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
@@ -53,8 +53,7 @@ QTableWidget* refusedRows(const std::vector<RefusedRow>& rows, const Phrasebook&
 
 }  // namespace
 
-ImportReport::ImportReport(const ReferenceImport& import, const Date& today, const Phrasebook& book,
-                           QWidget* parent)
+ImportReport::ImportReport(const ReferenceImport& import, const Date& today, QWidget* parent)
     : QDialog(parent) {
   const int good = static_cast<int>(import.list.entries.size());
   const int refused = static_cast<int>(import.refused.size());
@@ -69,11 +68,11 @@ ImportReport::ImportReport(const ReferenceImport& import, const Date& today, con
   label->setObjectName(QStringLiteral("summary"));
   column->addWidget(label);
   if (refused > 0) {
-    auto* table = refusedRows(import.refused, book, this);
+    auto* table = refusedRows(import.refused, this);
     label->setBuddy(table);
     column->addWidget(table, 1);
   }
-  const std::vector<std::string> review = listReview(import.list, today, book);
+  const std::vector<std::string> review = listReview(import.list, today);
   if (!review.empty()) {
     auto* heading = new PlainLabel(tr("To &look at before the list is used:"), this);
     auto* lines = reviewLines(review, this);

@@ -3,7 +3,6 @@
 #include <QDialog>
 
 #include "core/record/reference_list.h"
-#include "core/words/phrasebook.h"
 
 namespace wardchalk::ui {
 
@@ -13,7 +12,7 @@ class ImportReport : public QDialog {
   Q_OBJECT
 
  public:
-  ImportReport(const ReferenceImport& import, const Date& today, const Phrasebook& book, QWidget* parent);
+  ImportReport(const ReferenceImport& import, const Date& today, QWidget* parent);
 };
 
 }  // namespace wardchalk::ui

@@ -15,6 +15,7 @@
 #include "core/medicine/paths.h"
 #include "core/words/case_facts.h"
 #include "core/words/fact_words.h"
+#include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 #include "ui/record/plain_table.h"
 #include "ui/theme/plain_label.h"
@@ -43,13 +44,8 @@ QString inOneLine(const QStringList& parts) {
 }  // namespace
 
 ReferencePicker::ReferencePicker(Child child, Order order, const HouseRules& rules, const Date& today,
-                                 const Phrasebook& book, QWidget* parent)
-    : QDialog(parent),
-      child_(std::move(child)),
-      order_(std::move(order)),
-      rules_(rules),
-      today_(today),
-      book_(book) {
+                                 QWidget* parent)
+    : QDialog(parent), child_(std::move(child)), order_(std::move(order)), rules_(rules), today_(today) {
   setWindowTitle(tr("Choose a reference from the ward's list"));
   setObjectName(QStringLiteral("reference-picker"));
   auto* column = new QVBoxLayout(this);
@@ -219,7 +215,7 @@ void ReferencePicker::findAgain() {
     found_->clear();
     for (const ListGroup& group : groups_) {
       const QString words = inOneLine({outside(group.medicine), outside(group.indication),
-                                       QString::fromStdString(routeText(group.route, book_))});
+                                       QString::fromStdString(routeText(group.route))});
       auto* item = new QListWidgetItem(words, found_);
       item->setToolTip(plainTip(words));
       item->setSizeHint(itemSize);
@@ -260,7 +256,7 @@ void ReferencePicker::showBands(const ListGroup& group) {
   for (const JudgedEntry& judged : choice.entries) addBand(judged, choice.chosen == judged.entry);
   chosen_ = choice.chosen;
   setReview(chosen_ ? &list_.entries[*chosen_] : nullptr);
-  say(held(sentence(choice, list_, today_, book_)));
+  say(held(sentence(choice, list_, today_)));
   QTimer::singleShot(0, this, &ReferencePicker::showChosen);  // once the rows have their heights
 }
 
@@ -269,17 +265,16 @@ void ReferencePicker::addBand(const JudgedEntry& judged, bool chosen) {
   const Reference& reference = entry.reference;
   Case inputs;
   inputs.reference = reference;
-  const auto fact = [&](std::string_view path) { return held(enteredWords(path, inputs, book_)); };
-  const std::string band = bandWords(reference, book_);
+  const auto fact = [&](std::string_view path) { return held(enteredWords(path, inputs)); };
+  const std::string band = bandWords(reference);
   const std::string date = textOf(entry.reviewBy);
   const bool past = isPastReview(entry, today_);
-  addRow(*bands_,
-         {held(band.empty() ? wardchalk::say(book_, PhraseId::list_everyChild) : band),
-          (chosen ? QStringLiteral("✓ ") : QString()) + held(fitWords(judged, book_)),
-          reference.limitOnly ? held(wardchalk::say(book_, PhraseId::list_limitOnly)) : fact(path::low),
-          fact(path::high), held(maximumWords(reference, book_)), fact(path::referenceSchedule),
-          held(sourceWords(entry, book_)),
-          held(past ? wardchalk::say(book_, PhraseId::list_pastCell, {{"date", date}}) : date)});
+  addRow(*bands_, {held(band.empty() ? wardchalk::say(PhraseId::list_everyChild) : band),
+                   (chosen ? QStringLiteral("✓ ") : QString()) + held(fitWords(judged)),
+                   reference.limitOnly ? held(wardchalk::say(PhraseId::list_limitOnly)) : fact(path::low),
+                   fact(path::high), held(maximumWords(reference)), fact(path::referenceSchedule),
+                   held(sourceWords(entry)),
+                   held(past ? wardchalk::say(PhraseId::list_pastCell, {{"date", date}}) : date)});
   const int row = bands_->rowCount() - 1;
   QFont bold = bands_->font();
   bold.setBold(true);
@@ -291,7 +286,7 @@ void ReferencePicker::addBand(const JudgedEntry& judged, bool chosen) {
 
 /// Limits of an infusion take a line of their own below the entry, for few entries state any.
 void ReferencePicker::addInfusion(const Reference& reference) {
-  const std::string limits = infusionWords(reference, book_);
+  const std::string limits = infusionWords(reference);
   if (limits.empty()) return;
   addRow(*bands_, {held(limits)});
   bands_->setSpan(bands_->rowCount() - 1, 0, 1, bands_->columnCount());
@@ -328,14 +323,14 @@ void ReferencePicker::setReview(const ListEntry* entry) {
   review_->setVisible(past);
   if (past)
     pastReview_->setText(
-        fromCore(wardchalk::say(book_, PhraseId::list_pastReview, {{"date", textOf(entry->reviewBy)}})));
+        fromCore(wardchalk::say(PhraseId::list_pastReview, {{"date", textOf(entry->reviewBy)}})));
 }
 
 void ReferencePicker::setOther(const ListGroup* group) {
   useOther_->setChecked(false);
   useOther_->setVisible(group);
   const auto asked = [&](const QString& ordered, const QString& listed) {
-    return fromCore(wardchalk::say(book_, PhraseId::list_otherMedicine,
+    return fromCore(wardchalk::say(PhraseId::list_otherMedicine,
                                    {{"ordered", ordered.toStdString()}, {"listed", listed.toStdString()}}));
   };
   const QString ordered = fromCore(order_.medicine);
@@ -356,7 +351,7 @@ void ReferencePicker::allowTaking() {
 
 void ReferencePicker::take() {
   if (!take_->isEnabled()) return;
-  Q_EMIT taken(entriesOf(list_.entries[*chosen_], today_, book_));
+  Q_EMIT taken(entriesOf(list_.entries[*chosen_], today_));
   accept();
 }
 

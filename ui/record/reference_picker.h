@@ -22,8 +22,7 @@ class ReferencePicker : public QDialog {
   Q_OBJECT
 
  public:
-  ReferencePicker(Child child, Order order, const HouseRules& rules, const Date& today,
-                  const Phrasebook& book, QWidget* parent);
+  ReferencePicker(Child child, Order order, const HouseRules& rules, const Date& today, QWidget* parent);
 
   /// Shows this list; `name` says which file it is.
   void setList(ReferenceList list, const QString& name);
@@ -67,7 +66,6 @@ class ReferencePicker : public QDialog {
   Order order_;
   const HouseRules& rules_;
   Date today_;
-  const Phrasebook& book_;
   ReferenceList list_;
   std::vector<ListGroup> groups_;
   std::optional<std::size_t> chosen_;

@@ -12,6 +12,7 @@
 #include "core/record/rules_examples.h"
 #include "core/record/rules_file.h"
 #include "core/words/isolated.h"
+#include "core/words/phrasebook.h"
 #include "core/words/rules_words.h"
 #include "core/words/sentences.h"
 #include "ui/form/choice_box.h"
@@ -70,8 +71,7 @@ class EdgedPage : public QWidget {
 
 }  // namespace
 
-RulesEditor::RulesEditor(HouseRules rules, const Phrasebook& book, QWidget* parent)
-    : QDialog(parent), rules_(std::move(rules)), book_(book) {
+RulesEditor::RulesEditor(HouseRules rules, QWidget* parent) : QDialog(parent), rules_(std::move(rules)) {
   setAttribute(Qt::WA_DeleteOnClose);
   setObjectName(QStringLiteral("rules-editor"));
   setWindowTitle(tr("House rules"));
@@ -184,7 +184,7 @@ void RulesEditor::addSyringes(QVBoxLayout* column) {
   column->addWidget(heading(tr("Syringes on this ward"), this));
   syringeLine_ = new QuietLine(this);
   column->addWidget(syringeLine_);
-  syringes_ = new SyringeTable(book_, this);
+  syringes_ = new SyringeTable(this);
   syringes_->show(rules_.syringes);
   column->addWidget(syringes_);
   connect(syringes_, &SyringeTable::changed, this, &RulesEditor::takeSyringes);
@@ -194,7 +194,7 @@ void RulesEditor::take(const RuleSpec& spec, const QString& text) {
   const QString key = fromCore(spec.key);
   const auto refusal = setRule(rules_, spec.key, text.toStdString());
   if (refusal)
-    refused_.insert(key, fromCore(sentence(*refusal, book_)));
+    refused_.insert(key, fromCore(sentence(*refusal)));
   else
     refused_.remove(key);
   showExamples();
@@ -224,18 +224,17 @@ void RulesEditor::sayRefused(const QString& label, const QString& why) {
 
 void RulesEditor::showExamples() {
   notSaved_->hide();
-  const bool shippedName = rulesTitle(rules_, book_) != isolated(rules_.name) && !rules_.name.empty();
-  const QString ownName = fromCore(say(book_, PhraseId::rules_ownName, {{"name", rules_.name}}));
+  const bool shippedName = rulesTitle(rules_) != isolated(rules_.name) && !rules_.name.empty();
+  const QString ownName = fromCore(say(PhraseId::rules_ownName, {{"name", rules_.name}}));
   for (auto field = fields_.begin(); field != fields_.end(); ++field) {
     const std::string key = field.key().toStdString();
     const bool rename = shippedName && key == "name";
     const QString refused = rename ? ownName : refused_.value(field.key());
-    const QString text = refused.isEmpty() ? fromCore(ruleExample(key, rules_, book_)) : refused;
+    const QString text = refused.isEmpty() ? fromCore(ruleExample(key, rules_)) : refused;
     field->line->say(text, refused.isEmpty() ? QuietLine::Tone::quiet : QuietLine::Tone::refused);
     field->box->setAccessibleDescription(text);
   }
-  if (syringeLine_)
-    syringeLine_->say(fromCore(ruleExample("syringes", rules_, book_)), QuietLine::Tone::quiet);
+  if (syringeLine_) syringeLine_->say(fromCore(ruleExample("syringes", rules_)), QuietLine::Tone::quiet);
 }
 
 /// Whether every rule can be read; if not, the keyboard goes to the first that cannot.

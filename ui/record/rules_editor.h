@@ -4,7 +4,6 @@
 #include <QHash>
 
 #include "core/rules/house_rules.h"
-#include "core/words/phrasebook.h"
 
 class QGridLayout;
 class QLabel;
@@ -23,7 +22,7 @@ class RulesEditor : public QDialog {
   Q_OBJECT
 
  public:
-  RulesEditor(HouseRules rules, const Phrasebook& book, QWidget* parent);
+  RulesEditor(HouseRules rules, QWidget* parent);
 
   [[nodiscard]] const HouseRules& rules() const { return rules_; }
 
@@ -51,7 +50,6 @@ class RulesEditor : public QDialog {
   void keepInView(QWidget* now);
 
   HouseRules rules_;
-  const Phrasebook& book_;
   QHash<QString, Field> fields_;
   QHash<QString, QString> refused_;  // key to the sentence that says why
   SyringeTable* syringes_ = nullptr;

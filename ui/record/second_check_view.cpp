@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/words/phrasebook.h"
 #include "ui/form/button_flow.h"
 #include "ui/form/field_table.h"
 #include "ui/form/roomy_button.h"
@@ -26,29 +27,28 @@ constexpr double summaryScale = 1.5;
 constexpr int apartRole = Qt::UserRole;  // whether the row is one of those that are not the same
 
 /// An entry as the form shows it: the words of a choice, "yes" of a flag.
-QString asShown(const FieldSpec& spec, const std::string& text, const Phrasebook& book) {
+QString asShown(const FieldSpec& spec, const std::string& text) {
   for (const ChoiceWord& choice : spec.choices)
     if (choice.id == text) return wordsOf(choice);
-  return held(enteredText(spec.path, text, book));
+  return held(enteredText(spec.path, text));
 }
 
 QString sign(Agreement agreement) { return agrees(agreement) ? QStringLiteral("=") : QStringLiteral("≠"); }
 
 }  // namespace
 
-SecondCheckView::SecondCheckView(const Phrasebook& book, QWidget* parent)
+SecondCheckView::SecondCheckView(QWidget* parent)
     : QWidget(parent),
-      book_(book),
       summary_(new PlainLabel(this)),
       todo_(new PlainLabel(this)),
       table_(new QTableWidget(this)),
-      alone_(new QCheckBox(fromCore(say(book, PhraseId::second_alone)), this)) {
+      alone_(new QCheckBox(fromCore(say(PhraseId::second_alone)), this)) {
   setObjectName(QStringLiteral("second-check"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(16, 12, 16, 12);
   column->setSpacing(8);
   summary_->setObjectName(QStringLiteral("second-summary"));
-  QLabel* cannot = new PlainLabel(fromCore(say(book, PhraseId::second_cannotFind)), this);
+  QLabel* cannot = new PlainLabel(fromCore(say(PhraseId::second_cannotFind)), this);
   cannot->setObjectName(QStringLiteral("second-cannot-find"));
   for (QLabel* label : {summary_, todo_, cannot}) label->setWordWrap(true);
   table_->setObjectName(QStringLiteral("second-table"));
@@ -94,12 +94,12 @@ void SecondCheckView::buildButtons(ButtonFlow* row) {
 
 SecondCheckView::Row SecondCheckView::rowOf(const EntryCompared& entry) const {
   const FieldSpec& spec = fieldSpec(entry.path);
-  return {headingOf(spec.group) + QStringLiteral(": ") + nameOf(spec), asShown(spec, entry.first, book_),
-          asShown(spec, entry.second, book_), entry.agreement};
+  return {headingOf(spec.group) + QStringLiteral(": ") + nameOf(spec), asShown(spec, entry.first),
+          asShown(spec, entry.second), entry.agreement};
 }
 
 SecondCheckView::Row SecondCheckView::rowOf(const OutcomeCompared& outcome) const {
-  return {fromCore(outcomeName(outcome.outcome, book_)), held(outcome.first), held(outcome.second),
+  return {fromCore(outcomeName(outcome.outcome)), held(outcome.first), held(outcome.second),
           outcome.agreement};
 }
 
@@ -107,8 +107,8 @@ void SecondCheckView::show(const SecondCheck& check, bool alone) {
   empty();
   alone_->setVisible(alone);
   finish_->setEnabled(!alone);
-  summary_->setText(held(secondCheckSummary(check, book_)));
-  todo_->setText(fromCore(say(book_, PhraseId::second_whatToDo)));
+  summary_->setText(held(secondCheckSummary(check)));
+  todo_->setText(fromCore(say(PhraseId::second_whatToDo)));
   todo_->setVisible(!check.agree());
   addPart(tr("Verdict"), {{tr("Verdict"), held(check.firstVerdict), held(check.secondVerdict),
                            check.sameVerdict ? Agreement::same : Agreement::differs}});
@@ -146,7 +146,7 @@ void SecondCheckView::addPart(const QString& heading, QList<Row> rows) {
 void SecondCheckView::addRow(const Row& row) {
   const int at = table_->rowCount();
   table_->insertRow(at);
-  const QString words = fromCore(agreementWords(row.agreement, book_));
+  const QString words = fromCore(agreementWords(row.agreement));
   const QString none = tr("nothing", "entered");
   const auto orNone = [&](const QString& text) { return text.isEmpty() ? QStringLiteral("–") : text; };
   const QStringList cells{sign(row.agreement) + u' ' + words, row.what, orNone(row.first),

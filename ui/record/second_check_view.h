@@ -19,7 +19,7 @@ class SecondCheckView : public QWidget {
   Q_OBJECT
 
  public:
-  explicit SecondCheckView(const Phrasebook& book, QWidget* parent = nullptr);
+  explicit SecondCheckView(QWidget* parent = nullptr);
 
   /// `alone`: the second person had entered everything before this was seen. To record it then takes a tick
   /// that says so.
@@ -55,7 +55,6 @@ class SecondCheckView : public QWidget {
   void airRows();
   void buildButtons(ButtonFlow* row);
 
-  const Phrasebook& book_;
   QLabel* summary_;
   QLabel* todo_;
   QTableWidget* table_;

@@ -22,9 +22,8 @@ QString inMl(const Number& value) { return fromCore(exactText(value) + " mL"); }
 
 }  // namespace
 
-SyringeTable::SyringeTable(const Phrasebook& book, QWidget* parent)
+SyringeTable::SyringeTable(QWidget* parent)
     : QWidget(parent),
-      book_(book),
       grid_(new QGridLayout(this)),
       add_(roomyButton("syringe-add", tr("Add a syringe"), leastTarget, this)),
       line_(new QuietLine(this)) {
@@ -152,8 +151,8 @@ void SyringeTable::read() {
   for (std::size_t i = 0; i < rows_.size() && said.isEmpty(); ++i) {
     const Result<Syringe> one = readRow(rows_[i]);
     if (one) continue;
-    const QString why = rows_[i].kind->isChosen() ? fromCore(sentence(one.refusal(), book_))
-                                                  : tr("Choose what it is used for.");
+    const QString why =
+        rows_[i].kind->isChosen() ? fromCore(sentence(one.refusal())) : tr("Choose what it is used for.");
     said = tr("Syringe %1: %2").arg(i + 1).arg(why);
   }
   line_->say(said, said.isEmpty() ? QuietLine::Tone::quiet : QuietLine::Tone::refused);

@@ -6,7 +6,6 @@
 
 #include "core/number/refusal.h"
 #include "core/rules/house_rules.h"
-#include "core/words/phrasebook.h"
 
 class QGridLayout;
 class QLineEdit;
@@ -22,7 +21,7 @@ class SyringeTable : public QWidget {
   Q_OBJECT
 
  public:
-  explicit SyringeTable(const Phrasebook& book, QWidget* parent = nullptr);
+  explicit SyringeTable(QWidget* parent = nullptr);
 
   void show(const std::vector<Syringe>& syringes);
   using QWidget::show;
@@ -50,7 +49,6 @@ class SyringeTable : public QWidget {
   [[nodiscard]] Result<Syringe> readRow(const Row& row) const;
   void place();
 
-  const Phrasebook& book_;
   QGridLayout* grid_;
   QPushButton* add_;
   QuietLine* line_;

@@ -15,9 +15,8 @@
 
 namespace wardchalk::ui {
 
-CasesDesk::CasesDesk(MainWindow& window, const HouseRules& rules, Settings& settings, Dialogs& dialogs,
-                     const Phrasebook& book)
-    : QObject(&window), window_(window), rules_(rules), settings_(settings), dialogs_(dialogs), book_(book) {}
+CasesDesk::CasesDesk(MainWindow& window, const HouseRules& rules, Settings& settings, Dialogs& dialogs)
+    : QObject(&window), window_(window), rules_(rules), settings_(settings), dialogs_(dialogs) {}
 
 CasesDesk::~CasesDesk() = default;
 
@@ -30,7 +29,7 @@ void CasesDesk::bind(Actions& actions) {
 void CasesDesk::show() {
   if (!cases_) {
     pdf_.reset();
-    cases_ = new CasesWindow(rules_, book_, &window_);
+    cases_ = new CasesWindow(rules_, &window_);
     cases_->setAttribute(Qt::WA_DeleteOnClose);
     keepWhenCovered(cases_, NewChildThen::goes);
     connect(cases_, &CasesWindow::openWanted, this, &CasesDesk::openRow);
@@ -38,7 +37,7 @@ void CasesDesk::show() {
     connect(cases_, &CasesWindow::tableWanted, this, &CasesDesk::saveTable);
     connect(cases_, &CasesWindow::sheetsWanted, this, &CasesDesk::saveSheets);
     connect(cases_, &CasesWindow::failed, this, [this](const Refusal& refusal) {
-      tell(tr("The table was not saved"), QString::fromStdString(placedSentence(refusal, book_)));
+      tell(tr("The table was not saved"), QString::fromStdString(placedSentence(refusal)));
     });
   }
   cases_->show();
@@ -60,8 +59,7 @@ void CasesDesk::openRow(int at) {
   const Result<CaseFile> read = readRow(row);
   if (!read) {
     cases_->select(at);  // else stepping would come to it again and again
-    return tell(tr("This case cannot be opened"),
-                QString::fromStdString(placedSentence(read.refusal(), book_)));
+    return tell(tr("This case cannot be opened"), QString::fromStdString(placedSentence(read.refusal())));
   }
   if (!window_.openRow(read->entries)) return;
   cases_->select(at);
@@ -108,7 +106,7 @@ void CasesDesk::printNext(std::size_t at) {
   const Result<CaseFile> read = readRow(rows[at]);
   if (!read) leftOut_ << cases_->model().placeOf(static_cast<int>(at));
   if (read)
-    if (!pdf_->add(sheetContent(workOut(read->inputs, rules_), madeNow(), book_))) return endPrinting();
+    if (!pdf_->add(sheetContent(workOut(read->inputs, rules_), madeNow()))) return endPrinting();
   QTimer::singleShot(0, this, [this, at] { printNext(at + 1); });
 }
 
@@ -128,7 +126,7 @@ void CasesDesk::endPrinting() {
 }
 
 void CasesDesk::tellUnsaved(const Refusal& refusal) {
-  tell(tr("The sheets were not saved"), QString::fromStdString(placedSentence(refusal, book_)));
+  tell(tr("The sheets were not saved"), QString::fromStdString(placedSentence(refusal)));
 }
 
 void CasesDesk::tell(const QString& title, const QString& text) {

@@ -5,7 +5,6 @@
 #include <memory>
 
 #include "core/rules/house_rules.h"
-#include "core/words/phrasebook.h"
 #include "ui/shell/dialogs.h"
 #include "ui/shell/settings.h"
 
@@ -22,8 +21,7 @@ class CasesDesk : public QObject {
 
  public:
   /// `rules` are those in force, also after they have been changed.
-  CasesDesk(MainWindow& window, const HouseRules& rules, Settings& settings, Dialogs& dialogs,
-            const Phrasebook& book);
+  CasesDesk(MainWindow& window, const HouseRules& rules, Settings& settings, Dialogs& dialogs);
   ~CasesDesk() override;
 
   void bind(Actions& actions);
@@ -45,7 +43,6 @@ class CasesDesk : public QObject {
   const HouseRules& rules_;
   Settings& settings_;
   Dialogs& dialogs_;
-  const Phrasebook& book_;
   QPointer<CasesWindow> cases_;
   std::unique_ptr<PdfBook> pdf_;  // while sheets are written
   QString pdfFile_;

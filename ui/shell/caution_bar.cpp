@@ -3,13 +3,14 @@
 #include <QGridLayout>
 #include <QPainter>
 
+#include "core/words/phrasebook.h"
 #include "ui/theme/board_palette.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
-CautionBar::CautionBar(const Phrasebook& book, QWidget* parent)
+CautionBar::CautionBar(QWidget* parent)
     : QWidget(parent),
       grid_(new QGridLayout(this)),
       rules_(new PlainLabel(this)),
@@ -19,7 +20,7 @@ CautionBar::CautionBar(const Phrasebook& book, QWidget* parent)
   grid_->setVerticalSpacing(4);
   grid_->setColumnStretch(0, 3);
   grid_->setColumnStretch(1, 1);
-  auto* caution = new PlainLabel(fromCore(say(book, PhraseId::caution_short)), this);
+  auto* caution = new PlainLabel(fromCore(say(PhraseId::caution_short)), this);
   caution->setObjectName(QStringLiteral("caution"));
   caution->setWordWrap(true);
   rules_->setObjectName(QStringLiteral("rules-name"));

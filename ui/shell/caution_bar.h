@@ -5,8 +5,6 @@
 class QGridLayout;
 class QLabel;
 
-#include "core/words/phrasebook.h"
-
 namespace wardchalk::ui {
 
 /// The standing caution at the bottom of the window; at its right, which house rules are in force and whether
@@ -15,7 +13,7 @@ class CautionBar : public QWidget {
   Q_OBJECT
 
  public:
-  CautionBar(const Phrasebook& book, QWidget* parent);
+  explicit CautionBar(QWidget* parent);
 
   void setRules(const QString& name);
   /// Empty: nothing stands that could be checked.

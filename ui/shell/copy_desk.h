@@ -4,7 +4,6 @@
 #include <QPointer>
 
 #include "core/check/worksheet.h"
-#include "core/words/phrasebook.h"
 #include "ui/paper/copies.h"
 
 class QPoint;
@@ -16,14 +15,13 @@ class Actions;
 class StepCard;
 class WorkingPane;
 
-/// Puts the working, or the step that last had the keyboard or the menu, on the clipboard. Worksheet, book
-/// and actions must outlive it.
+/// Puts the working, or the step that last had the keyboard or the menu, on the clipboard. Worksheet and
+/// actions must outlive it.
 class CopyDesk : public QObject {
   Q_OBJECT
 
  public:
-  CopyDesk(WorkingPane& pane, Actions& actions, const Worksheet& sheet, const Phrasebook& book,
-           QObject* parent);
+  CopyDesk(WorkingPane& pane, Actions& actions, const Worksheet& sheet, QObject* parent);
 
  private:
   void copyWorking(CopyAs as);
@@ -35,7 +33,6 @@ class CopyDesk : public QObject {
   WorkingPane& pane_;
   Actions& actions_;
   const Worksheet& sheet_;
-  const Phrasebook& book_;
   QPointer<StepCard> card_;
   QMetaObject::Connection gone_;
 };

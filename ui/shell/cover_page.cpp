@@ -5,6 +5,7 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "core/words/phrasebook.h"
 #include "ui/form/focus_ring.h"
 #include "ui/form/roomy_button.h"
 #include "ui/theme/plain_label.h"
@@ -44,14 +45,13 @@ QString spoken(const std::vector<Fact>& facts) {
 
 }  // namespace
 
-CoverPage::CoverPage(const Phrasebook& book, QWidget* parent)
+CoverPage::CoverPage(QWidget* parent)
     : QWidget(parent),
-      book_(book),
       title_(new PlainLabel(this)),
       text_(new PlainLabel(this)),
       facts_(new PlainLabel(this)) {
   setObjectName(QStringLiteral("cover"));
-  title_->setText(held(say(book_, PhraseId::idle_question)));
+  title_->setText(held(say(PhraseId::idle_question)));
   enlarge(title_, titleScale, true);
   for (QLabel* label : {text_, facts_}) {
     label->setWordWrap(true);
@@ -99,14 +99,14 @@ void CoverPage::cover(int minutes) {
   facts_->clear();
   facts_->setAccessibleName({});
   facts_->hide();
-  text_->setText(held(say(book_, PhraseId::idle_covered, {{"n", std::to_string(minutes)}}, minutes)));
+  text_->setText(held(say(PhraseId::idle_covered, {{"n", std::to_string(minutes)}}, minutes)));
   show_->show();
   goOn_->hide();
   show_->setFocus(Qt::OtherFocusReason);
 }
 
 void CoverPage::showFacts(const std::vector<Fact>& facts) {
-  text_->setText(held(say(book_, PhraseId::idle_confirm)));
+  text_->setText(held(say(PhraseId::idle_confirm)));
   facts_->setText(listed(facts));
   facts_->setAccessibleName(spoken(facts));
   facts_->show();

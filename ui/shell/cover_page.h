@@ -17,7 +17,7 @@ class CoverPage : public QWidget {
   Q_OBJECT
 
  public:
-  explicit CoverPage(const Phrasebook& book, QWidget* parent = nullptr);
+  explicit CoverPage(QWidget* parent = nullptr);
 
   /// The page that tells nothing, with how long nobody has typed.
   void cover(int minutes);
@@ -34,7 +34,6 @@ class CoverPage : public QWidget {
   void newChildWanted();
 
  private:
-  const Phrasebook& book_;
   QLabel* title_;
   QLabel* text_;
   QLabel* facts_;

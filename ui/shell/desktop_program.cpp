@@ -38,8 +38,7 @@ int complain(const QString& text) {
 }
 
 int refuse(const QString& file, const Refusal& refusal) {
-  return complain(file + QStringLiteral(": ") +
-                  QString::fromStdString(placedSentence(refusal, englishPhrases())));
+  return complain(file + QStringLiteral(": ") + QString::fromStdString(placedSentence(refusal)));
 }
 
 /// Prints an answer to standard output.
@@ -96,7 +95,7 @@ int takePicture(const QString& caseFile, const QString& picture) {
   const QTemporaryDir folder;
   Settings settings(folder.filePath(QStringLiteral("settings.ini")));
   TerminalDialogs dialogs;
-  MainWindow window(exactRules(), englishPhrases(), settings, dialogs);
+  MainWindow window(exactRules(), settings, dialogs);
   if (!window.openFile(caseFile)) return unusable;
   window.resize(pictureSize);
   window.show();
@@ -115,7 +114,7 @@ int writeSheet(const QString& caseFile, const QString& pdf, PaperSize paper) {
   const Result<Case> inputs = text ? readCase(*text) : Result<Case>(text.refusal());
   if (!inputs) return refuse(caseFile, inputs.refusal());
   const Worksheet sheet = workOut(*inputs, exactRules());
-  const SheetContent content = sheetContent(sheet, madeNow(), englishPhrases());
+  const SheetContent content = sheetContent(sheet, madeNow());
   const auto refusal = writePdf(pdf, content, paper);
   return refusal ? refuse(pdf, *refusal) : done;
 }
@@ -129,7 +128,7 @@ bool isSmall(const QSize& screen) {
 int showWindow(const QStringList& files, bool onBoard) {
   Settings settings;
   DesktopDialogs dialogs;
-  MainWindow window(exactRules(), englishPhrases(), settings, dialogs);
+  MainWindow window(exactRules(), settings, dialogs);
   if (settings.geometry().isEmpty() && isSmall(window.screen()->availableSize()))
     window.showMaximized();
   else

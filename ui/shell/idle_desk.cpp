@@ -6,6 +6,7 @@
 
 #include "core/rules/house_rules.h"
 #include "core/words/case_facts.h"
+#include "core/words/phrasebook.h"
 #include "ui/form/field_table.h"
 #include "ui/shell/cover_page.h"
 #include "ui/shell/idle_watch.h"
@@ -18,14 +19,14 @@ namespace wardchalk::ui {
 namespace {
 
 /// The facts of a draft, and the fields that were being changed or could not be read.
-std::vector<Fact> factsOf(const CaseDraft& draft, const Phrasebook& book) {
-  std::vector<Fact> facts = caseFacts(draft.toCase(), book);
+std::vector<Fact> factsOf(const CaseDraft& draft) {
+  std::vector<Fact> facts = caseFacts(draft.toCase());
   QStringList open;
   for (const FieldSpec& spec : fieldTable())
     if (draft.state(spec.path) == FieldState::pending || draft.state(spec.path) == FieldState::refused)
       open << nameOf(spec);
   if (!open.isEmpty())
-    facts.push_back({say(book, PhraseId::idle_unfinished), open.join(QStringLiteral(", ")).toStdString()});
+    facts.push_back({say(PhraseId::idle_unfinished), open.join(QStringLiteral(", ")).toStdString()});
   return facts;
 }
 
@@ -36,7 +37,7 @@ IdleDesk::IdleDesk(const WindowParts& parts)
       parts_(parts),
       watch_(new IdleWatch(this)),
       notice_(new NoticeBar("idle-warning")),
-      page_(new CoverPage(parts.book)) {
+      page_(new CoverPage) {
   parts_.notices->addWidget(notice_);
   parts_.pages->addWidget(page_);
   followRules();
@@ -55,8 +56,7 @@ void IdleDesk::follow(bool moreIsHeld) {
 void IdleDesk::followRules() { watch_->setMinutes(parts_.rules.idleMinutes); }
 
 void IdleDesk::warn(int seconds) {
-  const QString text =
-      held(say(parts_.book, PhraseId::idle_warning, {{"n", std::to_string(seconds)}}, seconds));
+  const QString text = held(say(PhraseId::idle_warning, {{"n", std::to_string(seconds)}}, seconds));
   notice_->say(text);
   QWidget* active = QApplication::activeWindow();
   if (!elsewhere_ && active && active != parts_.window)
@@ -91,7 +91,7 @@ void IdleDesk::cover() {
 
 void IdleDesk::showFacts() {
   if (!isCovered()) return;  // the button was still going down when the cover was lifted
-  page_->showFacts(factsOf(hidden_->draft, parts_.book));
+  page_->showFacts(factsOf(hidden_->draft));
   watch_->setWatching(true);
 }
 

@@ -13,6 +13,7 @@
 
 #include "core/check/work_out.h"
 #include "core/medicine/paths.h"
+#include "core/words/phrasebook.h"
 #include "core/words/rules_words.h"
 #include "core/words/sentences.h"
 #include "ui/board/board.h"
@@ -61,20 +62,18 @@ QStringList wantedFields(const Worksheet& sheet) {
 
 }  // namespace
 
-MainWindow::MainWindow(HouseRules rules, const Phrasebook& book, Settings& settings, Dialogs& dialogs,
-                       QWidget* parent)
+MainWindow::MainWindow(HouseRules rules, Settings& settings, Dialogs& dialogs, QWidget* parent)
     : QMainWindow(parent),
       rules_(std::move(rules)),
-      book_(book),
       settings_(settings),
       dialogs_(dialogs),
       document_(editor_),
       clipboard_(this),
       actions_(new Actions(menuBar(), this)),
-      desk_(new SheetDesk(this, settings_, dialogs_, book_)),
-      references_(new ReferenceDesk(this, editor_, rules_, settings_, dialogs_, book_)),
-      cases_(new CasesDesk(*this, rules_, settings_, dialogs_, book_)),
-      practice_(new PracticeDesk(this, settings_, book_)) {
+      desk_(new SheetDesk(this, settings_, dialogs_)),
+      references_(new ReferenceDesk(this, editor_, rules_, settings_, dialogs_)),
+      cases_(new CasesDesk(*this, rules_, settings_, dialogs_)),
+      practice_(new PracticeDesk(this, settings_)) {
   setAcceptDrops(true);
   buildCentre();
   bindFileActions();
@@ -108,8 +107,8 @@ void MainWindow::buildCentre() {
   pages->addWidget(buildSides());
   column->addLayout(notices);
   column->addWidget(pages, 1);
-  caution_ = new CautionBar(book_, centre);
-  caution_->setRules(fromCore(rulesTitle(rules_, book_)));
+  caution_ = new CautionBar(centre);
+  caution_->setRules(fromCore(rulesTitle(rules_)));
   column->addWidget(caution_);
   setCentralWidget(centre);
   buildDesks(pages, notices);
@@ -118,8 +117,8 @@ void MainWindow::buildCentre() {
 QWidget* MainWindow::buildSides() {
   auto* sides = new QSplitter(Qt::Horizontal);
   sides->setChildrenCollapsible(false);
-  form_ = new Form(editor_, rules_, book_, sides);
-  pane_ = new WorkingPane(sides, book_);
+  form_ = new Form(editor_, rules_, sides);
+  pane_ = new WorkingPane(sides);
   pane_->setObjectName(QStringLiteral("working"));
   sides->addWidget(form_);
   sides->addWidget(pane_);
@@ -159,7 +158,7 @@ void MainWindow::bindEditActions() {
   connect(&stack, &QUndoStack::canRedoChanged, redo, &QAction::setEnabled);
   actions_->bind(ActionId::undo, [this] { editor_.undoStack().undo(); });
   actions_->bind(ActionId::redo, [this] { editor_.undoStack().redo(); });
-  copies_ = new CopyDesk(*pane_, *actions_, sheet_, book_, this);
+  copies_ = new CopyDesk(*pane_, *actions_, sheet_, this);
 }
 
 void MainWindow::bindViewActions() {
@@ -274,7 +273,7 @@ bool MainWindow::openFile(const QString& file) {
 
 bool MainWindow::openRow(const std::vector<WrittenEntry>& entries) {
   if (second_->isUnderWay())
-    dialogs_.tell(this, tr("The row was not opened"), fromCore(say(book_, PhraseId::second_underWay)));
+    dialogs_.tell(this, tr("The row was not opened"), fromCore(say(PhraseId::second_underWay)));
   if (stage() != WindowStage::usual) return false;
   if (!mayLeave(tr("The entries are not saved. Open another case in their place?"))) return false;
   document_.openEntries(entries);
@@ -302,8 +301,7 @@ bool MainWindow::saveTo(const QString& file, KnownFile believed) {
       form_->focusField(QString::fromStdString(refusal->path));
       return false;
     }
-    SaveAnswer answer =
-        askBeforeSaving(this, document_, file, editor_.draft(), rules_.pounds, dialogs_, book_);
+    SaveAnswer answer = askBeforeSaving(this, document_, file, editor_.draft(), rules_.pounds, dialogs_);
     if (answer.what == Overwrite::saveElsewhere) return saveAs();
     if (answer.what == Overwrite::openTheirs) {
       editor_.markSaved();  // that what is here is lost was said
@@ -319,7 +317,7 @@ bool MainWindow::saveTo(const QString& file, KnownFile believed) {
 void MainWindow::tellRefusal(const QString& title, const QString& file, const Refusal& refusal) {
   QString text = outside(file);
   if (!refusal.path.empty()) text += QLatin1Char('\n') + fromCore(placeText(refusal));
-  dialogs_.tell(this, title, text + QLatin1Char('\n') + QString::fromStdString(sentence(refusal, book_)));
+  dialogs_.tell(this, title, text + QLatin1Char('\n') + QString::fromStdString(sentence(refusal)));
 }
 
 void MainWindow::showExample() {
@@ -345,7 +343,7 @@ void MainWindow::makeSheet(void (SheetDesk::*make)(const Worksheet&, const Sheet
 void MainWindow::showBoard() {
   editor_.finishAll();
   delete board_;
-  board_ = new Board(sheet_, pane_->amount()->showsAmount(), book_, desktopStrokeMs(), this);
+  board_ = new Board(sheet_, pane_->amount()->showsAmount(), desktopStrokeMs(), this);
   board_->setAttribute(Qt::WA_DeleteOnClose);
   board_->present(this);
 }

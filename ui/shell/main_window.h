@@ -5,7 +5,6 @@
 #include <optional>
 
 #include "core/check/worksheet.h"
-#include "core/words/phrasebook.h"
 #include "ui/form/case_editor.h"
 #include "ui/shell/case_document.h"
 #include "ui/shell/dialogs.h"
@@ -39,8 +38,7 @@ class MainWindow : public QMainWindow {
   Q_OBJECT
 
  public:
-  MainWindow(HouseRules rules, const Phrasebook& book, Settings& settings, Dialogs& dialogs,
-             QWidget* parent = nullptr);
+  MainWindow(HouseRules rules, Settings& settings, Dialogs& dialogs, QWidget* parent = nullptr);
   ~MainWindow() override;
 
   /// Opens a case file, or says why not and leaves the open case as it is.
@@ -100,7 +98,6 @@ class MainWindow : public QMainWindow {
   void tellRefusal(const QString& title, const QString& file, const Refusal& refusal);
 
   HouseRules rules_;
-  const Phrasebook& book_;
   Settings& settings_;
   Dialogs& dialogs_;
   CaseEditor editor_;

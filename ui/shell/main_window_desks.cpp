@@ -15,7 +15,7 @@
 namespace wardchalk::ui {
 
 void MainWindow::buildDesks(QStackedWidget* pages, QVBoxLayout* notices) {
-  const WindowParts parts{this, editor_, rules_, book_, dialogs_, clipboard_, pages, notices};
+  const WindowParts parts{this, editor_, rules_, dialogs_, clipboard_, pages, notices};
   rulesDesk_ = new RulesDesk(parts, rules_, settings_);
   second_ = new SecondCheckDesk(parts);
   idle_ = new IdleDesk(parts);
@@ -76,7 +76,7 @@ void MainWindow::followSecondCheck() {
 }
 
 void MainWindow::useRules() {
-  caution_->setRules(fromCore(rulesTitle(rules_, book_)));
+  caution_->setRules(fromCore(rulesTitle(rules_)));
   second_->followRules();
   idle_->followRules();
   editor_.offer(settings_.unitSystem());  // every line and every figure is read anew

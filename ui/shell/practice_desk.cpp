@@ -69,17 +69,13 @@ class DesktopPracticeFiles : public PracticeFiles {
 QString refusalText(const QString& file, const Refusal& refusal) {
   const QString place =
       refusal.path.empty() ? QString() : fromCore(placeText(refusal)) + QStringLiteral(": ");
-  return outside(file) + QStringLiteral(": ") + place +
-         QString::fromStdString(sentence(refusal, englishPhrases()));
+  return outside(file) + QStringLiteral(": ") + place + QString::fromStdString(sentence(refusal));
 }
 
 }  // namespace
 
-PracticeDesk::PracticeDesk(QObject* parent, Settings& settings, const Phrasebook& book)
-    : QObject(parent),
-      settings_(settings),
-      book_(book),
-      files_(std::make_unique<DesktopPracticeFiles>(settings)) {}
+PracticeDesk::PracticeDesk(QObject* parent, Settings& settings)
+    : QObject(parent), settings_(settings), files_(std::make_unique<DesktopPracticeFiles>(settings)) {}
 
 PracticeDesk::~PracticeDesk() { delete window_; }
 
@@ -88,7 +84,7 @@ PracticeWindow* PracticeDesk::window() const { return window_; }
 void PracticeDesk::open() {
   if (!window_) {
     const auto seed = static_cast<std::uint64_t>(QRandomGenerator::global()->bounded(1, mostSeed));
-    window_ = new PracticeWindow(*files_, seed, settings_.zoom(), book_);
+    window_ = new PracticeWindow(*files_, seed, settings_.zoom());
     window_->setAttribute(Qt::WA_DeleteOnClose);
   }
   window_->show();
@@ -104,7 +100,7 @@ QString writePracticeSheet(const QString& setFile, const QString& pdf, bool with
   const Result<PracticeSet> set = readSet(*text);
   if (!set) return refusalText(setFile, set.refusal());
   const auto kind = withKey ? PracticeSheetKind::key : PracticeSheetKind::questions;
-  const auto refusal = writePracticePdf(pdf, *set, kind, paper, englishPhrases());
+  const auto refusal = writePracticePdf(pdf, *set, kind, paper);
   return refusal ? refusalText(pdf, *refusal) : QString();
 }
 

@@ -4,7 +4,6 @@
 #include <QPointer>
 #include <memory>
 
-#include "core/words/phrasebook.h"
 #include "ui/practice/practice_files.h"
 #include "ui/shell/settings.h"
 
@@ -18,7 +17,7 @@ class PracticeDesk : public QObject {
   Q_OBJECT
 
  public:
-  PracticeDesk(QObject* parent, Settings& settings, const Phrasebook& book);
+  PracticeDesk(QObject* parent, Settings& settings);
   ~PracticeDesk() override;
 
   /// Opens the window, or brings the open one to the front.
@@ -27,7 +26,6 @@ class PracticeDesk : public QObject {
 
  private:
   Settings& settings_;
-  const Phrasebook& book_;
   std::unique_ptr<PracticeFiles> files_;
   QPointer<PracticeWindow> window_;
 };

@@ -25,20 +25,19 @@ Date today() {
 }  // namespace
 
 ReferenceDesk::ReferenceDesk(QWidget* window, CaseEditor& editor, const HouseRules& rules, Settings& settings,
-                             Dialogs& dialogs, const Phrasebook& book)
+                             Dialogs& dialogs)
     : QObject(window),
       window_(window),
       editor_(editor),
       rules_(rules),
       settings_(settings),
-      dialogs_(dialogs),
-      book_(book) {}
+      dialogs_(dialogs) {}
 
 void ReferenceDesk::choose() {
   editor_.finishAll();
   const Case inputs = editor_.draft().toCase();
   delete picker_;
-  picker_ = new ReferencePicker(inputs.child, inputs.order, rules_, today(), book_, window_);
+  picker_ = new ReferencePicker(inputs.child, inputs.order, rules_, today(), window_);
   picker_->setAttribute(Qt::WA_DeleteOnClose);
   connect(picker_, &ReferencePicker::taken, this, &ReferenceDesk::fill);
   connect(picker_, &ReferencePicker::listWanted, this, &ReferenceDesk::openList);
@@ -88,7 +87,7 @@ void ReferenceDesk::importTable() {
   if (!text) return tell(tr("The table was not read"), file, text.refusal());
   const Result<ReferenceImport> import = importReferenceList(*text);
   if (!import) return tell(tr("The table was not read"), file, import.refusal());
-  auto* report = new ImportReport(*import, today(), book_, picker_);
+  auto* report = new ImportReport(*import, today(), picker_);
   report->setAttribute(Qt::WA_DeleteOnClose);
   connect(report, &QDialog::accepted, this, [this, kept = *import, file] { keepImport(kept, file); });
   report->open();
@@ -107,7 +106,7 @@ void ReferenceDesk::keepImport(const ReferenceImport& import, const QString& tab
 
 void ReferenceDesk::tell(const QString& title, const QString& file, const Refusal& refusal) {
   dialogs_.tell(picker_ ? picker_.data() : window_, title,
-                outside(file) + QLatin1Char('\n') + QString::fromStdString(placedSentence(refusal, book_)));
+                outside(file) + QLatin1Char('\n') + QString::fromStdString(placedSentence(refusal)));
 }
 
 void ReferenceDesk::fill(const std::vector<WrittenEntry>& entries) {

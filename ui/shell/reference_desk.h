@@ -6,7 +6,6 @@
 
 #include "core/record/reference_list.h"
 #include "core/rules/house_rules.h"
-#include "core/words/phrasebook.h"
 #include "ui/form/case_editor.h"
 #include "ui/shell/dialogs.h"
 #include "ui/shell/settings.h"
@@ -23,7 +22,7 @@ class ReferenceDesk : public QObject {
  public:
   /// `rules` are those in force, also after they have been changed.
   ReferenceDesk(QWidget* window, CaseEditor& editor, const HouseRules& rules, Settings& settings,
-                Dialogs& dialogs, const Phrasebook& book);
+                Dialogs& dialogs);
 
   /// Opens the picker for the child and the medicine of the form.
   void choose();
@@ -43,7 +42,6 @@ class ReferenceDesk : public QObject {
   const HouseRules& rules_;
   Settings& settings_;
   Dialogs& dialogs_;
-  const Phrasebook& book_;
   ReferenceList list_;
   QString file_;  // of the list that is shown
   QPointer<ReferencePicker> picker_;

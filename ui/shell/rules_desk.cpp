@@ -5,6 +5,7 @@
 
 #include "core/record/rules_file.h"
 #include "core/record/text_file.h"
+#include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 #include "ui/record/rules_editor.h"
 #include "ui/shell/case_document.h"
@@ -42,9 +43,8 @@ void RulesDesk::start() {
   if (read) return use(*read);
   settings_.setRules({});  // said once; the next start is clean
   use(exactRules());
-  notice_->say(
-      fromCore(say(parts_.book, PhraseId::rules_unreadable,
-                   {{"file", chosen.toStdString()}, {"why", sentence(read.refusal(), parts_.book)}})));
+  notice_->say(fromCore(
+      say(PhraseId::rules_unreadable, {{"file", chosen.toStdString()}, {"why", sentence(read.refusal())}})));
 }
 
 void RulesDesk::useExact() {
@@ -66,7 +66,7 @@ Result<HouseRules> RulesDesk::readFile(const QString& file) const {
 QString RulesDesk::whyNot(const QString& file, const Refusal& refusal) const {
   const QString where =
       refusal.path.empty() ? QString() : fromCore(placeText(refusal)) + QStringLiteral(": ");
-  return outside(file) + u'\n' + where + fromCore(sentence(refusal, parts_.book));
+  return outside(file) + u'\n' + where + fromCore(sentence(refusal));
 }
 
 void RulesDesk::openFile() {
@@ -99,7 +99,7 @@ bool RulesDesk::save(const HouseRules& rules) {
 }
 
 void RulesDesk::edit() {
-  auto* editor = new RulesEditor(rules_, parts_.book, parts_.window);
+  auto* editor = new RulesEditor(rules_, parts_.window);
   connect(editor, &RulesEditor::saveWanted, this, [this, editor](const HouseRules& rules) {
     if (save(rules)) editor->close();
   });

@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "core/check/work_out.h"
+#include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 #include "ui/form/field_table.h"
 #include "ui/record/second_check_view.h"
@@ -25,9 +26,9 @@ QStringList entriesApart(const SecondCheck& check) {
 }
 
 /// What the two have to look at; the figures between follow from the entries.
-QStringList whatDiffers(const SecondCheck& check, const Phrasebook& book) {
+QStringList whatDiffers(const SecondCheck& check) {
   QStringList apart = entriesApart(check);
-  if (!check.sameVerdict) apart << fromCore(say(book, PhraseId::second_verdict));
+  if (!check.sameVerdict) apart << fromCore(say(PhraseId::second_verdict));
   return apart;
 }
 
@@ -48,7 +49,7 @@ SecondCheckDesk::SecondCheckDesk(const WindowParts& parts)
 
 void SecondCheckDesk::makeView() {
   if (view_) return;
-  view_ = new SecondCheckView(parts_.book);
+  view_ = new SecondCheckView;
   view_->setZoom(zoom_);
   parts_.pages->addWidget(view_);
   connect(view_, &SecondCheckView::firstCorrects, this, [this] { correct(Person::first); });
@@ -76,9 +77,9 @@ void SecondCheckDesk::begin() {
         parts_.window, tr("There is nothing to check yet"),
         tr("The first person enters child, order, reference and stock; then the second."));
   if (const auto path = draft.refusedPath()) {
-    parts_.dialogs.tell(parts_.window, tr("The second check has not begun"),
-                        fromCore(say(parts_.book, PhraseId::second_notBegun,
-                                     {{"field", nameOf(fieldSpec(*path)).toStdString()}})));
+    parts_.dialogs.tell(
+        parts_.window, tr("The second check has not begun"),
+        fromCore(say(PhraseId::second_notBegun, {{"field", nameOf(fieldSpec(*path)).toStdString()}})));
     return Q_EMIT fieldWanted(fromCore(*path));
   }
   record_.reset();
@@ -98,7 +99,7 @@ void SecondCheckDesk::sayWhoseTurn() {
   const PhraseId id = !corrected_                ? PhraseId::second_hidden
                       : inForm_ == Person::first ? PhraseId::second_correctFirst
                                                  : PhraseId::second_correctSecond;
-  notice_->say(fromCore(say(parts_.book, id)));
+  notice_->say(fromCore(say(id)));
 }
 
 bool SecondCheckDesk::mayCompare() {
@@ -117,7 +118,7 @@ bool SecondCheckDesk::mayCompare() {
   const std::vector<Need> needs = stillNeeded();
   if (!needs.empty() && !comparesUnfinished(needs)) return false;
   firstLook_ = FirstLook{{}, needs.empty()};
-  firstLook_->apart = whatDiffers(*comparison(), parts_.book).join(QStringLiteral(", "));
+  firstLook_->apart = whatDiffers(*comparison()).join(QStringLiteral(", "));
   return true;
 }
 
@@ -130,12 +131,11 @@ std::vector<Need> SecondCheckDesk::stillNeeded() const {
 /// Who has seen the first person's entries does not work alone any more.
 bool SecondCheckDesk::comparesUnfinished(const std::vector<Need>& needs) {
   QStringList wanting;
-  for (const Need& need : needs) wanting << fromCore(sentence(need, parts_.book));
+  for (const Need& need : needs) wanting << fromCore(sentence(need));
   const std::string list = wanting.join(QStringLiteral("; ")).toStdString();
-  return parts_.dialogs.goesOn(parts_.window,
-                               {tr("The second entry is not complete yet"),
-                                fromCore(say(parts_.book, PhraseId::second_incomplete, {{"needs", list}})),
-                                tr("&Go on entering"), tr("&Compare all the same")});
+  return parts_.dialogs.goesOn(parts_.window, {tr("The second entry is not complete yet"),
+                                               fromCore(say(PhraseId::second_incomplete, {{"needs", list}})),
+                                               tr("&Go on entering"), tr("&Compare all the same")});
 }
 
 std::optional<SecondCheck> SecondCheckDesk::comparison() const {
@@ -148,7 +148,7 @@ std::optional<SecondCheck> SecondCheckDesk::comparison() const {
   const Worksheet two = workOut(second.toCase(), parts_.rules);
   const std::vector<WrittenEntry> oneEntries = first.entries();
   const std::vector<WrittenEntry> twoEntries = second.entries();
-  return compareChecks({oneEntries, one}, {twoEntries, two}, parts_.book);
+  return compareChecks({oneEntries, one}, {twoEntries, two});
 }
 
 void SecondCheckDesk::showPage(QWidget* page) {
@@ -201,7 +201,7 @@ void SecondCheckDesk::askToLeave() {
   if (!isUnderWay()) return;
   parts_.editor.finishAll();
   const bool entered = inForm_ == Person::first || !parts_.editor.draft().isEmpty();
-  const GoOnQuestion question{tr("Stop the second check"), fromCore(say(parts_.book, PhraseId::second_stop)),
+  const GoOnQuestion question{tr("Stop the second check"), fromCore(say(PhraseId::second_stop)),
                               tr("&Go on entering"), tr("&Stop the second check")};
   if (!entered || parts_.dialogs.goesOn(parts_.window, question)) leave();
 }
@@ -214,30 +214,30 @@ void SecondCheckDesk::leave() {
 
 std::string SecondCheckDesk::doneWords(const SecondCheck& check) const {
   const bool alone = firstLook_ && firstLook_->complete;
-  if (const auto apart = disagreementOf(check, parts_.book)) {
-    const std::string how = alone ? std::string() : say(parts_.book, PhraseId::second_notAlone);
-    return say(parts_.book, PhraseId::second_doneDiffers,
+  if (const auto apart = disagreementOf(check)) {
+    const std::string how = alone ? std::string() : say(PhraseId::second_notAlone);
+    return say(PhraseId::second_doneDiffers,
                {{"first", apart->first},
                 {"second", apart->second},
                 {"entries", entriesApart(check).join(QStringLiteral(", ")).toStdString()},
                 {"how", how}});
   }
-  if (!alone) return say(parts_.book, PhraseId::second_notIndependent);
-  if (firstLook_->apart.isEmpty()) return say(parts_.book, PhraseId::second_doneSame);
-  return say(parts_.book, PhraseId::second_differedAtFirst, {{"what", firstLook_->apart.toStdString()}});
+  if (!alone) return say(PhraseId::second_notIndependent);
+  if (firstLook_->apart.isEmpty()) return say(PhraseId::second_doneSame);
+  return say(PhraseId::second_differedAtFirst, {{"what", firstLook_->apart.toStdString()}});
 }
 
 QString SecondCheckDesk::recordWords(const SecondCheck& check) const {
   const std::string time =
       QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd HH:mm")).toStdString();
-  return fromCore(say(parts_.book, PhraseId::second_when, {{"said", doneWords(check)}, {"time", time}}));
+  return fromCore(say(PhraseId::second_when, {{"said", doneWords(check)}, {"time", time}}));
 }
 
 void SecondCheckDesk::finish() {
   const SecondCheck check = *comparison();
   const QString words = recordWords(check);
   putFirstBack();
-  record_ = Record{parts_.editor.draft().entries(), parts_.rules, words, disagreementOf(check, parts_.book)};
+  record_ = Record{parts_.editor.draft().entries(), parts_.rules, words, disagreementOf(check)};
   Q_EMIT changed();
   Q_EMIT fieldWanted({});
 }
@@ -258,7 +258,7 @@ void SecondCheckDesk::forget() {
 void SecondCheckDesk::voidRecord(PhraseId what) {
   if (!record_) return;
   record_.reset();
-  voided_->say(fromCore(say(parts_.book, PhraseId::second_voided, {{"what", say(parts_.book, what)}})));
+  voided_->say(fromCore(say(PhraseId::second_voided, {{"what", say(what)}})));
   Q_EMIT changed();
 }
 
@@ -282,7 +282,7 @@ bool SecondCheckDesk::holdsUnsaved() const {
 }
 
 QString SecondCheckDesk::words() const {
-  return record_ ? record_->words : fromCore(say(parts_.book, PhraseId::second_notDone) + ".");
+  return record_ ? record_->words : fromCore(say(PhraseId::second_notDone) + ".");
 }
 
 void SecondCheckDesk::cover() {

@@ -7,6 +7,7 @@
 
 #include "core/record/second_check.h"
 #include "core/rules/house_rules.h"
+#include "core/words/phrasebook.h"
 #include "ui/form/case_editor.h"
 #include "ui/shell/other_windows.h"
 #include "ui/shell/window_parts.h"

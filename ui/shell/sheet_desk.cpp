@@ -19,19 +19,15 @@ SheetMade madeNow() {
           {}};
 }
 
-SheetDesk::SheetDesk(QWidget* window, Settings& settings, Dialogs& dialogs, const Phrasebook& book)
-    : QObject(window), window_(window), settings_(settings), dialogs_(dialogs), book_(book) {}
+SheetDesk::SheetDesk(QWidget* window, Settings& settings, Dialogs& dialogs)
+    : QObject(window), window_(window), settings_(settings), dialogs_(dialogs) {}
 
-void SheetDesk::print(const Worksheet& sheet, const SheetMade& made) {
-  print(sheetContent(sheet, made, book_));
-}
+void SheetDesk::print(const Worksheet& sheet, const SheetMade& made) { print(sheetContent(sheet, made)); }
 
-void SheetDesk::savePdf(const Worksheet& sheet, const SheetMade& made) {
-  savePdf(sheetContent(sheet, made, book_));
-}
+void SheetDesk::savePdf(const Worksheet& sheet, const SheetMade& made) { savePdf(sheetContent(sheet, made)); }
 
 void SheetDesk::preview(const Worksheet& sheet, const SheetMade& made) {
-  auto* preview = new SheetPreview(sheetContent(sheet, made, book_), settings_.paper(), window_);
+  auto* preview = new SheetPreview(sheetContent(sheet, made), settings_.paper(), window_);
   connect(preview, &SheetPreview::paperChosen, this, [this](PaperSize size) { settings_.setPaper(size); });
   connect(preview, &SheetPreview::printWanted, this, [this, preview] { print(preview->content()); });
   connect(preview, &SheetPreview::pdfWanted, this, [this, preview] { savePdf(preview->content()); });
@@ -58,7 +54,7 @@ void SheetDesk::savePdf(const SheetContent& content) {
   if (file.isEmpty()) return;
   if (const auto refusal = writePdf(file, content, settings_.paper()))
     dialogs_.tell(window_, tr("The sheet was not saved"),
-                  outside(file) + u'\n' + fromCore(sentence(*refusal, book_)));
+                  outside(file) + u'\n' + fromCore(sentence(*refusal)));
 }
 
 }  // namespace wardchalk::ui

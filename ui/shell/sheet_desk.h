@@ -4,7 +4,6 @@
 #include <QStringList>
 
 #include "core/check/worksheet.h"
-#include "core/words/phrasebook.h"
 #include "ui/paper/sheet_content.h"
 #include "ui/shell/dialogs.h"
 #include "ui/shell/settings.h"
@@ -22,7 +21,7 @@ class SheetDesk : public QObject {
   Q_OBJECT
 
  public:
-  SheetDesk(QWidget* window, Settings& settings, Dialogs& dialogs, const Phrasebook& book);
+  SheetDesk(QWidget* window, Settings& settings, Dialogs& dialogs);
 
   /// Prints on a printer that is chosen first.
   void print(const Worksheet& sheet, const SheetMade& made);
@@ -37,7 +36,6 @@ class SheetDesk : public QObject {
   QWidget* window_;
   Settings& settings_;
   Dialogs& dialogs_;
-  const Phrasebook& book_;
 };
 
 }  // namespace wardchalk::ui

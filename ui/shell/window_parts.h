@@ -5,7 +5,6 @@ class QVBoxLayout;
 class QWidget;
 
 namespace wardchalk {
-class Phrasebook;
 struct HouseRules;
 }  // namespace wardchalk
 
@@ -20,7 +19,6 @@ struct WindowParts {
   QWidget* window;
   CaseEditor& editor;
   const HouseRules& rules;
-  const Phrasebook& book;
   Dialogs& dialogs;
   OwnClipboard& clipboard;
   QStackedWidget* pages;  ///< the first is the form with its working

@@ -3,14 +3,15 @@
 #include <QLayout>
 #include <QPainter>
 
+#include "core/words/phrasebook.h"
 #include "ui/theme/text.h"
 #include "ui/working/amount_text.h"
 #include "ui/working/question_list.h"
 
 namespace wardchalk::ui {
 
-AmountWidget::AmountWidget(QWidget* parent, const Phrasebook& book)
-    : QWidget(parent), book_(book), questions_(new QuestionList(this, book)), text_(new AmountText(this)) {
+AmountWidget::AmountWidget(QWidget* parent)
+    : QWidget(parent), questions_(new QuestionList(this)), text_(new AmountText(this)) {
   connect(questions_, &QuestionList::answered, this, [this] {
     refresh();
     Q_EMIT changed();
@@ -20,7 +21,7 @@ AmountWidget::AmountWidget(QWidget* parent, const Phrasebook& book)
 
 void AmountWidget::show(const Worksheet& sheet) {
   const bool sameCase = sheet.given == given_ && sheet.rules == rules_;
-  AmountWords words = amountWords(sheet, book_);
+  AmountWords words = amountWords(sheet);
   if (words.measure.empty()) words.asks.clear();  // there is nothing to unfold
   if (!sameCase || words.asks != words_.asks) {
     QStringList questions;
@@ -48,9 +49,9 @@ void AmountWidget::refresh() {
   AmountText::Content content{words_, {}, {}};
   const auto count = static_cast<long>(words_.asks.size());
   if (count > 0 && !questions_->allAnswered())
-    content.before = held(say(book_, PhraseId::ask_before, {{"n", std::to_string(count)}}, count));
+    content.before = held(say(PhraseId::ask_before, {{"n", std::to_string(count)}}, count));
   else if (count > 0)
-    content.done = held(say(book_, PhraseId::ask_done));
+    content.done = held(say(PhraseId::ask_done));
   text_->show(content);
 }
 

@@ -6,7 +6,6 @@
 
 #include "core/check/worksheet.h"
 #include "core/words/amount_words.h"
-#include "core/words/phrasebook.h"
 #include "ui/theme/board_palette.h"
 
 namespace wardchalk::ui {
@@ -20,7 +19,7 @@ class AmountWidget : public QWidget {
   Q_OBJECT
 
  public:
-  explicit AmountWidget(QWidget* parent, const Phrasebook& book);
+  explicit AmountWidget(QWidget* parent);
 
   void show(const Worksheet& sheet);
   using QWidget::show;
@@ -56,7 +55,6 @@ class AmountWidget : public QWidget {
   void refresh();
   void arrange(int width);
 
-  const Phrasebook& book_;
   QuestionList* questions_;
   AmountText* text_;
   AmountWords words_;

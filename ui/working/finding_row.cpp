@@ -15,9 +15,9 @@ namespace wardchalk::ui {
 
 FindingRow::FindingRow(QWidget* parent) : SpokenWidget(parent) {}
 
-void FindingRow::show(const Finding& finding, const Phrasebook& book) {
+void FindingRow::show(const Finding& finding) {
   severity_ = finding.severity;
-  text_ = held(sentence(finding, book));
+  text_ = held(sentence(finding));
   field_ = fromCore(finding.field);
   setObjectName(QStringLiteral("finding_") + fromCore(idOf(finding.code)));
   setSpoken(loosed(text_));

@@ -1,7 +1,6 @@
 #pragma once
 
 #include "core/check/finding.h"
-#include "core/words/phrasebook.h"
 #include "ui/working/drawing.h"
 #include "ui/working/spoken_widget.h"
 
@@ -15,7 +14,7 @@ class FindingRow : public SpokenWidget {
  public:
   explicit FindingRow(QWidget* parent);
 
-  void show(const Finding& finding, const Phrasebook& book);
+  void show(const Finding& finding);
   using QWidget::show;
 
  Q_SIGNALS:

@@ -33,14 +33,12 @@ BoardPalette paletteOf(const FlagColours& colours) {
 
 }  // namespace
 
-FlagWidget::FlagWidget(QWidget* parent, const Phrasebook& book) : SpokenWidget(parent), book_(book) {
-  setObjectName(QStringLiteral("flag"));
-}
+FlagWidget::FlagWidget(QWidget* parent) : SpokenWidget(parent) { setObjectName(QStringLiteral("flag")); }
 
 void FlagWidget::show(const Worksheet& sheet) {
-  const QString title = held(verdictTitle(sheet, book_));
-  const QString reason = held(verdictReason(sheet, book_));
-  const QString notMade = held(checksNotMade(sheet, book_));
+  const QString title = held(verdictTitle(sheet));
+  const QString reason = held(verdictReason(sheet));
+  const QString notMade = held(checksNotMade(sheet));
   field_ = fieldOf(sheet);
   setCursor(field_.isEmpty() ? Qt::ArrowCursor : Qt::PointingHandCursor);
   if (title == title_ && reason == reason_ && notMade == notMade_ && verdict_ == sheet.verdict) return;

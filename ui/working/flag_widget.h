@@ -1,7 +1,6 @@
 #pragma once
 
 #include "core/check/worksheet.h"
-#include "core/words/phrasebook.h"
 #include "ui/working/drawing.h"
 #include "ui/working/spoken_widget.h"
 
@@ -13,7 +12,7 @@ class FlagWidget : public SpokenWidget {
   Q_OBJECT
 
  public:
-  explicit FlagWidget(QWidget* parent, const Phrasebook& book);
+  explicit FlagWidget(QWidget* parent);
 
   void show(const Worksheet& sheet);
   using QWidget::show;
@@ -32,7 +31,6 @@ class FlagWidget : public SpokenWidget {
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
-  const Phrasebook& book_;
   VerdictKind verdict_ = VerdictKind::undecided;
   QString title_;
   QString reason_;

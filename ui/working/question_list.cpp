@@ -6,6 +6,7 @@
 #include <QSignalBlocker>
 #include <algorithm>
 
+#include "core/words/phrasebook.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
@@ -19,8 +20,7 @@ namespace {
 
 }  // namespace
 
-QuestionList::QuestionList(QWidget* parent, const Phrasebook& book)
-    : QWidget(parent), book_(book), grid_(new QGridLayout(this)) {
+QuestionList::QuestionList(QWidget* parent) : QWidget(parent), grid_(new QGridLayout(this)) {
   grid_->setContentsMargins(14, 6, 14, 2);
   grid_->setHorizontalSpacing(8);
   grid_->setVerticalSpacing(4);
@@ -41,17 +41,17 @@ void QuestionList::setQuestions(const QStringList& questions) {
 
 void QuestionList::addRow(const QString& question) {
   const int at = static_cast<int>(rows_.size());
-  Row row{new QCheckBox(fromCore(say(book_, PhraseId::ask_asked)), this),
+  Row row{new QCheckBox(fromCore(say(PhraseId::ask_asked)), this),
           new PlainLabel(withoutMnemonic(question), this), new QComboBox(this)};
   row.question->setWordWrap(true);
   row.question->setBuddy(row.tick);
   row.tick->setObjectName(QStringLiteral("asked_%1").arg(at));
   row.tick->setAccessibleName(row.tick->text() + u' ' + loosed(question));
   row.whom->setObjectName(QStringLiteral("whom_%1").arg(at));
-  row.whom->setAccessibleName(fromCore(say(book_, PhraseId::ask_whom)));
-  row.whom->setPlaceholderText(fromCore(say(book_, PhraseId::ask_chooseWhom)));
+  row.whom->setAccessibleName(fromCore(say(PhraseId::ask_whom)));
+  row.whom->setPlaceholderText(fromCore(say(PhraseId::ask_chooseWhom)));
   for (const PhraseId whom : {PhraseId::ask_prescriber, PhraseId::ask_pharmacist, PhraseId::ask_other})
-    row.whom->addItem(fromCore(say(book_, whom)));
+    row.whom->addItem(fromCore(say(whom)));
   row.whom->setCurrentIndex(-1);
   style(row);
   grid_->addWidget(row.tick, at, 0, Qt::AlignTop);

@@ -4,7 +4,6 @@
 #include <QWidget>
 #include <vector>
 
-#include "core/words/phrasebook.h"
 #include "ui/theme/board_palette.h"
 
 class QCheckBox;
@@ -20,7 +19,7 @@ class QuestionList : public QWidget {
   Q_OBJECT
 
  public:
-  explicit QuestionList(QWidget* parent, const Phrasebook& book);
+  explicit QuestionList(QWidget* parent);
 
   /// Shows these questions, unticked.
   void setQuestions(const QStringList& questions);
@@ -49,7 +48,6 @@ class QuestionList : public QWidget {
   void addRow(const QString& question);
   void style(const Row& row) const;
 
-  const Phrasebook& book_;
   QGridLayout* grid_;
   std::vector<Row> rows_;
   Scheme scheme_ = Scheme::light;

@@ -4,6 +4,7 @@
 #include <QPushButton>
 #include <algorithm>
 
+#include "core/words/phrasebook.h"
 #include "ui/theme/text.h"
 #include "ui/working/metrics.h"
 #include "ui/working/start_text.h"
@@ -17,10 +18,10 @@ constexpr double widestText = 720;
 
 }  // namespace
 
-StartPage::StartPage(QWidget* parent, const Phrasebook& book)
+StartPage::StartPage(QWidget* parent)
     : QWidget(parent),
-      text_(new StartText(this, book)),
-      example_(new QPushButton(fromCore(say(book, PhraseId::start_example)), this)) {
+      text_(new StartText(this)),
+      example_(new QPushButton(fromCore(say(PhraseId::start_example)), this)) {
   example_->setObjectName(QStringLiteral("example"));
   connect(example_, &QPushButton::clicked, this, &StartPage::exampleRequested);
   setScale(1);

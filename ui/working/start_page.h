@@ -2,7 +2,6 @@
 
 #include <QWidget>
 
-#include "core/words/phrasebook.h"
 #include "ui/theme/board_palette.h"
 
 class QPushButton;
@@ -17,7 +16,7 @@ class StartPage : public QWidget {
   Q_OBJECT
 
  public:
-  explicit StartPage(QWidget* parent, const Phrasebook& book);
+  explicit StartPage(QWidget* parent);
 
   void setScale(double scale);
   void setScheme(Scheme scheme);

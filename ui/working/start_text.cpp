@@ -3,18 +3,19 @@
 #include <QPainter>
 #include <QStringList>
 
+#include "core/words/phrasebook.h"
 #include "ui/theme/text.h"
 #include "ui/working/box.h"
 #include "ui/working/paint_drawing.h"
 
 namespace wardchalk::ui {
 
-StartText::StartText(QWidget* parent, const Phrasebook& book)
+StartText::StartText(QWidget* parent)
     : SpokenWidget(parent, QAccessible::StaticText),
-      title_(held(say(book, PhraseId::start_title))),
-      what_(held(say(book, PhraseId::start_what))),
-      first_(held(say(book, PhraseId::start_first))),
-      none_(held(say(book, PhraseId::start_none))) {
+      title_(held(say(PhraseId::start_title))),
+      what_(held(say(PhraseId::start_what))),
+      first_(held(say(PhraseId::start_first))),
+      none_(held(say(PhraseId::start_none))) {
   setObjectName(QStringLiteral("start"));
   setSpoken(QStringList{title_, what_, first_, none_}.join(u' '));
 }

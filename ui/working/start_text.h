@@ -1,6 +1,5 @@
 #pragma once
 
-#include "core/words/phrasebook.h"
 #include "ui/working/drawing.h"
 #include "ui/working/spoken_widget.h"
 
@@ -11,7 +10,7 @@ class StartText : public SpokenWidget {
   Q_OBJECT
 
  public:
-  explicit StartText(QWidget* parent, const Phrasebook& book);
+  explicit StartText(QWidget* parent);
 
  protected:
   double layOutAt(int width) override;

@@ -1,6 +1,7 @@
 #include "ui/working/step_views.h"
 
 #include "core/number/decimal_text.h"
+#include "core/words/phrasebook.h"
 #include "core/words/step_words.h"
 #include "core/words/unit_words.h"
 #include "ui/theme/text.h"
@@ -15,17 +16,17 @@ constexpr int allDigits = 20;
 
 class ViewBuilder {
  public:
-  ViewBuilder(const Worksheet& sheet, const Phrasebook& book) : sheet_(sheet), book_(book) {}
+  explicit ViewBuilder(const Worksheet& sheet) : sheet_(sheet) {}
 
   StepView build(const Step& step, int number) {
     StepView view;
     view.step = step;
     view.number = number;
-    view.question = held(question(step, sheet_, book_));
-    view.lookingFor = held(lookingFor(step, book_));
-    view.reason = held(reason(step, sheet_, book_));
-    view.sentence = fromCore(sentence(step, sheet_, book_));
-    view.conclusion = held(conclusion(step, book_));
+    view.question = held(question(step, sheet_));
+    view.lookingFor = held(lookingFor(step));
+    view.reason = held(reason(step, sheet_));
+    view.sentence = fromCore(sentence(step, sheet_));
+    view.conclusion = held(conclusion(step));
     for (const Sum& sum : step.sums) view.sums << held(sumLine(sum));
     if (const auto* solved = std::get_if<Solved>(&step.body)) addSolved(view, *solved);
     if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body)) addFormula(view, *formula);
@@ -37,7 +38,7 @@ class ViewBuilder {
   void addTag(StepView& view, const Term& term) {
     const QString origin = fromCore(term.origin.text());
     if (!origin.isEmpty() && !view.tags.contains(origin))
-      view.tags.insert(origin, fromCore(tag(term.origin, sheet_, book_)));
+      view.tags.insert(origin, fromCore(tag(term.origin, sheet_)));
   }
 
   void addTags(StepView& view, const Chain& chain) {
@@ -58,9 +59,9 @@ class ViewBuilder {
     view.product = held(unrounded);
     view.productExact = exact;
     const int decimals = rounding->decimals;
-    view.rounding = held(
-        decimals == 0 ? say(book_, PhraseId::rounding_whole)
-                      : say(book_, PhraseId::rounding_decimals, {{"n", std::to_string(decimals)}}, decimals));
+    view.rounding =
+        held(decimals == 0 ? say(PhraseId::rounding_whole)
+                           : say(PhraseId::rounding_decimals, {{"n", std::to_string(decimals)}}, decimals));
   }
 
   void addSolved(StepView& view, const Solved& solved) {
@@ -68,7 +69,7 @@ class ViewBuilder {
     const Number& exact = solved.product.exact;
     const std::string units = unitsText(view.step.lookingFor, Spelling::printed);
     if (!solved.chain.rooted) {
-      std::string unrounded = amountText(exact, -1, view.step.lookingFor, book_);
+      std::string unrounded = amountText(exact, -1, view.step.lookingFor);
       if (!show(exact).exact) unrounded.erase(0, std::string_view("≈").size());
       addRounding(view, unrounded, show(exact).exact);
       if (solved.result == exact) view.rounding.clear();  // it needed none
@@ -92,7 +93,7 @@ class ViewBuilder {
     const int significant = digitsApart(comparison.left.term.value, comparison.right.term.value);
     view.left = held(sideText(comparison.left, significant));
     view.right = held(sideText(comparison.right, significant));
-    view.relation = fromCore(relationSign(comparison, book_));
+    view.relation = fromCore(relationSign(comparison));
     for (const Side* side : {&comparison.left, &comparison.right}) {
       addTag(view, side->term);
       if (side->chain) addTags(view, *side->chain);
@@ -100,19 +101,18 @@ class ViewBuilder {
     if (comparison.left.chain) view.leftChain = held(sideChainText(comparison.left));
     if (comparison.right.chain) view.rightChain = held(sideChainText(comparison.right));
     view.judges = callsAnythingSafe(sheet_);
-    view.landmarks = detail::landmarksOf(view.step, sheet_, book_);
+    view.landmarks = detail::landmarksOf(view.step, sheet_);
     view.unit = fromCore(detail::unitOfLine(comparison));
   }
 
   const Worksheet& sheet_;
-  const Phrasebook& book_;
 };
 
 }  // namespace
 
-std::vector<StepView> stepViews(const Worksheet& sheet, const Phrasebook& book) {
+std::vector<StepView> stepViews(const Worksheet& sheet) {
   std::vector<StepView> views;
-  ViewBuilder builder(sheet, book);
+  ViewBuilder builder(sheet);
   for (const Step& step : sheet.steps)
     views.push_back(builder.build(step, static_cast<int>(views.size()) + 1));
   return views;

@@ -29,12 +29,11 @@ constexpr double leastWorkingShare = 0.45;
 
 }  // namespace
 
-WorkingPane::WorkingPane(QWidget* parent, const Phrasebook& book)
+WorkingPane::WorkingPane(QWidget* parent)
     : QWidget(parent),
-      book_(book),
-      start_(new StartPage(this, book)),
-      flag_(new FlagWidget(this, book)),
-      amount_(new AmountWidget(this, book)),
+      start_(new StartPage(this)),
+      flag_(new FlagWidget(this)),
+      amount_(new AmountWidget(this)),
       scroll_(new QScrollArea(this)),
       column_(new QWidget) {
   scroll_->setFrameShape(QFrame::NoFrame);
@@ -70,7 +69,7 @@ void WorkingPane::show(const Worksheet& sheet) {
   flag_->show(sheet);
   amount_->show(sheet);
   showFindings(sheet);
-  showSteps(stepViews(sheet, book_));
+  showSteps(stepViews(sheet));
   orderFocus();
   arrange();
 }
@@ -79,7 +78,7 @@ void WorkingPane::showFindings(const Worksheet& sheet) {
   std::size_t used = 0;
   for (const Finding* finding : findingsBeside(sheet, amount_->asks())) {
     if (used == findings_.size()) findings_.push_back(makeFinding());
-    findings_[used++]->show(*finding, book_);
+    findings_[used++]->show(*finding);
   }
   while (findings_.size() > used) {
     delete findings_.back();

@@ -4,7 +4,6 @@
 #include <vector>
 
 #include "core/check/worksheet.h"
-#include "core/words/phrasebook.h"
 #include "ui/theme/board_palette.h"
 
 class QScrollArea;
@@ -19,7 +18,7 @@ class StepCard;
 struct StepView;
 
 /// The right-hand side of the window: the flag, the amount to give, the findings, and the working step by
-/// step. It draws from a worksheet and calculates nothing. The book must outlive the pane.
+/// step. It draws from a worksheet and calculates nothing.
 class WorkingPane : public QWidget {
   Q_OBJECT
 
@@ -27,7 +26,7 @@ class WorkingPane : public QWidget {
   static constexpr int leastZoom = 80;
   static constexpr int mostZoom = 300;
 
-  explicit WorkingPane(QWidget* parent = nullptr, const Phrasebook& book = englishPhrases());
+  explicit WorkingPane(QWidget* parent = nullptr);
 
   /// Shows a worksheet; steps that have not changed keep their cards and are neither laid out nor painted
   /// again.
@@ -83,7 +82,6 @@ class WorkingPane : public QWidget {
   void focusNeighbour(StepCard* card, int direction);
   void reveal(QWidget* widget);
 
-  const Phrasebook& book_;
   StartPage* start_;
   FlagWidget* flag_;
   AmountWidget* amount_;

@@ -137,11 +137,11 @@ bool canExplain(const Reckoning& reckoning, Slip slip, bool tooMuch) {
   if (reckoning.given.order.dose->perSize != PerSize::none) return true;
   switch (slip) {
     case Slip::poundsAsKg:
-    case Slip::weightTenTimes:
-    case Slip::bsaTenTimes:
+    case Slip::weightTenTimesTooMuch:
+    case Slip::bsaTenTimesTooMuch:
       return !tooMuch;
-    case Slip::weightTenth:
-    case Slip::bsaTenth:
+    case Slip::weightTenTimesTooLittle:
+    case Slip::bsaTenTimesTooLittle:
       return tooMuch;
     default:
       return true;
@@ -206,7 +206,8 @@ void tellSlip(Reckoning& reckoning, Slip slip, CheckId check) {
                                      {"entered", entered(given, infoOf(slip).field)}};
   if (slip == Slip::perSizeAsTotal)
     arguments.push_back({"size", std::string(infoOf(unitOf(given.reference.high->perSize)).one)});
-  if (slip == Slip::otherSchedule) arguments.push_back({"reference", given.reference.schedule->text});
+  if (slip == Slip::scheduleNotOfReference)
+    arguments.push_back({"reference", given.reference.schedule->text});
   reckoning.tell(FindingCode::possibleSlip, infoOf(slip).field, std::move(arguments), check);
 }
 

@@ -3,6 +3,7 @@
 #include <array>
 
 #include "core/number/unseen_text.h"
+#include "core/words/phrasebook.h"
 
 namespace wardchalk {
 
@@ -22,18 +23,18 @@ constexpr std::array remarkPhrases = {
 
 }  // namespace
 
-std::string sentence(const LineFault& fault, const Phrasebook& book) {
+std::string sentence(const LineFault& fault) {
   const bool unlike = fault.code == LineFaultCode::unlikeUnits;
   if (unlike && (fault.typed.empty() || fault.instead.empty())) {
     const std::string& named = fault.typed.empty() ? fault.instead : fault.typed;
-    return say(book, PhraseId::fault_unlikeUnitsNone, {{"typed", withUnseenNamed(named)}});
+    return say(PhraseId::fault_unlikeUnitsNone, {{"typed", withUnseenNamed(named)}});
   }
-  return say(book, faultPhrases[static_cast<std::size_t>(fault.code)],
+  return say(faultPhrases[static_cast<std::size_t>(fault.code)],
              {{"typed", withUnseenNamed(fault.typed)}, {"instead", withUnseenNamed(fault.instead)}});
 }
 
-std::string sentence(const LineRemark& remark, const Phrasebook& book) {
-  return say(book, remarkPhrases[static_cast<std::size_t>(remark.code)],
+std::string sentence(const LineRemark& remark) {
+  return say(remarkPhrases[static_cast<std::size_t>(remark.code)],
              {{"typed", withUnseenNamed(remark.typed)}, {"instead", withUnseenNamed(remark.instead)}});
 }
 

@@ -165,7 +165,7 @@ MadeProblem makeProblemCounted(Topic topic, int level, std::uint64_t seed, const
   const std::uint64_t wording = draw.next();
   made.draws = drawProblem(draw, problem);
   if (problem.asks.empty()) problem.asks.push_back({});
-  problem.story = storyOf(problem.given, rules, wording, englishPhrases());
+  problem.story = storyOf(problem.given, rules, wording);
   return made;
 }
 

@@ -47,8 +47,7 @@ ProblemSize writeChild(ProblemSketch& sketch, const ProblemChild& child, SizeSty
 
 void writeNames(ProblemSketch& sketch, ProblemDraw& draw) {
   sketch.set(path::medicine, std::string(draw.of(inventedMedicines())));
-  sketch.set(path::source,
-             say(englishPhrases(), PhraseId::story_source, {{"n", std::to_string(draw.between(2, 90))}}));
+  sketch.set(path::source, say(PhraseId::story_source, {{"n", std::to_string(draw.between(2, 90))}}));
 }
 
 ProblemSize beginPapers(ProblemSketch& sketch, ProblemDraw& draw, int fewest, int most) {

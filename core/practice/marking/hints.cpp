@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/practice/lines/practice_words.h"
+#include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 #include "core/words/step_words.h"
 
@@ -61,29 +62,27 @@ std::vector<MistakeId> hintedOf(const LineMark& mark) {
   return hinted;
 }
 
-std::string comparisonLine(const Comparison& comparison, const Replay& carried, StepId step,
-                           const Phrasebook& book) {
+std::string comparisonLine(const Comparison& comparison, const Replay& carried, StepId step) {
   const auto sides = carried.sides(step);
   if (!sides)
-    return sideText(comparison.left) + " " + relationSign(comparison, book) + " " +
-           sideText(comparison.right);
+    return sideText(comparison.left) + " " + relationSign(comparison) + " " + sideText(comparison.right);
   Comparison shown = comparison;
   shown.left.term.value = sides->left;
   shown.right.term.value = sides->right;
-  return sideText(shown.left) + " " + relationSign(shown, book) + " " + sideText(shown.right);
+  return sideText(shown.left) + " " + relationSign(shown) + " " + sideText(shown.right);
 }
 
 /// The comparisons that decide, with the student's own numbers: those that fail, or the first one where none
 /// does.
-std::string decidingLines(const Problem& problem, const Replay& carried, const Phrasebook& book) {
+std::string decidingLines(const Problem& problem, const Replay& carried) {
   std::string lines;
   for (const bool failing : {true, false}) {
     for (const Step& step : problem.key.steps) {
       const auto* compared = std::get_if<Comparison>(&step.body);
       const std::optional<bool> holds = carried.holds(step.id);
       if (!compared || !holds || *holds == failing || (!failing && !lines.empty())) continue;
-      lines += (lines.empty() ? "" : "; ") + comparisonLine(*compared, carried, step.id, book) + " " +
-               say(book, *holds ? PhraseId::truth_true : PhraseId::truth_false);
+      lines += (lines.empty() ? "" : "; ") + comparisonLine(*compared, carried, step.id) + " " +
+               say(*holds ? PhraseId::truth_true : PhraseId::truth_false);
     }
   }
   return lines;
@@ -91,80 +90,76 @@ std::string decidingLines(const Problem& problem, const Replay& carried, const P
 
 /// Why the key says so; with a wrong number carried on, what the student's own numbers say.
 std::string workedVerdict(const Problem& problem, std::span<const CarriedAnswer> answers,
-                          const Replay& carried, const Phrasebook& book) {
+                          const Replay& carried) {
   const VerdictWord word = verdictWordOf(problem.key, carried);
   const bool own = std::ranges::any_of(answers, [](const CarriedAnswer& answer) { return !answer.right; });
-  const std::string reason = own ? decidingLines(problem, carried, book) : verdictReason(problem.key, book);
-  return say(book, PhraseId::hint_workedVerdict, {{"word", verdictWord(word, book)}, {"reason", reason}});
+  const std::string reason = own ? decidingLines(problem, carried) : verdictReason(problem.key);
+  return say(PhraseId::hint_workedVerdict, {{"word", verdictWord(word)}, {"reason", reason}});
 }
 
-std::string workedLine(StepId id, const Replay& carried, const Phrasebook& book) {
+std::string workedLine(StepId id, const Replay& carried) {
   const Step step = carried.shown(id);
   if (const auto* compared = std::get_if<Comparison>(&step.body))
-    return comparisonLine(*compared, carried, id, book);
-  if (const auto* measured = std::get_if<Measuring>(&step.body)) return measuringLine(*measured, book);
+    return comparisonLine(*compared, carried, id);
+  if (const auto* measured = std::get_if<Measuring>(&step.body)) return measuringLine(*measured);
   const auto* solved = std::get_if<Solved>(&step.body);
-  if (!solved) return conclusion(step, book);
-  return chainLine(solved->chain) + " " + equalsSign(step) + " " + conclusion(step, book);
+  if (!solved) return conclusion(step);
+  return chainLine(solved->chain) + " " + equalsSign(step) + " " + conclusion(step);
 }
 
-std::string worked(const Problem& problem, const Ask& ask, std::span<const CarriedAnswer> carried,
-                   const Phrasebook& book) {
+std::string worked(const Problem& problem, const Ask& ask, std::span<const CarriedAnswer> carried) {
   const std::vector<Instead> instead = insteadOf(carried);
   const Replay replay(problem.key, instead);
-  if (ask.isVerdict()) return workedVerdict(problem, carried, replay, book);
-  if (!problem.key.step(*ask.step)) return say(book, PhraseId::hint_workedNothing);
-  return say(book, PhraseId::hint_worked, {{"line", workedLine(*ask.step, replay, book)}});
+  if (ask.isVerdict()) return workedVerdict(problem, carried, replay);
+  if (!problem.key.step(*ask.step)) return say(PhraseId::hint_workedNothing);
+  return say(PhraseId::hint_worked, {{"line", workedLine(*ask.step, replay)}});
 }
 
 }  // namespace
 
 std::string hint(const Problem& problem, std::size_t ask, const LineMark& mark,
-                 std::span<const CarriedAnswer> carried, int rung, const Phrasebook& book) {
+                 std::span<const CarriedAnswer> carried, int rung) {
   if (mark.mark == Mark::right) return {};
-  if (rung >= lastRung) return worked(problem, problem.asks[ask], carried, book);
+  if (rung >= lastRung) return worked(problem, problem.asks[ask], carried);
   std::vector<std::string> said;
   for (const MistakeId mistake : hintedOf(mark)) {
-    std::string text = say(book, rungOf(mistake, rung));
+    std::string text = say(rungOf(mistake, rung));
     if (std::ranges::find(said, text) == said.end()) said.push_back(std::move(text));
   }
-  if (said.empty()) return say(book, unknownRung(rung, problem.asks[ask], mark));
+  if (said.empty()) return say(unknownRung(rung, problem.asks[ask], mark));
   std::string joined;
   for (const std::string& text : said) joined += (joined.empty() ? "" : " ") + text;
   return joined;
 }
 
-std::string praise(const LineMark& mark, const Phrasebook& book) {
+std::string praise(const LineMark& mark) {
   std::string text;
   if (mark.mark == Mark::right) return text;
   for (std::size_t i = 0; i < aspectCount; ++i)
     if (mark.aspects[i] == Standing::good && static_cast<Aspect>(i) != Aspect::writing)
-      text += (text.empty() ? "" : " ") + say(book, praisePhrases[i]);
+      text += (text.empty() ? "" : " ") + say(praisePhrases[i]);
   return text;
 }
 
-std::vector<std::string> remarks(const LineMark& mark, const Phrasebook& book) {
+std::vector<std::string> remarks(const LineMark& mark) {
   std::vector<std::string> lines;
-  if (mark.fault) lines.push_back(sentence(*mark.fault, book));
-  for (const LineNote note : mark.notes)
-    lines.push_back(say(book, notePhrases[static_cast<std::size_t>(note)]));
-  for (const LineRemark& remark : mark.remarks) lines.push_back(sentence(remark, book));
+  if (mark.fault) lines.push_back(sentence(*mark.fault));
+  for (const LineNote note : mark.notes) lines.push_back(say(notePhrases[static_cast<std::size_t>(note)]));
+  for (const LineRemark& remark : mark.remarks) lines.push_back(sentence(remark));
   return lines;
 }
 
-std::string mistakeName(MistakeId mistake, const Phrasebook& book) {
-  return say(book, phrasesOf(mistake).name);
-}
+std::string mistakeName(MistakeId mistake) { return say(phrasesOf(mistake).name); }
 
-std::string markWord(Mark mark, const Phrasebook& book) {
+std::string markWord(Mark mark) {
   constexpr std::array words = {PhraseId::mark_right, PhraseId::mark_wrong, PhraseId::mark_unsure};
-  return say(book, words[static_cast<std::size_t>(mark)]);
+  return say(words[static_cast<std::size_t>(mark)]);
 }
 
-std::string verdictWord(VerdictWord word, const Phrasebook& book) {
-  constexpr std::array words = {PhraseId::verdict_wordSafe, PhraseId::verdict_wordAsk,
-                                PhraseId::verdict_wordUnsafe, PhraseId::verdict_wordDoesNotFit};
-  return say(book, words[static_cast<std::size_t>(word)]);
+std::string verdictWord(VerdictWord word) {
+  constexpr std::array words = {PhraseId::verdictWord_safe, PhraseId::verdictWord_ask,
+                                PhraseId::verdictWord_unsafe, PhraseId::verdictWord_doesNotFit};
+  return say(words[static_cast<std::size_t>(word)]);
 }
 
 }  // namespace wardchalk

@@ -5,6 +5,7 @@
 
 #include "core/medicine/paths.h"
 #include "core/unit/print.h"
+#include "core/words/phrasebook.h"
 #include "core/words/read_back.h"
 #include "core/words/sentences.h"
 #include "core/words/step_words.h"
@@ -27,8 +28,8 @@ constexpr std::array liquidPhrases = {PhraseId::story_liquidA, PhraseId::story_l
 
 class Story {
  public:
-  Story(const Case& given, const HouseRules& rules, std::uint64_t wording, const Phrasebook& book)
-      : case_(given), rules_(rules), wording_(wording), book_(book) {}
+  Story(const Case& given, const HouseRules& rules, std::uint64_t wording)
+      : case_(given), rules_(rules), wording_(wording) {}
 
   std::string take() {
     tellChild();
@@ -45,16 +46,16 @@ class Story {
   void tellChild() {
     const Child& child = case_.child;
     const bool girl = child.sex == Sex::female;
-    paragraph(say(book_, oneOf(childPhrases, wording_),
-                  {{"sex", say(book_, girl ? PhraseId::story_girl : PhraseId::story_boy)},
+    paragraph(say(oneOf(childPhrases, wording_),
+                  {{"sex", say(girl ? PhraseId::story_girl : PhraseId::story_boy)},
                    {"age", child.age ? printed(child.age->written) : std::string()},
                    {"weight", child.weight ? printed(*child.weight) : std::string()},
                    {"height", child.height ? printed(*child.height) : std::string()}}));
   }
 
-  std::string dose(std::string_view path) const { return readBack(path, case_, rules_, book_); }
+  std::string dose(std::string_view path) const { return readBack(path, case_, rules_); }
   std::string route(const std::optional<Route>& route) const {
-    return route ? routeText(*route, book_) : std::string();
+    return route ? routeText(*route) : std::string();
   }
   static std::string often(const std::optional<Schedule>& schedule) {
     return schedule ? schedule->text : std::string();
@@ -62,17 +63,16 @@ class Story {
 
   void tellOrder() {
     const Order& order = case_.order;
-    paragraph(say(book_, oneOf(orderPhrases, wording_ / 3),
-                  {{"medicine", order.medicine},
-                   {"dose", dose(path::dose)},
-                   {"route", route(order.route)},
-                   {"schedule", often(order.schedule)}}));
+    paragraph(say(oneOf(orderPhrases, wording_ / 3), {{"medicine", order.medicine},
+                                                      {"dose", dose(path::dose)},
+                                                      {"route", route(order.route)},
+                                                      {"schedule", often(order.schedule)}}));
   }
 
   std::string band() const {
     const Band<Age>& age = case_.reference.age;
     const auto edge = [&](PhraseId phrase, const Age& years) {
-      return say(book_, phrase, {{"edge", printed(years.written)}});
+      return say(phrase, {{"edge", printed(years.written)}});
     };
     if (age.from) return edge(PhraseId::band_from, *age.from);
     return age.below ? edge(PhraseId::band_below, *age.below) : std::string();
@@ -82,12 +82,11 @@ class Story {
     const Reference& reference = case_.reference;
     std::string range = dose(path::high);
     if (reference.low)
-      range = say(book_, PhraseId::fact_range, {{"low", printed(reference.low->amount)}, {"high", range}});
-    paragraph(say(book_, oneOf(referencePhrases, wording_ / 9),
-                  {{"medicine", case_.order.medicine},
-                   {"range", range},
-                   {"route", route(reference.route)},
-                   {"schedule", often(reference.schedule)}}));
+      range = say(PhraseId::fact_range, {{"low", printed(reference.low->amount)}, {"high", range}});
+    paragraph(say(oneOf(referencePhrases, wording_ / 9), {{"medicine", case_.order.medicine},
+                                                          {"range", range},
+                                                          {"route", route(reference.route)},
+                                                          {"schedule", often(reference.schedule)}}));
     if (const std::string serves = band(); !serves.empty()) add(PhraseId::story_serves, {"band", serves});
     if (reference.maxPerDose)
       add(PhraseId::story_maxPerDose, {"amount", printed(reference.maxPerDose->amount)});
@@ -97,16 +96,14 @@ class Story {
       add(PhraseId::story_minTime, {"time", printed(*reference.minInfusionTime)});
   }
 
-  void add(PhraseId phrase, const Filling& filling) {
-    text_.append(" ").append(say(book_, phrase, {filling}));
-  }
+  void add(PhraseId phrase, const Filling& filling) { text_.append(" ").append(say(phrase, {filling})); }
 
   void tellStock() {
     if (*case_.stock.kind == StockKind::powder) return tellPowder();
     const Strength& strength = *case_.stock.strength;
     if (*case_.stock.kind == StockKind::solid) return tellSolid(strength);
     const bool bag = case_.order.dose && case_.order.dose->isRate();
-    paragraph(say(book_, bag ? PhraseId::story_bag : oneOf(liquidPhrases, wording_ / 27),
+    paragraph(say(bag ? PhraseId::story_bag : oneOf(liquidPhrases, wording_ / 27),
                   {{"medicine", case_.order.medicine}, {"strength", printed(strength)}}));
   }
 
@@ -117,19 +114,18 @@ class Story {
                             : parts == 4 ? PhraseId::story_tabletsQuartered
                             : parts == 2 ? PhraseId::story_tabletsHalved
                                          : PhraseId::story_tablets;
-    paragraph(say(book_, phrase, {{"medicine", case_.order.medicine}, {"amount", printed(strength.amount)}}));
+    paragraph(say(phrase, {{"medicine", case_.order.medicine}, {"amount", printed(strength.amount)}}));
   }
 
   void tellPowder() {
     const Stock& stock = case_.stock;
     const std::string content = printed(*stock.content), diluent = printed(*stock.diluent);
     if (stock.finalVolume)
-      return paragraph(say(book_, PhraseId::story_powderFinal,
-                           {{"medicine", case_.order.medicine},
-                            {"content", content},
-                            {"diluent", diluent},
-                            {"final", printed(*stock.finalVolume)}}));
-    paragraph(say(book_, PhraseId::story_powderDisplacement,
+      return paragraph(say(PhraseId::story_powderFinal, {{"medicine", case_.order.medicine},
+                                                         {"content", content},
+                                                         {"diluent", diluent},
+                                                         {"final", printed(*stock.finalVolume)}}));
+    paragraph(say(PhraseId::story_powderDisplacement,
                   {{"medicine", case_.order.medicine},
                    {"content", content},
                    {"diluent", diluent},
@@ -138,7 +134,7 @@ class Story {
 
   void tellInfusion() {
     const Infusion& infusion = case_.infusion;
-    paragraph(say(book_, PhraseId::story_infusion,
+    paragraph(say(PhraseId::story_infusion,
                   {{"volume", printed(*infusion.volume)},
                    {"time", infusion.over ? printed(*infusion.over) : std::string()},
                    {"drops", infusion.dropFactor ? printed(*infusion.dropFactor) : std::string()}}));
@@ -147,7 +143,6 @@ class Story {
   const Case& case_;
   const HouseRules& rules_;
   std::uint64_t wording_;
-  const Phrasebook& book_;
   std::string text_;
 };
 
@@ -194,23 +189,22 @@ std::optional<PhraseId> ownQuestion(StepId id, const Problem& problem) {
 
 }  // namespace
 
-std::string storyOf(const Case& given, const HouseRules& rules, std::uint64_t wording,
-                    const Phrasebook& book) {
-  return Story(given, rules, wording, book).take();
+std::string storyOf(const Case& given, const HouseRules& rules, std::uint64_t wording) {
+  return Story(given, rules, wording).take();
 }
 
-std::string askQuestion(StepId id, const Problem& problem, const Phrasebook& book) {
+std::string askQuestion(StepId id, const Problem& problem) {
   const auto phrase = ownQuestion(id, problem);
-  if (phrase) return say(book, *phrase);
+  if (phrase) return say(*phrase);
   const Step* step = problem.key.step(id);
-  return step ? question(*step, problem.key, book) : std::string();
+  return step ? question(*step, problem.key) : std::string();
 }
 
-std::string askText(const Ask& ask, const Problem& problem, const Phrasebook& book) {
-  if (ask.isVerdict()) return say(book, PhraseId::ask_verdict);
-  if (namesItsUnit(*ask.step)) return askQuestion(*ask.step, problem, book);
-  return say(book, PhraseId::ask_inUnit,
-             {{"question", askQuestion(*ask.step, problem, book)}, {"unit", unitText(ask.wanted)}});
+std::string askText(const Ask& ask, const Problem& problem) {
+  if (ask.isVerdict()) return say(PhraseId::ask_verdict);
+  if (namesItsUnit(*ask.step)) return askQuestion(*ask.step, problem);
+  return say(PhraseId::ask_inUnit,
+             {{"question", askQuestion(*ask.step, problem)}, {"unit", unitText(ask.wanted)}});
 }
 
 }  // namespace wardchalk

@@ -3,21 +3,19 @@
 #include <string>
 
 #include "core/practice/problem/problem.h"
-#include "core/words/phrasebook.h"
 
 namespace wardchalk {
 
 /// The papers of a case in plain words, a paragraph each: child, order, reference, what is in hand, infusion.
 /// `wording` (0 or more) chooses among ways to say it. Nothing is worked out or hinted at.
-[[nodiscard]] std::string storyOf(const Case& given, const HouseRules& rules, std::uint64_t wording,
-                                  const Phrasebook& book);
+[[nodiscard]] std::string storyOf(const Case& given, const HouseRules& rules, std::uint64_t wording);
 
 /// What is asked in a line of this step, without its unit: "What is the child's body surface area?". The same
 /// words whatever the answer, and also where the key works out no such line, because nothing may be measured.
-[[nodiscard]] std::string askQuestion(StepId step, const Problem& problem, const Phrasebook& book);
+[[nodiscard]] std::string askQuestion(StepId step, const Problem& problem);
 
 /// What is asked in a line: "What volume holds the ordered dose? (in mL)". The same words whatever the
 /// answer.
-[[nodiscard]] std::string askText(const Ask& ask, const Problem& problem, const Phrasebook& book);
+[[nodiscard]] std::string askText(const Ask& ask, const Problem& problem);
 
 }  // namespace wardchalk

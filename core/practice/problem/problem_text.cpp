@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/practice/problem/problem_story.h"
+#include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 #include "core/words/step_words.h"
 #include "core/words/text_block.h"
@@ -27,8 +28,8 @@ std::string lines(std::string text, std::string_view first, std::string_view res
   return broken;
 }
 
-std::string heading(PhraseId phrase, std::size_t number, const Phrasebook& book) {
-  return say(book, phrase, {{"n", std::to_string(number)}});
+std::string heading(PhraseId phrase, std::size_t number) {
+  return say(phrase, {{"n", std::to_string(number)}});
 }
 
 void writeStory(std::string& out, std::string_view story) {
@@ -39,45 +40,44 @@ void writeStory(std::string& out, std::string_view story) {
   }
 }
 
-void writeProblem(std::string& out, const Problem& problem, std::size_t number, const Phrasebook& book) {
-  out.append(heading(PhraseId::practice_problem, number, book)).append(" (");
-  out.append(say(book, PhraseId::practice_made,
-                 {{"topic", std::string(idOf(problem.topic))},
-                  {"level", std::to_string(problem.level)},
-                  {"seed", std::to_string(problem.seed)}}));
+void writeProblem(std::string& out, const Problem& problem, std::size_t number) {
+  out.append(heading(PhraseId::practice_problem, number)).append(" (");
+  out.append(say(PhraseId::practice_made, {{"topic", std::string(idOf(problem.topic))},
+                                           {"level", std::to_string(problem.level)},
+                                           {"seed", std::to_string(problem.seed)}}));
   out.append(")\n\n");
   writeStory(out, problem.story);
   out.append("\n");
   for (std::size_t i = 0; i < problem.asks.size(); ++i) {
     const std::string letter(1, static_cast<char>('a' + i));
-    out.append(lines(askText(problem.asks[i], problem, book), "  " + letter + "  ", "     ")).append("\n");
+    out.append(lines(askText(problem.asks[i], problem), "  " + letter + "  ", "     ")).append("\n");
     out.append("     ").append(blank).append("\n");
   }
   out.append("\n");
 }
 
-std::string answerTo(const Ask& ask, const Worksheet& key, const Phrasebook& book) {
+std::string answerTo(const Ask& ask, const Worksheet& key) {
   if (ask.isVerdict()) {
-    const std::string reason = verdictReason(key, book);
-    return verdictTitle(key, book) + (reason.empty() ? "" : ". " + reason);
+    const std::string reason = verdictReason(key);
+    return verdictTitle(key) + (reason.empty() ? "" : ". " + reason);
   }
-  if (!key.step(*ask.step)) return say(book, PhraseId::practiceSheet_nothing);
+  if (!key.step(*ask.step)) return say(PhraseId::practiceSheet_nothing);
   const Step& step = *key.step(*ask.step);
   const auto* solved = std::get_if<Solved>(&step.body);
-  if (!solved) return conclusion(step, book);
+  if (!solved) return conclusion(step);
   const bool counted = step.id == StepId::give && key.give && key.give->exact.unit != Unit::mL;
   const std::string result =
-      counted ? givenText(key.give->exact) : conclusion(step, book);  // "½ tablet", not "0.5"
+      counted ? givenText(key.give->exact) : conclusion(step);  // "½ tablet", not "0.5"
   const std::string sign =
       result.starts_with("≈") ? "" : equalsSign(step) + " ";  // "=" only where it is exact
   return chainLine(solved->chain) + " " + sign + result;
 }
 
-void writeKey(std::string& out, const Problem& problem, std::size_t number, const Phrasebook& book) {
-  out.append(heading(PhraseId::practice_key, number, book)).append("\n");
+void writeKey(std::string& out, const Problem& problem, std::size_t number) {
+  out.append(heading(PhraseId::practice_key, number)).append("\n");
   for (std::size_t i = 0; i < problem.asks.size(); ++i) {
     const std::string letter(1, static_cast<char>('a' + i));
-    out.append(lines(answerTo(problem.asks[i], problem.key, book), "  " + letter + "  ", "     "));
+    out.append(lines(answerTo(problem.asks[i], problem.key), "  " + letter + "  ", "     "));
     out.append("\n");
   }
   out.append("\n");
@@ -85,12 +85,12 @@ void writeKey(std::string& out, const Problem& problem, std::size_t number, cons
 
 }  // namespace
 
-std::string problemsText(const std::vector<Problem>& problems, const Phrasebook& book) {
-  std::string out = say(book, PhraseId::practice_invented) + "\n";
-  out.append(lines(say(book, PhraseId::practiceSheet_how), "", "")).append("\n\n");
-  for (std::size_t i = 0; i < problems.size(); ++i) writeProblem(out, problems[i], i + 1, book);
-  out.append(say(book, PhraseId::practice_keys)).append("\n\n");
-  for (std::size_t i = 0; i < problems.size(); ++i) writeKey(out, problems[i], i + 1, book);
+std::string problemsText(const std::vector<Problem>& problems) {
+  std::string out = say(PhraseId::practice_invented) + "\n";
+  out.append(lines(say(PhraseId::practiceSheet_how), "", "")).append("\n\n");
+  for (std::size_t i = 0; i < problems.size(); ++i) writeProblem(out, problems[i], i + 1);
+  out.append(say(PhraseId::practice_keys)).append("\n\n");
+  for (std::size_t i = 0; i < problems.size(); ++i) writeKey(out, problems[i], i + 1);
   return out;
 }
 

@@ -5,6 +5,7 @@
 
 #include "core/practice/marking/hints.h"
 #include "core/practice/problem/problem_story.h"
+#include "core/words/phrasebook.h"
 #include "core/words/step_words.h"
 #include "core/words/unit_words.h"
 
@@ -27,29 +28,27 @@ const Step* keyStep(const Ask& ask, const Problem& problem) {
 
 }  // namespace
 
-std::string topicWord(Topic topic, const Phrasebook& book) {
-  return say(book, topicPhrases[static_cast<std::size_t>(topic)]);
-}
+std::string topicWord(Topic topic) { return say(topicPhrases[static_cast<std::size_t>(topic)]); }
 
-std::string levelWord(int level, const Phrasebook& book) {
+std::string levelWord(int level) {
   const int known = std::clamp(level, lowestLevel, highestLevel) - lowestLevel;
-  return say(book, levelPhrases[static_cast<std::size_t>(known)]);
+  return say(levelPhrases[static_cast<std::size_t>(known)]);
 }
 
-std::string lineQuestion(const Ask& ask, const Problem& problem, const Phrasebook& book) {
-  if (ask.isVerdict()) return say(book, PhraseId::lesson_verdict);
-  return askQuestion(*ask.step, problem, book);
+std::string lineQuestion(const Ask& ask, const Problem& problem) {
+  if (ask.isVerdict()) return say(PhraseId::lesson_verdict);
+  return askQuestion(*ask.step, problem);
 }
 
-std::string lineUnit(const Ask& ask, const Phrasebook& book) {
+std::string lineUnit(const Ask& ask) {
   if (ask.isVerdict() || ask.wanted == Units{}) return {};
-  return say(book, PhraseId::lesson_inUnit, {{"unit", unitsText(ask.wanted, Spelling::printed)}});
+  return say(PhraseId::lesson_inUnit, {{"unit", unitsText(ask.wanted, Spelling::printed)}});
 }
 
-std::string lineAnswer(const Ask& ask, const Problem& problem, const Phrasebook& book) {
-  if (ask.isVerdict()) return verdictWord(verdictWordOf(problem.key, Replay(problem.key, {})), book);
+std::string lineAnswer(const Ask& ask, const Problem& problem) {
+  if (ask.isVerdict()) return verdictWord(verdictWordOf(problem.key, Replay(problem.key, {})));
   const Step* step = keyStep(ask, problem);
-  return step ? conclusion(*step, book) : say(book, PhraseId::practiceSheet_nothing);
+  return step ? conclusion(*step) : say(PhraseId::practiceSheet_nothing);
 }
 
 std::vector<ChainFact> lineFacts(const Ask& ask, const Problem& problem) {

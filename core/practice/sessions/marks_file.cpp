@@ -26,7 +26,7 @@ void writeLine(JsonWriter& writer, const Problem& problem, std::size_t ask, cons
     writer.closeList();
   }
   if (line.mark.fault) writer.member("fault", idOf(line.mark.fault->code));
-  writer.member("hint", hint(problem, ask, line.mark, line.carried, rung, englishPhrases()));
+  writer.member("hint", hint(problem, ask, line.mark, line.carried, rung));
   writer.closeObject();
 }
 
@@ -66,21 +66,20 @@ void writeMarks(std::string& out, const Problem& problem, std::span<const Marked
 
 std::string marksText(const Problem& problem, std::span<const std::string> answers,
                       std::span<const MarkedLine> lines, int rung) {
-  const Phrasebook& book = englishPhrases();
   std::string text;
   const auto add = [&](const std::string& line) {
     if (!line.empty()) text += "    " + line + "\n";
   };
   for (std::size_t i = 0; i < lines.size(); ++i) {
-    text += askText(problem.asks[i], problem, book) + "\n";
+    text += askText(problem.asks[i], problem) + "\n";
     add(i < answers.size() ? answers[i] : std::string());
-    std::string word = markWord(lines[i].mark.mark, book);
+    std::string word = markWord(lines[i].mark.mark);
     for (const MistakeId mistake : lines[i].mark.mistakes)
-      word += "; " + std::string(idOf(mistake)) + " " + mistakeName(mistake, book);
+      word += "; " + std::string(idOf(mistake)) + " " + mistakeName(mistake);
     add(word);
-    add(praise(lines[i].mark, book));
-    for (const std::string& remark : remarks(lines[i].mark, book)) add(remark);
-    add(hint(problem, i, lines[i].mark, lines[i].carried, rung, book));
+    add(praise(lines[i].mark));
+    for (const std::string& remark : remarks(lines[i].mark)) add(remark);
+    add(hint(problem, i, lines[i].mark, lines[i].carried, rung));
   }
   return text;
 }

@@ -111,7 +111,7 @@ INSTANTIATE_TEST_SUITE_P(
 
 std::string wordsFor(const std::string& child) {
   const Worksheet sheet = sheetOf(child);
-  return verdictReason(sheet, englishPhrases());
+  return verdictReason(sheet);
 }
 
 TEST(SizeSentences, holdWhatWasTypedAndTheQuestions) {
@@ -136,7 +136,7 @@ TEST(SizeSentences, everySlipHasOne) {
         CheckId::size,
         "child.weight",
         {{"weight", std::string("1 kg")}, {"age", std::string("4 years")}, {"slip", std::string(slip)}}};
-    const std::string words = sentence(finding, englishPhrases());
+    const std::string words = sentence(finding);
     EXPECT_TRUE(words.starts_with("A weight of 1 kg is unlikely at this age.")) << slip;
     EXPECT_EQ(words.back(), '?') << slip;
   }

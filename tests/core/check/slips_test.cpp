@@ -249,8 +249,8 @@ TEST(Slips, eachAsksAndNamesOnlyWhatWasEntered) {
                                              {"entered", std::string("ENTERED")},
                                              {"size", std::string("kg")},
                                              {"reference", std::string("SCHEDULE")}};
-    const std::string said = sentence(
-        Finding{FindingCode::possibleSlip, Severity::note, {}, info.field, arguments}, englishPhrases());
+    const std::string said =
+        sentence(Finding{FindingCode::possibleSlip, Severity::note, {}, info.field, arguments});
     EXPECT_NE(said.find('?'), std::string::npos) << said;
     EXPECT_NE(said.find(" fit the reference."), std::string::npos) << said;
     EXPECT_TRUE(std::any_of(calls.begin(), calls.end(), [&](const std::string& call) {
@@ -264,8 +264,8 @@ TEST(Slips, eachAsksAndNamesOnlyWhatWasEntered) {
 
 TEST(Slips, thatAreSlipsOfSizeAsWellBearTheSameId) {
   EXPECT_EQ(idOf(Slip::poundsAsKg), idOf(SizeSlip::poundsAsKg));
-  EXPECT_EQ(idOf(Slip::weightTenTimes), idOf(SizeSlip::weightTenTimes));
-  EXPECT_EQ(idOf(Slip::weightTenth), idOf(SizeSlip::weightTenth));
+  EXPECT_EQ(idOf(Slip::weightTenTimesTooMuch), idOf(SizeSlip::weightTenTimesTooMuch));
+  EXPECT_EQ(idOf(Slip::weightTenTimesTooLittle), idOf(SizeSlip::weightTenTimesTooLittle));
 }
 
 }  // namespace

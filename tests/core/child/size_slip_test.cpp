@@ -86,18 +86,19 @@ TEST(SizeSlips, undoingOneGivesWhatWasMeant) {
   EXPECT_EQ(undone(SizeSlip::cmAsInches, child)->cm, Number(30));
   EXPECT_EQ(undone(SizeSlip::kgAndCm, child)->kg, Number(22));
   EXPECT_EQ(undone(SizeSlip::kgAndCm, child)->cm, Number(30));
-  EXPECT_EQ(undone(SizeSlip::swapped, child)->kg, Number(30) * Number::ratio(45359237, 100000000));
-  EXPECT_EQ(undone(SizeSlip::swapped, child)->cm, Number(22) * Number::ratio(254, 100));
-  EXPECT_EQ(undone(SizeSlip::weightTenth, child)->cm, bodySizeOf(child).cm);
+  EXPECT_EQ(undone(SizeSlip::weightAndHeightSwapped, child)->kg,
+            Number(30) * Number::ratio(45359237, 100000000));
+  EXPECT_EQ(undone(SizeSlip::weightAndHeightSwapped, child)->cm, Number(22) * Number::ratio(254, 100));
+  EXPECT_EQ(undone(SizeSlip::weightTenTimesTooLittle, child)->cm, bodySizeOf(child).cm);
 }
 
 TEST(SizeSlips, cannotBeMadeWithWhatIsNotEntered) {
   const Child weighed = childOf("4 year", "17 kg", "");
   for (const SizeSlip slip : {SizeSlip::inchesAsCm, SizeSlip::poundsAndInches, SizeSlip::kgAndCm,
-                              SizeSlip::swapped, SizeSlip::heightTenth})
+                              SizeSlip::weightAndHeightSwapped, SizeSlip::heightTenTimesTooLittle})
     EXPECT_FALSE(undone(slip, weighed)) << idOf(slip);
   EXPECT_FALSE(undone(SizeSlip::poundsAsKg, childOf("4 year", "", "103 cm")));
-  EXPECT_FALSE(undone(SizeSlip::swapped, childOf("4 year", "37 lb 4 oz", "103 cm")));
+  EXPECT_FALSE(undone(SizeSlip::weightAndHeightSwapped, childOf("4 year", "37 lb 4 oz", "103 cm")));
 }
 
 }  // namespace

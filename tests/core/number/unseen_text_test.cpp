@@ -48,7 +48,7 @@ TEST(UnseenText, isRefusedByKindAndNumber) {
     EXPECT_EQ(idOf(refusal->code), "unseen-character");
     EXPECT_EQ(firstUnseen(row.text)->number, row.number);
     EXPECT_NE(std::string_view(row.text).find(refusal->typed), std::string_view::npos) << row.number;
-    EXPECT_EQ(sentence(*refusal, englishPhrases()), row.sentence);
+    EXPECT_EQ(sentence(*refusal), row.sentence);
   }
 }
 
@@ -80,8 +80,7 @@ TEST(UnseenText, isNamedWhereARefusedTextIsShown) {
   EXPECT_EQ(withUnseenNamed("mg\u202E52\x07"), "mg[U+202E]52[U+0007]");
   EXPECT_EQ(withUnseenNamed("חוחית 25 mg"), "חוחית 25 mg");
   const Refusal refusal{RefusalCode::unitUnknown, "gm\u202E\u2069", "\u2067mg", {}};
-  EXPECT_EQ(sentence(refusal, englishPhrases()),
-            "gm[U+202E][U+2069] is not a unit used here. Write [U+2067]mg.");
+  EXPECT_EQ(sentence(refusal), "gm[U+202E][U+2069] is not a unit used here. Write [U+2067]mg.");
 }
 
 }  // namespace

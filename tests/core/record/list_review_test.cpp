@@ -26,20 +26,20 @@ ReferenceList only(std::string_view medicine, Route route) {
 using Lines = std::vector<std::string>;
 
 TEST(ListReview, bandsThatMeetAreNothingToLookAt) {
-  EXPECT_EQ(listReview(only("Plover", Route::oral), today, englishPhrases()), Lines{});
-  EXPECT_EQ(listReview(only("Wren", Route::oral), today, englishPhrases()), Lines{});
+  EXPECT_EQ(listReview(only("Plover", Route::oral), today), Lines{});
+  EXPECT_EQ(listReview(only("Wren", Route::oral), today), Lines{});
 }
 
 TEST(ListReview, agesBetweenTwoEntriesAreNamed) {
   ReferenceList list = only("Plover", Route::oral);
   ASSERT_EQ(list.entries.size(), 3U);
   list.entries.erase(list.entries.begin() + 1);
-  EXPECT_EQ(listReview(list, today, englishPhrases()),
+  EXPECT_EQ(listReview(list, today),
             Lines{"Plover, fever of the marsh, oral: no entry between 23 months and 144 months."});
 }
 
 TEST(ListReview, twoEntriesForOneChildAreNamedOnce) {
-  const Lines lines = listReview(only("Grèbe", Route::oral), today, englishPhrases());
+  const Lines lines = listReview(only("Grèbe", Route::oral), today);
   ASSERT_EQ(lines.size(), 1U);
   EXPECT_NE(
       lines[0].find("two entries hold at once (at least 1 year, up to 8 years; at least 6 years, below 18 "
@@ -51,7 +51,7 @@ TEST(ListReview, twoEntriesForOneChildAreNamedOnce) {
 TEST(ListReview, aReviewThatIsPastIsSaid) {
   ReferenceList list = only("Plover", Route::oral);
   list.entries[1].reviewBy = {2026, 6, 30};
-  EXPECT_EQ(listReview(list, today, englishPhrases()),
+  EXPECT_EQ(listReview(list, today),
             Lines{"Plover, fever of the marsh, oral: the review date is past (2026-06-30)."});
 }
 

@@ -58,7 +58,7 @@ BandChoice choiceFor(std::string_view part, const Child& child) {
 }
 
 std::string said(std::string_view part, const Child& child) {
-  return sentence(choiceFor(part, child), demoList(), today, englishPhrases());
+  return sentence(choiceFor(part, child), demoList(), today);
 }
 
 struct AgeRow {
@@ -108,7 +108,7 @@ TEST(BandFor, anAgeTooCoarseForAnEdgeIsAskedForMoreFinely) {
   const BandChoice choice = choiceFor("redshank", childWith({{path::age, "0 year"}}));
   EXPECT_FALSE(choice.chosen);
   EXPECT_EQ(choice.entries.at(0).fit, BandFit::unclear);
-  EXPECT_EQ(fitWords(choice.entries.at(0), englishPhrases()),
+  EXPECT_EQ(fitWords(choice.entries.at(0)),
             "cannot be told yet: give the months too: the reference changes within this year of age");
 }
 
@@ -133,13 +133,13 @@ TEST(BandFor, agreesWithTheChecksOfTheCase) {
 
 TEST(EntriesOf, fillEveryFigureAndTheSourceWithItsEditionAndDate) {
   Case inputs;
-  for (const WrittenEntry& entry : entriesOf(demoList().entries[1], today, englishPhrases()))
+  for (const WrittenEntry& entry : entriesOf(demoList().entries[1], today))
     EXPECT_FALSE(setEntry(inputs, entry.path, entry.text)) << entry.path;
   EXPECT_EQ(
       inputs.reference.source,
       "Plover, oral: Invented ward list, 3rd edition, 2026-01-15, p. 4, for fever of the marsh; from the "
       "ward's list, checked by A. Warbler and B. Siskin, 2026-02-01");
-  EXPECT_TRUE(isFromList(inputs.reference, englishPhrases()));
+  EXPECT_TRUE(isFromList(inputs.reference));
   inputs.reference.source.clear();
   EXPECT_EQ(inputs.reference, demoList().entries[1].reference);
 }
@@ -148,8 +148,7 @@ TEST(EntriesOf, sayThatTheReviewIsPast) {
   const ListEntry& old = demoList().entries[14];
   EXPECT_TRUE(isPastReview(old, today));
   EXPECT_FALSE(isPastReview(old, old.reviewBy));
-  EXPECT_TRUE(takenFrom(old, today, englishPhrases())
-                  .ends_with("; past its review date (2026-06-30) when it was taken"));
+  EXPECT_TRUE(takenFrom(old, today).ends_with("; past its review date (2026-06-30) when it was taken"));
 }
 
 TEST(BandFor, saysThatTheReviewIsPast) {
@@ -188,17 +187,16 @@ TEST(LimitWords, sayEveryMaximumAndEveryLimitOfAnInfusion) {
        {std::pair{path::maxPerDose, "200 mg"}, std::pair{path::maxPerDay, "400 mg/day"},
         std::pair{path::maxConcentration, "5 mg/1 mL"}, std::pair{path::minInfusionTime, "30 min"}})
     EXPECT_FALSE(setEntry(inputs, path, text)) << path;
-  EXPECT_EQ(maximumWords(inputs.reference, englishPhrases()), "200 mg in each dose; 400 mg in 24 h");
-  EXPECT_EQ(infusionWords(inputs.reference, englishPhrases()),
-            "Infusion: no more than 5 mg in 1 mL; over at least 30 min");
-  EXPECT_EQ(maximumWords(Reference{}, englishPhrases()), "");
-  EXPECT_EQ(infusionWords(Reference{}, englishPhrases()), "");
+  EXPECT_EQ(maximumWords(inputs.reference), "200 mg in each dose; 400 mg in 24 h");
+  EXPECT_EQ(infusionWords(inputs.reference), "Infusion: no more than 5 mg in 1 mL; over at least 30 min");
+  EXPECT_EQ(maximumWords(Reference{}), "");
+  EXPECT_EQ(infusionWords(Reference{}), "");
 }
 
 TEST(EntriesOf, aSourceThatWasTypedIsNoList) {
   Reference reference;
   reference.source = "the ward's list, p. 4";
-  EXPECT_FALSE(isFromList(reference, englishPhrases()));
+  EXPECT_FALSE(isFromList(reference));
 }
 
 TEST(EntriesOf, theLongestSourceFitsACase) {
@@ -207,7 +205,7 @@ TEST(EntriesOf, theLongestSourceFitsACase) {
   entry.indication = std::string(100, 'i');
   entry.checkedBy = std::string(60, 'c');
   Case inputs;
-  EXPECT_FALSE(setEntry(inputs, path::source, takenFrom(entry, Date{2999, 1, 1}, englishPhrases())));
+  EXPECT_FALSE(setEntry(inputs, path::source, takenFrom(entry, Date{2999, 1, 1})));
 }
 
 }  // namespace

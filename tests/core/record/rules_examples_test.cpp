@@ -20,7 +20,7 @@ TEST_P(RuleExample, isWorkedOutByTheRule) {
   HouseRules rules = exactRules();
   ASSERT_FALSE(setRule(rules, key, text));
   EXPECT_EQ(ruleText(rules, key), text);
-  EXPECT_EQ(ruleExample(key, rules, englishPhrases()), example);
+  EXPECT_EQ(ruleExample(key, rules), example);
 }
 INSTANTIATE_TEST_SUITE_P(
     Rules, RuleExample,
@@ -57,8 +57,8 @@ TEST(RuleExamples, standForEveryRuleThatReckons) {
                           "volume_decimals_below_1_mL", "volume_decimals_from_1_mL", "rate_decimals",
                           "ask_below_percent", "ask_rounding_percent", "bsa_differs_percent", "many_units",
                           "smallest_volume", "syringes", "idle_minutes"})
-    EXPECT_FALSE(ruleExample(key, exactRules(), englishPhrases()).empty()) << key;
-  EXPECT_TRUE(ruleExample("name", exactRules(), englishPhrases()).empty());
+    EXPECT_FALSE(ruleExample(key, exactRules()).empty()) << key;
+  EXPECT_TRUE(ruleExample("name", exactRules()).empty());
 }
 
 // Whatever may be set, the example is still worked out.
@@ -74,7 +74,7 @@ TEST(RuleExamples, surviveTheEndsOfEveryRange) {
     for (const char* one :
          {"kilogram_decimals", "bsa_decimals", "round_to", "volume_decimals_below_1_mL", "rate_decimals",
           "ask_below_percent", "ask_rounding_percent", "many_units", "smallest_volume", "syringes"})
-      EXPECT_FALSE(ruleExample(one, rules, englishPhrases()).empty()) << key << " " << one;
+      EXPECT_FALSE(ruleExample(one, rules).empty()) << key << " " << one;
   }
 }
 

@@ -7,6 +7,7 @@
 #include "core/check/work_out.h"
 #include "core/medicine/paths.h"
 #include "core/record/case_entry.h"
+#include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 
 namespace wardchalk {
@@ -50,7 +51,7 @@ Worksheet worked(const Entries& entries) {
 SecondCheck compared(const Entries& first, const Entries& second) {
   const Worksheet one = worked(first);
   const Worksheet other = worked(second);
-  return compareChecks({first, one}, {second, other}, englishPhrases());
+  return compareChecks({first, one}, {second, other});
 }
 
 Agreement agreementOf(const SecondCheck& check, std::string_view path) {
@@ -70,7 +71,7 @@ TEST(SecondCheck, agreesWithItself) {
   EXPECT_EQ(check.entries.size(), usual().size());
   EXPECT_TRUE(outcomeOf(check, Outcome::amount));
   EXPECT_FALSE(outcomeOf(check, Outcome::drops));
-  EXPECT_EQ(secondCheckSummary(check, englishPhrases()), "Same result: nothing differs.");
+  EXPECT_EQ(secondCheckSummary(check), "Same result: nothing differs.");
 }
 
 struct Written {
@@ -140,8 +141,7 @@ TEST(SecondCheck, tellsByFieldByFigureAndByVerdict) {
   EXPECT_FALSE(check.sameVerdict);
   EXPECT_NE(check.firstVerdict.find("SAFE"), std::string::npos);
   EXPECT_NE(check.secondVerdict.find("UNSAFE"), std::string::npos);
-  EXPECT_NE(secondCheckSummary(check, englishPhrases()).find("The verdicts are not the same."),
-            std::string::npos);
+  EXPECT_NE(secondCheckSummary(check).find("The verdicts are not the same."), std::string::npos);
 }
 
 TEST(SecondCheck, namesWhatOnlyOneOfThemEntered) {
@@ -161,18 +161,18 @@ TEST(SecondCheck, showsAnotherSourceAndDoesNotCountIt) {
 }
 
 TEST(SecondCheck, readsEntriesBack) {
-  EXPECT_EQ(enteredText(path::age, "4 year", englishPhrases()), "4 years");
-  EXPECT_EQ(enteredText(path::maxPerDay, "300 mg/day", englishPhrases()), "300 mg in 24 h");
-  EXPECT_EQ(enteredText(path::weight, "17,2 kg", englishPhrases()), "17,2 kg");
-  EXPECT_EQ(enteredText(path::weight, "", englishPhrases()), "");
+  EXPECT_EQ(enteredText(path::age, "4 year"), "4 years");
+  EXPECT_EQ(enteredText(path::maxPerDay, "300 mg/day"), "300 mg in 24 h");
+  EXPECT_EQ(enteredText(path::weight, "17,2 kg"), "17,2 kg");
+  EXPECT_EQ(enteredText(path::weight, ""), "");
 }
 
 TEST(Disagreement, isTheFirstFigureThatDiffersAndNeverTheAmount) {
   const SecondCheck weight = compared(usual(), with(usual(), path::weight, "12.7 kg"));
-  EXPECT_EQ(disagreementOf(weight, englishPhrases()), (Disagreement{"weight in kg 17.2 kg", "12.7 kg"}));
+  EXPECT_EQ(disagreementOf(weight), (Disagreement{"weight in kg 17.2 kg", "12.7 kg"}));
   const SecondCheck age = compared(with(usual(), path::age, "4 year"), with(usual(), path::age, "14 year"));
-  EXPECT_EQ(disagreementOf(age, englishPhrases()), (Disagreement{"4 years", "14 years"}));
-  EXPECT_EQ(disagreementOf(compared(usual(), usual()), englishPhrases()), std::nullopt);
+  EXPECT_EQ(disagreementOf(age), (Disagreement{"4 years", "14 years"}));
+  EXPECT_EQ(disagreementOf(compared(usual(), usual())), std::nullopt);
 }
 
 TEST(Unsettled, isAskedAboutFirstAndHasNoAmount) {
@@ -184,7 +184,7 @@ TEST(Unsettled, isAskedAboutFirstAndHasNoAmount) {
   EXPECT_EQ(sheet.because(), "second-differs");
   EXPECT_FALSE(sheet.give || sheet.rate || sheet.step(StepId::give) || sheet.step(StepId::device));
   EXPECT_EQ(
-      verdictReason(sheet, englishPhrases()),
+      verdictReason(sheet),
       "The second person's result differs: weight in kg 17.2 kg here, 12.7 kg in the second check. Do not "
       "prepare until it is settled.");
 }
@@ -215,7 +215,7 @@ TEST(SecondCheck, leavesTheTitleOfASheetAlone) {
 TEST(SecondCheck, H39_cannotFindWhatBothCopied) {
   const Entries wrong = with(usual(), path::weight, "37 kg");
   EXPECT_TRUE(compared(wrong, wrong).agree());
-  const std::string said = say(englishPhrases(), PhraseId::second_cannotFind);
+  const std::string said = say(PhraseId::second_cannotFind);
   EXPECT_NE(said.find("wrong weight on the chart"), std::string::npos);
   EXPECT_NE(said.find("chart of another child"), std::string::npos);
 }
@@ -227,7 +227,7 @@ TEST(SecondCheck, doesNotTellAnAmountThatMustBeAskedAbout) {
   const OutcomeCompared* amount = outcomeOf(check, Outcome::amount);
   ASSERT_TRUE(amount);
   EXPECT_EQ(amount->agreement, Agreement::differs);
-  EXPECT_EQ(amount->first, say(englishPhrases(), PhraseId::second_toldOnceAsked));
+  EXPECT_EQ(amount->first, say(PhraseId::second_toldOnceAsked));
   EXPECT_EQ(amount->second, amount->first);
 }
 

@@ -19,7 +19,7 @@ TEST_P(AnswersAbbreviation, withTheSafeForm) {
   Case inputs;
   const auto refusal = setEntry(inputs, GetParam().path, GetParam().text);
   ASSERT_TRUE(refusal);
-  const std::string said = sentence(*refusal, englishPhrases());
+  const std::string said = sentence(*refusal);
   EXPECT_NE(said.find(GetParam().suggestion), std::string::npos) << said;
 }
 

@@ -13,7 +13,7 @@ namespace {
 std::vector<Fact> factsOf(std::initializer_list<std::pair<const char*, const char*>> entries) {
   Case inputs;
   for (const auto& [path, text] : entries) EXPECT_FALSE(setEntry(inputs, path, text)) << path;
-  return caseFacts(inputs, englishPhrases());
+  return caseFacts(inputs);
 }
 
 TEST(CaseFacts, areEmptyForAnEmptyCase) { EXPECT_TRUE(factsOf({}).empty()); }

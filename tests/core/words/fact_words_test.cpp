@@ -22,7 +22,7 @@ class FactWords : public testing::TestWithParam<Row> {};
 TEST_P(FactWords, sayTheEntryAsItWasUnderstood) {
   Case inputs;
   ASSERT_FALSE(setEntry(inputs, GetParam().path, GetParam().entry));
-  EXPECT_EQ(factWords(GetParam().path, inputs, exactRules(), englishPhrases()), GetParam().words);
+  EXPECT_EQ(factWords(GetParam().path, inputs, exactRules()), GetParam().words);
 }
 
 // Conversions: 37 lb 4 oz = 37.25 × 0.45359237 kg = 16.8963157825 kg; 41 in = 104.14 cm (GNU units 2.22).
@@ -52,7 +52,7 @@ INSTANTIATE_TEST_SUITE_P(
 
 TEST(FactWords, anAbsentEntryHasNone) {
   for (const CaseEntry& entry : caseEntries())
-    EXPECT_EQ(factWords(entry.path, Case{}, exactRules(), englishPhrases()), "") << entry.path;
+    EXPECT_EQ(factWords(entry.path, Case{}, exactRules()), "") << entry.path;
 }
 
 /// No entry is forgotten on paper.
@@ -66,7 +66,7 @@ TEST(FactWords, everyEntryOfACaseHasThem) {
           "30 min", "20 drop/mL", "90 cm", "12 kg", "5 year", "0.6 m2", "100 mg", "3 mg/min"}) {
       Case inputs = kinds;
       if (setEntry(inputs, entry.path, text)) continue;
-      said = said || !factWords(entry.path, inputs, exactRules(), englishPhrases()).empty();
+      said = said || !factWords(entry.path, inputs, exactRules()).empty();
     }
     EXPECT_TRUE(said) << entry.path;
   }

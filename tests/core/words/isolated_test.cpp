@@ -69,10 +69,10 @@ TEST(Isolated, eachLineOfABrokenTextIsWhole) {
 
 TEST(Isolated, isEveryFillingOfASentence) {
   const Filling fillings[] = {{"medicine", "חוחית"}, {"strength", "25 mg in 1 mL"}};
-  EXPECT_EQ(fill("Label must read: {medicine} {strength}", fillings, 2),
+  EXPECT_EQ(fill("Label must read: {medicine} {strength}", fillings),
             "Label must read: \u2068חוחית\u2069 25 mg in 1 mL");
-  const Filling nested[] = {{"run", fill("{medicine}, {strength}", fillings, 2)}};
-  EXPECT_EQ(fill("Run: {run}.", nested, 1), "Run: \u2068חוחית\u2069, 25 mg in 1 mL.");
+  const Filling nested[] = {{"run", fill("{medicine}, {strength}", fillings)}};
+  EXPECT_EQ(fill("Run: {run}.", nested), "Run: \u2068חוחית\u2069, 25 mg in 1 mL.");
 }
 
 TEST(Isolated, takesNoRoomInALineOfATerminal) {

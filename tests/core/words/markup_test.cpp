@@ -41,7 +41,7 @@ TEST_P(MarkupOf, everyStepStrikesBothUnitsOfEachPair) {
     const auto* solved = std::get_if<Solved>(&step.body);
     if (!solved) continue;
     const std::size_t struck = 2 * solved->product.pairs.size();
-    const auto markup = [&](Markup as) { return stepMarkup(step, sheet_, englishPhrases(), as); };
+    const auto markup = [&](Markup as) { return stepMarkup(step, sheet_, as); };
     EXPECT_EQ(countOf("<menclose notation=\"updiagonalstrike\">", markup(Markup::mathml)), struck);
     EXPECT_EQ(countOf("\\cancel{", markup(Markup::latex)), struck);
   }
@@ -49,11 +49,11 @@ TEST_P(MarkupOf, everyStepStrikesBothUnitsOfEachPair) {
 
 TEST_P(MarkupOf, everyStepHoldsItsNumbersAndWhatItComesTo) {
   for (const Step& step : sheet_.steps) {
-    const std::string text = stepMarkup(step, sheet_, englishPhrases(), Markup::mathml);
+    const std::string text = stepMarkup(step, sheet_, Markup::mathml);
     const auto* solved = std::get_if<Solved>(&step.body);
     for (const Factor& factor : solved ? solved->chain.factors : std::vector<Factor>())
       EXPECT_NE(text.find("<mn>" + valueText(factor.over) + "</mn>"), std::string::npos) << text;
-    std::string last = conclusion(step, englishPhrases());
+    std::string last = conclusion(step);
     last = last.substr(last.find_last_of(' ') + 1);
     EXPECT_NE(text.find(last), std::string::npos) << last << " is not in\n" << text;
   }
@@ -66,9 +66,9 @@ TEST_P(MarkupOf, sayEqualOnlyWhereItIsExact) {
     const auto equals = [&](Markup as, std::string_view sign) {
       Step alone = step;
       alone.sums.clear();
-      return countOf(sign, stepMarkup(alone, sheet_, englishPhrases(), as));
+      return countOf(sign, stepMarkup(alone, sheet_, as));
     };
-    const std::string inText = stepText(step, 1, sheet_, englishPhrases());
+    const std::string inText = stepText(step, 1, sheet_);
     const std::size_t inSums = step.sums.size();
     EXPECT_EQ(equals(Markup::mathml, "<mo>=</mo>"), countOf(" = ", inText) - inSums) << inText;
     EXPECT_EQ(equals(Markup::latex, " = "), countOf(" = ", inText) - inSums) << inText;
@@ -106,13 +106,11 @@ std::string latexFault(std::string_view text) {
   return open.empty() ? "" : "still open: " + open.back();
 }
 
-TEST_P(MarkupOf, latexClosesWhatItOpens) {
-  EXPECT_EQ(latexFault(workingMarkup(sheet_, englishPhrases(), Markup::latex)), "");
-}
+TEST_P(MarkupOf, latexClosesWhatItOpens) { EXPECT_EQ(latexFault(workingMarkup(sheet_, Markup::latex)), ""); }
 
 /// Letters outside ASCII are all written by name, so that any TeX with its usual fonts can set them.
 TEST_P(MarkupOf, latexIsPlainAscii) {
-  for (const char c : workingMarkup(sheet_, englishPhrases(), Markup::latex))
+  for (const char c : workingMarkup(sheet_, Markup::latex))
     ASSERT_LT(static_cast<unsigned char>(c), 0x80) << "a letter that has no name";
 }
 
@@ -129,10 +127,10 @@ TEST(Markup, whatAPersonTypesIsEscaped) {
   Case given;
   given.title = "<b> & 50 % _{x}^ $y$ # \\end \"~";
   const Worksheet sheet = workOut(given, exactRules());
-  const std::string mathMl = workingMarkup(sheet, englishPhrases(), Markup::mathml);
+  const std::string mathMl = workingMarkup(sheet, Markup::mathml);
   EXPECT_NE(mathMl.find("&lt;b&gt; &amp; 50 %"), std::string::npos) << mathMl;
   EXPECT_EQ(mathMl.find("<b>"), std::string::npos);
-  const std::string latex = workingMarkup(sheet, englishPhrases(), Markup::latex);
+  const std::string latex = workingMarkup(sheet, Markup::latex);
   EXPECT_EQ(latexFault(latex), "") << latex;
   EXPECT_NE(latex.find("\\& 50 \\% \\_\\{x\\}\\textasciicircum{} \\$y\\$ \\# \\textbackslash{}end"),
             std::string::npos)
@@ -146,16 +144,15 @@ TEST(Markup, writesTheUsualChain) {
     return each.name == "safe-per-surface-liquid";
   });
   const Worksheet sheet = workOut(usual->given, usual->rules);
-  const std::string latex = stepMarkup(stepOf(sheet, StepId::give), sheet, englishPhrases(), Markup::latex);
+  const std::string latex = stepMarkup(stepOf(sheet, StepId::give), sheet, Markup::latex);
   EXPECT_EQ(latex,
             "\\[\n\\frac{\\text{80}\\,\\cancel{\\text{mg}}_{a}}{\\text{1}\\,\\text{dose}} \\times "
             "\\frac{\\text{1}\\,\\text{mL}}{\\text{25}\\,\\cancel{\\text{mg}}_{a}} = "
             "\\text{3.2}\\,\\text{mL in one dose}\n\\]\n");
-  const std::string root = stepMarkup(stepOf(sheet, StepId::bsa), sheet, englishPhrases(), Markup::latex);
+  const std::string root = stepMarkup(stepOf(sheet, StepId::bsa), sheet, Markup::latex);
   EXPECT_NE(root.find("\\approx \\sqrt{\\text{0.4921}"), std::string::npos) << root;
   EXPECT_NE(root.find("\\to \\text{0.70}\\,\\text{m\\textsuperscript{2}}"), std::string::npos) << root;
-  const std::string compared =
-      stepMarkup(stepOf(sheet, StepId::compareSingle), sheet, englishPhrases(), Markup::mathml);
+  const std::string compared = stepMarkup(stepOf(sheet, StepId::compareSingle), sheet, Markup::mathml);
   EXPECT_NE(compared.find("<mo>≤</mo>"), std::string::npos) << compared;
   EXPECT_NE(compared.find("<mtext>true</mtext>"), std::string::npos) << compared;
   EXPECT_NE(compared.find("alttext=\"Is one dose within what is safe?"), std::string::npos) << compared;

@@ -22,7 +22,7 @@ class ReadBack : public testing::TestWithParam<Row> {};
 TEST_P(ReadBack, saysWhatWasUnderstood) {
   Case inputs;
   ASSERT_FALSE(setEntry(inputs, GetParam().path, GetParam().entry));
-  EXPECT_EQ(readBack(GetParam().path, inputs, exactRules(), englishPhrases()), GetParam().line);
+  EXPECT_EQ(readBack(GetParam().path, inputs, exactRules()), GetParam().line);
 }
 
 // Conversions: 37 lb 4 oz = 37.25 × 0.45359237 kg = 16.8963157825 kg; 41 in = 104.14 cm (GNU units 2.22).
@@ -58,12 +58,12 @@ INSTANTIATE_TEST_SUITE_P(
 TEST(ReadBackOfWeight, followsTheHouseRuleForPounds) {
   Case inputs;
   ASSERT_FALSE(setEntry(inputs, path::weight, "22 lb"));
-  EXPECT_EQ(readBack(path::weight, inputs, classroomRules(), englishPhrases()), "= 10 kg");
+  EXPECT_EQ(readBack(path::weight, inputs, classroomRules()), "= 10 kg");
 }
 
 TEST(ReadBack, anAbsentEntryIsNotReadBack) {
   for (const CaseEntry& entry : caseEntries())
-    EXPECT_EQ(readBack(entry.path, Case{}, exactRules(), englishPhrases()), "") << entry.path;
+    EXPECT_EQ(readBack(entry.path, Case{}, exactRules()), "") << entry.path;
 }
 
 }  // namespace

@@ -18,7 +18,7 @@ Worksheet worked(std::initializer_list<std::pair<std::string_view, std::string_v
 
 std::string rulesOf(const Worksheet& sheet) {
   std::string text;
-  for (const std::string& line : rulesWords(sheet, englishPhrases())) text += line + "\n";
+  for (const std::string& line : rulesWords(sheet)) text += line + "\n";
   return text;
 }
 
@@ -53,7 +53,7 @@ TEST(RulesTitle, isTheSetsOwn) {
   const auto titled = [](auto change) {
     HouseRules rules = exactRules();
     change(rules);
-    return rulesTitle(rules, englishPhrases());
+    return rulesTitle(rules);
   };
   EXPECT_EQ(titled([](HouseRules&) {}), "exact");
   EXPECT_EQ(titled([](HouseRules& rules) { rules.agreedBy = "the ward"; }), "exact");
@@ -64,11 +64,11 @@ TEST(RulesTitle, isTheSetsOwn) {
 
 TEST(RulesProvenance, isStatedOrSaidToBeWanting) {
   HouseRules rules = exactRules();
-  EXPECT_EQ(rulesProvenance(rules, englishPhrases()), "As shipped with the program, not agreed by a ward.");
+  EXPECT_EQ(rulesProvenance(rules), "As shipped with the program, not agreed by a ward.");
   rules.name = "ward 5";
-  EXPECT_EQ(rulesProvenance(rules, englishPhrases()), "By whom these rules were agreed is not stated.");
+  EXPECT_EQ(rulesProvenance(rules), "By whom these rules were agreed is not stated.");
   rules.agreedBy = "the pharmacy";
-  EXPECT_EQ(rulesProvenance(rules, englishPhrases()), "Agreed by the pharmacy.");
+  EXPECT_EQ(rulesProvenance(rules), "Agreed by the pharmacy.");
 }
 
 }  // namespace

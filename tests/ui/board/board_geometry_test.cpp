@@ -97,7 +97,7 @@ void BoardGeometryTest::setsEverythingInItsPlace() {
   QFETCH(QSize, screen);
   QFETCH(int, index);
   const SampleCase& each = goldenCases()[static_cast<std::size_t>(index)];
-  Board board(workOut(each.given, each.rules), true, englishPhrases(), 0);
+  Board board(workOut(each.given, each.rules), true, 0);
   board.resize(screen);
   board.show();
   BoardSurface& surface = *board.surface();

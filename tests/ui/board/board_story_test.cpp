@@ -13,9 +13,7 @@ namespace wardchalk::ui::test {
 
 namespace {
 
-const Phrasebook& book() { return englishPhrases(); }
-
-BoardStory storyOf(const char* name, bool asked = false) { return {sample(name), asked, book()}; }
+BoardStory storyOf(const char* name, bool asked = false) { return {sample(name), asked}; }
 
 const BoardPage& pageOf(const BoardStory& story, StepId id) {
   return *std::find_if(story.pages().begin(), story.pages().end(),
@@ -88,7 +86,7 @@ void BoardStoryTest::namesTheStagesOfEachKindOfStep() {
 void BoardStoryTest::hasAsManyStagesAsTheLayout() {
   int steps = 0;
   for (const SampleCase& each : everyCase()) {
-    const BoardStory story(workOut(each.given, each.rules), true, book());
+    const BoardStory story(workOut(each.given, each.rules), true);
     for (const BoardPage& page : story.pages()) {
       if (page.isVerdict) continue;
       ++steps;
@@ -115,7 +113,7 @@ void BoardStoryTest::hasAsManyStagesAsTheLayout() {
 void BoardStoryTest::comesToTheEndAndBackTheSameWay() {
   for (const SampleCase& each : everyCase())
     for (const bool predict : {false, true}) {
-      const BoardStory story(workOut(each.given, each.rules), false, book());
+      const BoardStory story(workOut(each.given, each.rules), false);
       const std::vector<BoardPlace> places = placesOf(story, predict);
       std::size_t stages = 0;
       for (const BoardPage& page : story.pages()) stages += page.stages.size() + (predict ? 1 : 0);
@@ -131,7 +129,7 @@ void BoardStoryTest::waitsOnEachQuestionToPredict() {
   const BoardStory story = storyOf("usual");
   QStringList asked;
   for (const BoardPlace& place : placesOf(story, true))
-    if (place.predicting) asked << stageWords(story, place, book()).caption;
+    if (place.predicting) asked << stageWords(story, place).caption;
   QCOMPARE(asked.size(), static_cast<qsizetype>(story.pages().size()));
   QCOMPARE(asked[0], QStringLiteral("How many m²? Predict first."));
   QCOMPARE(asked[1], QStringLiteral("How many mg in one dose? Predict first."));
@@ -163,8 +161,8 @@ void BoardStoryTest::leavesTheAmountOutUntilAsked() {
     const Worksheet sheet = workOut(each.given, each.rules);
     if (sheet.verdict != VerdictKind::ask || !sheet.give) continue;
     ++asks;
-    const BoardStory before(sheet, false, book());
-    const BoardStory after(sheet, true, book());
+    const BoardStory before(sheet, false);
+    const BoardStory after(sheet, true);
     for (const StepId id : {StepId::give, StepId::device, StepId::rate, StepId::drops, StepId::backCheck}) {
       QVERIFY(!tells(before, id));
       QCOMPARE(tells(after, id), sheet.step(id) != nullptr);
@@ -194,18 +192,17 @@ void BoardStoryTest::hidesTheLeastUntilItIsFound() {
 void BoardStoryTest::leavesOverWhatATurnedFactorLeaves() {
   const BoardStory story = storyOf("usual");
   const auto left = [&](StepId id, std::set<int> turned) {
-    return leftOverSentence(turnedView(pageOf(story, id).view, turned, book()), book());
+    return leftOverSentence(turnedView(pageOf(story, id).view, turned));
   };
   QCOMPARE(left(StepId::give, {1}), QStringLiteral("Left over: mg²/(dose·mL) — not mL/dose."));
   QCOMPARE(left(StepId::give, {0}), QStringLiteral("Left over: dose·mL/mg² — not mL/dose."));
   QCOMPARE(left(StepId::limitDose, {1}), QStringLiteral("Left over: mg/(m⁴·dose) — not mg/dose."));
   QCOMPARE(left(StepId::bsa, {0}), QStringLiteral("Left over: m²/cm — not m²."));
-  const StepView turned = turnedView(pageOf(story, StepId::give).view, {1}, book());
+  const StepView turned = turnedView(pageOf(story, StepId::give).view, {1});
   for (const QString& answer :
        {turned.product, turned.conclusion, turned.rounding, turned.sentence, turned.underRoot})
     QVERIFY(answer.isEmpty());
-  QCOMPARE(turnedView(turned, {1}, book()).step.body,
-           turnedView(turnedView(turned, {1}, book()), {}, book()).step.body);
+  QCOMPARE(turnedView(turned, {1}).step.body, turnedView(turnedView(turned, {1}), {}).step.body);
 }
 
 /// A count over a count has no unit to strike: turned over, the units still come out.
@@ -213,9 +210,9 @@ void BoardStoryTest::saysWhenUnitsDoNotShowIt() {
   StepView view = pageOf(storyOf("usual"), StepId::give).view;
   auto& solved = std::get<Solved>(view.step.body);
   solved.chain.factors.push_back({{Number(90), {}, {}, -1}, {Number(100), {}, {}, -1}});
-  const StepView turned = turnedView(view, {static_cast<int>(solved.chain.factors.size()) - 1}, book());
+  const StepView turned = turnedView(view, {static_cast<int>(solved.chain.factors.size()) - 1});
   QCOMPARE(
-      leftOverSentence(turned, book()),
+      leftOverSentence(turned),
       QStringLiteral("Left over: mL/dose, as wanted. Units alone do not show that a factor is upside down."));
 }
 

@@ -32,7 +32,7 @@ QString plain(QString text) { return text.replace(QChar::Nbsp, u' '); }
 class Shown {
  public:
   explicit Shown(const Worksheet& sheet, bool asked = false, int strokeMs = 0)
-      : board_(sheet, asked, englishPhrases(), strokeMs) {
+      : board_(sheet, asked, strokeMs) {
     board_.resize(ward);
     board_.show();
     board_.surface()->setFocus();
@@ -284,7 +284,7 @@ void BoardTest::tellsTheVerdictAtTheEndAlone() {
   for (const SampleCase& each : goldenCases()) {
     const Worksheet sheet = workOut(each.given, each.rules);
     Shown shown(sheet);
-    const QString title = QString::fromStdString(verdictTitle(sheet, englishPhrases()));
+    const QString title = QString::fromStdString(verdictTitle(sheet));
     while (shown.surface().place() != shown.story().last()) {
       QVERIFY(!shown.painted().contains(title));
       QVERIFY(!shown.accessible().contains(title));
@@ -460,7 +460,7 @@ void BoardTest::showsItsKeys() {
 
 void BoardTest::leaves() {
   for (const Qt::Key key : {Qt::Key_Escape, Qt::Key_F11}) {
-    QPointer<Board> board = new Board(sample("usual"), false, englishPhrases(), 0);
+    QPointer<Board> board = new Board(sample("usual"), false, 0);
     board->setAttribute(Qt::WA_DeleteOnClose);
     board->show();
     QTest::keyClick(board->surface(), Qt::Key_B);

@@ -72,7 +72,7 @@ class FormTest : public QObject {
 
 void FormTest::init() {
   editor_ = std::make_unique<CaseEditor>();
-  form_ = std::make_unique<Form>(*editor_, exactRules(), englishPhrases());
+  form_ = std::make_unique<Form>(*editor_, exactRules());
   form_->resize(480, 720);
   form_->show();
   QVERIFY(QTest::qWaitForWindowActive(form_.get()));

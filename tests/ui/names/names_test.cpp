@@ -77,7 +77,7 @@ bool holdsLabel(const QStringList& lines) {
 }
 
 QStringList boardLines(const QString& name, bool atEnd) {
-  Board board(worked(name), false, englishPhrases(), 0);
+  Board board(worked(name), false, 0);
   board.resize(ward);
   board.show();
   if (atEnd) board.surface()->goTo(board.story().last());
@@ -85,8 +85,7 @@ QStringList boardLines(const QString& name, bool atEnd) {
 }
 
 QStringList sheetLines(const QString& name) {
-  const SheetLayout sheet =
-      layOutSheet(sheetContent(worked(name), made, englishPhrases()), paperFormat(PaperSize::a4));
+  const SheetLayout sheet = layOutSheet(sheetContent(worked(name), made), paperFormat(PaperSize::a4));
   QStringList lines;
   for (const SheetPage& page : sheet.pages) {
     PaintedText painted(QSize(800, 1200));
@@ -203,7 +202,7 @@ void NamesTest::turnNothingInThePdf() {
   // Letters that no font of the machine has make pdftotext begin a line: the order of words is what counts.
   const auto textOf = [this](const QString& of) {
     const QString file = folder_.filePath(QStringLiteral("sheet.pdf"));
-    const SheetContent content = sheetContent(worked(of), made, englishPhrases());
+    const SheetContent content = sheetContent(worked(of), made);
     if (writePdf(file, content, PaperSize::a4)) return QStringList();
     return QStringList(pagesOfPdf(file).join(u' ').replace(QChar::Nbsp, u' ').simplified());
   };
@@ -224,7 +223,7 @@ void NamesTest::turnNothingInTheListOfReferences() {
             .arg(of);
     const Result<ReferenceList> list = readReferenceList(file.toStdString());
     if (!list) qFatal("the list is refused");
-    ReferencePicker picker({}, {}, exactRules(), Date{2026, 11, 29}, englishPhrases(), nullptr);
+    ReferencePicker picker({}, {}, exactRules(), Date{2026, 11, 29}, nullptr);
     picker.resize(ward);
     picker.show();
     picker.setList(*list, of + QStringLiteral(".json"));
@@ -241,10 +240,10 @@ void NamesTest::turnNothingInTheListOfReferences() {
 void NamesTest::turnNothingOnTheCover() {
   QFETCH(QString, name);
   const auto linesOf = [](const QString& of) {
-    CoverPage cover(englishPhrases());
+    CoverPage cover;
     cover.resize(ward);
     cover.show();
-    cover.showFacts(caseFacts(worked(of).given, englishPhrases()));
+    cover.showFacts(caseFacts(worked(of).given));
     QCoreApplication::processEvents();
     return paintedLines(cover);
   };
@@ -265,7 +264,7 @@ void NamesTest::turnNothingInTheListOfCases() {
           .arg(name)
           .toUtf8());
   out.close();
-  CasesWindow window(exactRules(), englishPhrases(), nullptr);
+  CasesWindow window(exactRules(), nullptr);
   window.resize(ward);
   window.show();
   window.read({file});

@@ -70,7 +70,7 @@ class CopiesTest : public QObject {
 void CopiesTest::theWorkingIsReadByAnXmlReader() {
   QFETCH(int, index);
   const Worksheet sheet = worked(index);
-  const auto data = workingAs(CopyAs::mathMl, sheet, englishPhrases());
+  const auto data = workingAs(CopyAs::mathMl, sheet);
   QStringList names;
   QCOMPARE(xmlFault(data->data(QStringLiteral("application/xhtml+xml")), names), QString());
   QCOMPARE(names.first(), QStringLiteral("html"));
@@ -81,7 +81,7 @@ void CopiesTest::eachStepIsOneMathElement() {
   QFETCH(int, index);
   const Worksheet sheet = worked(index);
   for (std::size_t step = 0; step < sheet.steps.size(); ++step) {
-    const auto data = stepAs(CopyAs::mathMl, step, sheet, englishPhrases());
+    const auto data = stepAs(CopyAs::mathMl, step, sheet);
     QStringList names;
     QCOMPARE(xmlFault(data->data(QStringLiteral("application/mathml+xml")), names), QString());
     QCOMPARE(names.first(), QStringLiteral("math"));
@@ -99,11 +99,11 @@ void CopiesTest::eachStepIsAPictureAndADrawing() {
   QFETCH(int, index);
   const Worksheet sheet = worked(index);
   for (std::size_t step = 0; step < sheet.steps.size(); ++step) {
-    const auto picture = stepAs(CopyAs::picture, step, sheet, englishPhrases());
+    const auto picture = stepAs(CopyAs::picture, step, sheet);
     const auto image = qvariant_cast<QImage>(picture->imageData());
     QVERIFY(hasInk(image));
     QVERIFY(isGrey(image));
-    const auto drawing = stepAs(CopyAs::svg, step, sheet, englishPhrases());
+    const auto drawing = stepAs(CopyAs::svg, step, sheet);
     QStringList names;
     QCOMPARE(xmlFault(drawing->data(QStringLiteral("image/svg+xml")), names), QString());
     QCOMPARE(names.first(), QStringLiteral("svg"));
@@ -114,19 +114,17 @@ void CopiesTest::eachStepIsAPictureAndADrawing() {
 
 void CopiesTest::textIsWhatATerminalShows() {
   const Worksheet sheet = worked(0);
-  QCOMPARE(workingAs(CopyAs::text, sheet, englishPhrases())->text(),
-           fromCore(workingText(sheet, englishPhrases())));
-  QCOMPARE(stepAs(CopyAs::text, 1, sheet, englishPhrases())->text(),
-           fromCore(stepText(sheet.steps[1], 2, sheet, englishPhrases())));
+  QCOMPARE(workingAs(CopyAs::text, sheet)->text(), fromCore(workingText(sheet)));
+  QCOMPARE(stepAs(CopyAs::text, 1, sheet)->text(), fromCore(stepText(sheet.steps[1], 2, sheet)));
 }
 
 /// A program that knows neither notation gets its source.
 void CopiesTest::sourcesAreTextToo() {
   const Worksheet sheet = worked(0);
-  const auto text = [&](CopyAs as) { return workingAs(as, sheet, englishPhrases())->text(); };
+  const auto text = [&](CopyAs as) { return workingAs(as, sheet)->text(); };
   QVERIFY(text(CopyAs::mathMl).contains(QStringLiteral("<math")));
   QVERIFY(text(CopyAs::latex).startsWith(QStringLiteral("\\documentclass")));
-  QVERIFY(stepAs(CopyAs::latex, 0, sheet, englishPhrases())->text().startsWith(QStringLiteral("\\[")));
+  QVERIFY(stepAs(CopyAs::latex, 0, sheet)->text().startsWith(QStringLiteral("\\[")));
 }
 
 }  // namespace wardchalk::ui::test

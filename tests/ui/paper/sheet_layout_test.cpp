@@ -9,7 +9,6 @@
 
 #include "core/check/work_out.h"
 #include "core/words/amount_words.h"
-#include "core/words/phrasebook.h"
 #include "tests/support/golden_cases.h"
 #include "tests/ui/paper/pdf_text.h"
 #include "tests/ui/support/ink.h"
@@ -32,7 +31,7 @@ const GoldenCase& golden(const char* name) {
 }
 
 SheetContent contentOf(const GoldenCase& each, const SheetMade& by = made) {
-  return sheetContent(workOut(each.given, each.rules), by, englishPhrases());
+  return sheetContent(workOut(each.given, each.rules), by);
 }
 
 QString textOf(const SheetPage& page) {
@@ -233,7 +232,7 @@ void SheetLayoutTest::nothingToPrepareIsSaidOnEveryPage() {
   FETCH_SHEET();
   const Worksheet worksheet = workOut(goldenCases()[static_cast<std::size_t>(index)].given,
                                       goldenCases()[static_cast<std::size_t>(index)].rules);
-  const AmountWords words = amountWords(worksheet, englishPhrases());
+  const AmountWords words = amountWords(worksheet);
   const bool prepares = worksheet.verdict == VerdictKind::safe && !words.measure.empty();
   QCOMPARE(content.printsAmount(), prepares);
   for (const SheetPage& page : sheet.pages) {

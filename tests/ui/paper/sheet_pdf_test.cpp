@@ -2,7 +2,6 @@
 #include <QTest>
 
 #include "core/check/work_out.h"
-#include "core/words/phrasebook.h"
 #include "core/words/unit_words.h"
 #include "tests/support/golden_cases.h"
 #include "tests/ui/paper/pdf_text.h"
@@ -85,7 +84,7 @@ void SheetPdfTest::addAll() {
   QFETCH(int, index);                                                        \
   const GoldenCase& golden = goldenCases()[static_cast<std::size_t>(index)]; \
   const Worksheet worksheet = workOut(golden.given, golden.rules);           \
-  const SheetContent content = sheetContent(worksheet, made, englishPhrases())
+  const SheetContent content = sheetContent(worksheet, made)
 
 void SheetPdfTest::holdsEverythingAsText() {
   FETCH_SHEET();
@@ -145,7 +144,7 @@ void SheetPdfTest::theScannerFindsWhatItIsThereFor() {
 void SheetPdfTest::namesNothingOfTheChildOutsideItsPages() {
   GoldenCase golden = goldenCases().front();
   golden.given.title = "Uncommon words";
-  const SheetContent content = sheetContent(workOut(golden.given, golden.rules), made, englishPhrases());
+  const SheetContent content = sheetContent(workOut(golden.given, golden.rules), made);
   const QString told = pdfInfo(pdfOf(content));
   QVERIFY2(told.contains(content.title), qPrintable(told));
   QVERIFY2(!told.contains(QStringLiteral("Uncommon")), qPrintable(told));
@@ -153,7 +152,7 @@ void SheetPdfTest::namesNothingOfTheChildOutsideItsPages() {
 
 void SheetPdfTest::aFileThatCannotBeWrittenIsTold() {
   const GoldenCase& golden = goldenCases().front();
-  const SheetContent content = sheetContent(workOut(golden.given, golden.rules), made, englishPhrases());
+  const SheetContent content = sheetContent(workOut(golden.given, golden.rules), made);
   const auto refusal = writePdf(folder_.filePath(QStringLiteral("none/sheet.pdf")), content, PaperSize::a4);
   QVERIFY(refusal);
   QCOMPARE(refusal->code, RefusalCode::folderMissing);

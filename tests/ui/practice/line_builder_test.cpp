@@ -8,7 +8,6 @@
 #include "core/number/decimal_text.h"
 #include "core/practice/lines/student_line.h"
 #include "core/practice/sessions/set_file.h"
-#include "core/words/phrasebook.h"
 #include "ui/practice/chain_canvas.h"
 
 namespace wardchalk::ui {
@@ -71,8 +70,7 @@ class LineBuilderTest : public QObject {
 
 void LineBuilderTest::init() {
   QVERIFY(table_.give < table_.problem.asks.size());
-  builder_ = std::make_unique<LineBuilder>(table_.problem.asks[table_.give], table_.problem, 1.0,
-                                           englishPhrases(), nullptr);
+  builder_ = std::make_unique<LineBuilder>(table_.problem.asks[table_.give], table_.problem, 1.0, nullptr);
   builder_->show();
   QVERIFY(QTest::qWaitForWindowActive(builder_.get()));
 }

@@ -2,7 +2,6 @@
 
 #include <QTest>
 
-#include "core/words/phrasebook.h"
 #include "tests/support/practice_answers.h"
 
 namespace wardchalk::ui {
@@ -45,7 +44,7 @@ class LineFeedbackTest : public QObject {
 
 void LineFeedbackTest::offersHelpAndSaysNothingBeforeALineIsChecked() {
   const PracticeSession session = sessionOf(Topic::bsa);
-  const LineFeedback feedback = lineFeedback(session.current(), 0, englishPhrases());
+  const LineFeedback feedback = lineFeedback(session.current(), 0);
   QVERIFY(!feedback.mark);
   QVERIFY(feedback.said.isEmpty() && feedback.rungs.empty());
   QCOMPARE(feedback.next, QStringLiteral("Hint 1 of 4: where to look"));
@@ -55,7 +54,7 @@ void LineFeedbackTest::saysThatARightLineIsRight() {
   PracticeSession session = sessionOf(Topic::bsa);
   session.write(0, wardchalk::test::rightAnswer(session.current().problem, 0));
   session.check(0);
-  const LineFeedback feedback = lineFeedback(session.current(), 0, englishPhrases());
+  const LineFeedback feedback = lineFeedback(session.current(), 0);
   QCOMPARE(feedback.mark, std::optional(Mark::right));
   QCOMPARE(feedback.word, QStringLiteral("right"));
   QCOMPARE(feedback.said, QStringList{QStringLiteral("Well worked.")});
@@ -66,7 +65,7 @@ void LineFeedbackTest::neverBlames() {
   PracticeSession session = sessionOf(Topic::bsa);
   session.write(0, "999 m²");
   session.check(0);
-  const LineFeedback feedback = lineFeedback(session.current(), 0, englishPhrases());
+  const LineFeedback feedback = lineFeedback(session.current(), 0);
   QCOMPARE(feedback.word, QStringLiteral("not yet"));
   QVERIFY(!feedback.said.isEmpty());
   for (const char* hard : {"wrong", "error", "invalid", "fail", "incorrect"})
@@ -80,7 +79,7 @@ void LineFeedbackTest::climbsFourRungs() {
   session.check(0);
   QStringList next;
   for (int rung = 0; rung <= lastRung; ++rung) {
-    const LineFeedback feedback = lineFeedback(session.current(), 0, englishPhrases());
+    const LineFeedback feedback = lineFeedback(session.current(), 0);
     QCOMPARE(static_cast<int>(feedback.rungs.size()), rung);
     for (const ShownRung& shown : feedback.rungs) QVERIFY(!shown.text.isEmpty() && !shown.title.isEmpty());
     next << feedback.next;
@@ -97,11 +96,11 @@ void LineFeedbackTest::keepsTheAnswerToTheLastRung() {
   session.check(0);
   for (int rung = 1; rung < lastRung; ++rung) {
     session.climb(0);
-    const QString told = lineFeedback(session.current(), 0, englishPhrases()).spoken();
+    const QString told = lineFeedback(session.current(), 0).spoken();
     QVERIFY2(!told.contains(figure), qPrintable(told));
   }
   session.climb(0);
-  const QString told = lineFeedback(session.current(), 0, englishPhrases()).spoken();
+  const QString told = lineFeedback(session.current(), 0).spoken();
   QVERIFY2(told.contains(figure), qPrintable(told));
 }
 
@@ -110,7 +109,7 @@ void LineFeedbackTest::pointsAtAFault() {
   const std::string text = "√(103 cm × 17,2 kg / 3600)";
   session.write(0, text);
   session.check(0);
-  const LineFeedback feedback = lineFeedback(session.current(), 0, englishPhrases());
+  const LineFeedback feedback = lineFeedback(session.current(), 0);
   QVERIFY(feedback.pointed);
   const TextRange range = rangeOf(*feedback.pointed, text);
   QCOMPARE(QString::fromStdString(text).mid(range.begin, range.length), QStringLiteral("17,2"));
@@ -124,7 +123,7 @@ void LineFeedbackTest::tellsHowToWriteWhatCouldBeMisread() {
   if (!text.startsWith(QStringLiteral("0."))) QSKIP("this child is large");
   session.write(0, text.mid(1).toStdString());
   session.check(0);
-  const LineFeedback feedback = lineFeedback(session.current(), 0, englishPhrases());
+  const LineFeedback feedback = lineFeedback(session.current(), 0);
   QCOMPARE(feedback.mark, std::optional(Mark::right));
   QVERIFY(feedback.said.join(u' ').contains(text.section(u' ', 0, 0)));
   QVERIFY(feedback.pointed);
@@ -141,7 +140,7 @@ void LineFeedbackTest::theWorkedLineIsAPictureOfTheKeyAlone() {
     session.check(0);
     session.check(1);
     while (session.current().lines[1].rung < lastRung) session.climb(1);
-    return lineFeedback(session.current(), 1, englishPhrases()).rungs.back().picture.has_value();
+    return lineFeedback(session.current(), 1).rungs.back().picture.has_value();
   };
   QVERIFY(pictureOfSecond(wardchalk::test::rightAnswer(problem, 0)));
   QVERIFY(!pictureOfSecond("1.93 m²"));
@@ -152,7 +151,7 @@ void LineFeedbackTest::showsTheWorkedLineOnceHandedIn() {
   const QString figure = figureOf(session);
   session.write(0, "999 m²");
   session.handIn();
-  const LineFeedback feedback = lineFeedback(session.current(), 0, englishPhrases());
+  const LineFeedback feedback = lineFeedback(session.current(), 0);
   QVERIFY(feedback.spoken().contains(figure));
   QVERIFY(feedback.next.isEmpty());
 }
@@ -186,7 +185,7 @@ void LineFeedbackTest::isReadAloudWithoutDoublePoints() {
   session.write(0, "999 m²");
   session.check(0);
   for (int i = 0; i < lastRung; ++i) session.climb(0);
-  const QString told = lineFeedback(session.current(), 0, englishPhrases()).spoken();
+  const QString told = lineFeedback(session.current(), 0).spoken();
   QVERIFY2(!told.contains(QStringLiteral("..")) && !told.contains(QChar(QChar::Nbsp)), qPrintable(told));
 }
 

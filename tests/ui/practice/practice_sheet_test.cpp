@@ -46,7 +46,7 @@ class PracticeSheetTest : public QObject {
  private:
   QString text(const PracticeSet& set, PracticeSheetKind kind, PaperSize paper = PaperSize::a4) {
     const QString file = folder_.filePath(QStringLiteral("sheet.pdf"));
-    if (writePracticePdf(file, set, kind, paper, englishPhrases())) qFatal("no sheet");
+    if (writePracticePdf(file, set, kind, paper)) qFatal("no sheet");
     pages_ = pagesOfPdf(file);
     return pages_.join(u'\n');
   }
@@ -77,7 +77,7 @@ void PracticeSheetTest::holdsEveryProblemAndQuestion() {
       for (const QString& paragraph : fromCore(problem.story).split(u'\n', Qt::SkipEmptyParts))
         QVERIFY2(all.contains(unspaced(paragraph)), qPrintable(paragraph));
       for (const Ask& ask : problem.asks)
-        QVERIFY(all.contains(unspaced(fromCore(lineQuestion(ask, problem, englishPhrases())))));
+        QVERIFY(all.contains(unspaced(fromCore(lineQuestion(ask, problem)))));
     }
   }
 }
@@ -87,7 +87,7 @@ void PracticeSheetTest::questionsHoldNoAnswer() {
   set.title.clear();
   const QString all = text(set, PracticeSheetKind::questions);
   const Problem problem = problemInSet(set, 0);
-  const QString answer = fromCore(lineAnswer(problem.asks[0], problem, englishPhrases()));
+  const QString answer = fromCore(lineAnswer(problem.asks[0], problem));
   QVERIFY2(!unspaced(all).contains(unspaced(answer)), qPrintable(answer));
   QVERIFY(all.contains(QStringLiteral("Name:")));
   QVERIFY(all.contains(QStringLiteral("Questions")));
@@ -99,7 +99,7 @@ void PracticeSheetTest::theKeyWorksEveryLine() {
   for (int place = 0; place < set.count; ++place) {
     const Problem problem = problemInSet(set, place);
     for (const Ask& ask : problem.asks) {
-      QString answer = fromCore(lineAnswer(ask, problem, englishPhrases()));
+      QString answer = fromCore(lineAnswer(ask, problem));
       if (answer.startsWith(u'≈')) answer = answer.mid(1);
       QVERIFY2(all.contains(unspaced(answer)), qPrintable(answer));
     }
@@ -112,7 +112,7 @@ void PracticeSheetTest::isNoBedsideSheet() {
   const QString all = text(setOf(allTopics(), 2, 6), PracticeSheetKind::key);
   for (const PhraseId id :
        {PhraseId::sheet_ownLabel, PhraseId::sheet_workedBy, PhraseId::sheet_secondBy, PhraseId::sheet_title})
-    QVERIFY(!unspaced(all).contains(unspaced(fromCore(say(englishPhrases(), id)))));
+    QVERIFY(!unspaced(all).contains(unspaced(fromCore(say(id)))));
 }
 
 void PracticeSheetTest::staysInsideTheMargins_data() {
@@ -128,7 +128,7 @@ void PracticeSheetTest::staysInsideTheMargins() {
   QFETCH(PaperSize, paper);
   QFETCH(PracticeSheetKind, kind);
   const PaperFormat format = paperFormat(paper);
-  const SheetLayout sheet = layOutPracticeSheet(setOf(allTopics(), 3, 28), kind, format, englishPhrases());
+  const SheetLayout sheet = layOutPracticeSheet(setOf(allTopics(), 3, 28), kind, format);
   const QRectF content = format.content().adjusted(-1, -1, 1, 1);
   for (const SheetPage& page : sheet.pages) {
     QList<QRectF> taken;

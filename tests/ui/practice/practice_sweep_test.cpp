@@ -13,7 +13,6 @@
 #include <QSpinBox>
 #include <QTest>
 
-#include "core/words/phrasebook.h"
 #include "tests/ui/practice/pupil.h"
 #include "ui/practice/line_builder.h"
 #include "ui/practice/line_row.h"
@@ -429,7 +428,7 @@ void PracticeSweepTest::shoots() {
   QFETCH(int, page);
   if (QLatin1String(pages[page].name) != QLatin1String("problem")) return;
   const Problem& problem = pupil.session().current().problem;
-  LineBuilder builder(problem.asks.front(), problem, zoom / 100.0, englishPhrases(), &pupil.window());
+  LineBuilder builder(problem.asks.front(), problem, zoom / 100.0, &pupil.window());
   builder.show();
   auto* facts = builder.findChild<QListWidget*>();
   for (int i = 0; i < 2; ++i) {

@@ -8,7 +8,6 @@
 #include <QSpinBox>
 #include <QTest>
 
-#include "core/words/phrasebook.h"
 #include "tests/support/practice_answers.h"
 #include "ui/practice/line_row.h"
 #include "ui/working/spoken_widget.h"
@@ -22,8 +21,7 @@ constexpr int mostTabs = 300;
 
 }  // namespace
 
-Pupil::Pupil(int zoom)
-    : window_(std::make_unique<PracticeWindow>(files_, firstSeed, zoom, englishPhrases())) {
+Pupil::Pupil(int zoom) : window_(std::make_unique<PracticeWindow>(files_, firstSeed, zoom)) {
   window_->resize(1366, 768);
   window_->show();
   if (!QTest::qWaitForWindowActive(window_.get())) qFatal("the window does not become active");

@@ -88,7 +88,7 @@ int start(const QString& file) {
   const QTemporaryDir folder;
   Settings settings(folder.filePath(QStringLiteral("settings.ini")));
   ScriptedDialogs dialogs;
-  MainWindow window(exactRules(), englishPhrases(), settings, dialogs);
+  MainWindow window(exactRules(), settings, dialogs);
   if (!file.isEmpty()) window.openFile(file);
   return firstPaint(window);
 }
@@ -148,7 +148,7 @@ int board(const QString& folder) {
   std::vector<double> times;
   for (const QString& name : QDir(folder).entryList({QStringLiteral("*.case.json")})) {
     nurse.window().openFile(QDir(folder).filePath(name));
-    Board board(nurse.sheet(), true, englishPhrases(), 0);
+    Board board(nurse.sheet(), true, 0);
     board.resize(1920, 1080);
     board.show();
     settle();

@@ -172,7 +172,7 @@ void ModelsTest::theReportKeepsItsOrder() {
   const auto import =
       importReferenceList("medicine,route,high\r\nPlover,oral,\"1,5 mg\"\r\nWren,by post,\r\n");
   QVERIFY(import && import->refused.size() == 2);
-  auto* report = new ImportReport(*import, {2026, 3, 1}, englishPhrases(), &nurse_->window());
+  auto* report = new ImportReport(*import, {2026, 3, 1}, &nurse_->window());
   report->show();
   QVERIFY(examiner_->watch(*report) > 0);
 }
@@ -227,7 +227,7 @@ void ModelsTest::practiceKeepsItsOrder() {
     return !ask.isVerdict() && !lineFacts(ask, problem).empty();
   });
   QVERIFY(chain != problem.asks.end());
-  auto* builder = new LineBuilder(*chain, problem, 1, englishPhrases(), &nurse_->window());
+  auto* builder = new LineBuilder(*chain, problem, 1, &nurse_->window());
   builder->show();
   QVERIFY(examiner_->watch(*builder) > 0);
   auto* facts = builder->findChild<QListWidget*>(QStringLiteral("facts"));

@@ -13,7 +13,7 @@ bool hasKeyboard(const QWidget* window) {
 }
 
 Nurse::Nurse() : settings_(std::make_unique<Settings>(settingsFile())) {
-  window_ = std::make_unique<MainWindow>(exactRules(), englishPhrases(), *settings_, dialogs_);
+  window_ = std::make_unique<MainWindow>(exactRules(), *settings_, dialogs_);
   window_->show();
   if (!QTest::qWaitForWindowActive(window_.get())) qFatal("the window does not become active");
 }

@@ -241,7 +241,7 @@ void OrderJourneysTest::implausibleWeightIsConfirmedAskedAboutAndThenMeasured() 
 void OrderJourneysTest::aNewWindowIsEmpty() {
   enterAll({{"child.height", one("103 cm")}, {"child.weight", one("17.2 kg")}});
   Settings settings(nurse_->settingsFile());
-  MainWindow next(exactRules(), englishPhrases(), settings, nurse_->dialogs());
+  MainWindow next(exactRules(), settings, nurse_->dialogs());
   next.show();
   QVERIFY(next.editor().draft().isEmpty());
   QCOMPARE(next.worksheet().given, Case{});

@@ -209,12 +209,12 @@ void OutsideTextTest::theRememberedRulesAtStart() {
   Settings settings(nurse_->folder() + QStringLiteral("/other.ini"));
   settings.setRules(rulesFile());
   {
-    MainWindow again(exactRules(), englishPhrases(), settings, nurse_->dialogs());
+    MainWindow again(exactRules(), settings, nurse_->dialogs());
     again.show();
     look();
   }
   settings.setRules(nurse_->folder() + u'/' + outsideFile);
-  MainWindow again(exactRules(), englishPhrases(), settings, nurse_->dialogs());
+  MainWindow again(exactRules(), settings, nurse_->dialogs());
   again.show();
   look();
 }

@@ -510,7 +510,7 @@ void RandomEventsTest::openEverythingOnce() {
 }
 
 void RandomEventsTest::beginPractice() {
-  practice_ = std::make_unique<PracticeWindow>(*files_, 41, 100, englishPhrases());
+  practice_ = std::make_unique<PracticeWindow>(*files_, 41, 100);
   practice_->resize(1100, 740);
   practice_->show();
 }
@@ -530,7 +530,7 @@ void RandomEventsTest::nothingCrashesWarnsOrGrows() {
   settings_ = std::make_unique<Settings>(chance_->inFolder("settings.ini"));
   dialogs_ = std::make_unique<ChanceDialogs>(*chance_);
   files_ = std::make_unique<ChanceFiles>(*chance_);
-  window_ = std::make_unique<MainWindow>(exactRules(), englishPhrases(), *settings_, *dialogs_);
+  window_ = std::make_unique<MainWindow>(exactRules(), *settings_, *dialogs_);
   window_->findChild<IdleWatch*>()->setClock([this] { return ClockReading{now_, now_}; });
   window_->resize(1366, 768);
   window_->show();

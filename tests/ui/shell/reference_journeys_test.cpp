@@ -164,7 +164,7 @@ void ReferenceJourneysTest::everyEntryFillsTheFormAsItStands() {
   QVERIFY(list);
   CaseEditor editor;
   for (const ListEntry& one : list->entries) {
-    editor.fill(QStringLiteral("x"), "reference.", entriesOf(one, {2026, 11, 25}, englishPhrases()));
+    editor.fill(QStringLiteral("x"), "reference.", entriesOf(one, {2026, 11, 25}));
     QVERIFY2(!editor.draft().pendingPath(), std::string(*editor.draft().pendingPath()).c_str());
     Reference reference = editor.draft().toCase().reference;
     QVERIFY(!reference.source.empty());

@@ -124,7 +124,7 @@ void RulesDeskTest::aFileIsUsedAndRemembered() {
   action("rules-open")->trigger();
   QCOMPARE(bar(), QStringLiteral("House rules: ward 5"));
   Settings settings(nurse_->settingsFile());
-  MainWindow again(exactRules(), englishPhrases(), settings, nurse_->dialogs());
+  MainWindow again(exactRules(), settings, nurse_->dialogs());
   QCOMPARE(again.findChild<QLabel*>(QStringLiteral("rules-name"))->text(),
            QStringLiteral("House rules: ward 5"));
 }
@@ -143,7 +143,7 @@ void RulesDeskTest::whatCannotBeReadAtStartIsToldWithoutADialog() {
   const QString file = nurse_->folder() + QStringLiteral("/moved away.json");
   Settings settings(nurse_->folder() + QStringLiteral("/other.ini"));
   settings.setRules(file);
-  MainWindow again(classroomRules(), englishPhrases(), settings, nurse_->dialogs());
+  MainWindow again(classroomRules(), settings, nurse_->dialogs());
   QCOMPARE(again.findChild<QLabel*>(QStringLiteral("rules-name"))->text(),
            QStringLiteral("House rules: exact"));
   const QString told = again.findChild<NoticeBar*>(QStringLiteral("rules-notice"))->said();
@@ -173,7 +173,7 @@ void RulesDeskTest::whatCannotBeReadIsForgotten() {
   Settings settings(nurse_->folder() + QStringLiteral("/other.ini"));
   settings.setRules(file);
   const auto saidAtStart = [&] {
-    MainWindow again(classroomRules(), englishPhrases(), settings, nurse_->dialogs());
+    MainWindow again(classroomRules(), settings, nurse_->dialogs());
     return again.findChild<NoticeBar*>(QStringLiteral("rules-notice"))->said();
   };
   const QString told = saidAtStart();

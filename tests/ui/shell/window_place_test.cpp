@@ -134,7 +134,7 @@ void WindowPlaceTest::theWindowAndItsCautionAreOnAScreen() {
   Settings settings(folder.filePath(QStringLiteral("settings.ini")));
   settings.setGeometry(kept);
   ScriptedDialogs dialogs;
-  MainWindow window(exactRules(), englishPhrases(), settings, dialogs);
+  MainWindow window(exactRules(), settings, dialogs);
   window.show();
   QVERIFY(QTest::qWaitForWindowExposed(&window));
   QCOMPARE(fault(window), QString());
@@ -152,7 +152,7 @@ void WindowPlaceTest::aPlaceOnAScreenIsKept() {
   kept.screenWidth = 1280;
   settings.setGeometry(kept.bytes());
   ScriptedDialogs dialogs;
-  MainWindow window(exactRules(), englishPhrases(), settings, dialogs);
+  MainWindow window(exactRules(), settings, dialogs);
   window.show();
   QVERIFY(QTest::qWaitForWindowExposed(&window));
   QCOMPARE(window.screen()->name(), QStringLiteral("other"));

@@ -15,7 +15,7 @@ namespace wardchalk::ui::test {
 namespace {
 
 struct Shown {
-  explicit Shown(const char* name) : amount(nullptr, englishPhrases()) {
+  explicit Shown(const char* name) : amount(nullptr) {
     amount.show(sample(name));
     amount.resize(900, amount.heightAt(900));
     amount.show();

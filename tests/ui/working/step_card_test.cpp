@@ -4,7 +4,6 @@
 #include <QSignalSpy>
 #include <QTest>
 
-#include "core/words/phrasebook.h"
 #include "tests/ui/working/sample_cases.h"
 #include "ui/working/step_views.h"
 
@@ -13,7 +12,7 @@ namespace wardchalk::ui::test {
 namespace {
 
 StepView viewOf(const char* sampleName, StepId id) {
-  for (StepView& view : stepViews(sample(sampleName), englishPhrases()))
+  for (StepView& view : stepViews(sample(sampleName)))
     if (view.step.id == id) return std::move(view);
   return {};
 }

@@ -7,7 +7,6 @@
 #include <algorithm>
 
 #include "core/check/work_out.h"
-#include "core/words/phrasebook.h"
 #include "tests/ui/support/ink.h"
 #include "tests/ui/working/sample_cases.h"
 #include "ui/working/box.h"
@@ -23,7 +22,7 @@ QString name(const SampleCase& each) { return QString::fromStdString(each.name);
 
 std::vector<StepLayout> layouts(const SampleCase& each, const Metrics& metrics) {
   std::vector<StepLayout> all;
-  for (const StepView& view : stepViews(workOut(each.given, each.rules), englishPhrases()))
+  for (const StepView& view : stepViews(workOut(each.given, each.rules)))
     all.push_back(layOut(view, metrics));
   return all;
 }
@@ -46,7 +45,7 @@ QImage picture(const std::vector<StepLayout>& layouts, const Metrics& metrics, S
 }
 
 StepView viewOf(const char* sampleName, StepId id) {
-  for (StepView& view : stepViews(sample(sampleName), englishPhrases()))
+  for (StepView& view : stepViews(sample(sampleName)))
     if (view.step.id == id) return std::move(view);
   return {};
 }
@@ -166,7 +165,7 @@ void StepLayoutTest::barIsAsWideAsTheWiderSide() {
 
 void StepLayoutTest::marksEachStruckPairTwice() {
   FETCH_LAYOUTS();
-  const auto views = stepViews(workOut(each.given, each.rules), englishPhrases());
+  const auto views = stepViews(workOut(each.given, each.rules));
   for (std::size_t i = 0; i < all.size(); ++i) {
     const auto* solved = std::get_if<Solved>(&views[i].step.body);
     if (!solved) continue;

@@ -30,7 +30,7 @@ Case edited(const char* name, const char* path, const char* text) {
 /// A pane of the usual size with a sample on screen.
 struct Shown {
   explicit Shown(const char* name) : Shown(sample(name)) {}
-  explicit Shown(const Worksheet& sheet) : pane(nullptr, englishPhrases()) {
+  explicit Shown(const Worksheet& sheet) : pane(nullptr) {
     pane.resize(930, 700);
     pane.show(sheet);
     pane.show();

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/unit/print.h"
+#include "core/words/phrasebook.h"
 #include "core/words/step_words.h"
 #include "core/words/unit_words.h"
 #include "ui/theme/text.h"
@@ -25,7 +26,7 @@ constexpr Basis oneDay{CheckId::daily, CheckId::maxDaily};
 
 class LandmarkFinder {
  public:
-  LandmarkFinder(const Worksheet& sheet, const Phrasebook& book) : sheet_(sheet), book_(book) {}
+  explicit LandmarkFinder(const Worksheet& sheet) : sheet_(sheet) {}
 
   /// A comparison with the maximum shows it however far it is, and no low end beside it.
   std::vector<Landmark> onBasis(const Basis& basis, bool comparesMaximum = false) {
@@ -58,7 +59,7 @@ class LandmarkFinder {
 
  private:
   void add(Kind kind, const Number& value, const std::string& text, PhraseId phrase) {
-    found_.push_back({kind, value, held(say(book_, phrase, {{"amount", text}}))});
+    found_.push_back({kind, value, held(say(phrase, {{"amount", text}}))});
   }
   void add(Kind kind, const Quantity& value, PhraseId phrase) {
     add(kind, value.value, printed(value), phrase);
@@ -82,7 +83,6 @@ class LandmarkFinder {
   }
 
   const Worksheet& sheet_;
-  const Phrasebook& book_;
   std::vector<Landmark> found_;
 };
 
@@ -90,10 +90,10 @@ bool comparesWords(const Comparison& comparison) { return comparison.left.term.u
 
 }  // namespace
 
-std::vector<Landmark> landmarksOf(const Step& step, const Worksheet& sheet, const Phrasebook& book) {
+std::vector<Landmark> landmarksOf(const Step& step, const Worksheet& sheet) {
   const auto& comparison = std::get<Comparison>(step.body);
   if (comparesWords(comparison)) return {};
-  LandmarkFinder finder(sheet, book);
+  LandmarkFinder finder(sheet);
   const auto onBasis = [&](const Basis& basis) {
     const Quantity* ordered = finder.orderedOn(basis);
     return ordered && ordered->value == comparison.left.term.value && comparison.left.text.empty();

@@ -97,7 +97,7 @@ LineMark markVerdict(const Worksheet& key, const Replay& carried, std::string_vi
   if (*said == meant) return rightMark();
   if (!nearEnough(carried, meant, *said)) return wrongMark(reasonsFor(carried, meant, *said));
   LineMark mark = rightMark();
-  mark.notes.push_back(LineNote::askIsWord);
+  mark.notes.push_back(LineNote::askIsTheWord);
   return mark;
 }
 

@@ -117,7 +117,7 @@ TEST(LineRemarks, belongToTheMistakesOfTheList) {
 TEST(LineRemarks, haveSentences) {
   for (std::size_t i = 0; i < lineRemarkTable.size(); ++i) {
     const LineRemark remark{static_cast<LineRemarkCode>(i), {}, "hr", "h"};
-    const std::string text = sentence(remark, englishPhrases());
+    const std::string text = sentence(remark);
     EXPECT_EQ(text.rfind("hr ", 0), 0U) << text;
     EXPECT_TRUE(text.ends_with(" h.")) << text;
   }

@@ -11,8 +11,6 @@
 namespace wardchalk {
 namespace {
 
-const Phrasebook& book = englishPhrases();
-
 Problem asking(std::initializer_list<std::string_view> asks) {
   Problem problem = test::casePerDay();
   test::ask(problem, asks);
@@ -36,7 +34,7 @@ struct Hinted {
       mark = marking.mark(ask, answer);
     }
   }
-  [[nodiscard]] std::string rung(int rung) const { return hint(problem, ask, mark, carried, rung, book); }
+  [[nodiscard]] std::string rung(int rung) const { return hint(problem, ask, mark, carried, rung); }
 };
 
 TEST(Hints, climbFromWhereToTheWorkedLine) {
@@ -57,7 +55,7 @@ TEST(Hints, takeAnotherRungForTheNearest) {
 TEST(Hints, ofARightLineAreEmpty) {
   const Hinted hinted({"low-dose"}, {"124.7 mg"});
   for (const int rung : {1, 2, 3, 4}) EXPECT_EQ(hinted.rung(rung), "");
-  EXPECT_EQ(praise(hinted.mark, book), "");
+  EXPECT_EQ(praise(hinted.mark), "");
 }
 
 TEST(Hints, askAboutEachMistakeThatFits) {
@@ -79,7 +77,7 @@ TEST(Hints, sayTheVerdictOfTheStudentsOwnNumbers) {
 
 TEST(Hints, sayFirstWhatIsRight) {
   const Hinted hinted({"give"}, {"150 mg × 5 mL / 250 mg = 3.5 mL"});
-  EXPECT_EQ(praise(hinted.mark, book), "The set-up is right. The unit is right.");
+  EXPECT_EQ(praise(hinted.mark), "The set-up is right. The unit is right.");
 }
 
 /// A number as a word of its own: "3" is not in "3600" nor in "0.3".
@@ -107,7 +105,7 @@ TEST(Hints, nameNoFigureOfTheProblemBeforeTheLastRung) {
         LineMark mark;
         mark.mistakes = {static_cast<MistakeId>(i)};
         for (const int rung : {1, 2})
-          EXPECT_FALSE(names(hint(problem, ask, mark, {}, rung, book), right))
+          EXPECT_FALSE(names(hint(problem, ask, mark, {}, rung), right))
               << mistakeTable[i].number << " " << right;
       }
     }
@@ -117,7 +115,7 @@ TEST(Hints, nameNoFigureOfTheProblemBeforeTheLastRung) {
 TEST(Hints, everyMistakeHasItsOwnWords) {
   std::set<std::string> seen;
   for (std::size_t i = 0; i < mistakeTable.size(); ++i)
-    EXPECT_TRUE(seen.insert(mistakeName(static_cast<MistakeId>(i), book)).second) << mistakeTable[i].number;
+    EXPECT_TRUE(seen.insert(mistakeName(static_cast<MistakeId>(i))).second) << mistakeTable[i].number;
 }
 
 }  // namespace

@@ -242,7 +242,7 @@ TEST(FreeText, isRefusedForEachUnseenCharacterWithItsPath) {
       EXPECT_EQ(idOf(refusal->code), "unseen-character") << kind.name << ": " << row.name;
       EXPECT_EQ(refusal->typed, row.character) << kind.name << ": " << row.name;
       EXPECT_EQ(refusal->path, kind.path) << kind.name << ": " << row.name;
-      const std::string said = sentence(*refusal, englishPhrases());
+      const std::string said = sentence(*refusal);
       EXPECT_NE(said.find(row.number), std::string::npos) << said;
       EXPECT_NE(said.find("Type it anew."), std::string::npos) << said;
     }

@@ -7,6 +7,7 @@
 
 #include "core/practice/marking/marking.h"
 #include "core/practice/problem/amount_line.h"
+#include "core/words/phrasebook.h"
 #include "core/words/unit_words.h"
 
 namespace wardchalk {
@@ -86,11 +87,10 @@ TEST(AmountLine, ofAnOrderThatIsNotSafeHasItsQuestionItsFactsAndItsAnswer) {
         const Ask& ask = problem.asks[i];
         if (ask.isVerdict() || problem.key.step(*ask.step)) continue;
         ++unsafe;
-        EXPECT_FALSE(lineQuestion(ask, problem, englishPhrases()).empty()) << seed;
+        EXPECT_FALSE(lineQuestion(ask, problem).empty()) << seed;
         EXPECT_FALSE(lineFacts(ask, problem).empty()) << seed;
         EXPECT_EQ(lineWanted(ask, problem), ask.wanted) << seed;
-        EXPECT_EQ(lineAnswer(ask, problem, englishPhrases()),
-                  say(englishPhrases(), PhraseId::practiceSheet_nothing));
+        EXPECT_EQ(lineAnswer(ask, problem), say(PhraseId::practiceSheet_nothing));
         EXPECT_EQ(Marking(problem).mark(i, "do not measure").mark, Mark::right) << seed;
         EXPECT_TRUE(
             Marking(problem).mark(i, "5 " + unitsText(ask.wanted, Spelling::filed)).has(MistakeId::E57))
@@ -102,10 +102,8 @@ TEST(AmountLine, ofAnOrderThatIsNotSafeHasItsQuestionItsFactsAndItsAnswer) {
 
 TEST(Lesson, everyTopicAndLevelHasItsWord) {
   std::vector<std::string> words;
-  for (std::size_t i = 0; i < topicIds.size(); ++i)
-    words.push_back(topicWord(static_cast<Topic>(i), englishPhrases()));
-  for (int level = lowestLevel; level <= highestLevel; ++level)
-    words.push_back(levelWord(level, englishPhrases()));
+  for (std::size_t i = 0; i < topicIds.size(); ++i) words.push_back(topicWord(static_cast<Topic>(i)));
+  for (int level = lowestLevel; level <= highestLevel; ++level) words.push_back(levelWord(level));
   std::ranges::sort(words);
   EXPECT_EQ(std::ranges::adjacent_find(words), words.end());
   EXPECT_FALSE(words.front().empty());
@@ -115,9 +113,9 @@ TEST(Lesson, everyLineOfEveryTopicHasAQuestionAndAnAnswer) {
   for (std::size_t topic = 0; topic < topicIds.size(); ++topic) {
     const Problem problem = makeProblem(static_cast<Topic>(topic), 2, 11, exactRules());
     for (const Ask& ask : problem.asks) {
-      EXPECT_FALSE(lineQuestion(ask, problem, englishPhrases()).empty()) << topicIds[topic];
-      EXPECT_FALSE(lineAnswer(ask, problem, englishPhrases()).empty()) << topicIds[topic];
-      EXPECT_EQ(lineUnit(ask, englishPhrases()).empty(), ask.isVerdict() || ask.wanted == Units{});
+      EXPECT_FALSE(lineQuestion(ask, problem).empty()) << topicIds[topic];
+      EXPECT_FALSE(lineAnswer(ask, problem).empty()) << topicIds[topic];
+      EXPECT_EQ(lineUnit(ask).empty(), ask.isVerdict() || ask.wanted == Units{});
     }
   }
 }

@@ -28,7 +28,7 @@ std::string changed(std::string text, std::string_view from, std::string_view to
 template <typename T>
 std::string fate(const Result<T>& result) {
   if (result) return "read";
-  EXPECT_FALSE(sentence(result.refusal(), englishPhrases()).empty());
+  EXPECT_FALSE(sentence(result.refusal()).empty());
   return result.refusal().path + " " + std::string(idOf(result.refusal().code));
 }
 

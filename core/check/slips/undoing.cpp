@@ -1,6 +1,6 @@
-#include "core/check/slips/slip.h"
+#include "core/check/slips/undoing.h"
 
-namespace wardchalk {
+namespace wardchalk::undoing {
 
 namespace {
 
@@ -19,21 +19,6 @@ std::optional<Number> dosesIn(const SlipGround& ground) {
 
 bool isPerDay(const SlipGround& ground) {
   return ground.given.order.dose && ground.given.order.dose->perTime == PerTime::day;
-}
-
-/// The day's amount, ordered as each dose.
-Undoing dividedOnce(const SlipGround& ground) {
-  const std::optional<Number> doses = dosesIn(ground);
-  if (!doses || isPerDay(ground)) return impossible;
-  return times(Number(1) / *doses);
-}
-
-/// Each dose, ordered as the day's amount.
-Undoing notPerDay(const SlipGround& ground) { return isPerDay(ground) ? times(dosesIn(ground)) : impossible; }
-
-/// A dose divided once more among the doses of the day.
-Undoing notDividedAgain(const SlipGround& ground) {
-  return isPerDay(ground) ? impossible : times(dosesIn(ground));
 }
 
 PerSize orderSize(const SlipGround& ground) {
@@ -58,26 +43,54 @@ Undoing sizeInstead(const SlipGround& ground, PerSize meant, PerSize taken) {
   return times(*sizeOf(ground, meant) / *sizeOf(ground, taken));
 }
 
-/// kg in place of m²: a dose that is ordered for each kg, or was worked out with them under a reference for
-/// each m². A reference that was itself read so comes to the same.
+/// The weight in one part, which is what can be typed ten times too much, or in another unit.
+const Quantity* plainWeight(const SlipGround& ground) {
+  const auto& weight = ground.given.child.weight;
+  return weight && weight->parts.size() == 1 ? &weight->parts.front() : nullptr;
+}
+
+Undoing weightOf(const SlipGround& ground, Quantity weight) {
+  Case meant = ground.given;
+  meant.child.weight = MixedQuantity{{std::move(weight)}};
+  return meant;
+}
+
+/// The label by which an order in mL becomes an amount; none for any other order.
+const Strength* labelOf(const SlipGround& ground) {
+  const Case& given = ground.given;
+  if (!given.order.dose || given.order.dose->amount.unit != Unit::mL) return nullptr;
+  return given.stock.strength && given.stock.strength->in.unit == Unit::mL ? &*given.stock.strength : nullptr;
+}
+
+}  // namespace
+
+Undoing dividedOnce(const SlipGround& ground) {
+  const std::optional<Number> doses = dosesIn(ground);
+  if (!doses || isPerDay(ground)) return impossible;
+  return times(Number(1) / *doses);
+}
+
+Undoing notPerDay(const SlipGround& ground) { return isPerDay(ground) ? times(dosesIn(ground)) : impossible; }
+
+Undoing notDividedAgain(const SlipGround& ground) {
+  return isPerDay(ground) ? impossible : times(dosesIn(ground));
+}
+
 Undoing byM2(const SlipGround& ground) { return sizeInstead(ground, PerSize::m2, PerSize::kg); }
 
 Undoing byKg(const SlipGround& ground) { return sizeInstead(ground, PerSize::kg, PerSize::m2); }
 
-/// The whole dose, ordered for each kg or m² or multiplied by them once too often.
 Undoing notForSize(const SlipGround& ground) {
   const PerSize size = orderSize(ground) != PerSize::none ? orderSize(ground) : referenceSize(ground);
   const std::optional<Number> value = sizeOf(ground, size);
   return value ? times(Number(1) / *value) : impossible;
 }
 
-/// The figure for each kg or m², ordered as the whole dose.
 Undoing forSize(const SlipGround& ground) {
   if (orderSize(ground) != PerSize::none) return impossible;
   return times(sizeOf(ground, referenceSize(ground)));
 }
 
-/// A whole dose worked out with the child's pounds under a reference for each kg.
 Undoing withKilograms(const SlipGround& ground) {
   if (orderSize(ground) != PerSize::none || referenceSize(ground) != PerSize::kg) return impossible;
   return times(converted(Number(1), Unit::lb, Unit::kg, ground.pounds));
@@ -91,18 +104,6 @@ Undoing onReferenceSchedule(const SlipGround& ground) {
     return impossible;
   Case meant = ground.given;
   meant.order.schedule = stated;
-  return meant;
-}
-
-/// The weight in one part, which is what can be typed ten times too much, or in another unit.
-const Quantity* plainWeight(const SlipGround& ground) {
-  const auto& weight = ground.given.child.weight;
-  return weight && weight->parts.size() == 1 ? &weight->parts.front() : nullptr;
-}
-
-Undoing weightOf(const SlipGround& ground, Quantity weight) {
-  Case meant = ground.given;
-  meant.child.weight = MixedQuantity{{std::move(weight)}};
   return meant;
 }
 
@@ -125,36 +126,14 @@ Undoing surfaceTimes(const SlipGround& ground, const Number& factor) {
   return meant;
 }
 
-/// The label by which an order in mL becomes an amount; none for any other order.
-const Strength* labelOf(const SlipGround& ground) {
-  const Case& given = ground.given;
-  if (!given.order.dose || given.order.dose->amount.unit != Unit::mL) return nullptr;
-  return given.stock.strength && given.stock.strength->in.unit == Unit::mL ? &*given.stock.strength : nullptr;
-}
-
-/// So much in 5 mL, entered as in 1 mL.
 Undoing labelInFive(const SlipGround& ground) {
   const Strength* label = labelOf(ground);
   return label && label->in.value == Number(1) ? times(Number::ratio(1, 5)) : impossible;
 }
 
-/// So much in 1 mL, entered as in more.
 Undoing labelInOne(const SlipGround& ground) {
   const Strength* label = labelOf(ground);
   return label ? times(label->in.value) : impossible;
 }
 
-}  // namespace
-
-Undoing undone(Slip slip, const SlipGround& ground) {
-  switch (slip) {
-#define WARDCHALK_SLIP(name, id, field, errors, undoing) \
-  case Slip::name:                                       \
-    return undoing;
-#include "core/check/slips/slips.def"
-#undef WARDCHALK_SLIP
-  }
-  return impossible;
-}
-
-}  // namespace wardchalk
+}  // namespace wardchalk::undoing
