@@ -5,7 +5,8 @@
 
 #include "core/practice/sessions/session.h"
 #include "core/words/phrasebook.h"
-#include "ui/practice/practice_files.h"
+#include "ui/paper/paper_format.h"
+#include "ui/theme/questions.h"
 
 class QStackedWidget;
 
@@ -23,15 +24,18 @@ class PracticeWindow : public QWidget {
   Q_OBJECT
 
  public:
-  /// `firstSeed` draws the set that is proposed; `zoom` in percent. `files` and `book` must outlive the
-  /// window.
-  PracticeWindow(PracticeFiles& files, std::uint64_t firstSeed, int zoom, const Phrasebook& book,
-                 QWidget* parent = nullptr);
+  /// `firstSeed` draws the set that is proposed; `zoom` in percent. `questions` and `book` must outlive
+  /// the window.
+  PracticeWindow(Questions& questions, PaperSize paper, std::uint64_t firstSeed, int zoom,
+                 const Phrasebook& book, QWidget* parent = nullptr);
   ~PracticeWindow() override;
 
   /// The session that is under way or was; none before the first.
   [[nodiscard]] const PracticeSession* session() const { return session_.get(); }
   void setZoom(int percent);
+
+ Q_SIGNALS:
+  void paperChosen(PaperSize size);
 
  protected:
   void closeEvent(QCloseEvent* event) override;
@@ -57,7 +61,7 @@ class PracticeWindow : public QWidget {
   void saveResults();
   [[nodiscard]] bool mayLeave();
 
-  PracticeFiles& files_;
+  Questions& questions_;
   const Phrasebook& book_;
   std::uint64_t nextSeed_;
   int zoom_;

@@ -42,6 +42,8 @@ class WordBox : public QComboBox {
   void wheelEvent(QWheelEvent* event) override { event->ignore(); }
 };
 
+QString setFilter() { return SetPage::tr("Practice sets (*.json)"); }
+
 QString setRefusalText(const QString& file, const Refusal& refusal, const Phrasebook& book) {
   QString text = file;
   if (!refusal.path.empty()) text += u'\n' + fromCore(refusal.path);
@@ -50,10 +52,12 @@ QString setRefusalText(const QString& file, const Refusal& refusal, const Phrase
 
 }  // namespace
 
-std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files, const Phrasebook& book,
+FileQuestion openSetQuestion() { return {FileQuestion::open, SetPage::tr("Open a set"), setFilter(), {}}; }
+
+std::optional<PracticeSet> openSetFile(const QString& file, Questions& questions, const Phrasebook& book,
                                        QWidget* parent) {
   const auto refuse = [&](const Refusal& refusal) {
-    files.tell(parent, SetPage::tr("The set was not opened"), setRefusalText(file, refusal, book));
+    questions.tell(parent, SetPage::tr("The set was not opened"), setRefusalText(file, refusal, book));
     return std::nullopt;
   };
   const Result<std::string> text = readTextFile(nativePath(file));
@@ -63,8 +67,8 @@ std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files
   return *plan;
 }
 
-SetPage::SetPage(PracticeFiles& files, const Phrasebook& book, QWidget* parent)
-    : PracticePage("set-page", parent), files_(files), book_(book) {
+SetPage::SetPage(Questions& questions, PaperSize paper, const Phrasebook& book, QWidget* parent)
+    : PracticePage("set-page", parent), questions_(questions), book_(book) {
   column()->addWidget(wordsIn(inside(), tr("A set for a class"), 1.6, true));
   column()->addWidget(
       wordsIn(inside(),
@@ -80,7 +84,7 @@ SetPage::SetPage(PracticeFiles& files, const Phrasebook& book, QWidget* parent)
   missing_->setObjectName(QStringLiteral("set-missing"));
   missing_->setAlignment(Qt::AlignRight);
   column()->addWidget(missing_);
-  column()->addWidget(buildFoot());
+  column()->addWidget(buildFoot(paper));
   connect(form_, &PlanForm::changed, this, &SetPage::tellWhatIsMissing);
   tellWhatIsMissing();
 }
@@ -101,7 +105,7 @@ void SetPage::buildSchool() {
   tellRules();
 }
 
-QWidget* SetPage::buildFoot() {
+QWidget* SetPage::buildFoot(PaperSize paper) {
   auto* foot = new ButtonFlow(inside());
   const auto add = [&](const QString& text, const char* name, auto what) {
     QPushButton* button = addButton(foot, text, name);
@@ -116,15 +120,15 @@ QWidget* SetPage::buildFoot() {
   paper_ = new WordBox({tr("A4"), tr("Letter")}, foot);
   paper_->setObjectName(QStringLiteral("set-paper"));
   paper_->setAccessibleName(tr("Paper"));
-  paper_->setCurrentIndex(static_cast<int>(files_.paper()));
+  paper_->setCurrentIndex(static_cast<int>(paper));
   label->setBuddy(paper_);
   foot->add(label);
   foot->add(paper_);
-  questions_ = add(tr("&Questions as PDF …"), "set-questions", [this] { savePdf(false); });
-  key_ = add(tr("&Key as PDF …"), "set-key", [this] { savePdf(true); });
+  questionsPdf_ = add(tr("&Questions as PDF …"), "set-questions", [this] { savePdf(false); });
+  keyPdf_ = add(tr("&Key as PDF …"), "set-key", [this] { savePdf(true); });
   save_ = add(tr("&Save the set …"), "set-save", [this] { saveSet(); });
   connect(paper_, &QComboBox::currentIndexChanged, this,
-          [this](int index) { files_.setPaper(static_cast<PaperSize>(index)); });
+          [this](int index) { Q_EMIT paperChosen(static_cast<PaperSize>(index)); });
   return foot;
 }
 
@@ -138,7 +142,7 @@ QString SetPage::whatIsMissing() const {
 void SetPage::tellWhatIsMissing() {
   const QString missing = whatIsMissing();
   missing_->setText(missing);
-  for (QPushButton* button : {save_, questions_, key_}) button->setEnabled(missing.isEmpty());
+  for (QPushButton* button : {save_, questionsPdf_, keyPdf_}) button->setEnabled(missing.isEmpty());
 }
 
 /// What the chosen set does with pounds and with rounding; rules of a file say that in the file.
@@ -188,28 +192,31 @@ PracticeSet SetPage::plan() const {
 }
 
 void SetPage::openSet() {
-  const QString file = files_.setToOpen(window());
+  const QString file = questions_.file(window(), openSetQuestion());
   if (file.isEmpty()) return;
-  if (const auto plan = openSetFile(file, files_, book_, window())) setPlan(*plan);
+  if (const auto plan = openSetFile(file, questions_, book_, window())) setPlan(*plan);
 }
 
 void SetPage::saveSet() {
-  const QString file = files_.setToSave(window());
+  const QString file = questions_.file(
+      window(), {FileQuestion::save, tr("Save the set"), setFilter(), tr("practice-set.json")});
   if (file.isEmpty()) return;
   std::string text;
   writeSet(text, plan());
   text += '\n';
   if (const auto refusal = writeTextFile(nativePath(file), text))
-    files_.tell(window(), tr("The set was not saved"), setRefusalText(file, *refusal, book_));
+    questions_.tell(window(), tr("The set was not saved"), setRefusalText(file, *refusal, book_));
 }
 
 void SetPage::savePdf(bool withKey) {
   const QString file =
-      files_.pdfToSave(window(), withKey ? tr("practice-key.pdf") : tr("practice-questions.pdf"));
+      questions_.file(window(), {FileQuestion::save, tr("Save as PDF"), tr("PDF (*.pdf)"),
+                                 withKey ? tr("practice-key.pdf") : tr("practice-questions.pdf")});
   if (file.isEmpty()) return;
+  const auto paper = static_cast<PaperSize>(paper_->currentIndex());
   const auto kind = withKey ? PracticeSheetKind::key : PracticeSheetKind::questions;
-  if (const auto refusal = writePracticePdf(file, plan(), kind, files_.paper(), book_))
-    files_.tell(window(), tr("The sheet was not saved"), setRefusalText(file, *refusal, book_));
+  if (const auto refusal = writePracticePdf(file, plan(), kind, paper, book_))
+    questions_.tell(window(), tr("The sheet was not saved"), setRefusalText(file, *refusal, book_));
 }
 
 }  // namespace wardchalk::ui

@@ -59,6 +59,8 @@ QStringList wantedFields(const Worksheet& sheet) {
   return paths;
 }
 
+QString caseFilter() { return MainWindow::tr("Case files (*.json)"); }
+
 }  // namespace
 
 MainWindow::MainWindow(HouseRules rules, const Phrasebook& book, Settings& settings, Dialogs& dialogs,
@@ -74,7 +76,7 @@ MainWindow::MainWindow(HouseRules rules, const Phrasebook& book, Settings& setti
       desk_(new SheetDesk(this, settings_, dialogs_, book_)),
       references_(new ReferenceDesk(this, editor_, rules_, settings_, dialogs_, book_)),
       cases_(new CasesDesk(*this, rules_, settings_, dialogs_, book_)),
-      practice_(new PracticeDesk(this, settings_, book_)) {
+      practice_(new PracticeDesk(this, settings_, dialogs_, book_)) {
   setAcceptDrops(true);
   buildCentre();
   bindFileActions();
@@ -256,7 +258,7 @@ void MainWindow::newChild() {
 }
 
 void MainWindow::openChosen() {
-  const QString file = dialogs_.fileToOpen(this);
+  const QString file = dialogs_.file(this, {FileQuestion::open, tr("Open a case"), caseFilter(), {}});
   if (!file.isEmpty()) openFile(file);
 }
 
@@ -290,7 +292,8 @@ bool MainWindow::save() {
 /// Whatever stands under another name is asked about, so nothing is believed to stand there.
 bool MainWindow::saveAs() {
   const QString suggested = document_.file().isEmpty() ? tr("case.json") : document_.file();
-  const QString file = dialogs_.fileToSave(this, suggested);
+  const QString file =
+      dialogs_.file(this, {FileQuestion::saveAskedLater, tr("Save the case"), caseFilter(), suggested});
   if (file.isEmpty()) return false;
   return saveTo(file, isSameFile(file, document_.file()) ? document_.known() : KnownFile::nothing());
 }

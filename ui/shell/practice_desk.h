@@ -2,11 +2,10 @@
 
 #include <QObject>
 #include <QPointer>
-#include <memory>
 
 #include "core/words/phrasebook.h"
-#include "ui/practice/practice_files.h"
 #include "ui/shell/settings.h"
+#include "ui/theme/questions.h"
 
 namespace wardchalk::ui {
 
@@ -18,7 +17,7 @@ class PracticeDesk : public QObject {
   Q_OBJECT
 
  public:
-  PracticeDesk(QObject* parent, Settings& settings, const Phrasebook& book);
+  PracticeDesk(QObject* parent, Settings& settings, Questions& questions, const Phrasebook& book);
   ~PracticeDesk() override;
 
   /// Opens the window, or brings the open one to the front.
@@ -27,8 +26,8 @@ class PracticeDesk : public QObject {
 
  private:
   Settings& settings_;
+  Questions& questions_;
   const Phrasebook& book_;
-  std::unique_ptr<PracticeFiles> files_;
   QPointer<PracticeWindow> window_;
 };
 

@@ -21,6 +21,8 @@ namespace {
 const QString exactName = QStringLiteral("exact");
 const QString classroomName = QStringLiteral("classroom");
 
+QString rulesFilter() { return RulesDesk::tr("House rules (*.json)"); }
+
 }  // namespace
 
 RulesDesk::RulesDesk(const WindowParts& parts, HouseRules& rules, Settings& settings)
@@ -70,7 +72,8 @@ QString RulesDesk::whyNot(const QString& file, const Refusal& refusal) const {
 }
 
 void RulesDesk::openFile() {
-  const QString file = parts_.dialogs.rulesToOpen(parts_.window);
+  const QString file =
+      parts_.dialogs.file(parts_.window, {FileQuestion::open, tr("Open house rules"), rulesFilter(), {}});
   if (file.isEmpty()) return;
   const Result<HouseRules> read = readFile(file);
   if (!read)
@@ -87,7 +90,8 @@ void RulesDesk::use(const HouseRules& rules) {
 }
 
 bool RulesDesk::save(const HouseRules& rules) {
-  const QString file = parts_.dialogs.rulesToSave(parts_.window, tr("house-rules.json"));
+  const QString file = parts_.dialogs.file(
+      parts_.window, {FileQuestion::save, tr("Save the house rules"), rulesFilter(), tr("house-rules.json")});
   if (file.isEmpty()) return false;
   if (const auto refusal = writeTextFile(nativePath(file), writeRules(rules))) {
     parts_.dialogs.tell(parts_.window, tr("The house rules were not saved"), whyNot(file, *refusal));

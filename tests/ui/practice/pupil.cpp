@@ -23,7 +23,7 @@ constexpr int mostTabs = 300;
 }  // namespace
 
 Pupil::Pupil(int zoom)
-    : window_(std::make_unique<PracticeWindow>(files_, firstSeed, zoom, englishPhrases())) {
+    : window_(std::make_unique<PracticeWindow>(files_, PaperSize::a4, firstSeed, zoom, englishPhrases())) {
   window_->resize(1366, 768);
   window_->show();
   if (!QTest::qWaitForWindowActive(window_.get())) qFatal("the window does not become active");
