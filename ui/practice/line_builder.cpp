@@ -16,6 +16,7 @@
 #include "ui/practice/chain_canvas.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
+#include "ui/theme/focus_ring.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -70,8 +71,8 @@ LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, co
   inner->addLayout(sides, 1);
   auto* foot = new QHBoxLayout;
   foot->addStretch(1);
-  write_ = buttonIn(this, tr("&Write it into the line"), "write");
-  auto* cancel = buttonIn(this, tr("&Cancel"), "leave");
+  write_ = plainButton(tr("&Write it into the line"), "write", this, practiceTarget);
+  auto* cancel = plainButton(tr("&Cancel"), "leave", this, practiceTarget);
   foot->addWidget(cancel);
   foot->addWidget(write_);
   inner->addLayout(foot);
@@ -79,7 +80,7 @@ LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, co
   connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
   connect(canvas_, &ChainCanvas::turnWanted, this, &LineBuilder::turn);
   bindKeys();
-  new PracticeRing(this);
+  new FocusRing(this);
   applyLetters(this, zoom);
   resize((QSizeF(builderSize) * qMin(zoom, 1.35)).toSize());
   change(work_, -1);
@@ -113,7 +114,7 @@ QWidget* LineBuilder::buildFacts(const Problem& problem) {
   column->addWidget(list_, 1);
   column->addWidget(quietWordsIn(side, tr("Enter or a double click adds a fact.")));
   connect(list_, &QListWidget::itemActivated, this, &LineBuilder::addChosenFact);
-  auto* add = buttonIn(side, tr("&Add it to the chain"), "add");
+  auto* add = plainButton(tr("&Add it to the chain"), "add", side, practiceTarget);
   column->addWidget(add);
   connect(add, &QPushButton::clicked, this, &LineBuilder::addChosenFact);
   return side;

@@ -18,6 +18,7 @@
 #include "ui/practice/review_page.h"
 #include "ui/practice/set_page.h"
 #include "ui/practice/summary_page.h"
+#include "ui/theme/focus_ring.h"
 #include "ui/theme/native_path.h"
 #include "ui/theme/text.h"
 #include "ui/working/working_pane.h"
@@ -65,7 +66,7 @@ PracticeWindow::PracticeWindow(Questions& questions, PaperSize paper, std::uint6
   caution->setAlignment(Qt::AlignCenter);
   caution->setContentsMargins(16, 4, 16, 6);
   column->addWidget(caution);
-  new PracticeRing(this);
+  new FocusRing(this);
   connectPages();
   bindKeys();
   applyScheme();

@@ -67,7 +67,7 @@ QWidget* SummaryPage::buildMistakes() {
   nextWords_ = wordsIn(card, {}, 1.05);
   nextWords_->setObjectName(QStringLiteral("summary-next"));
   column->addWidget(nextWords_);
-  nextButton_ = buttonIn(card, tr("&Practise that next"), "practise-next");
+  nextButton_ = plainButton(tr("&Practise that next"), "practise-next", card, practiceTarget);
   column->addWidget(nextButton_, 0, Qt::AlignLeft);
   connect(nextButton_, &QPushButton::clicked, this, [this] {
     if (next_) Q_EMIT nextWanted(*next_);

@@ -12,6 +12,7 @@
 
 #include "core/record/text_file.h"
 #include "ui/record/plain_table.h"
+#include "ui/theme/buttons.h"
 #include "ui/theme/native_path.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"

@@ -1,7 +1,6 @@
 #include "ui/record/plain_table.h"
 
 #include <QHeaderView>
-#include <QPushButton>
 #include <QTableWidget>
 
 #include "ui/theme/breaking_delegate.h"
@@ -44,14 +43,6 @@ void shareWidth(QTableView& table, std::span<const double> parts) {
   const int whole = table.viewport()->width();
   for (std::size_t i = 0; i < parts.size(); ++i)
     table.setColumnWidth(static_cast<int>(i), static_cast<int>(whole * parts[i]));
-}
-
-QPushButton* plainButton(const QString& text, const char* name, QWidget* parent) {
-  auto* button = new QPushButton(text, parent);
-  button->setObjectName(QLatin1String(name));
-  button->setMinimumHeight(leastTarget);
-  button->setAutoDefault(false);
-  return button;
 }
 
 }  // namespace wardchalk::ui

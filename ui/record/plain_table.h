@@ -3,7 +3,6 @@
 #include <QStringList>
 #include <span>
 
-class QPushButton;
 class QTableView;
 class QTableWidget;
 class QWidget;
@@ -20,8 +19,5 @@ void addRow(QTableWidget& table, const QStringList& texts);
 
 /// Shares the width of a table among its columns, each by its part of the whole; the last takes what is left.
 void shareWidth(QTableView& table, std::span<const double> parts);
-
-/// A button that is high enough to be hit and is not pressed by an Enter elsewhere.
-[[nodiscard]] QPushButton* plainButton(const QString& text, const char* name, QWidget* parent);
 
 }  // namespace wardchalk::ui

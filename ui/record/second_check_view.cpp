@@ -9,9 +9,9 @@
 
 #include "ui/form/button_flow.h"
 #include "ui/form/field_table.h"
-#include "ui/form/roomy_button.h"
 #include "ui/theme/board_palette.h"
 #include "ui/theme/breaking_delegate.h"
+#include "ui/theme/buttons.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
@@ -79,7 +79,7 @@ SecondCheckView::SecondCheckView(const Phrasebook& book, QWidget* parent)
 
 void SecondCheckView::buildButtons(ButtonFlow* row) {
   const auto add = [&](const char* name, const QString& text, void (SecondCheckView::*told)()) {
-    auto* button = roomyButton(name, text, buttonHeight, this);
+    auto* button = roomyButton(text, name, this, buttonHeight);
     button->setAutoDefault(true);
     connect(button, &QPushButton::clicked, this, told);
     row->add(button);
