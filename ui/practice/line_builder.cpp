@@ -12,7 +12,6 @@
 #include "core/practice/sessions/lesson_words.h"
 #include "core/words/spoken.h"
 #include "core/words/step_words.h"
-#include "ui/form/button_flow.h"
 #include "ui/practice/chain_canvas.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
@@ -121,7 +120,8 @@ QWidget* LineBuilder::buildFacts(const Problem& problem) {
 }
 
 QWidget* LineBuilder::buildHandles() {
-  auto* flow = new ButtonFlow(this);
+  auto* handles = new QWidget(this);
+  auto* flow = new FlowLayout(handles);
   const auto handle = [&](const QString& text, const char* name, auto what) {
     QPushButton* button = addButton(flow, text, name);
     handles_.push_back(button);
@@ -133,7 +133,7 @@ QWidget* LineBuilder::buildHandles() {
   flow->tieNext();
   handle(tr("Move l&eft (Shift+←)"), "left", [this] { move(-1); });
   handle(tr("Move r&ight (Shift+→)"), "right", [this] { move(+1); });
-  return flow;
+  return handles;
 }
 
 /// The keys that the buttons name, wherever the keyboard is: before the list looks for a fact that begins

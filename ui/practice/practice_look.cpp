@@ -84,9 +84,9 @@ QLabel* quietWordsIn(QWidget* parent, const QString& text) {
   return label;
 }
 
-QPushButton* addButton(ButtonFlow* flow, const QString& text, const char* name) {
-  QPushButton* button = plainButton(text, name, flow, practiceTarget);
-  flow->add(button);
+QPushButton* addButton(FlowLayout* flow, const QString& text, const char* name) {
+  QPushButton* button = plainButton(text, name, flow->parentWidget(), practiceTarget);
+  flow->addWidget(button);
   return button;
 }
 

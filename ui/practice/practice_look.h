@@ -3,8 +3,8 @@
 #include <QFrame>
 #include <QPushButton>
 
-#include "ui/form/button_flow.h"
 #include "ui/theme/buttons.h"
+#include "ui/theme/flow_layout.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/practice_palette.h"
 
@@ -26,7 +26,7 @@ void applyLetters(QWidget* window, double zoom);
 [[nodiscard]] QLabel* quietWordsIn(QWidget* parent, const QString& text);
 
 /// A button with a name for tests, as the next of a flow.
-QPushButton* addButton(ButtonFlow* flow, const QString& text, const char* name);
+QPushButton* addButton(FlowLayout* flow, const QString& text, const char* name);
 
 /// The least height of what is pressed, at 100 %.
 inline constexpr int practiceTarget = 36;

@@ -11,7 +11,6 @@
 #include "core/practice/sessions/set_file.h"
 #include "core/record/text_file.h"
 #include "core/words/sentences.h"
-#include "ui/form/button_flow.h"
 #include "ui/practice/plan_form.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/practice_sheet.h"
@@ -106,15 +105,16 @@ void SetPage::buildSchool() {
 }
 
 QWidget* SetPage::buildFoot(PaperSize paper) {
-  auto* foot = new ButtonFlow(inside());
+  auto* foot = new QWidget(inside());
+  auto* flow = new FlowLayout(foot);
   const auto add = [&](const QString& text, const char* name, auto what) {
-    QPushButton* button = addButton(foot, text, name);
+    QPushButton* button = addButton(flow, text, name);
     connect(button, &QPushButton::clicked, this, what);
     return button;
   };
   add(tr("&Back"), "set-back", [this] { Q_EMIT backWanted(); });
   add(tr("&Open a set …"), "set-open", [this] { openSet(); });
-  foot->pushRight();
+  flow->pushRight();
   auto* label = wordsIn(foot, tr("&Paper"));
   label->setWordWrap(false);
   paper_ = new WordBox({tr("A4"), tr("Letter")}, foot);
@@ -122,8 +122,8 @@ QWidget* SetPage::buildFoot(PaperSize paper) {
   paper_->setAccessibleName(tr("Paper"));
   paper_->setCurrentIndex(static_cast<int>(paper));
   label->setBuddy(paper_);
-  foot->add(label);
-  foot->add(paper_);
+  flow->addWidget(label);
+  flow->addWidget(paper_);
   questionsPdf_ = add(tr("&Questions as PDF …"), "set-questions", [this] { savePdf(false); });
   keyPdf_ = add(tr("&Key as PDF …"), "set-key", [this] { savePdf(true); });
   save_ = add(tr("&Save the set …"), "set-save", [this] { saveSet(); });

@@ -7,7 +7,6 @@
 #include <QVBoxLayout>
 
 #include "core/practice/sessions/lesson_words.h"
-#include "ui/form/button_flow.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/mistake_bars.h"
 #include "ui/practice/practice_look.h"
@@ -76,15 +75,16 @@ QWidget* SummaryPage::buildMistakes() {
 }
 
 QWidget* SummaryPage::buildFoot() {
-  auto* foot = new ButtonFlow(inside());
+  auto* foot = new QWidget(inside());
+  auto* flow = new FlowLayout(foot);
   const auto add = [&](const QString& text, const char* name, auto signal) {
-    QPushButton* button = addButton(foot, text, name);
+    QPushButton* button = addButton(flow, text, name);
     connect(button, &QPushButton::clicked, this, signal);
     return button;
   };
   add(tr("&Look at the problems"), "look-again", &SummaryPage::lookWanted);
   add(tr("Save &results for a spreadsheet …"), "save-results", &SummaryPage::saveWanted);
-  foot->pushRight();
+  flow->pushRight();
   again_ = add(tr("Same &set again"), "same-again", &SummaryPage::againWanted);
   add(tr("Choose something &else"), "new-practice", &SummaryPage::newWanted);
   return foot;

@@ -7,11 +7,11 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "ui/form/button_flow.h"
 #include "ui/form/field_table.h"
 #include "ui/theme/board_palette.h"
 #include "ui/theme/breaking_delegate.h"
 #include "ui/theme/buttons.h"
+#include "ui/theme/flow_layout.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
@@ -71,18 +71,19 @@ SecondCheckView::SecondCheckView(const Phrasebook& book, QWidget* parent)
   alone_->setObjectName(QStringLiteral("second-alone"));
   alone_->setMinimumHeight(leastTarget);
   column->addWidget(alone_);
-  auto* row = new ButtonFlow(this);
+  auto* buttons = new QWidget(this);
+  auto* row = new FlowLayout(buttons);
   row->pushRight();
   buildButtons(row);
-  column->addWidget(row);
+  column->addWidget(buttons);
 }
 
-void SecondCheckView::buildButtons(ButtonFlow* row) {
+void SecondCheckView::buildButtons(FlowLayout* row) {
   const auto add = [&](const char* name, const QString& text, void (SecondCheckView::*told)()) {
     auto* button = roomyButton(text, name, this, buttonHeight);
     button->setAutoDefault(true);
     connect(button, &QPushButton::clicked, this, told);
-    row->add(button);
+    row->addWidget(button);
     return button;
   };
   add("second-correct-first", tr("The firs&t person corrects"), &SecondCheckView::firstCorrects);

@@ -11,7 +11,7 @@ class QTableWidget;
 
 namespace wardchalk::ui {
 
-class ButtonFlow;
+class FlowLayout;
 
 /// Two people's entries, figures and verdicts side by side. What is not the same stands first in its part and
 /// is marked by a sign and a word.
@@ -53,7 +53,7 @@ class SecondCheckView : public QWidget {
   void addRow(const Row& row);
   void mark();
   void airRows();
-  void buildButtons(ButtonFlow* row);
+  void buildButtons(FlowLayout* row);
 
   const Phrasebook& book_;
   QLabel* summary_;
