@@ -9,20 +9,24 @@
 
 namespace wardchalk::ui {
 
+void readByRows(QTableView& table) {
+  table.setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table.setSelectionBehavior(QAbstractItemView::SelectRows);
+  table.setSelectionMode(QAbstractItemView::SingleSelection);
+  table.setTabKeyNavigation(false);
+  table.setWordWrap(true);
+  table.verticalHeader()->hide();
+  table.horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+}
+
 QTableWidget* plainTable(const QStringList& columns, const QString& spokenName, QWidget* parent) {
   auto* table = new QTableWidget(0, static_cast<int>(columns.size()), parent);
   table->setHorizontalHeaderLabels(columns);
   table->setAccessibleName(spokenName);
-  table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table->setSelectionBehavior(QAbstractItemView::SelectRows);
-  table->setSelectionMode(QAbstractItemView::SingleSelection);
-  table->setTabKeyNavigation(false);
-  table->setWordWrap(true);
+  readByRows(*table);
   table->setItemDelegate(new BreakingDelegate(table));
   table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
   table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-  table->verticalHeader()->hide();
-  table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   table->horizontalHeader()->setHighlightSections(false);
   table->horizontalHeader()->setMinimumHeight(leastTarget);
   return table;

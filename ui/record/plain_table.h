@@ -9,8 +9,10 @@ class QWidget;
 
 namespace wardchalk::ui {
 
-/// A table to be read by eye and by keyboard: whole rows are chosen, nothing is typed, cells wrap, Tab leaves
-/// it.
+/// Makes a table one to be read: whole rows are chosen, nothing is typed, cells wrap, Tab leaves it.
+void readByRows(QTableView& table);
+
+/// A table to be read by eye and by keyboard.
 [[nodiscard]] QTableWidget* plainTable(const QStringList& columns, const QString& spokenName,
                                        QWidget* parent);
 

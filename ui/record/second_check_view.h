@@ -37,7 +37,6 @@ class SecondCheckView : public QWidget {
   void left();
 
  protected:
-  void changeEvent(QEvent* event) override;
   void showEvent(QShowEvent* event) override;
 
  private:
@@ -51,7 +50,6 @@ class SecondCheckView : public QWidget {
   [[nodiscard]] Row rowOf(const OutcomeCompared& outcome) const;
   void addPart(const QString& heading, QList<Row> rows);
   void addRow(const Row& row);
-  void mark();
   void airRows();
   void buildButtons(FlowLayout* row);
 
