@@ -31,9 +31,7 @@ QString linesOf(const MistakeTally& one) {
 MistakeBars::MistakeBars(const Phrasebook& book, QWidget* parent)
     : SpokenWidget(parent, QAccessible::Chart), book_(book) {
   setObjectName(QStringLiteral("mistake-bars"));
-  QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
-  policy.setHeightForWidth(true);
-  setSizePolicy(policy);
+  followWidth();
 }
 
 void MistakeBars::show(const std::vector<MistakeTally>& mistakes) {
@@ -46,8 +44,6 @@ void MistakeBars::show(const std::vector<MistakeTally>& mistakes) {
   forget();
   updateGeometry();
 }
-
-int MistakeBars::heightForWidth(int width) const { return const_cast<MistakeBars*>(this)->heightAt(width); }
 
 double MistakeBars::layOutAt(int width) {
   drawing_ = {};

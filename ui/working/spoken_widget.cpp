@@ -46,6 +46,17 @@ void SpokenWidget::setSpoken(const QString& shown) {
   QAccessible::updateAccessibility(&named);
 }
 
+/// What is laid out for a width is only remembered.
+int SpokenWidget::heightForWidth(int width) const {
+  return hasHeightForWidth() ? const_cast<SpokenWidget*>(this)->heightAt(width) : -1;
+}
+
+void SpokenWidget::followWidth() {
+  QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
+  policy.setHeightForWidth(true);
+  setSizePolicy(policy);
+}
+
 void SpokenWidget::setOrigin(const QString& path) {
   origin_ = path;
   setCursor(path.isEmpty() ? Qt::ArrowCursor : Qt::PointingHandCursor);

@@ -25,6 +25,8 @@ class SpokenWidget : public QWidget {
 
   /// The height that everything needs at this width. The work is done once for each width and text.
   int heightAt(int width);
+  [[nodiscard]] bool hasHeightForWidth() const override { return sizePolicy().hasHeightForWidth(); }
+  [[nodiscard]] int heightForWidth(int width) const override;
 
  Q_SIGNALS:
   void originActivated(const QString& origin);
@@ -32,6 +34,9 @@ class SpokenWidget : public QWidget {
  protected:
   /// Takes a text as it is shown; blanks and marks that only its setting needs are not spoken.
   void setSpoken(const QString& shown);
+  /// Lets layouts give it the height that its width asks for; the panes and the board place theirs
+  /// themselves.
+  void followWidth();
   /// The entry that is told of; empty: none.
   void setOrigin(const QString& path);
   /// What is shown has changed and must be laid out again.
