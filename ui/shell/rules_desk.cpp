@@ -3,6 +3,7 @@
 #include <QFileInfo>
 #include <QVBoxLayout>
 
+#include "core/record/case_summary.h"
 #include "core/record/rules_file.h"
 #include "core/record/text_file.h"
 #include "core/words/sentences.h"
@@ -66,9 +67,7 @@ Result<HouseRules> RulesDesk::readFile(const QString& file) const {
 }
 
 QString RulesDesk::whyNot(const QString& file, const Refusal& refusal) const {
-  const QString where =
-      refusal.path.empty() ? QString() : fromCore(placeText(refusal)) + QStringLiteral(": ");
-  return outside(file) + u'\n' + where + fromCore(sentence(refusal, parts_.book));
+  return outside(file) + u'\n' + fromCore(placedSentence(refusal, parts_.book));
 }
 
 void RulesDesk::openFile() {
