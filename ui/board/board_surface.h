@@ -27,7 +27,6 @@ class BoardSurface : public SpokenWidget {
 
   [[nodiscard]] const BoardPlace& place() const { return place_; }
   [[nodiscard]] bool isBlank() const { return blank_; }
-  [[nodiscard]] bool predicts() const { return predict_; }
   [[nodiscard]] const std::set<int>& turned() const { return turned_; }
   /// The factor that the keyboard stands on; -1: none.
   [[nodiscard]] int chosen() const { return chosen_; }

@@ -14,6 +14,7 @@
 #include "core/words/read_back.h"
 #include "ui/form/choice_box.h"
 #include "ui/theme/board_palette.h"
+#include "ui/theme/edges.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/text.h"
 
@@ -326,26 +327,21 @@ void FieldEdit::leaveEvent(QEvent* event) {
   Q_EMIT pointedAt(QString());
 }
 
-/// The edges of the boxes stand out from the form 3:1, also where the desktop's style draws them fainter; and
-/// the field that is pointed at in the working is marked.
+/// The edges of the boxes, and a mark where the field is pointed at in the working.
 void FieldEdit::paintEvent(QPaintEvent*) {
-  const BoardPalette& inks = boardPalette(schemeFor(palette()));
   QPainter painter(this);
   if (lit_) {
+    const BoardPalette& inks = boardPalette(schemeFor(palette()));
     painter.fillRect(rect(), inks[Ink::lit]);
     painter.fillRect(QRect(0, 0, 3, height()), inks[Ink::focus]);
   }
-  painter.setRenderHint(QPainter::Antialiasing);
-  painter.setPen(inks[Ink::quiet]);
-  const auto edge = [&](const QRect& box) {
-    painter.drawRoundedRect(QRectF(box).adjusted(-0.5, -0.5, 0.5, 0.5), 3, 3);
-  };
   for (const QWidget* stop : stops())
-    if (stop != flag_) edge(stop->geometry());
+    if (stop != flag_) paintEdge(painter, stop->geometry(), palette());
   if (!flag_) return;
   QStyleOptionButton option;
   option.initFrom(flag_);
-  edge(flag_->style()->subElementRect(QStyle::SE_CheckBoxIndicator, &option, flag_).translated(flag_->pos()));
+  const QRect tick = flag_->style()->subElementRect(QStyle::SE_CheckBoxIndicator, &option, flag_);
+  paintEdge(painter, tick.translated(flag_->pos()), palette());
 }
 
 }  // namespace wardchalk::ui

@@ -12,8 +12,8 @@
 #include "core/words/sentences.h"
 #include "ui/form/choice_box.h"
 #include "ui/form/field_edit.h"
-#include "ui/form/focus_ring.h"
 #include "ui/form/form_group.h"
+#include "ui/theme/focus_ring.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/text.h"
 

@@ -6,7 +6,7 @@
 #include <algorithm>
 
 #include "ui/form/field_edit.h"
-#include "ui/theme/board_palette.h"
+#include "ui/theme/edges.h"
 #include "ui/theme/plain_label.h"
 
 namespace wardchalk::ui {
@@ -125,14 +125,8 @@ void FormGroup::arrange(const QList<FieldEdit*>& inView) {
 
 void FormGroup::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  painter.setPen(boardPalette(schemeFor(palette()))[Ink::line]);
-  painter.setOpacity(0.35);  // a rule between papers; says nothing by itself
-  painter.drawLine(0, headingHeight - 1, width(), headingHeight - 1);
-  if (!headingControl_) return;
-  painter.setOpacity(1);
-  painter.setRenderHint(QPainter::Antialiasing);
-  painter.setPen(boardPalette(schemeFor(palette()))[Ink::quiet]);
-  painter.drawRoundedRect(QRectF(headingControl_->geometry()).adjusted(-0.5, -0.5, 0.5, 0.5), 3, 3);
+  paintFaintRule(painter, headingHeight - 1, width(), palette());
+  if (headingControl_) paintEdge(painter, headingControl_->geometry(), palette());
 }
 
 }  // namespace wardchalk::ui

@@ -11,6 +11,7 @@
 #include <utility>
 
 #include "ui/paper/sheet_pages.h"
+#include "ui/theme/buttons.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 
@@ -66,10 +67,7 @@ QWidget* SheetPreview::buildRow(PaperSize paper) {
   line->addWidget(sizes);
   line->addStretch(1);
   const auto button = [&](const QString& text, const char* name) {
-    auto* made = new QPushButton(text, row);
-    made->setObjectName(QLatin1String(name));
-    made->setMinimumHeight(leastTarget);
-    made->setAutoDefault(false);
+    auto* made = plainButton(text, name, row);
     line->addWidget(made);
     return made;
   };

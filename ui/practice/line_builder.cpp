@@ -13,10 +13,10 @@
 #include "core/words/phrasebook.h"
 #include "core/words/spoken.h"
 #include "core/words/step_words.h"
-#include "ui/form/button_flow.h"
 #include "ui/practice/chain_canvas.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
+#include "ui/theme/focus_ring.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -66,8 +66,8 @@ LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, QW
   inner->addLayout(sides, 1);
   auto* foot = new QHBoxLayout;
   foot->addStretch(1);
-  write_ = buttonIn(this, tr("&Write it into the line"), "write");
-  auto* cancel = buttonIn(this, tr("&Cancel"), "leave");
+  write_ = plainButton(tr("&Write it into the line"), "write", this, practiceTarget);
+  auto* cancel = plainButton(tr("&Cancel"), "leave", this, practiceTarget);
   foot->addWidget(cancel);
   foot->addWidget(write_);
   inner->addLayout(foot);
@@ -75,7 +75,7 @@ LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, QW
   connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
   connect(canvas_, &ChainCanvas::turnWanted, this, &LineBuilder::turn);
   bindKeys();
-  new PracticeRing(this);
+  new FocusRing(this);
   applyLetters(this, zoom);
   resize((QSizeF(builderSize) * qMin(zoom, 1.35)).toSize());
   change(work_, -1);
@@ -108,14 +108,15 @@ QWidget* LineBuilder::buildFacts(const Problem& problem) {
   column->addWidget(list_, 1);
   column->addWidget(quietWordsIn(side, tr("Enter or a double click adds a fact.")));
   connect(list_, &QListWidget::itemActivated, this, &LineBuilder::addChosenFact);
-  auto* add = buttonIn(side, tr("&Add it to the chain"), "add");
+  auto* add = plainButton(tr("&Add it to the chain"), "add", side, practiceTarget);
   column->addWidget(add);
   connect(add, &QPushButton::clicked, this, &LineBuilder::addChosenFact);
   return side;
 }
 
 QWidget* LineBuilder::buildHandles() {
-  auto* flow = new ButtonFlow(this);
+  auto* handles = new QWidget(this);
+  auto* flow = new FlowLayout(handles);
   const auto handle = [&](const QString& text, const char* name, auto what) {
     QPushButton* button = addButton(flow, text, name);
     handles_.push_back(button);
@@ -127,7 +128,7 @@ QWidget* LineBuilder::buildHandles() {
   flow->tieNext();
   handle(tr("Move l&eft (Shift+←)"), "left", [this] { move(-1); });
   handle(tr("Move r&ight (Shift+→)"), "right", [this] { move(+1); });
-  return flow;
+  return handles;
 }
 
 /// The keys that the buttons name, wherever the keyboard is: before the list looks for a fact that begins

@@ -89,7 +89,7 @@ void LineRow::buildField(QBoxLayout* row) {
 
 void LineRow::buildButtons(QBoxLayout* row, const Problem& problem, Offer offer) {
   const auto button = [&](const QString& text, const char* role) {
-    QPushButton* made = buttonIn(this, text, "");
+    QPushButton* made = plainButton(text, "", this, practiceTarget);
     made->setObjectName(nameOf(line_, role));
     made->setAccessibleName(tr("%1, line %2").arg(text).arg(line_ + 1));
     row->addWidget(made);
@@ -136,7 +136,7 @@ void LineRow::buildFeedback(QBoxLayout* column) {
   rungs->setColumnStretch(1, 1);
   rungs_->hide();
   column->addWidget(rungs_);
-  hint_ = buttonIn(this, {}, "");
+  hint_ = plainButton({}, "", this, practiceTarget);
   hint_->setObjectName(nameOf(line_, "hint"));
   hint_->setToolTip(plainTip(tr("Ctrl+H")));
   hint_->hide();

@@ -30,9 +30,7 @@ QString linesOf(const MistakeTally& one) {
 
 MistakeBars::MistakeBars(QWidget* parent) : SpokenWidget(parent, QAccessible::Chart) {
   setObjectName(QStringLiteral("mistake-bars"));
-  QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
-  policy.setHeightForWidth(true);
-  setSizePolicy(policy);
+  followWidth();
 }
 
 void MistakeBars::show(const std::vector<MistakeTally>& mistakes) {
@@ -45,8 +43,6 @@ void MistakeBars::show(const std::vector<MistakeTally>& mistakes) {
   forget();
   updateGeometry();
 }
-
-int MistakeBars::heightForWidth(int width) const { return const_cast<MistakeBars*>(this)->heightAt(width); }
 
 double MistakeBars::layOutAt(int width) {
   drawing_ = {};

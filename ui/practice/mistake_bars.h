@@ -20,9 +20,6 @@ class MistakeBars : public SpokenWidget {
   using QWidget::show;
   [[nodiscard]] const Drawing& drawing() const { return drawing_; }
 
-  [[nodiscard]] bool hasHeightForWidth() const override { return true; }
-  [[nodiscard]] int heightForWidth(int width) const override;
-
  protected:
   double layOutAt(int width) override;
   void paintEvent(QPaintEvent* event) override;

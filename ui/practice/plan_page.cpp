@@ -5,7 +5,6 @@
 #include <QRadioButton>
 #include <QVBoxLayout>
 
-#include "ui/form/button_flow.h"
 #include "ui/practice/plan_form.h"
 #include "ui/practice/practice_look.h"
 #include "ui/theme/text.h"
@@ -53,11 +52,12 @@ void PlanPage::buildMode() {
 }
 
 QWidget* PlanPage::buildFoot() {
-  auto* foot = new ButtonFlow(inside());
-  QPushButton* open = addButton(foot, tr("&Open a set …"), "open-set");
-  QPushButton* make = addButton(foot, tr("For preceptors: &make a set …"), "make-set");
-  foot->pushRight();
-  begin_ = addButton(foot, tr("&Begin"), "begin");
+  auto* foot = new QWidget(inside());
+  auto* flow = new FlowLayout(foot);
+  QPushButton* open = addButton(flow, tr("&Open a set …"), "open-set");
+  QPushButton* make = addButton(flow, tr("For preceptors: &make a set …"), "make-set");
+  flow->pushRight();
+  begin_ = addButton(flow, tr("&Begin"), "begin");
   begin_->setMinimumSize(160, 48);
   setLetters(begin_, 1.2, true);
   connect(open, &QPushButton::clicked, this, &PlanPage::openWanted);

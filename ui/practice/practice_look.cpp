@@ -1,6 +1,5 @@
 #include "ui/practice/practice_look.h"
 
-#include <QAbstractScrollArea>
 #include <QAbstractSpinBox>
 #include <QApplication>
 #include <QComboBox>
@@ -24,8 +23,6 @@ constexpr auto leastName = "least-height";
 constexpr double usualShare = 1.1;
 constexpr int cardRadius = 8;
 constexpr int stripeWidth = 14;
-constexpr int ringWidth = 2;
-constexpr int ringCorner = 4;
 
 QFont sized(const QFont& base, double share, bool bold) {
   QFont font = base;
@@ -50,15 +47,6 @@ void applyQuiet(QWidget* widget) {
   QPalette own = widget->palette();
   own.setColor(QPalette::WindowText, practicePalette(practiceScheme())[Ink::quiet]);
   widget->setPalette(own);
-}
-
-/// The window through which a scrolled widget is seen; none where nothing scrolls.
-const QWidget* viewportOf(const QWidget* widget) {
-  for (const QWidget* one = widget; one; one = one->parentWidget()) {
-    const auto* scroll = qobject_cast<const QAbstractScrollArea*>(one->parentWidget());
-    if (scroll && scroll->viewport() == one) return one;
-  }
-  return nullptr;
 }
 
 }  // namespace
@@ -96,17 +84,9 @@ QLabel* quietWordsIn(QWidget* parent, const QString& text) {
   return label;
 }
 
-QPushButton* buttonIn(QWidget* parent, const QString& text, const char* name) {
-  auto* button = new QPushButton(text, parent);
-  button->setObjectName(QLatin1String(name));
-  button->setMinimumHeight(practiceTarget);
-  button->setAutoDefault(false);
-  return button;
-}
-
-QPushButton* addButton(ButtonFlow* flow, const QString& text, const char* name) {
-  QPushButton* button = buttonIn(flow, text, name);
-  flow->add(button);
+QPushButton* addButton(FlowLayout* flow, const QString& text, const char* name) {
+  QPushButton* button = plainButton(text, name, flow->parentWidget(), practiceTarget);
+  flow->addWidget(button);
   return button;
 }
 
@@ -144,17 +124,6 @@ void PracticeBand::paintEvent(QPaintEvent*) {
   painter.fillRect(QRect((width() - wide) / 2, 0, wide, high), colours.ground);
   painter.setPen(colours.ink);
   painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap, text());
-}
-
-void PracticeRing::paintEvent(QPaintEvent*) {
-  QPainter painter(this);
-  if (const QWidget* viewport = viewportOf(QApplication::focusWidget())) {
-    const QRect seen(mapFromGlobal(viewport->mapToGlobal(QPoint(0, 0))), viewport->size());
-    painter.setClipRect(seen.adjusted(-ringWidth, -ringWidth, ringWidth, ringWidth));
-  }
-  painter.setRenderHint(QPainter::Antialiasing);
-  painter.setPen(QPen(practicePalette(practiceScheme())[Ink::focus], ringWidth));
-  painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), ringCorner, ringCorner);
 }
 
 }  // namespace wardchalk::ui

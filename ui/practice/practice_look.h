@@ -3,8 +3,8 @@
 #include <QFrame>
 #include <QPushButton>
 
-#include "ui/form/button_flow.h"
-#include "ui/form/focus_ring.h"
+#include "ui/theme/buttons.h"
+#include "ui/theme/flow_layout.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/practice_palette.h"
 
@@ -25,11 +25,8 @@ void applyLetters(QWidget* window, double zoom);
 [[nodiscard]] QLabel* wordsIn(QWidget* parent, const QString& text, double share = 1, bool bold = false);
 [[nodiscard]] QLabel* quietWordsIn(QWidget* parent, const QString& text);
 
-/// A button with a name for tests; never a dialog's default, so that Enter stays with the field.
-[[nodiscard]] QPushButton* buttonIn(QWidget* parent, const QString& text, const char* name);
-
-/// The same, as the next of a flow.
-QPushButton* addButton(ButtonFlow* flow, const QString& text, const char* name);
+/// A button with a name for tests, as the next of a flow.
+QPushButton* addButton(FlowLayout* flow, const QString& text, const char* name);
 
 /// The least height of what is pressed, at 100 %.
 inline constexpr int practiceTarget = 36;
@@ -51,17 +48,6 @@ class PracticeBand : public PlainLabel {
 
  public:
   PracticeBand(const QString& text, QWidget* parent);
-
- protected:
-  void paintEvent(QPaintEvent* event) override;
-};
-
-/// The ring of the keyboard on pages that scroll: what is scrolled out of sight takes its ring with it.
-class PracticeRing : public FocusRing {
-  Q_OBJECT
-
- public:
-  using FocusRing::FocusRing;
 
  protected:
   void paintEvent(QPaintEvent* event) override;

@@ -7,8 +7,8 @@
 #include "core/words/isolated.h"
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
+#include "ui/paper/page_setter.h"
 #include "ui/paper/paint_sheet.h"
-#include "ui/practice/detail/sheet_flow.h"
 #include "ui/theme/text.h"
 #include "ui/working/box.h"
 #include "ui/working/step_layout.h"
@@ -17,8 +17,6 @@
 namespace wardchalk::ui {
 
 namespace {
-
-using detail::SheetPart;
 
 constexpr double letters = 0.86;  // body of about 10 points
 constexpr double indent = 22;
@@ -31,57 +29,57 @@ class SheetWriter {
   SheetWriter(const PracticeSet& set, PracticeSheetKind kind, double width)
       : set_(set), kind_(kind), metrics_{width, letters, {}, 1} {}
 
-  std::vector<SheetPart> parts() {
+  std::vector<SheetBlock> blocks() {
     head();
     for (int place = 0; place < set_.count; ++place) problem(problemInSet(set_, place), place);
-    return std::move(parts_);
+    return std::move(blocks_);
   }
 
   [[nodiscard]] const Metrics& metrics() const { return metrics_; }
   QString words(PhraseId id) const { return fromCore(say(id)); }
 
   /// "PRACTICE: invented medicines" in a hatched band, at the head of every page.
-  SheetPart banner() const {
-    SheetPart part;
+  SheetBlock banner() const {
+    SheetBlock block;
     Box said = textBox(words(PhraseId::practiceSheet_banner), FontRole::question, Ink::text, metrics_);
     const double high = said.height() + metrics_.px(12);
     const double left = (metrics_.width - said.width) / 2;
     const double gap = metrics_.px(16);
     for (const QRectF& edge :
          {QRectF(0, 0, left - gap, high), QRectF(left + said.width + gap, 0, left - gap, high)})
-      part.drawing.areas.push_back({corners(edge), 0, Area::Fill::hatched, Ink::line, 0, Ink::line, 0});
-    part.drawing.add(std::move(said.drawing), {left, metrics_.px(6) + said.above});
-    part.height = high + metrics_.px(12);
-    return part;
+      block.drawing.areas.push_back({corners(edge), 0, Area::Fill::hatched, Ink::line, 0, Ink::line, 0});
+    block.drawing.add(std::move(said.drawing), {left, metrics_.px(6) + said.above});
+    block.height = high + metrics_.px(12);
+    return block;
   }
 
-  SheetPart foot(int page, int pages) const {
-    SheetPart part;
+  SheetBlock foot(int page, int pages) const {
+    SheetBlock block;
     Box number = textBox(fromCore(say(PhraseId::practiceSheet_page,
                                       {{"n", std::to_string(page)}, {"m", std::to_string(pages)}})),
                          FontRole::tag, Ink::text, metrics_);
     Box caution = paragraph(words(PhraseId::practiceSheet_caution), FontRole::tag, Ink::text, metrics_,
                             metrics_.width - number.width - metrics_.px(24));
-    part.height = caution.height() + metrics_.px(6);
-    rule(part, 0, 0, metrics_.width);
+    block.height = caution.height() + metrics_.px(6);
+    rule(block, 0, 0, metrics_.width);
     const double base = metrics_.px(6) + caution.above;
-    part.drawing.add(std::move(caution.drawing), {0, base});
-    part.drawing.add(std::move(number.drawing), {metrics_.width - number.width, base});
-    return part;
+    block.drawing.add(std::move(caution.drawing), {0, base});
+    block.drawing.add(std::move(number.drawing), {metrics_.width - number.width, base});
+    return block;
   }
 
  private:
-  static void rule(SheetPart& part, double y, double from, double to) {
-    part.drawing.bars.push_back({Bar::Kind::rule, {from, y}, {to, y}, 0.75, Ink::line, 0});
+  static void rule(SheetBlock& block, double y, double from, double to) {
+    block.drawing.bars.push_back({Bar::Kind::rule, {from, y}, {to, y}, 0.75, Ink::line, 0});
   }
 
   void put(Box box, double left, double gap, bool staysWithNext = false) {
-    SheetPart part;
-    part.height = box.height();
-    part.gapBefore = metrics_.px(gap);
-    part.staysWithNext = staysWithNext;
-    part.drawing.add(std::move(box.drawing), {left, box.above});
-    parts_.push_back(std::move(part));
+    SheetBlock block;
+    block.height = box.height();
+    block.gapBefore = metrics_.px(gap);
+    block.staysWithNext = staysWithNext;
+    block.drawing.add(std::move(box.drawing), {left, box.above});
+    blocks_.push_back(std::move(block));
   }
 
   void say_(const QString& text, FontRole role, double gap, bool staysWithNext = false, double left = 0) {
@@ -106,19 +104,19 @@ class SheetWriter {
   }
 
   void nameLine() {
-    SheetPart part;
-    part.gapBefore = metrics_.px(18);
+    SheetBlock block;
+    block.gapBefore = metrics_.px(18);
     Box name = textBox(words(PhraseId::practiceSheet_name), FontRole::body, Ink::text, metrics_);
     Box date = textBox(words(PhraseId::practiceSheet_date), FontRole::body, Ink::text, metrics_);
     const double base = name.above;
     const double second = metrics_.width * 0.66;
     const double gap = metrics_.px(8);
-    part.height = name.height();
-    rule(part, base + 2, name.width + gap, second - metrics_.px(20));
-    rule(part, base + 2, second + date.width + gap, metrics_.width);
-    part.drawing.add(std::move(name.drawing), {0, base});
-    part.drawing.add(std::move(date.drawing), {second, base});
-    parts_.push_back(std::move(part));
+    block.height = name.height();
+    rule(block, base + 2, name.width + gap, second - metrics_.px(20));
+    rule(block, base + 2, second + date.width + gap, metrics_.width);
+    block.drawing.add(std::move(name.drawing), {0, base});
+    block.drawing.add(std::move(date.drawing), {second, base});
+    blocks_.push_back(std::move(block));
   }
 
   void problem(const Problem& problem, int place) {
@@ -141,10 +139,10 @@ class SheetWriter {
     if (kind_ == PracticeSheetKind::key) return answer(problem, ask, views);
     if (ask.isVerdict())
       return say_(words(PhraseId::practiceSheet_choices), FontRole::body, 8, false, indent);
-    SheetPart room;
+    SheetBlock room;
     room.height = ruledLines * metrics_.px(ruleApart);
     for (int i = 1; i <= ruledLines; ++i) rule(room, i * metrics_.px(ruleApart), indent, metrics_.width);
-    parts_.push_back(std::move(room));
+    blocks_.push_back(std::move(room));
   }
 
   void answer(const Problem& problem, const Ask& ask, const std::vector<StepView>& views) {
@@ -158,27 +156,28 @@ class SheetWriter {
     Metrics inner = metrics_;
     inner.width = metrics_.width - indent;
     StepLayout worked = layOutBody(*view, inner);
-    SheetPart part;
-    part.gapBefore = metrics_.px(4);
-    part.height = worked.size.height();
-    part.drawing.add(std::move(worked.drawing), {indent, 0});
-    parts_.push_back(std::move(part));
+    SheetBlock block;
+    block.gapBefore = metrics_.px(4);
+    block.height = worked.size.height();
+    block.drawing.add(std::move(worked.drawing), {indent, 0});
+    blocks_.push_back(std::move(block));
   }
 
   const PracticeSet& set_;
   PracticeSheetKind kind_;
   Metrics metrics_;
-  std::vector<SheetPart> parts_;
+  std::vector<SheetBlock> blocks_;
 };
 
 }  // namespace
 
 SheetLayout layOutPracticeSheet(const PracticeSet& set, PracticeSheetKind kind, const PaperFormat& format) {
   SheetWriter writer(set, kind, format.content().width());
-  std::vector<SheetPart> parts = writer.parts();
-  return detail::setOnPages(
-      std::move(parts), writer.banner(), [&writer](int page, int pages) { return writer.foot(page, pages); },
-      format);
+  PageFrame frame;
+  frame.firstHead = frame.head = writer.banner();
+  frame.foot = [&](int page, int pages) { return writer.foot(page, pages); };
+  frame.aboveFoot = 8;
+  return {format, setOnPages(writer.blocks(), frame, format)};
 }
 
 std::optional<Refusal> writePracticePdf(const QString& file, const PracticeSet& set, PracticeSheetKind kind,

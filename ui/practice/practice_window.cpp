@@ -19,6 +19,7 @@
 #include "ui/practice/review_page.h"
 #include "ui/practice/set_page.h"
 #include "ui/practice/summary_page.h"
+#include "ui/theme/focus_ring.h"
 #include "ui/theme/native_path.h"
 #include "ui/theme/text.h"
 #include "ui/working/working_pane.h"
@@ -39,9 +40,10 @@ PracticeSet firstSet(std::uint64_t seed) {
 
 }  // namespace
 
-PracticeWindow::PracticeWindow(PracticeFiles& files, std::uint64_t firstSeed, int zoom, QWidget* parent)
+PracticeWindow::PracticeWindow(Questions& questions, PaperSize paper, std::uint64_t firstSeed, int zoom,
+                               QWidget* parent)
     : QWidget(parent, Qt::Window),
-      files_(files),
+      questions_(questions),
       nextSeed_(firstSeed),
       zoom_(zoom),
       pages_(new QStackedWidget(this)),
@@ -49,7 +51,7 @@ PracticeWindow::PracticeWindow(PracticeFiles& files, std::uint64_t firstSeed, in
       problem_(new ProblemPage(pages_)),
       review_(new ReviewPage(pages_)),
       summary_(new SummaryPage(pages_)),
-      set_(new SetPage(files, pages_)) {
+      set_(new SetPage(questions, paper, pages_)) {
   setObjectName(QStringLiteral("practice-window"));
   setWindowTitle(tr("PRACTICE – Wardchalk"));
   auto* column = new QVBoxLayout(this);
@@ -64,7 +66,7 @@ PracticeWindow::PracticeWindow(PracticeFiles& files, std::uint64_t firstSeed, in
   caution->setAlignment(Qt::AlignCenter);
   caution->setContentsMargins(16, 4, 16, 6);
   column->addWidget(caution);
-  new PracticeRing(this);
+  new FocusRing(this);
   connectPages();
   bindKeys();
   applyScheme();
@@ -84,6 +86,7 @@ void PracticeWindow::connectPages() {
   connect(plan_, &PlanPage::begun, this, [this] { begin(plan_->plan(), plan_->mode()); });
   connect(plan_, &PlanPage::openWanted, this, &PracticeWindow::openSet);
   connect(plan_, &PlanPage::makeSetWanted, this, &PracticeWindow::makeSet);
+  connect(set_, &SetPage::paperChosen, this, &PracticeWindow::paperChosen);
   connect(set_, &SetPage::backWanted, this, [this] { showPlan(set_->plan()); });
   connect(problem_, &ProblemPage::onwards, this, &PracticeWindow::onwards);
   connect(problem_, &ProblemPage::back, this, &PracticeWindow::back);
@@ -147,9 +150,9 @@ void PracticeWindow::showPlan(const PracticeSet& set) {
 }
 
 void PracticeWindow::openSet() {
-  const QString file = files_.setToOpen(this);
+  const QString file = questions_.file(this, openSetQuestion());
   if (file.isEmpty()) return;
-  if (const auto set = openSetFile(file, files_, this)) plan_->setPlan(*set);
+  if (const auto set = openSetFile(file, questions_, this)) plan_->setPlan(*set);
 }
 
 void PracticeWindow::makeSet() {
@@ -206,11 +209,13 @@ void PracticeWindow::practise(Topic topic) {
 }
 
 void PracticeWindow::saveResults() {
-  const QString file = files_.tableToSave(this);
+  const QString file = questions_.file(this, {FileQuestion::save, tr("Save results for a spreadsheet"),
+                                              tr("Tables (*.csv)"), tr("practice-results.csv")});
   if (file.isEmpty()) return;
   const auto refusal = writeTextFile(nativePath(file), sessionTable(*session_));
   if (refusal)
-    files_.tell(this, tr("The results were not saved"), outside(file) + u'\n' + fromCore(sentence(*refusal)));
+    questions_.tell(this, tr("The results were not saved"),
+                    outside(file) + u'\n' + fromCore(sentence(*refusal)));
 }
 
 /// A problem page that was begun holds answers that would be gone.
@@ -224,7 +229,9 @@ bool PracticeWindow::mayLeave() {
                 return !line.text.empty();
               });
   if (!underWay || !written || session_->isOver()) return true;
-  return files_.mayLose(this, tr("Practice is not finished, and nothing of it is kept. Leave it?"));
+  return questions_.goesOn(
+      this, {tr("Practice"), tr("Practice is not finished, and nothing of it is kept. Leave it?"),
+             tr("&Go on practising"), tr("&Leave it")});
 }
 
 void PracticeWindow::closeEvent(QCloseEvent* event) {

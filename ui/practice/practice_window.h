@@ -4,7 +4,8 @@
 #include <memory>
 
 #include "core/practice/sessions/session.h"
-#include "ui/practice/practice_files.h"
+#include "ui/paper/paper_format.h"
+#include "ui/theme/questions.h"
 
 class QStackedWidget;
 
@@ -22,13 +23,17 @@ class PracticeWindow : public QWidget {
   Q_OBJECT
 
  public:
-  /// `firstSeed` draws the set that is proposed; `zoom` in percent. `files` must outlive the window.
-  PracticeWindow(PracticeFiles& files, std::uint64_t firstSeed, int zoom, QWidget* parent = nullptr);
+  /// `firstSeed` draws the set that is proposed; `zoom` in percent. `questions` must outlive the window.
+  PracticeWindow(Questions& questions, PaperSize paper, std::uint64_t firstSeed, int zoom,
+                 QWidget* parent = nullptr);
   ~PracticeWindow() override;
 
   /// The session that is under way or was; none before the first.
   [[nodiscard]] const PracticeSession* session() const { return session_.get(); }
   void setZoom(int percent);
+
+ Q_SIGNALS:
+  void paperChosen(PaperSize size);
 
  protected:
   void closeEvent(QCloseEvent* event) override;
@@ -54,7 +59,7 @@ class PracticeWindow : public QWidget {
   void saveResults();
   [[nodiscard]] bool mayLeave();
 
-  PracticeFiles& files_;
+  Questions& questions_;
   std::uint64_t nextSeed_;
   int zoom_;
   std::unique_ptr<PracticeSession> session_;

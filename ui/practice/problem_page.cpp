@@ -14,7 +14,6 @@
 
 #include "core/practice/sessions/lesson_words.h"
 #include "core/words/isolated.h"
-#include "ui/form/button_flow.h"
 #include "ui/practice/line_builder.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
@@ -96,7 +95,8 @@ void ProblemPage::buildFoot(QBoxLayout* column) {
   foot_ = quietWordsIn(this, {});
   foot_->setObjectName(QStringLiteral("foot-words"));
   column->addWidget(foot_);
-  auto* row = new ButtonFlow(this);
+  auto* buttons = new QWidget(this);
+  auto* row = new FlowLayout(buttons);
   back_ = addButton(row, tr("&Back"), "back");
   skip_ = addButton(row, tr("S&kip it"), "skip");
   more_ = addButton(row, tr("One &more like this"), "one-more");
@@ -104,7 +104,7 @@ void ProblemPage::buildFoot(QBoxLayout* column) {
   review_ = addButton(row, tr("Re&view and hand in …"), "review");
   on_ = addButton(row, {}, "onwards");
   setLetters(on_, 1.08, true);
-  column->addWidget(row);
+  column->addWidget(buttons);
   connect(back_, &QPushButton::clicked, this, [this] {
     keep();
     Q_EMIT back();

@@ -40,7 +40,7 @@ ReviewPage::ReviewPage(QWidget* parent) : PracticePage("review-page", parent) {
   list_->setSpacing(12);
   column()->addLayout(list_);
   column()->addStretch(1);
-  handIn_ = buttonIn(inside(), tr("&Hand everything in"), "hand-in");
+  handIn_ = plainButton(tr("&Hand everything in"), "hand-in", inside(), practiceTarget);
   handIn_->setMinimumSize(220, 48);
   setLetters(handIn_, 1.15, true);
   column()->addWidget(handIn_, 0, Qt::AlignRight);
@@ -79,7 +79,7 @@ void ReviewPage::addProblem(const PracticeSession& session, std::size_t place) {
   const QString title = tr("Problem %1").arg(place + 1);
   grid->addWidget(wordsIn(card, shown.skipped ? tr("%1 (left aside)").arg(title) : title, 1.1, true), 0, 0, 1,
                   2);
-  auto* go = buttonIn(card, tr("Change it"), "");
+  auto* go = plainButton(tr("Change it"), "", card, practiceTarget);
   go->setObjectName(QStringLiteral("review-go-%1").arg(place + 1));
   go->setAccessibleName(tr("Change problem %1").arg(place + 1));
   grid->addWidget(go, 0, 2);

@@ -11,7 +11,6 @@
 #include "core/practice/sessions/set_file.h"
 #include "core/record/text_file.h"
 #include "core/words/sentences.h"
-#include "ui/form/button_flow.h"
 #include "ui/practice/plan_form.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/practice_sheet.h"
@@ -42,6 +41,8 @@ class WordBox : public QComboBox {
   void wheelEvent(QWheelEvent* event) override { event->ignore(); }
 };
 
+QString setFilter() { return SetPage::tr("Practice sets (*.json)"); }
+
 QString setRefusalText(const QString& file, const Refusal& refusal) {
   QString text = file;
   if (!refusal.path.empty()) text += u'\n' + fromCore(refusal.path);
@@ -50,9 +51,11 @@ QString setRefusalText(const QString& file, const Refusal& refusal) {
 
 }  // namespace
 
-std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files, QWidget* parent) {
+FileQuestion openSetQuestion() { return {FileQuestion::open, SetPage::tr("Open a set"), setFilter(), {}}; }
+
+std::optional<PracticeSet> openSetFile(const QString& file, Questions& questions, QWidget* parent) {
   const auto refuse = [&](const Refusal& refusal) {
-    files.tell(parent, SetPage::tr("The set was not opened"), setRefusalText(file, refusal));
+    questions.tell(parent, SetPage::tr("The set was not opened"), setRefusalText(file, refusal));
     return std::nullopt;
   };
   const Result<std::string> text = readTextFile(nativePath(file));
@@ -62,7 +65,8 @@ std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files
   return *plan;
 }
 
-SetPage::SetPage(PracticeFiles& files, QWidget* parent) : PracticePage("set-page", parent), files_(files) {
+SetPage::SetPage(Questions& questions, PaperSize paper, QWidget* parent)
+    : PracticePage("set-page", parent), questions_(questions) {
   column()->addWidget(wordsIn(inside(), tr("A set for a class"), 1.6, true));
   column()->addWidget(
       wordsIn(inside(),
@@ -78,7 +82,7 @@ SetPage::SetPage(PracticeFiles& files, QWidget* parent) : PracticePage("set-page
   missing_->setObjectName(QStringLiteral("set-missing"));
   missing_->setAlignment(Qt::AlignRight);
   column()->addWidget(missing_);
-  column()->addWidget(buildFoot());
+  column()->addWidget(buildFoot(paper));
   connect(form_, &PlanForm::changed, this, &SetPage::tellWhatIsMissing);
   tellWhatIsMissing();
 }
@@ -99,30 +103,31 @@ void SetPage::buildSchool() {
   tellRules();
 }
 
-QWidget* SetPage::buildFoot() {
-  auto* foot = new ButtonFlow(inside());
+QWidget* SetPage::buildFoot(PaperSize paper) {
+  auto* foot = new QWidget(inside());
+  auto* flow = new FlowLayout(foot);
   const auto add = [&](const QString& text, const char* name, auto what) {
-    QPushButton* button = addButton(foot, text, name);
+    QPushButton* button = addButton(flow, text, name);
     connect(button, &QPushButton::clicked, this, what);
     return button;
   };
   add(tr("&Back"), "set-back", [this] { Q_EMIT backWanted(); });
   add(tr("&Open a set …"), "set-open", [this] { openSet(); });
-  foot->pushRight();
+  flow->pushRight();
   auto* label = wordsIn(foot, tr("&Paper"));
   label->setWordWrap(false);
   paper_ = new WordBox({tr("A4"), tr("Letter")}, foot);
   paper_->setObjectName(QStringLiteral("set-paper"));
   paper_->setAccessibleName(tr("Paper"));
-  paper_->setCurrentIndex(static_cast<int>(files_.paper()));
+  paper_->setCurrentIndex(static_cast<int>(paper));
   label->setBuddy(paper_);
-  foot->add(label);
-  foot->add(paper_);
-  questions_ = add(tr("&Questions as PDF …"), "set-questions", [this] { savePdf(false); });
-  key_ = add(tr("&Key as PDF …"), "set-key", [this] { savePdf(true); });
+  flow->addWidget(label);
+  flow->addWidget(paper_);
+  questionsPdf_ = add(tr("&Questions as PDF …"), "set-questions", [this] { savePdf(false); });
+  keyPdf_ = add(tr("&Key as PDF …"), "set-key", [this] { savePdf(true); });
   save_ = add(tr("&Save the set …"), "set-save", [this] { saveSet(); });
   connect(paper_, &QComboBox::currentIndexChanged, this,
-          [this](int index) { files_.setPaper(static_cast<PaperSize>(index)); });
+          [this](int index) { Q_EMIT paperChosen(static_cast<PaperSize>(index)); });
   return foot;
 }
 
@@ -136,7 +141,7 @@ QString SetPage::whatIsMissing() const {
 void SetPage::tellWhatIsMissing() {
   const QString missing = whatIsMissing();
   missing_->setText(missing);
-  for (QPushButton* button : {save_, questions_, key_}) button->setEnabled(missing.isEmpty());
+  for (QPushButton* button : {save_, questionsPdf_, keyPdf_}) button->setEnabled(missing.isEmpty());
 }
 
 /// What the chosen set does with pounds and with rounding; rules of a file say that in the file.
@@ -186,28 +191,31 @@ PracticeSet SetPage::plan() const {
 }
 
 void SetPage::openSet() {
-  const QString file = files_.setToOpen(window());
+  const QString file = questions_.file(window(), openSetQuestion());
   if (file.isEmpty()) return;
-  if (const auto plan = openSetFile(file, files_, window())) setPlan(*plan);
+  if (const auto plan = openSetFile(file, questions_, window())) setPlan(*plan);
 }
 
 void SetPage::saveSet() {
-  const QString file = files_.setToSave(window());
+  const QString file = questions_.file(
+      window(), {FileQuestion::save, tr("Save the set"), setFilter(), tr("practice-set.json")});
   if (file.isEmpty()) return;
   std::string text;
   writeSet(text, plan());
   text += '\n';
   if (const auto refusal = writeTextFile(nativePath(file), text))
-    files_.tell(window(), tr("The set was not saved"), setRefusalText(file, *refusal));
+    questions_.tell(window(), tr("The set was not saved"), setRefusalText(file, *refusal));
 }
 
 void SetPage::savePdf(bool withKey) {
   const QString file =
-      files_.pdfToSave(window(), withKey ? tr("practice-key.pdf") : tr("practice-questions.pdf"));
+      questions_.file(window(), {FileQuestion::save, tr("Save as PDF"), tr("PDF (*.pdf)"),
+                                 withKey ? tr("practice-key.pdf") : tr("practice-questions.pdf")});
   if (file.isEmpty()) return;
+  const auto paper = static_cast<PaperSize>(paper_->currentIndex());
   const auto kind = withKey ? PracticeSheetKind::key : PracticeSheetKind::questions;
-  if (const auto refusal = writePracticePdf(file, plan(), kind, files_.paper()))
-    files_.tell(window(), tr("The sheet was not saved"), setRefusalText(file, *refusal));
+  if (const auto refusal = writePracticePdf(file, plan(), kind, paper))
+    questions_.tell(window(), tr("The sheet was not saved"), setRefusalText(file, *refusal));
 }
 
 }  // namespace wardchalk::ui

@@ -3,8 +3,9 @@
 #include <optional>
 
 #include "core/practice/sessions/set_file.h"
-#include "ui/practice/practice_files.h"
+#include "ui/paper/paper_format.h"
 #include "ui/practice/practice_page.h"
+#include "ui/theme/questions.h"
 
 class QComboBox;
 class QLabel;
@@ -20,20 +21,21 @@ class SetPage : public PracticePage {
   Q_OBJECT
 
  public:
-  SetPage(PracticeFiles& files, QWidget* parent);
+  SetPage(Questions& questions, PaperSize paper, QWidget* parent);
 
   void setPlan(const PracticeSet& plan);
   [[nodiscard]] PracticeSet plan() const;
 
  Q_SIGNALS:
   void backWanted();
+  void paperChosen(PaperSize size);
 
  protected:
   void arrange(int room) override;
 
  private:
   void buildSchool();
-  QWidget* buildFoot();
+  QWidget* buildFoot(PaperSize paper);
   void openSet();
   void saveSet();
   void savePdf(bool withKey);
@@ -43,7 +45,7 @@ class SetPage : public PracticePage {
   void setRules(const HouseRules& rules);
   [[nodiscard]] HouseRules rules() const;
 
-  PracticeFiles& files_;
+  Questions& questions_;
   HouseRules own_;  ///< of an opened file, where they are none of the shipped sets
   PlanForm* form_;
   QLineEdit* title_ = nullptr;
@@ -52,12 +54,15 @@ class SetPage : public PracticePage {
   QLabel* missing_ = nullptr;
   QComboBox* paper_ = nullptr;
   QPushButton* save_ = nullptr;
-  QPushButton* questions_ = nullptr;
-  QPushButton* key_ = nullptr;
+  QPushButton* questionsPdf_ = nullptr;
+  QPushButton* keyPdf_ = nullptr;
 };
 
+/// Which set file to open.
+[[nodiscard]] FileQuestion openSetQuestion();
+
 /// Reads a set file; tells why not where it cannot be read.
-[[nodiscard]] std::optional<PracticeSet> openSetFile(const QString& file, PracticeFiles& files,
+[[nodiscard]] std::optional<PracticeSet> openSetFile(const QString& file, Questions& questions,
                                                      QWidget* parent);
 
 }  // namespace wardchalk::ui

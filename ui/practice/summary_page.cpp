@@ -7,7 +7,6 @@
 #include <QVBoxLayout>
 
 #include "core/practice/sessions/lesson_words.h"
-#include "ui/form/button_flow.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/mistake_bars.h"
 #include "ui/practice/practice_look.h"
@@ -66,7 +65,7 @@ QWidget* SummaryPage::buildMistakes() {
   nextWords_ = wordsIn(card, {}, 1.05);
   nextWords_->setObjectName(QStringLiteral("summary-next"));
   column->addWidget(nextWords_);
-  nextButton_ = buttonIn(card, tr("&Practise that next"), "practise-next");
+  nextButton_ = plainButton(tr("&Practise that next"), "practise-next", card, practiceTarget);
   column->addWidget(nextButton_, 0, Qt::AlignLeft);
   connect(nextButton_, &QPushButton::clicked, this, [this] {
     if (next_) Q_EMIT nextWanted(*next_);
@@ -75,15 +74,16 @@ QWidget* SummaryPage::buildMistakes() {
 }
 
 QWidget* SummaryPage::buildFoot() {
-  auto* foot = new ButtonFlow(inside());
+  auto* foot = new QWidget(inside());
+  auto* flow = new FlowLayout(foot);
   const auto add = [&](const QString& text, const char* name, auto signal) {
-    QPushButton* button = addButton(foot, text, name);
+    QPushButton* button = addButton(flow, text, name);
     connect(button, &QPushButton::clicked, this, signal);
     return button;
   };
   add(tr("&Look at the problems"), "look-again", &SummaryPage::lookWanted);
   add(tr("Save &results for a spreadsheet …"), "save-results", &SummaryPage::saveWanted);
-  foot->pushRight();
+  flow->pushRight();
   again_ = add(tr("Same &set again"), "same-again", &SummaryPage::againWanted);
   add(tr("Choose something &else"), "new-practice", &SummaryPage::newWanted);
   return foot;

@@ -11,19 +11,13 @@ namespace wardchalk::ui {
 WorkedPicture::WorkedPicture(StepView view, const QString& spoken, QWidget* parent)
     : SpokenWidget(parent, QAccessible::Equation), view_(std::move(view)) {
   setFocusPolicy(Qt::NoFocus);  // the line's own field tells it
-  QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
-  policy.setHeightForWidth(true);
-  setSizePolicy(policy);
+  followWidth();
   setSpoken(spoken);
 }
 
 void WorkedPicture::setZoom(double zoom) {
   setScale(zoom);
   updateGeometry();
-}
-
-int WorkedPicture::heightForWidth(int width) const {
-  return const_cast<WorkedPicture*>(this)->heightAt(width);
 }
 
 double WorkedPicture::layOutAt(int width) {

@@ -16,9 +16,6 @@ class WorkedPicture : public SpokenWidget {
   void setZoom(double zoom);
   [[nodiscard]] const StepLayout& layout() const { return layout_; }
 
-  [[nodiscard]] bool hasHeightForWidth() const override { return true; }
-  [[nodiscard]] int heightForWidth(int width) const override;
-
  protected:
   double layOutAt(int width) override;
   void paintEvent(QPaintEvent* event) override;

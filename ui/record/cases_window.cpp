@@ -12,6 +12,7 @@
 
 #include "core/record/text_file.h"
 #include "ui/record/plain_table.h"
+#include "ui/theme/buttons.h"
 #include "ui/theme/native_path.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
@@ -77,16 +78,11 @@ QWidget* CasesWindow::buildList() {
   view_->setAccessibleName(tr("Cases"));
   view_->setModel(model_);
   view_->setItemDelegateForColumn(CasesModel::verdict, new VerdictDelegate(view_));
-  view_->setSelectionBehavior(QAbstractItemView::SelectRows);
-  view_->setSelectionMode(QAbstractItemView::SingleSelection);
-  view_->setTabKeyNavigation(false);
-  view_->setWordWrap(true);
+  readByRows(*view_);
   view_->setTextElideMode(Qt::ElideMiddle);  // the row's number and a sentence's end stay in view
-  view_->verticalHeader()->hide();
   view_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   view_->verticalHeader()->setDefaultSectionSize(std::max(leastTarget, 2 * fontMetrics().lineSpacing() + 6));
   view_->horizontalHeader()->setMinimumHeight(leastTarget);
-  view_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   view_->horizontalHeader()->setHighlightSections(false);
   view_->horizontalHeader()->setStretchLastSection(true);
   label->setBuddy(view_);

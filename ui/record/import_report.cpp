@@ -11,6 +11,7 @@
 #include "core/words/sentences.h"
 #include "ui/record/plain_table.h"
 #include "ui/theme/breaking_delegate.h"
+#include "ui/theme/buttons.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/text.h"
 

@@ -1,7 +1,6 @@
 #include "ui/record/plain_table.h"
 
 #include <QHeaderView>
-#include <QPushButton>
 #include <QTableWidget>
 
 #include "ui/theme/breaking_delegate.h"
@@ -10,20 +9,24 @@
 
 namespace wardchalk::ui {
 
+void readByRows(QTableView& table) {
+  table.setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table.setSelectionBehavior(QAbstractItemView::SelectRows);
+  table.setSelectionMode(QAbstractItemView::SingleSelection);
+  table.setTabKeyNavigation(false);
+  table.setWordWrap(true);
+  table.verticalHeader()->hide();
+  table.horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+}
+
 QTableWidget* plainTable(const QStringList& columns, const QString& spokenName, QWidget* parent) {
   auto* table = new QTableWidget(0, static_cast<int>(columns.size()), parent);
   table->setHorizontalHeaderLabels(columns);
   table->setAccessibleName(spokenName);
-  table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table->setSelectionBehavior(QAbstractItemView::SelectRows);
-  table->setSelectionMode(QAbstractItemView::SingleSelection);
-  table->setTabKeyNavigation(false);
-  table->setWordWrap(true);
+  readByRows(*table);
   table->setItemDelegate(new BreakingDelegate(table));
   table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
   table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-  table->verticalHeader()->hide();
-  table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   table->horizontalHeader()->setHighlightSections(false);
   table->horizontalHeader()->setMinimumHeight(leastTarget);
   return table;
@@ -44,14 +47,6 @@ void shareWidth(QTableView& table, std::span<const double> parts) {
   const int whole = table.viewport()->width();
   for (std::size_t i = 0; i < parts.size(); ++i)
     table.setColumnWidth(static_cast<int>(i), static_cast<int>(whole * parts[i]));
-}
-
-QPushButton* plainButton(const QString& text, const char* name, QWidget* parent) {
-  auto* button = new QPushButton(text, parent);
-  button->setObjectName(QLatin1String(name));
-  button->setMinimumHeight(leastTarget);
-  button->setAutoDefault(false);
-  return button;
 }
 
 }  // namespace wardchalk::ui

@@ -3,15 +3,16 @@
 #include <QStringList>
 #include <span>
 
-class QPushButton;
 class QTableView;
 class QTableWidget;
 class QWidget;
 
 namespace wardchalk::ui {
 
-/// A table to be read by eye and by keyboard: whole rows are chosen, nothing is typed, cells wrap, Tab leaves
-/// it.
+/// Makes a table one to be read: whole rows are chosen, nothing is typed, cells wrap, Tab leaves it.
+void readByRows(QTableView& table);
+
+/// A table to be read by eye and by keyboard.
 [[nodiscard]] QTableWidget* plainTable(const QStringList& columns, const QString& spokenName,
                                        QWidget* parent);
 
@@ -20,8 +21,5 @@ void addRow(QTableWidget& table, const QStringList& texts);
 
 /// Shares the width of a table among its columns, each by its part of the whole; the last takes what is left.
 void shareWidth(QTableView& table, std::span<const double> parts);
-
-/// A button that is high enough to be hit and is not pressed by an Enter elsewhere.
-[[nodiscard]] QPushButton* plainButton(const QString& text, const char* name, QWidget* parent);
 
 }  // namespace wardchalk::ui

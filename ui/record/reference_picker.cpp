@@ -18,6 +18,7 @@
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 #include "ui/record/plain_table.h"
+#include "ui/theme/buttons.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/plain_tip.h"
 #include "ui/theme/target.h"

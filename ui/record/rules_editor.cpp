@@ -16,12 +16,12 @@
 #include "core/words/rules_words.h"
 #include "core/words/sentences.h"
 #include "ui/form/choice_box.h"
-#include "ui/form/focus_ring.h"
 #include "ui/form/quiet_line.h"
-#include "ui/form/roomy_button.h"
 #include "ui/record/rules_table.h"
 #include "ui/record/syringe_table.h"
-#include "ui/theme/board_palette.h"
+#include "ui/theme/buttons.h"
+#include "ui/theme/edges.h"
+#include "ui/theme/focus_ring.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
@@ -53,18 +53,15 @@ int widestChoice(const QFontMetrics& letters) {
   return widest + arrowWidth;
 }
 
-/// The edges of the boxes stand out 3:1 also where the desktop's style draws them fainter, as in the form.
+/// With the edges of its boxes, as in the form.
 class EdgedPage : public QWidget {
  protected:
   void paintEvent(QPaintEvent*) override {
     QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(boardPalette(schemeFor(palette()))[Ink::quiet]);
     for (const QWidget* box : findChildren<QWidget*>()) {
       const bool typed = qobject_cast<const QLineEdit*>(box) || qobject_cast<const ChoiceBox*>(box);
       if (!typed || !box->isVisible()) continue;
-      const QRectF place(box->mapTo(this, QPoint()), box->size());
-      painter.drawRoundedRect(place.adjusted(-0.5, -0.5, 0.5, 0.5), 3, 3);
+      paintEdge(painter, {box->mapTo(this, QPoint()), box->size()}, palette());
     }
   }
 };
@@ -107,7 +104,7 @@ void RulesEditor::build() {
   auto* row = new QHBoxLayout;
   row->addStretch(1);
   const auto button = [&](const char* name, const QString& text) {
-    auto* made = roomyButton(name, text, leastTarget, this);
+    auto* made = roomyButton(text, name, this);
     row->addWidget(made);
     return made;
   };

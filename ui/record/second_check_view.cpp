@@ -1,18 +1,18 @@
 #include "ui/record/second_check_view.h"
 
 #include <QCheckBox>
-#include <QEvent>
 #include <QHeaderView>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "core/words/phrasebook.h"
-#include "ui/form/button_flow.h"
 #include "ui/form/field_table.h"
-#include "ui/form/roomy_button.h"
+#include "ui/record/plain_table.h"
 #include "ui/theme/board_palette.h"
 #include "ui/theme/breaking_delegate.h"
+#include "ui/theme/buttons.h"
+#include "ui/theme/flow_layout.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
@@ -24,7 +24,28 @@ namespace {
 constexpr int buttonHeight = 36;
 constexpr int rowAir = 6;
 constexpr double summaryScale = 1.5;
-constexpr int apartRole = Qt::UserRole;  // whether the row is one of those that are not the same
+constexpr int apartRole =
+    Qt::UserRole;  // whether the row is one of those that are not the same; a heading has none
+
+/// Draws headings bold, and what is not the same bold on a ground of its own; the sign and the word stand for
+/// themselves.
+class ComparedDelegate : public BreakingDelegate {
+ public:
+  using BreakingDelegate::BreakingDelegate;
+
+ protected:
+  void initStyleOption(QStyleOptionViewItem* option, const QModelIndex& index) const override {
+    BreakingDelegate::initStyleOption(option, index);
+    const QVariant apart = index.data(apartRole);
+    if (apart.isValid() && !apart.toBool()) return;
+    option->font.setBold(true);
+    option->fontMetrics = QFontMetrics(option->font);
+    if (!apart.toBool()) return;
+    const BoardPalette& inks = boardPalette(schemeFor(option->palette));
+    option->backgroundBrush = inks[Ink::lit];
+    option->palette.setColor(QPalette::Text, inks[Ink::text]);
+  }
+};
 
 /// An entry as the form shows it: the words of a choice, "yes" of a flag.
 QString asShown(const FieldSpec& spec, const std::string& text) {
@@ -55,15 +76,9 @@ SecondCheckView::SecondCheckView(QWidget* parent)
   table_->setAccessibleName(tr("The two entries side by side"));
   table_->setColumnCount(4);
   table_->setHorizontalHeaderLabels({tr("Compared"), tr("What"), tr("First person"), tr("Second person")});
-  table_->verticalHeader()->hide();
+  readByRows(*table_);
   table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-  table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-  table_->setSelectionMode(QAbstractItemView::SingleSelection);
-  table_->setTabKeyNavigation(false);
-  table_->setWordWrap(true);
-  table_->setItemDelegate(new BreakingDelegate(table_));
+  table_->setItemDelegate(new ComparedDelegate(table_));
   column->addWidget(summary_);
   column->addWidget(todo_);
   column->addWidget(table_, 1);
@@ -71,18 +86,19 @@ SecondCheckView::SecondCheckView(QWidget* parent)
   alone_->setObjectName(QStringLiteral("second-alone"));
   alone_->setMinimumHeight(leastTarget);
   column->addWidget(alone_);
-  auto* row = new ButtonFlow(this);
+  auto* buttons = new QWidget(this);
+  auto* row = new FlowLayout(buttons);
   row->pushRight();
   buildButtons(row);
-  column->addWidget(row);
+  column->addWidget(buttons);
 }
 
-void SecondCheckView::buildButtons(ButtonFlow* row) {
+void SecondCheckView::buildButtons(FlowLayout* row) {
   const auto add = [&](const char* name, const QString& text, void (SecondCheckView::*told)()) {
-    auto* button = roomyButton(name, text, buttonHeight, this);
+    auto* button = roomyButton(text, name, this, buttonHeight);
     button->setAutoDefault(true);
     connect(button, &QPushButton::clicked, this, told);
-    row->add(button);
+    row->addWidget(button);
     return button;
   };
   add("second-correct-first", tr("The firs&t person corrects"), &SecondCheckView::firstCorrects);
@@ -117,7 +133,7 @@ void SecondCheckView::show(const SecondCheck& check, bool alone) {
   for (const OutcomeCompared& outcome : check.outcomes) outcomes << rowOf(outcome);
   addPart(tr("As entered"), entries);
   addPart(tr("As worked out"), outcomes);
-  mark();
+  airRows();
   table_->setCurrentCell(1, 0, QItemSelectionModel::NoUpdate);
 }
 
@@ -134,9 +150,6 @@ void SecondCheckView::addPart(const QString& heading, QList<Row> rows) {
   const int at = table_->rowCount();
   table_->insertRow(at);
   auto* item = new QTableWidgetItem(heading);
-  QFont bold = table_->font();
-  bold.setBold(true);
-  item->setFont(bold);
   item->setFlags(Qt::ItemIsEnabled);
   table_->setItem(at, 0, item);
   table_->setSpan(at, 0, 1, table_->columnCount());
@@ -164,22 +177,6 @@ void SecondCheckView::addRow(const Row& row) {
           .arg(row.what, words, said(row.first), said(row.second)));
 }
 
-/// What is not the same is bold on a ground of its own; the sign and the word stand for themselves.
-void SecondCheckView::mark() {
-  const BoardPalette& inks = boardPalette(schemeFor(palette()));
-  for (int row = 0; row < table_->rowCount(); ++row)
-    for (int i = 0; i < table_->columnCount(); ++i) {
-      QTableWidgetItem* item = table_->item(row, i);
-      if (!item || !item->data(apartRole).toBool()) continue;
-      QFont font = table_->font();
-      font.setBold(true);
-      item->setFont(font);
-      item->setBackground(inks[Ink::lit]);
-      item->setForeground(inks[Ink::text]);
-    }
-  airRows();
-}
-
 /// Rows as high as their words, with some air between them.
 void SecondCheckView::airRows() {
   table_->resizeRowsToContents();
@@ -195,18 +192,7 @@ void SecondCheckView::setZoom(int percent) {
   font.setPointSizeF(font.pointSizeF() * summaryScale);
   font.setBold(true);
   summary_->setFont(font);
-  for (int row = 0; row < table_->rowCount(); ++row)
-    if (QTableWidgetItem* item = table_->item(row, 0); item && !item->data(apartRole).isValid()) {
-      QFont heading = table_->font();
-      heading.setBold(true);
-      item->setFont(heading);
-    }
-  mark();
-}
-
-void SecondCheckView::changeEvent(QEvent* event) {
-  QWidget::changeEvent(event);
-  if (event->type() == QEvent::PaletteChange) mark();
+  airRows();
 }
 
 void SecondCheckView::showEvent(QShowEvent* event) {

@@ -11,7 +11,7 @@ class QTableWidget;
 
 namespace wardchalk::ui {
 
-class ButtonFlow;
+class FlowLayout;
 
 /// Two people's entries, figures and verdicts side by side. What is not the same stands first in its part and
 /// is marked by a sign and a word.
@@ -37,7 +37,6 @@ class SecondCheckView : public QWidget {
   void left();
 
  protected:
-  void changeEvent(QEvent* event) override;
   void showEvent(QShowEvent* event) override;
 
  private:
@@ -51,9 +50,8 @@ class SecondCheckView : public QWidget {
   [[nodiscard]] Row rowOf(const OutcomeCompared& outcome) const;
   void addPart(const QString& heading, QList<Row> rows);
   void addRow(const Row& row);
-  void mark();
   void airRows();
-  void buildButtons(ButtonFlow* row);
+  void buildButtons(FlowLayout* row);
 
   QLabel* summary_;
   QLabel* todo_;

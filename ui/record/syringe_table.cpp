@@ -9,7 +9,7 @@
 #include "core/words/sentences.h"
 #include "ui/form/choice_box.h"
 #include "ui/form/quiet_line.h"
-#include "ui/form/roomy_button.h"
+#include "ui/theme/buttons.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
@@ -25,7 +25,7 @@ QString inMl(const Number& value) { return fromCore(exactText(value) + " mL"); }
 SyringeTable::SyringeTable(QWidget* parent)
     : QWidget(parent),
       grid_(new QGridLayout(this)),
-      add_(roomyButton("syringe-add", tr("Add a syringe"), leastTarget, this)),
+      add_(roomyButton(tr("Add a syringe"), "syringe-add", this)),
       line_(new QuietLine(this)) {
   setObjectName(QStringLiteral("syringes"));
   grid_->setContentsMargins(0, 0, 0, 0);
@@ -51,7 +51,7 @@ void SyringeTable::show(const std::vector<Syringe>& syringes) {
 
 void SyringeTable::addRow(const Syringe* syringe) {
   const Row row{new QLineEdit(this), new QLineEdit(this), new ChoiceBox(this),
-                roomyButton("", tr("Remove"), leastTarget, this)};
+                roomyButton(tr("Remove"), "", this)};
   row.kind->addChoice("oral", tr("by mouth and by tube"));
   row.kind->addChoice("injection", tr("injections"));
   row.kind->setMinimumContentsLength(18);

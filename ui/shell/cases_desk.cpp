@@ -83,7 +83,8 @@ void CasesDesk::saveTable() {
 }
 
 void CasesDesk::saveSheets() {
-  const QString file = dialogs_.pdfToSave(cases_, tr("worksheets.pdf"));
+  const QString file = dialogs_.file(
+      cases_, {FileQuestion::save, tr("Save the sheet as PDF"), tr("PDF (*.pdf)"), tr("worksheets.pdf")});
   if (file.isEmpty()) return;
   if (const auto refusal = cases_->refusalToWrite(file)) return tellUnsaved(*refusal);
   pdf_ = std::make_unique<PdfBook>(file, settings_.paper());

@@ -4,7 +4,7 @@
 #include <QPainter>
 
 #include "core/words/phrasebook.h"
-#include "ui/theme/board_palette.h"
+#include "ui/theme/edges.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/text.h"
 
@@ -52,9 +52,7 @@ void CautionBar::setSecondCheck(const QString& words) {
 
 void CautionBar::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  painter.setPen(boardPalette(schemeFor(palette()))[Ink::line]);
-  painter.setOpacity(0.35);
-  painter.drawLine(0, 0, width(), 0);
+  paintFaintRule(painter, 0, width(), palette());
 }
 
 }  // namespace wardchalk::ui

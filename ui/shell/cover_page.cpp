@@ -6,8 +6,8 @@
 #include <QVBoxLayout>
 
 #include "core/words/phrasebook.h"
-#include "ui/form/focus_ring.h"
-#include "ui/form/roomy_button.h"
+#include "ui/theme/buttons.h"
+#include "ui/theme/focus_ring.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/text.h"
 
@@ -69,9 +69,9 @@ CoverPage::CoverPage(QWidget* parent)
   for (QLabel* label : {title_, text_, facts_}) column->addWidget(label);
   auto* row = new QHBoxLayout;
   row->setSpacing(12);
-  show_ = roomyButton("cover-show", tr("&Show what was entered"), targetHeight, this);
-  goOn_ = roomyButton("cover-go-on", tr("&Yes, the same child: go on"), targetHeight, this);
-  newChild_ = roomyButton("cover-new-child", tr("&New child"), targetHeight, this);
+  show_ = roomyButton(tr("&Show what was entered"), "cover-show", this, targetHeight);
+  goOn_ = roomyButton(tr("&Yes, the same child: go on"), "cover-go-on", this, targetHeight);
+  newChild_ = roomyButton(tr("&New child"), "cover-new-child", this, targetHeight);
   for (QPushButton* button : {show_, goOn_, newChild_}) {
     button->setAutoDefault(true);
     button->installEventFilter(this);

@@ -77,15 +77,10 @@ bool hasDisplay() {
 /// Answers nothing and tells the terminal: for pictures, where nobody sits at a window.
 class TerminalDialogs : public Dialogs {
  public:
-  [[nodiscard]] QString fileToOpen(QWidget*) override { return {}; }
-  [[nodiscard]] QString fileToSave(QWidget*, const QString&) override { return {}; }
-  [[nodiscard]] QString pdfToSave(QWidget*, const QString&) override { return {}; }
   [[nodiscard]] bool choosePrinter(QWidget*, QPrinter&) override { return false; }
   [[nodiscard]] QStringList files(QWidget*, const FileQuestion&) override { return {}; }
   [[nodiscard]] Unsaved unsaved(QWidget*, const QString&) override { return Unsaved::keep; }
   [[nodiscard]] Overwrite overwrite(QWidget*, const QString&, bool) override { return Overwrite::stop; }
-  [[nodiscard]] QString rulesToOpen(QWidget*) override { return {}; }
-  [[nodiscard]] QString rulesToSave(QWidget*, const QString&) override { return {}; }
   [[nodiscard]] bool goesOn(QWidget*, const GoOnQuestion&) override { return false; }
   void tell(QWidget*, const QString&, const QString& text) override { complain(text); }
 };

@@ -13,24 +13,7 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Dialogs", text); }
 
-QString caseFilter() { return tr("Case files (*.json)"); }
-QString rulesFilter() { return tr("House rules (*.json)"); }
-
 }  // namespace
-
-QString DesktopDialogs::fileToOpen(QWidget* parent) {
-  return file(parent, {FileQuestion::open, tr("Open a case"), caseFilter(), {}});
-}
-
-QString DesktopDialogs::fileToSave(QWidget* parent, const QString& suggested) {
-  return askForFiles(parent, {FileQuestion::save, tr("Save the case"), caseFilter(), suggested},
-                     OverwriteAsked::later)
-      .value(0);
-}
-
-QString DesktopDialogs::pdfToSave(QWidget* parent, const QString& suggested) {
-  return file(parent, {FileQuestion::save, tr("Save the sheet as PDF"), tr("PDF (*.pdf)"), suggested});
-}
 
 bool DesktopDialogs::choosePrinter(QWidget* parent, QPrinter& printer) {
   keepFoldersUnwritten();  // it asks for the name of a file to print to
@@ -66,14 +49,6 @@ Overwrite DesktopDialogs::overwrite(QWidget* parent, const QString& question, bo
   if (box.clickedButton() == mine) return Overwrite::keepMine;
   if (open && box.clickedButton() == open) return Overwrite::openTheirs;
   return box.clickedButton() == elsewhere ? Overwrite::saveElsewhere : Overwrite::stop;
-}
-
-QString DesktopDialogs::rulesToOpen(QWidget* parent) {
-  return file(parent, {FileQuestion::open, tr("Open house rules"), rulesFilter(), {}});
-}
-
-QString DesktopDialogs::rulesToSave(QWidget* parent, const QString& suggested) {
-  return file(parent, {FileQuestion::save, tr("Save the house rules"), rulesFilter(), suggested});
 }
 
 bool DesktopDialogs::goesOn(QWidget* parent, const GoOnQuestion& question) {

@@ -15,11 +15,11 @@ QString endingOf(const QString& filter) {
   return pattern.match(filter).captured(1);
 }
 
-void setUpSaving(QFileDialog& dialog, const FileQuestion& question, OverwriteAsked asked) {
+void setUpSaving(QFileDialog& dialog, const FileQuestion& question) {
   dialog.setAcceptMode(QFileDialog::AcceptSave);
   dialog.setFileMode(QFileDialog::AnyFile);
   dialog.setDefaultSuffix(endingOf(question.filter));
-  dialog.setOption(QFileDialog::DontConfirmOverwrite, asked == OverwriteAsked::later);
+  dialog.setOption(QFileDialog::DontConfirmOverwrite, question.kind == FileQuestion::saveAskedLater);
   const QFileInfo suggested(question.suggested);
   if (suggested.isAbsolute()) dialog.setDirectory(suggested.absolutePath());
   dialog.selectFile(suggested.fileName());
@@ -35,17 +35,24 @@ void keepFoldersUnwritten() {
 #endif
 }
 
-QStringList askForFiles(QWidget* parent, const FileQuestion& question, OverwriteAsked asked) {
+QStringList askForFiles(QWidget* parent, const FileQuestion& question) {
   keepFoldersUnwritten();
   QFileDialog dialog(parent, question.title, {}, question.filter);
 #if defined(Q_OS_UNIX) && !defined(Q_OS_DARWIN)
   dialog.setOption(QFileDialog::DontUseNativeDialog);  // a desktop's own keeps lists of what was opened
 #endif
-  if (question.kind == FileQuestion::save)
-    setUpSaving(dialog, question, asked);
-  else
-    dialog.setFileMode(question.kind == FileQuestion::openSeveral ? QFileDialog::ExistingFiles
-                                                                  : QFileDialog::ExistingFile);
+  switch (question.kind) {
+    case FileQuestion::open:
+      dialog.setFileMode(QFileDialog::ExistingFile);
+      break;
+    case FileQuestion::openSeveral:
+      dialog.setFileMode(QFileDialog::ExistingFiles);
+      break;
+    case FileQuestion::save:
+    case FileQuestion::saveAskedLater:
+      setUpSaving(dialog, question);
+      break;
+  }
   return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles() : QStringList();
 }
 

@@ -60,6 +60,8 @@ QStringList wantedFields(const Worksheet& sheet) {
   return paths;
 }
 
+QString caseFilter() { return MainWindow::tr("Case files (*.json)"); }
+
 }  // namespace
 
 MainWindow::MainWindow(HouseRules rules, Settings& settings, Dialogs& dialogs, QWidget* parent)
@@ -73,7 +75,7 @@ MainWindow::MainWindow(HouseRules rules, Settings& settings, Dialogs& dialogs, Q
       desk_(new SheetDesk(this, settings_, dialogs_)),
       references_(new ReferenceDesk(this, editor_, rules_, settings_, dialogs_)),
       cases_(new CasesDesk(*this, rules_, settings_, dialogs_)),
-      practice_(new PracticeDesk(this, settings_)) {
+      practice_(new PracticeDesk(this, settings_, dialogs_)) {
   setAcceptDrops(true);
   buildCentre();
   bindFileActions();
@@ -255,7 +257,7 @@ void MainWindow::newChild() {
 }
 
 void MainWindow::openChosen() {
-  const QString file = dialogs_.fileToOpen(this);
+  const QString file = dialogs_.file(this, {FileQuestion::open, tr("Open a case"), caseFilter(), {}});
   if (!file.isEmpty()) openFile(file);
 }
 
@@ -289,7 +291,8 @@ bool MainWindow::save() {
 /// Whatever stands under another name is asked about, so nothing is believed to stand there.
 bool MainWindow::saveAs() {
   const QString suggested = document_.file().isEmpty() ? tr("case.json") : document_.file();
-  const QString file = dialogs_.fileToSave(this, suggested);
+  const QString file =
+      dialogs_.file(this, {FileQuestion::saveAskedLater, tr("Save the case"), caseFilter(), suggested});
   if (file.isEmpty()) return false;
   return saveTo(file, isSameFile(file, document_.file()) ? document_.known() : KnownFile::nothing());
 }

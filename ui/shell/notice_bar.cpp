@@ -4,8 +4,8 @@
 #include <QHBoxLayout>
 #include <QPainter>
 
-#include "ui/form/roomy_button.h"
 #include "ui/theme/board_palette.h"
+#include "ui/theme/buttons.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 
@@ -49,7 +49,7 @@ void NoticeBar::quiet() {
 QString NoticeBar::said() const { return text_->text(); }
 
 void NoticeBar::offer(const char* name, const QString& text, std::function<void()> what) {
-  auto* button = roomyButton(name, text, leastTarget, this);
+  auto* button = roomyButton(text, name, this);
   connect(button, &QPushButton::clicked, this, [what = std::move(what)] { what(); });
   row_->addWidget(button);
 }

@@ -1,6 +1,5 @@
 #include "ui/shell/practice_desk.h"
 
-#include <QPushButton>
 #include <QRandomGenerator>
 
 #include "core/practice/sessions/set_file.h"
@@ -9,8 +8,6 @@
 #include "ui/practice/practice_sheet.h"
 #include "ui/practice/practice_window.h"
 #include "ui/shell/case_document.h"
-#include "ui/shell/file_dialogs.h"
-#include "ui/theme/plain_message.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -20,52 +17,6 @@ namespace {
 /// Short enough to be read out to a class.
 constexpr int mostSeed = 100000;
 
-/// The desktop's own dialogs; paper as the settings have it.
-class DesktopPracticeFiles : public PracticeFiles {
- public:
-  explicit DesktopPracticeFiles(Settings& settings) : settings_(settings) {}
-
-  [[nodiscard]] QString setToOpen(QWidget* parent) override {
-    return ask(parent, {FileQuestion::open, PracticeDesk::tr("Open a set"), setFilter(), {}});
-  }
-  [[nodiscard]] QString setToSave(QWidget* parent) override {
-    return ask(parent, {FileQuestion::save, PracticeDesk::tr("Save the set"), setFilter(),
-                        PracticeDesk::tr("practice-set.json")});
-  }
-  [[nodiscard]] QString tableToSave(QWidget* parent) override {
-    return ask(parent, {FileQuestion::save, PracticeDesk::tr("Save results for a spreadsheet"),
-                        PracticeDesk::tr("Tables (*.csv)"), PracticeDesk::tr("practice-results.csv")});
-  }
-  [[nodiscard]] QString pdfToSave(QWidget* parent, const QString& suggested) override {
-    return ask(parent, {FileQuestion::save, PracticeDesk::tr("Save as PDF"), PracticeDesk::tr("PDF (*.pdf)"),
-                        suggested});
-  }
-  [[nodiscard]] bool mayLose(QWidget* parent, const QString& question) override {
-    PlainMessage box(QMessageBox::Question, PracticeDesk::tr("Practice"), question, parent);
-    const auto* leave = box.addButton(PracticeDesk::tr("&Leave it"), QMessageBox::DestructiveRole);
-    QPushButton* stay = box.addButton(PracticeDesk::tr("&Go on practising"), QMessageBox::RejectRole);
-    box.setDefaultButton(stay);
-    box.setEscapeButton(stay);
-    box.exec();
-    return box.clickedButton() == leave;
-  }
-  void tell(QWidget* parent, const QString& title, const QString& text) override {
-    PlainMessage box(QMessageBox::NoIcon, title, text, parent);
-    box.setStandardButtons(QMessageBox::Close);
-    box.exec();
-  }
-  [[nodiscard]] PaperSize paper() const override { return settings_.paper(); }
-  void setPaper(PaperSize size) override { settings_.setPaper(size); }
-
- private:
-  static QString ask(QWidget* parent, const FileQuestion& question) {
-    return askForFiles(parent, question).value(0);
-  }
-  static QString setFilter() { return PracticeDesk::tr("Practice sets (*.json)"); }
-
-  Settings& settings_;
-};
-
 QString refusalText(const QString& file, const Refusal& refusal) {
   const QString place =
       refusal.path.empty() ? QString() : fromCore(placeText(refusal)) + QStringLiteral(": ");
@@ -74,8 +25,8 @@ QString refusalText(const QString& file, const Refusal& refusal) {
 
 }  // namespace
 
-PracticeDesk::PracticeDesk(QObject* parent, Settings& settings)
-    : QObject(parent), settings_(settings), files_(std::make_unique<DesktopPracticeFiles>(settings)) {}
+PracticeDesk::PracticeDesk(QObject* parent, Settings& settings, Questions& questions)
+    : QObject(parent), settings_(settings), questions_(questions) {}
 
 PracticeDesk::~PracticeDesk() { delete window_; }
 
@@ -84,7 +35,9 @@ PracticeWindow* PracticeDesk::window() const { return window_; }
 void PracticeDesk::open() {
   if (!window_) {
     const auto seed = static_cast<std::uint64_t>(QRandomGenerator::global()->bounded(1, mostSeed));
-    window_ = new PracticeWindow(*files_, seed, settings_.zoom());
+    window_ = new PracticeWindow(questions_, settings_.paper(), seed, settings_.zoom());
+    connect(window_, &PracticeWindow::paperChosen, this,
+            [this](PaperSize size) { settings_.setPaper(size); });
     window_->setAttribute(Qt::WA_DeleteOnClose);
   }
   window_->show();

@@ -2,10 +2,9 @@
 
 #include <QObject>
 #include <QPointer>
-#include <memory>
 
-#include "ui/practice/practice_files.h"
 #include "ui/shell/settings.h"
+#include "ui/theme/questions.h"
 
 namespace wardchalk::ui {
 
@@ -17,7 +16,7 @@ class PracticeDesk : public QObject {
   Q_OBJECT
 
  public:
-  PracticeDesk(QObject* parent, Settings& settings);
+  PracticeDesk(QObject* parent, Settings& settings, Questions& questions);
   ~PracticeDesk() override;
 
   /// Opens the window, or brings the open one to the front.
@@ -26,7 +25,7 @@ class PracticeDesk : public QObject {
 
  private:
   Settings& settings_;
-  std::unique_ptr<PracticeFiles> files_;
+  Questions& questions_;
   QPointer<PracticeWindow> window_;
 };
 

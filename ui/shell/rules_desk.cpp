@@ -3,6 +3,7 @@
 #include <QFileInfo>
 #include <QVBoxLayout>
 
+#include "core/record/case_summary.h"
 #include "core/record/rules_file.h"
 #include "core/record/text_file.h"
 #include "core/words/phrasebook.h"
@@ -21,6 +22,8 @@ namespace {
 
 const QString exactName = QStringLiteral("exact");
 const QString classroomName = QStringLiteral("classroom");
+
+QString rulesFilter() { return RulesDesk::tr("House rules (*.json)"); }
 
 }  // namespace
 
@@ -64,13 +67,12 @@ Result<HouseRules> RulesDesk::readFile(const QString& file) const {
 }
 
 QString RulesDesk::whyNot(const QString& file, const Refusal& refusal) const {
-  const QString where =
-      refusal.path.empty() ? QString() : fromCore(placeText(refusal)) + QStringLiteral(": ");
-  return outside(file) + u'\n' + where + fromCore(sentence(refusal));
+  return outside(file) + u'\n' + fromCore(placedSentence(refusal));
 }
 
 void RulesDesk::openFile() {
-  const QString file = parts_.dialogs.rulesToOpen(parts_.window);
+  const QString file =
+      parts_.dialogs.file(parts_.window, {FileQuestion::open, tr("Open house rules"), rulesFilter(), {}});
   if (file.isEmpty()) return;
   const Result<HouseRules> read = readFile(file);
   if (!read)
@@ -87,7 +89,8 @@ void RulesDesk::use(const HouseRules& rules) {
 }
 
 bool RulesDesk::save(const HouseRules& rules) {
-  const QString file = parts_.dialogs.rulesToSave(parts_.window, tr("house-rules.json"));
+  const QString file = parts_.dialogs.file(
+      parts_.window, {FileQuestion::save, tr("Save the house rules"), rulesFilter(), tr("house-rules.json")});
   if (file.isEmpty()) return false;
   if (const auto refusal = writeTextFile(nativePath(file), writeRules(rules))) {
     parts_.dialogs.tell(parts_.window, tr("The house rules were not saved"), whyNot(file, *refusal));

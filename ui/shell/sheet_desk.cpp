@@ -50,7 +50,8 @@ void SheetDesk::print(const SheetContent& content) {
 }
 
 void SheetDesk::savePdf(const SheetContent& content) {
-  const QString file = dialogs_.pdfToSave(window_, tr("worksheet.pdf"));
+  const QString file = dialogs_.file(
+      window_, {FileQuestion::save, tr("Save the sheet as PDF"), tr("PDF (*.pdf)"), tr("worksheet.pdf")});
   if (file.isEmpty()) return;
   if (const auto refusal = writePdf(file, content, settings_.paper()))
     dialogs_.tell(window_, tr("The sheet was not saved"),

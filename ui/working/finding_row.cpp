@@ -1,7 +1,5 @@
 #include "ui/working/finding_row.h"
 
-#include <QKeyEvent>
-#include <QMouseEvent>
 #include <QPainter>
 
 #include "core/words/sentences.h"
@@ -18,10 +16,9 @@ FindingRow::FindingRow(QWidget* parent) : SpokenWidget(parent) {}
 void FindingRow::show(const Finding& finding) {
   severity_ = finding.severity;
   text_ = held(sentence(finding));
-  field_ = fromCore(finding.field);
+  setOrigin(fromCore(finding.field));
   setObjectName(QStringLiteral("finding_") + fromCore(idOf(finding.code)));
   setSpoken(loosed(text_));
-  setCursor(field_.isEmpty() ? Qt::ArrowCursor : Qt::PointingHandCursor);
   forget();
 }
 
@@ -54,18 +51,6 @@ void FindingRow::paintEvent(QPaintEvent*) {
   }
   paintDrawing(painter, drawing_, palette(), {});
   paintFocusRing(painter, palette()[Ink::focus]);
-}
-
-void FindingRow::mouseReleaseEvent(QMouseEvent* event) {
-  if (event->button() == Qt::LeftButton && !field_.isEmpty()) Q_EMIT originActivated(field_);
-}
-
-void FindingRow::keyPressEvent(QKeyEvent* event) {
-  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-  if (enter && !field_.isEmpty())
-    Q_EMIT originActivated(field_);
-  else
-    SpokenWidget::keyPressEvent(event);
 }
 
 }  // namespace wardchalk::ui

@@ -6,8 +6,7 @@
 
 namespace wardchalk::ui {
 
-/// One finding in a sentence, with the sign of what it weighs. A click or Enter goes to the entry it is
-/// about.
+/// One finding in a sentence, with the sign of what it weighs. Its origin is the entry it is about.
 class FindingRow : public SpokenWidget {
   Q_OBJECT
 
@@ -17,19 +16,13 @@ class FindingRow : public SpokenWidget {
   void show(const Finding& finding);
   using QWidget::show;
 
- Q_SIGNALS:
-  void originActivated(const QString& path);
-
  protected:
   double layOutAt(int width) override;
   void paintEvent(QPaintEvent* event) override;
-  void mouseReleaseEvent(QMouseEvent* event) override;
-  void keyPressEvent(QKeyEvent* event) override;
 
  private:
   Severity severity_ = Severity::note;
   QString text_;
-  QString field_;
   Drawing drawing_;
   QRectF sign_;
 };

@@ -1,7 +1,5 @@
 #include "ui/working/flag_widget.h"
 
-#include <QKeyEvent>
-#include <QMouseEvent>
 #include <QPainter>
 #include <QStringList>
 #include <algorithm>
@@ -39,8 +37,7 @@ void FlagWidget::show(const Worksheet& sheet) {
   const QString title = held(verdictTitle(sheet));
   const QString reason = held(verdictReason(sheet));
   const QString notMade = held(checksNotMade(sheet));
-  field_ = fieldOf(sheet);
-  setCursor(field_.isEmpty() ? Qt::ArrowCursor : Qt::PointingHandCursor);
+  setOrigin(fieldOf(sheet));
   if (title == title_ && reason == reason_ && notMade == notMade_ && verdict_ == sheet.verdict) return;
   verdict_ = sheet.verdict;
   title_ = title;
@@ -91,18 +88,6 @@ void FlagWidget::paintEvent(QPaintEvent*) {
   paintDrawing(painter, drawing_, paletteOf(colours), {});
   if (verdict_ == VerdictKind::undecided) return paintFocusRing(painter, palette()[Ink::focus]);
   paintFocusRing(painter, colours.ink);
-}
-
-void FlagWidget::mouseReleaseEvent(QMouseEvent* event) {
-  if (event->button() == Qt::LeftButton && !field_.isEmpty()) Q_EMIT originActivated(field_);
-}
-
-void FlagWidget::keyPressEvent(QKeyEvent* event) {
-  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-  if (enter && !field_.isEmpty())
-    Q_EMIT originActivated(field_);
-  else
-    SpokenWidget::keyPressEvent(event);
 }
 
 }  // namespace wardchalk::ui

@@ -1,5 +1,7 @@
 #include "ui/working/spoken_widget.h"
 
+#include <QKeyEvent>
+#include <QMouseEvent>
 #include <QPainter>
 #include <cmath>
 
@@ -44,6 +46,22 @@ void SpokenWidget::setSpoken(const QString& shown) {
   QAccessible::updateAccessibility(&named);
 }
 
+/// What is laid out for a width is only remembered.
+int SpokenWidget::heightForWidth(int width) const {
+  return hasHeightForWidth() ? const_cast<SpokenWidget*>(this)->heightAt(width) : -1;
+}
+
+void SpokenWidget::followWidth() {
+  QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
+  policy.setHeightForWidth(true);
+  setSizePolicy(policy);
+}
+
+void SpokenWidget::setOrigin(const QString& path) {
+  origin_ = path;
+  setCursor(path.isEmpty() ? Qt::ArrowCursor : Qt::PointingHandCursor);
+}
+
 void SpokenWidget::forget() {
   laidOutFor_ = -1;
   update();
@@ -78,6 +96,19 @@ void SpokenWidget::focusInEvent(QFocusEvent* event) {
 void SpokenWidget::focusOutEvent(QFocusEvent* event) {
   QWidget::focusOutEvent(event);
   update();
+}
+
+void SpokenWidget::mouseReleaseEvent(QMouseEvent* event) {
+  if (origin_.isEmpty()) return QWidget::mouseReleaseEvent(event);
+  if (event->button() == Qt::LeftButton) Q_EMIT originActivated(origin_);
+}
+
+void SpokenWidget::keyPressEvent(QKeyEvent* event) {
+  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  if (enter && !origin_.isEmpty())
+    Q_EMIT originActivated(origin_);
+  else
+    QWidget::keyPressEvent(event);
 }
 
 }  // namespace wardchalk::ui

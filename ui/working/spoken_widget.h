@@ -10,7 +10,7 @@ namespace wardchalk::ui {
 
 /// A painted, read-only piece of text that takes the keyboard. What a screen reader says is `spoken()`; a
 /// change of it reaches a listening client as a change of name and of text. Its height follows from its
-/// width.
+/// width. What tells of an entry has it as its origin: a click or Enter goes there.
 class SpokenWidget : public QWidget {
   Q_OBJECT
 
@@ -25,10 +25,20 @@ class SpokenWidget : public QWidget {
 
   /// The height that everything needs at this width. The work is done once for each width and text.
   int heightAt(int width);
+  [[nodiscard]] bool hasHeightForWidth() const override { return sizePolicy().hasHeightForWidth(); }
+  [[nodiscard]] int heightForWidth(int width) const override;
+
+ Q_SIGNALS:
+  void originActivated(const QString& origin);
 
  protected:
   /// Takes a text as it is shown; blanks and marks that only its setting needs are not spoken.
   void setSpoken(const QString& shown);
+  /// Lets layouts give it the height that its width asks for; the panes and the board place theirs
+  /// themselves.
+  void followWidth();
+  /// The entry that is told of; empty: none.
+  void setOrigin(const QString& path);
   /// What is shown has changed and must be laid out again.
   void forget();
 
@@ -44,9 +54,12 @@ class SpokenWidget : public QWidget {
   void resizeEvent(QResizeEvent* event) override;
   void focusInEvent(QFocusEvent* event) override;
   void focusOutEvent(QFocusEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
 
  private:
   QString spoken_;
+  QString origin_;
   QAccessible::Role role_;
   Scheme scheme_ = Scheme::light;
   double scale_ = 1;

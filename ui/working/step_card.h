@@ -30,7 +30,6 @@ class StepCard : public SpokenWidget {
   void light(const QString& origin);
 
  Q_SIGNALS:
-  void originActivated(const QString& origin);
   void lit(const QString& origin);
   /// Up or Down: the card before (-1) or after (+1) this one is wanted.
   void neighbourWanted(int direction);

@@ -7,6 +7,7 @@
 #include <QListWidget>
 #include <QPointer>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTest>
 #include <QTimer>
 
@@ -484,7 +485,15 @@ void PracticeJourneysTest::aPreceptorMakesASet() {
       QVERIFY2(one.contains(QStringLiteral("PRACTICE: invented medicines")), qPrintable(one));
     QVERIFY(pages[0].contains(QStringLiteral("Week 3")));
     QCOMPARE(pages[0].contains(QStringLiteral("Key")), key);
+    QVERIFY(test::pdfInfo(pupil.files().pdf).contains(QStringLiteral("(A4)")));
   }
+  const QSignalSpy papers(&pupil.window(), &PracticeWindow::paperChosen);
+  QVERIFY(pupil.walkTo(QStringLiteral("set-paper")));
+  pupil.press(Qt::Key_Down);
+  QCOMPARE(papers.size(), 1);
+  QCOMPARE(papers[0][0].value<PaperSize>(), PaperSize::letter);
+  QVERIFY(pupil.push(QStringLiteral("set-key")));
+  QVERIFY(test::pdfInfo(pupil.files().pdf).contains(QStringLiteral("(letter)")));
   QVERIFY(pupil.files().told.isEmpty());
   pupil.files().pdf = pupil.inFolder(QStringLiteral("nowhere/key.pdf"));
   QVERIFY(pupil.push(QStringLiteral("set-key")));

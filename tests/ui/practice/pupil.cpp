@@ -21,7 +21,7 @@ constexpr int mostTabs = 300;
 
 }  // namespace
 
-Pupil::Pupil(int zoom) : window_(std::make_unique<PracticeWindow>(files_, firstSeed, zoom)) {
+Pupil::Pupil(int zoom) : window_(std::make_unique<PracticeWindow>(files_, PaperSize::a4, firstSeed, zoom)) {
   window_->resize(1366, 768);
   window_->show();
   if (!QTest::qWaitForWindowActive(window_.get())) qFatal("the window does not become active");

@@ -13,26 +13,24 @@ namespace wardchalk::ui {
 
 class LineRow;
 
-/// Answers what practice asks the desktop for as a test has set it.
-class ScriptedFiles : public PracticeFiles {
+/// Answers what practice asks as a test has set it.
+class ScriptedQuestions : public Questions {
  public:
   QString open, save, table, pdf;
   bool may = false;
   int asked = 0;
   QStringList told;
-  PaperSize size = PaperSize::a4;
 
-  [[nodiscard]] QString setToOpen(QWidget*) override { return open; }
-  [[nodiscard]] QString setToSave(QWidget*) override { return save; }
-  [[nodiscard]] QString tableToSave(QWidget*) override { return table; }
-  [[nodiscard]] QString pdfToSave(QWidget*, const QString&) override { return pdf; }
-  [[nodiscard]] bool mayLose(QWidget*, const QString&) override {
+  [[nodiscard]] QStringList files(QWidget*, const FileQuestion& question) override {
+    if (question.kind == FileQuestion::open) return {open};
+    if (question.filter.contains(QStringLiteral("csv"))) return {table};
+    return {question.filter.contains(QStringLiteral("pdf")) ? pdf : save};
+  }
+  [[nodiscard]] bool goesOn(QWidget*, const GoOnQuestion&) override {
     ++asked;
     return may;
   }
   void tell(QWidget*, const QString&, const QString& text) override { told << text; }
-  [[nodiscard]] PaperSize paper() const override { return size; }
-  void setPaper(PaperSize paper) override { size = paper; }
 };
 
 /// A student at the window of practice, with nothing but a keyboard.
@@ -41,7 +39,7 @@ class Pupil {
   explicit Pupil(int zoom = 100);
 
   [[nodiscard]] PracticeWindow& window() { return *window_; }
-  [[nodiscard]] ScriptedFiles& files() { return files_; }
+  [[nodiscard]] ScriptedQuestions& files() { return files_; }
   [[nodiscard]] const PracticeSession& session() const { return *window_->session(); }
   [[nodiscard]] QString inFolder(const QString& name) const { return folder_.filePath(name); }
 
@@ -71,7 +69,7 @@ class Pupil {
 
  private:
   QTemporaryDir folder_;
-  ScriptedFiles files_;
+  ScriptedQuestions files_;
   std::unique_ptr<PracticeWindow> window_;
 };
 

@@ -54,6 +54,10 @@ class FileDialogsTest : public QObject {
       QMetaObject::invokeMethod(accept, &QAbstractButton::click, Qt::QueuedConnection);
     }
   }
+  FileQuestion asking(FileQuestion::Kind kind, const QString& ending) const {
+    return {kind, QStringLiteral("Some files"), QStringLiteral("Some files (*.%1)").arg(ending),
+            at(QStringLiteral("open.") + ending)};
+  }
   QString at(const QString& name) const { return cases_.filePath(name); }
   void put(const QString& name) const {
     QFile out(at(name));
@@ -82,9 +86,6 @@ void FileDialogsTest::theEndingIsAddedWhereNoneWasTyped_data() {
   QTest::newRow("a sheet") << "four"
                            << "pdf"
                            << "four.pdf";
-  QTest::newRow("rules") << "five"
-                         << "rules"
-                         << "five.json";
   QTest::newRow("a table") << "six"
                            << "csv"
                            << "six.csv";
@@ -94,21 +95,16 @@ void FileDialogsTest::theEndingIsAddedWhereNoneWasTyped() {
   QFETCH(QString, typed);
   QFETCH(QString, ending);
   QFETCH(QString, name);
-  const QString chosen = answer(at(typed), [&] {
-    if (ending == QStringLiteral("pdf")) return dialogs_.pdfToSave(nullptr, at(QStringLiteral("sheet.pdf")));
-    if (ending == QStringLiteral("rules")) return dialogs_.rulesToSave(nullptr, QStringLiteral("rules.json"));
-    if (ending == QStringLiteral("csv"))
-      return dialogs_.file(nullptr, {FileQuestion::save, QStringLiteral("Table"),
-                                     QStringLiteral("Tables (*.csv)"), QStringLiteral("results.csv")});
-    return dialogs_.fileToSave(nullptr, QStringLiteral("case.json"));
-  });
+  const QString chosen =
+      answer(at(typed), [&] { return dialogs_.file(nullptr, asking(FileQuestion::save, ending)); });
   QCOMPARE(chosen, at(name));
 }
 
 void FileDialogsTest::whatWouldBeOverwrittenIsAskedAboutByItsWholeName() {
   put(QStringLiteral("taken.pdf"));
-  const QString chosen = answer(at(QStringLiteral("taken")),
-                                [&] { return dialogs_.pdfToSave(nullptr, QStringLiteral("s.pdf")); });
+  const QString chosen = answer(at(QStringLiteral("taken")), [&] {
+    return dialogs_.file(nullptr, asking(FileQuestion::save, QStringLiteral("pdf")));
+  });
   QVERIFY(chosen.isEmpty());
   QVERIFY2(asked_.value(0).contains(QStringLiteral("taken.pdf")), qPrintable(asked_.value(0)));
 }
@@ -116,8 +112,9 @@ void FileDialogsTest::whatWouldBeOverwrittenIsAskedAboutByItsWholeName() {
 /// The window asks, and tells what stands in the file.
 void FileDialogsTest::aCaseIsNotAskedAboutHere() {
   put(QStringLiteral("taken.json"));
-  const QString chosen = answer(at(QStringLiteral("taken")),
-                                [&] { return dialogs_.fileToSave(nullptr, QStringLiteral("case.json")); });
+  const QString chosen = answer(at(QStringLiteral("taken")), [&] {
+    return dialogs_.file(nullptr, asking(FileQuestion::saveAskedLater, QStringLiteral("json")));
+  });
   QCOMPARE(chosen, at(QStringLiteral("taken.json")));
   QVERIFY(asked_.isEmpty());
 }
@@ -125,17 +122,18 @@ void FileDialogsTest::aCaseIsNotAskedAboutHere() {
 /// Neither the folder nor a file of a case stands in any file of the user's home afterwards.
 void FileDialogsTest::noFolderOfACaseIsWrittenDown() {
   put(QStringLiteral("open.json"));
-  QCOMPARE(answer(at(QStringLiteral("open.json")), [&] { return dialogs_.fileToOpen(nullptr); }),
+  QCOMPARE(answer(at(QStringLiteral("open.json")),
+                  [&] { return dialogs_.file(nullptr, asking(FileQuestion::open, QStringLiteral("json"))); }),
            at(QStringLiteral("open.json")));
   QCOMPARE(answer(at(QStringLiteral("saved.json")),
-                  [&] { return dialogs_.fileToSave(nullptr, at(QStringLiteral("open.json"))); }),
+                  [&] {
+                    return dialogs_.file(nullptr,
+                                         asking(FileQuestion::saveAskedLater, QStringLiteral("json")));
+                  }),
            at(QStringLiteral("saved.json")));
   QCOMPARE(answer(at(QStringLiteral("open.json")),
                   [&] {
-                    return dialogs_.file(nullptr, {FileQuestion::openSeveral,
-                                                   QStringLiteral("Several"),
-                                                   QStringLiteral("Cases (*.json)"),
-                                                   {}});
+                    return dialogs_.file(nullptr, asking(FileQuestion::openSeveral, QStringLiteral("json")));
                   }),
            at(QStringLiteral("open.json")));
   QDirIterator all(QDir::homePath(), QDir::Files | QDir::Hidden, QDirIterator::Subdirectories);

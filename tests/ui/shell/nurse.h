@@ -30,17 +30,19 @@ class ScriptedDialogs : public Dialogs {
   bool goingOn = false;       ///< the answer to questions about going on
   QList<GoOnQuestion> goOns;
 
-  [[nodiscard]] QString fileToOpen(QWidget*) override { return open; }
-  [[nodiscard]] QString fileToSave(QWidget*, const QString&) override {
-    if (whileChoosing) whileChoosing();
-    return save;
-  }
-  [[nodiscard]] QString pdfToSave(QWidget*, const QString&) override { return pdf; }
   [[nodiscard]] bool choosePrinter(QWidget*, QPrinter& printer) override {
     if (setUpPrinter) setUpPrinter(printer);
     return static_cast<bool>(setUpPrinter);
   }
   [[nodiscard]] QStringList files(QWidget*, const FileQuestion& question) override {
+    if (question.filter.startsWith(QStringLiteral("Case files")) && question.kind == FileQuestion::open)
+      return {open};
+    if (question.kind == FileQuestion::saveAskedLater) {
+      if (whileChoosing) whileChoosing();
+      return {save};
+    }
+    if (question.filter.startsWith(QStringLiteral("PDF"))) return {pdf};
+    if (question.filter.startsWith(QStringLiteral("House rules"))) return {rules};
     questions << question.title;
     return chosen.isEmpty() ? QStringList() : chosen.takeFirst();
   }
@@ -53,8 +55,6 @@ class ScriptedDialogs : public Dialogs {
     if (whileAsked) whileAsked();
     return overwriting;
   }
-  [[nodiscard]] QString rulesToOpen(QWidget*) override { return rules; }
-  [[nodiscard]] QString rulesToSave(QWidget*, const QString&) override { return rules; }
   [[nodiscard]] bool goesOn(QWidget*, const GoOnQuestion& question) override {
     goOns << question;
     return goingOn;

@@ -104,8 +104,8 @@ class Chance {
                             folder_.filePath(QStringLiteral("not there"))};
     return oneOf(files);
   }
-  [[nodiscard]] QString fileToWrite(const char* name) {
-    const QStringList files{QString(), folder_.filePath(QLatin1String(name)),
+  [[nodiscard]] QString fileToWrite(const QString& name) {
+    const QStringList files{QString(), folder_.filePath(name),
                             folder_.filePath(QStringLiteral("no folder/file"))};
     return oneOf(files);
   }
@@ -119,19 +119,14 @@ class Chance {
 class ChanceDialogs : public Dialogs {
  public:
   explicit ChanceDialogs(Chance& chance) : chance_(chance) {}
-  [[nodiscard]] QString fileToOpen(QWidget*) override { return chance_.fileToRead(); }
-  [[nodiscard]] QString fileToSave(QWidget*, const QString&) override {
-    return chance_.fileToWrite("saved.json");
-  }
-  [[nodiscard]] QString pdfToSave(QWidget*, const QString&) override {
-    return chance_.oneIn(4) ? chance_.fileToWrite("sheet.pdf") : QString();
-  }
   [[nodiscard]] bool choosePrinter(QWidget*, QPrinter& printer) override {
     printer.setOutputFileName(chance_.inFolder("printed.pdf"));
     return chance_.oneIn(4);
   }
   [[nodiscard]] QStringList files(QWidget*, const FileQuestion& question) override {
-    if (question.kind == FileQuestion::save) return {chance_.fileToWrite("table.csv")};
+    if (question.filter.contains(QStringLiteral("pdf")) && !chance_.oneIn(4)) return {};
+    if (question.kind == FileQuestion::save || question.kind == FileQuestion::saveAskedLater)
+      return {chance_.fileToWrite(nameFor(question.filter))};
     QStringList some{chance_.fileToRead()};
     if (question.kind == FileQuestion::openSeveral) some << chance_.fileToRead();
     some.removeAll(QString());
@@ -144,30 +139,19 @@ class ChanceDialogs : public Dialogs {
     const auto answer = static_cast<Overwrite>(chance_.below(4));
     return answer == Overwrite::openTheirs && !theirs ? Overwrite::stop : answer;
   }
-  [[nodiscard]] QString rulesToOpen(QWidget*) override { return chance_.fileToRead(); }
-  [[nodiscard]] QString rulesToSave(QWidget*, const QString&) override {
-    return chance_.fileToWrite("rules.json");
-  }
   [[nodiscard]] bool goesOn(QWidget*, const GoOnQuestion&) override { return chance_.oneIn(2); }
   void tell(QWidget*, const QString&, const QString&) override {}
 
  private:
-  Chance& chance_;
-};
-
-class ChanceFiles : public ScriptedFiles {
- public:
-  explicit ChanceFiles(Chance& chance) : chance_(chance) {}
-  [[nodiscard]] QString setToOpen(QWidget*) override { return chance_.fileToRead(); }
-  [[nodiscard]] QString setToSave(QWidget*) override { return chance_.fileToWrite("set.json"); }
-  [[nodiscard]] QString tableToSave(QWidget*) override { return chance_.fileToWrite("results.csv"); }
-  [[nodiscard]] QString pdfToSave(QWidget*, const QString&) override {
-    return chance_.oneIn(4) ? chance_.fileToWrite("set.pdf") : QString();
+  /// Names of their own, so that what comes with the program is not written over.
+  static QString nameFor(const QString& filter) {
+    for (const auto& [of, name] :
+         {std::pair("Case files", "saved.json"), std::pair("House rules", "rules.json"),
+          std::pair("Practice sets", "set.json"), std::pair("PDF", "sheet.pdf")})
+      if (filter.startsWith(QLatin1String(of))) return QLatin1String(name);
+    return QStringLiteral("table.csv");
   }
-  [[nodiscard]] bool mayLose(QWidget*, const QString&) override { return chance_.oneIn(2); }
-  void tell(QWidget*, const QString&, const QString&) override {}
 
- private:
   Chance& chance_;
 };
 
@@ -226,7 +210,6 @@ class RandomEventsTest : public QObject {
   std::unique_ptr<Chance> chance_;
   std::unique_ptr<Settings> settings_;
   std::unique_ptr<ChanceDialogs> dialogs_;
-  std::unique_ptr<ChanceFiles> files_;
   std::unique_ptr<MainWindow> window_;
   std::unique_ptr<PracticeWindow> practice_;
   QPointer<QWidget> last_;
@@ -510,7 +493,7 @@ void RandomEventsTest::openEverythingOnce() {
 }
 
 void RandomEventsTest::beginPractice() {
-  practice_ = std::make_unique<PracticeWindow>(*files_, 41, 100);
+  practice_ = std::make_unique<PracticeWindow>(*dialogs_, PaperSize::a4, 41, 100);
   practice_->resize(1100, 740);
   practice_->show();
 }
@@ -529,7 +512,6 @@ void RandomEventsTest::nothingCrashesWarnsOrGrows() {
   chance_ = std::make_unique<Chance>(seed);
   settings_ = std::make_unique<Settings>(chance_->inFolder("settings.ini"));
   dialogs_ = std::make_unique<ChanceDialogs>(*chance_);
-  files_ = std::make_unique<ChanceFiles>(*chance_);
   window_ = std::make_unique<MainWindow>(exactRules(), *settings_, *dialogs_);
   window_->findChild<IdleWatch*>()->setClock([this] { return ClockReading{now_, now_}; });
   window_->resize(1366, 768);

@@ -6,9 +6,9 @@
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/support/desktops.h"
 #include "ui/form/field_edit.h"
-#include "ui/form/focus_ring.h"
 #include "ui/form/form.h"
 #include "ui/theme/board_palette.h"
+#include "ui/theme/focus_ring.h"
 
 namespace wardchalk::ui {
 

@@ -31,7 +31,7 @@ void addFrame(Drawing& drawing, const QRectF& rect, double width, Ink edge = Ink
       {corners(rect.adjusted(half, half, -half, -half)), 0, Area::Fill::none, Ink::card, width, edge, 0});
 }
 
-void put(Block& block, Box box, QPointF topLeft) {
+void put(SheetBlock& block, Box box, QPointF topLeft) {
   const double above = box.above;
   block.drawing.add(std::move(box.drawing), topLeft + QPointF(0, above));
 }
@@ -51,13 +51,13 @@ Box paperBox(const SheetFacts& paper, const Metrics& metrics, double width) {
 }
 
 /// A line to write on with the words below it that say what.
-void putLineToSign(Block& block, double left, double right, double y, const QString& what,
+void putLineToSign(SheetBlock& block, double left, double right, double y, const QString& what,
                    const Metrics& metrics) {
   addRule(block.drawing, {left, y}, {right, y}, 0.9);
   put(block, flowed(what, FontRole::tag, metrics, right - left), {left, y + metrics.px(1)});
 }
 
-void putTickBox(Block& block, QPointF topLeft, double side, bool ticked) {
+void putTickBox(SheetBlock& block, QPointF topLeft, double side, bool ticked) {
   addFrame(block.drawing, QRectF(topLeft, QSizeF(side, side)), 1.3);
   if (!ticked) return;
   const auto at = [&](double x, double y) { return topLeft + QPointF(x * side, y * side); };
@@ -87,7 +87,8 @@ Box titleBox(const SheetContent& content, const Metrics& metrics, double width) 
   return column(std::move(lines), metrics.px(3));
 }
 
-void putOwnLabel(Block& block, const SheetContent& content, const QRectF& label, const Metrics& metrics) {
+void putOwnLabel(SheetBlock& block, const SheetContent& content, const QRectF& label,
+                 const Metrics& metrics) {
   addFrame(block.drawing, label, 0.9);
   put(block, flowed(content.ownLabel, FontRole::tag, metrics, label.width() - metrics.px(12)),
       label.topLeft() + QPointF(metrics.px(6), metrics.px(3)));
@@ -95,9 +96,9 @@ void putOwnLabel(Block& block, const SheetContent& content, const QRectF& label,
 
 }  // namespace
 
-Block headBlock(const SheetContent& content, const Metrics& metrics) {
+SheetBlock headBlock(const SheetContent& content, const Metrics& metrics) {
   constexpr std::size_t columns = 3;  // child and stock, order and infusion, reference
-  Block block;
+  SheetBlock block;
   const double gap = metrics.px(columnGap);
   const double width = (metrics.width + gap) / columns - gap;
   const double last = 2 * (width + gap);
@@ -118,8 +119,8 @@ Block headBlock(const SheetContent& content, const Metrics& metrics) {
   return block;
 }
 
-Block flagBlock(const SheetContent& content, const Metrics& metrics) {
-  Block block;
+SheetBlock flagBlock(const SheetContent& content, const Metrics& metrics) {
+  SheetBlock block;
   block.gapBefore = metrics.px(9);
   const bool onBlack = isBarred(content.verdict);
   const Ink ink = onBlack ? Ink::onDisc : Ink::text;
@@ -145,13 +146,13 @@ Block flagBlock(const SheetContent& content, const Metrics& metrics) {
   return block;
 }
 
-std::vector<Block> questionBlocks(const SheetContent& content, const Metrics& metrics) {
-  std::vector<Block> blocks;
+std::vector<SheetBlock> questionBlocks(const SheetContent& content, const Metrics& metrics) {
+  std::vector<SheetBlock> blocks;
   const double side = metrics.px(16);
   const double left = metrics.px(pad) + side + metrics.px(8);
   const double room = metrics.width - left - metrics.px(pad);
   for (const SheetQuestion& question : content.questions) {
-    Block block;
+    SheetBlock block;
     block.gapBefore = metrics.px(6);
     putTickBox(block, {metrics.px(pad), 0}, side, question.asked.has_value());
     Box said = flowed(question.text, FontRole::body, metrics, room);
@@ -204,8 +205,8 @@ Box noAmountBox(const SheetContent& content, const Metrics& metrics, double room
 
 }  // namespace
 
-Block amountBlock(const SheetContent& content, const Metrics& metrics) {
-  Block block;
+SheetBlock amountBlock(const SheetContent& content, const Metrics& metrics) {
+  SheetBlock block;
   block.gapBefore = content.questions.empty() ? -frameWidth : metrics.px(8);
   const double air = metrics.px(pad);
   const double room = metrics.width - 2 * air;
@@ -217,12 +218,12 @@ Block amountBlock(const SheetContent& content, const Metrics& metrics) {
   return block;
 }
 
-std::vector<Block> findingBlocks(const SheetContent& content, const Metrics& metrics) {
-  std::vector<Block> blocks;
+std::vector<SheetBlock> findingBlocks(const SheetContent& content, const Metrics& metrics) {
+  std::vector<SheetBlock> blocks;
   const double side = metrics.px(14);
   const double left = side + metrics.px(6);
   for (const SheetFinding& finding : content.findings) {
-    Block block;
+    SheetBlock block;
     block.gapBefore = metrics.px(blocks.empty() ? 7 : 3);
     Box said = flowed(finding.text, FontRole::finding, metrics, metrics.width - left);
     const QFontMetricsF font(fontOf(metrics.type(FontRole::finding), metrics.family));
@@ -242,7 +243,7 @@ std::vector<Block> findingBlocks(const SheetContent& content, const Metrics& met
 namespace {
 
 /// Who signs, for what, and the line to sign on.
-double putPlaceToSign(Block& block, const QString& who, const QString& what, bool strong,
+double putPlaceToSign(SheetBlock& block, const QString& who, const QString& what, bool strong,
                       const QString& signHere, const QRectF& top, const Metrics& metrics) {
   const double inside = metrics.px(8);
   const double width = top.width() - 2 * inside;
@@ -259,8 +260,8 @@ double putPlaceToSign(Block& block, const QString& who, const QString& what, boo
 
 }  // namespace
 
-Block endBlock(const SheetContent& content, const Metrics& metrics) {
-  Block block;
+SheetBlock endBlock(const SheetContent& content, const Metrics& metrics) {
+  SheetBlock block;
   block.gapBefore = metrics.px(6);
   const double gap = metrics.px(columnGap);
   const double left = (metrics.width - gap) * 0.54;
@@ -283,8 +284,8 @@ Block endBlock(const SheetContent& content, const Metrics& metrics) {
   return block;
 }
 
-Block runningHead(const SheetContent& content, const Metrics& metrics) {
-  Block block;
+SheetBlock runningHead(const SheetContent& content, const Metrics& metrics) {
+  SheetBlock block;
   const double side = metrics.px(18);
   const double left = side + metrics.px(8);
   QString text =
@@ -302,8 +303,8 @@ Block runningHead(const SheetContent& content, const Metrics& metrics) {
   return block;
 }
 
-Block footBlock(const SheetContent& content, const Metrics& metrics, int page, int pages) {
-  Block block;
+SheetBlock footBlock(const SheetContent& content, const Metrics& metrics, int page, int pages) {
+  SheetBlock block;
   const QString where = content.pageOfAll.arg(page).arg(pages);
   Box all = flowed({{content.caution, typeOf(FontRole::tag, true, metrics)},
                     {content.program + QStringLiteral(" · ") + where, typeOf(FontRole::tag, false, metrics)}},

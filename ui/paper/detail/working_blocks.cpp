@@ -60,13 +60,13 @@ std::vector<std::size_t> rowsOf(const std::vector<Settings>& settings) {
   return rows;
 }
 
-void addRule(Block& block, QPointF from, QPointF to) {
+void addRule(SheetBlock& block, QPointF from, QPointF to) {
   block.drawing.bars.push_back({Bar::Kind::rule, from, to, 0.75, Ink::edge, 0});
 }
 
-Block rowBlock(const std::vector<Settings>& settings, std::size_t first, std::size_t inRow,
-               const Metrics& metrics) {
-  Block block;
+SheetBlock rowBlock(const std::vector<Settings>& settings, std::size_t first, std::size_t inRow,
+                    const Metrics& metrics) {
+  SheetBlock block;
   block.height = rowHeight(settings, first, inRow);
   addRule(block, {0, 0}, {metrics.width, 0});
   const double step = cellWidth(inRow, metrics) + gutter(metrics);
@@ -79,11 +79,11 @@ Block rowBlock(const std::vector<Settings>& settings, std::size_t first, std::si
   return block;
 }
 
-Block headingBlock(const SheetContent& content, const Metrics& metrics) {
+SheetBlock headingBlock(const SheetContent& content, const Metrics& metrics) {
   Box all = flowed({{content.workingHeading, typeOf(FontRole::question, true, metrics)},
                     {QStringLiteral("\u00a0 ") + content.legend, typeOf(FontRole::tag, false, metrics)}},
                    metrics, metrics.width);
-  Block block;
+  SheetBlock block;
   block.height = all.height() + metrics.px(4);
   block.drawing.add(std::move(all.drawing), {0, all.above});
   block.gapBefore = metrics.px(10);
@@ -91,9 +91,9 @@ Block headingBlock(const SheetContent& content, const Metrics& metrics) {
   return block;
 }
 
-Block leftOutBlock(const QString& text, const Metrics& metrics) {
+SheetBlock leftOutBlock(const QString& text, const Metrics& metrics) {
   Box said = flowed({{text, typeOf(FontRole::finding, true, metrics)}}, metrics, metrics.width);
-  Block block;
+  SheetBlock block;
   addRule(block, {0, 0}, {metrics.width, 0});
   block.height = said.height() + metrics.px(8);
   block.drawing.add(std::move(said.drawing), {0, metrics.px(4) + said.above});
@@ -102,11 +102,11 @@ Block leftOutBlock(const QString& text, const Metrics& metrics) {
 
 }  // namespace
 
-std::vector<Block> workingBlocks(const SheetContent& content, const Metrics& metrics) {
+std::vector<SheetBlock> workingBlocks(const SheetContent& content, const Metrics& metrics) {
   if (content.steps.empty()) return {};
   const std::vector<Settings> settings = settingsOf(content, metrics);
   const std::vector<std::size_t> rows = rowsOf(settings);
-  std::vector<Block> blocks{headingBlock(content, metrics)};
+  std::vector<SheetBlock> blocks{headingBlock(content, metrics)};
   for (std::size_t i = 0; i < settings.size(); i += rows[i])
     blocks.push_back(rowBlock(settings, i, rows[i], metrics));
   if (!content.leftOut.isEmpty()) blocks.push_back(leftOutBlock(content.leftOut, metrics));

@@ -1,5 +1,6 @@
-#include "ui/form/focus_ring.h"
+#include "ui/theme/focus_ring.h"
 
+#include <QAbstractScrollArea>
 #include <QApplication>
 #include <QEvent>
 #include <QPainter>
@@ -11,6 +12,15 @@ namespace wardchalk::ui {
 namespace {
 
 constexpr int reach = 2;  // px outside the box, and the ring's width
+
+/// The window through which a scrolled widget is seen; none where nothing scrolls.
+const QWidget* viewportOf(const QWidget* widget) {
+  for (const QWidget* one = widget; one; one = one->parentWidget()) {
+    const auto* scroll = qobject_cast<const QAbstractScrollArea*>(one->parentWidget());
+    if (scroll && scroll->viewport() == one) return one;
+  }
+  return nullptr;
+}
 
 }  // namespace
 
@@ -47,6 +57,10 @@ bool FocusRing::eventFilter(QObject* watched, QEvent* event) {
 
 void FocusRing::paintEvent(QPaintEvent*) {
   QPainter painter(this);
+  if (const QWidget* viewport = viewportOf(target_)) {
+    const QRect seen(mapFromGlobal(viewport->mapToGlobal(QPoint(0, 0))), viewport->size());
+    painter.setClipRect(seen.adjusted(-reach, -reach, reach, reach));
+  }
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setPen(QPen(boardPalette(schemeFor(palette()))[Ink::focus], reach));
   painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 4, 4);

@@ -6,6 +6,7 @@
 namespace wardchalk::ui {
 
 /// A ring of 2 px round the box of `ground` that has the keyboard, whatever the desktop's style draws itself.
+/// What is scrolled out of sight takes its ring with it.
 class FocusRing : public QWidget {
   Q_OBJECT
 

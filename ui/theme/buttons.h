@@ -1,0 +1,18 @@
+#pragma once
+
+#include <QPushButton>
+
+#include "ui/theme/target.h"
+
+namespace wardchalk::ui {
+
+/// A button with a name for tests, at least `height` high, so that it is hit, and not pressed by an Enter
+/// elsewhere.
+[[nodiscard]] QPushButton* plainButton(const QString& text, const char* name, QWidget* parent,
+                                       int height = leastTarget);
+
+/// The same with room beside its words.
+[[nodiscard]] QPushButton* roomyButton(const QString& text, const char* name, QWidget* parent,
+                                       int height = leastTarget);
+
+}  // namespace wardchalk::ui

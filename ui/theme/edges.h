@@ -1,0 +1,16 @@
+#pragma once
+
+class QPainter;
+class QPalette;
+class QRect;
+
+namespace wardchalk::ui {
+
+/// Draws the edge of a box on its ground, just outside of it: 3:1, also where the desktop's style draws it
+/// fainter.
+void paintEdge(QPainter& painter, const QRect& box, const QPalette& ground);
+
+/// Draws a faint rule between parts of a page. It says nothing by itself.
+void paintFaintRule(QPainter& painter, int y, int width, const QPalette& ground);
+
+}  // namespace wardchalk::ui
