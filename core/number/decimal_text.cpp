@@ -3,13 +3,12 @@
 #include <algorithm>
 #include <array>
 
+#include "core/number/ascii.h"
 #include "core/number/entry_text.h"
 
 namespace wardchalk {
 
 namespace {
-
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
 
 /// What to write for ".5", "5.", "05": only where it is certain what was meant.
 std::string withoutLeadingZeros(std::string_view text) {
@@ -146,9 +145,7 @@ std::pair<ShownNumber, ShownNumber> showApart(const Number& a, const Number& b, 
 }
 
 std::string withoutThousands(std::string_view text) {
-  const auto isDigitAt = [text](std::size_t at) {
-    return at < text.size() && text[at] >= '0' && text[at] <= '9';
-  };
+  const auto isDigitAt = [text](std::size_t at) { return at < text.size() && isDigit(text[at]); };
   std::string plain;
   for (std::size_t i = 0; i < text.size(); ++i)
     if (text[i] != ',' || i == 0 || !isDigitAt(i - 1) || !isDigitAt(i + 1)) plain.push_back(text[i]);

@@ -5,6 +5,7 @@
 #include <charconv>
 
 #include "core/medicine/paths.h"
+#include "core/number/ascii.h"
 #include "core/number/entry_text.h"
 #include "core/number/unseen_text.h"
 #include "core/unit/read_quantity.h"
@@ -92,13 +93,6 @@ constexpr std::array otherWords = {
     OtherWord{"capsule", "solid"},
 };
 
-std::string lowered(std::string_view text) {
-  std::string low(text);
-  for (char& c : low)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return low;
-}
-
 /// Why none of the words was read: with the one that is meant, or with all of them to choose from.
 Refusal unknownWord(std::string_view text, std::span<const std::string_view> words) {
   const std::string low = lowered(withPlainSpaces(text));
@@ -128,7 +122,7 @@ Refused putWord(std::optional<T>& into, std::string_view text,
 
 constexpr std::array<std::string_view, 2> sexWords = {"female", "male"};
 constexpr std::array<std::string_view, 3> methodWords = {"measured", "estimated", "charted"};
-constexpr std::array<std::string_view, 3> kindWords = {"liquid", "powder", "solid"};
+constexpr std::array<std::string_view, 3> stockKindWords = {"liquid", "powder", "solid"};
 
 Result<DoseAmount> readPerDose(std::string_view text) { return readMaximum(text, PerTime::dose); }
 Result<DoseAmount> readPerDay(std::string_view text) { return readMaximum(text, PerTime::day); }
@@ -141,7 +135,7 @@ Refused putParts(int& into, std::string_view text) {
 }
 
 // clang-format off
-constexpr std::array entries = {
+constexpr std::array entryTable = {
     CaseEntry{path::title, EntryKind::text, [](Case& c, std::string_view t) { return putText(c.title, t); }},
     CaseEntry{path::age, EntryKind::text, [](Case& c, std::string_view t) { return put(c.child.age, readAge(t)); }},
     CaseEntry{path::sex, EntryKind::text, [](Case& c, std::string_view t) { return putWord(c.child.sex, t, sexWords); }},
@@ -181,7 +175,7 @@ constexpr std::array entries = {
     CaseEntry{path::minInfusionTime, EntryKind::text, [](Case& c, std::string_view t) { return put(c.reference.minInfusionTime, readTime(t)); }},
     CaseEntry{path::maxInfusionRate, EntryKind::text, [](Case& c, std::string_view t) { return put(c.reference.maxInfusionRate, readRate(t)); }},
     CaseEntry{path::source, EntryKind::text, [](Case& c, std::string_view t) { return putText(c.reference.source, t); }},
-    CaseEntry{path::stockKind, EntryKind::text, [](Case& c, std::string_view t) { return putWord(c.stock.kind, t, kindWords); }},
+    CaseEntry{path::stockKind, EntryKind::text, [](Case& c, std::string_view t) { return putWord(c.stock.kind, t, stockKindWords); }},
     CaseEntry{path::strength, EntryKind::text, [](Case& c, std::string_view t) { return put(c.stock.strength, readStrength(t)); }},
     CaseEntry{path::content, EntryKind::text, [](Case& c, std::string_view t) { return put(c.stock.content, readContent(t)); }},
     CaseEntry{path::diluent, EntryKind::text, [](Case& c, std::string_view t) { return put(c.stock.diluent, readVolume(t)); }},
@@ -196,12 +190,12 @@ constexpr std::array entries = {
 
 }  // namespace
 
-std::span<const CaseEntry> caseEntries() { return entries; }
+std::span<const CaseEntry> caseEntries() { return entryTable; }
 
 const CaseEntry* findEntry(std::string_view path) {
-  const auto found = std::find_if(entries.begin(), entries.end(),
+  const auto found = std::find_if(entryTable.begin(), entryTable.end(),
                                   [&](const CaseEntry& entry) { return entry.path == path; });
-  return found == entries.end() ? nullptr : &*found;
+  return found == entryTable.end() ? nullptr : &*found;
 }
 
 std::optional<Refusal> setEntry(Case& inputs, std::string_view path, std::string_view text) {

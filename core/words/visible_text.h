@@ -15,7 +15,4 @@ namespace wardchalk {
 /// The same for what must stay in one line: a line end and a tab come out by number too.
 [[nodiscard]] std::string visibleLine(std::string_view text);
 
-/// Whether a character commands, turns or hides what is shown, instead of being shown itself.
-[[nodiscard]] bool isUnseen(char32_t character);
-
 }  // namespace wardchalk

@@ -65,7 +65,7 @@ void writeChain(std::string& out, const Chain& chain, const Product& product, co
 std::string resultText(const Step& step, const Phrasebook& book) {
   constexpr std::array<std::string_view, 3> signs = {" = ", " ≈ ", ", rounded to "};
   std::string text;
-  for (const Outcome& outcome : outcomesOf(step, book))
+  for (const ChainOutcome& outcome : outcomesOf(step, book))
     text.append(signs[static_cast<std::size_t>(outcome.sign)])
         .append(outcome.rooted ? "√" : "")
         .append(outcome.text);

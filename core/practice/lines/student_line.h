@@ -40,6 +40,10 @@ namespace wardchalk {
 // after a division ("6/2(3)"). Plain "100/2/5" goes from left to right. "1/2 tablet", "2 1/2 tablets" and
 // "2½ tablets" are fractions of their unit (halves, thirds and quarters written without space).
 
+/// Decimals to which a root that does not end is cut wherever a student's line is worked out: far more than
+/// are written, so that cutting decides nothing.
+inline constexpr int endlessRootDecimals = 20;
+
 /// Bytes `begin` up to, not including, `end` of the line.
 struct Span {
   std::size_t begin = 0;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/number/ascii.h"
 #include "core/number/decimal_text.h"
 #include "core/practice/marking/detail/mark_number.h"
 #include "core/practice/marking/detail/mark_words.h"
@@ -12,8 +13,6 @@ namespace wardchalk {
 namespace {
 
 using M = MistakeId;
-
-bool isBlank(std::string_view text) { return text.find_first_not_of(" \t") == std::string_view::npos; }
 
 bool isComparison(StepId step) { return std::ranges::find(checkSteps, step) != checkSteps.end(); }
 

@@ -1,3 +1,4 @@
+#include "core/practice/lines/student_line.h"
 #include "core/practice/marking/detail/wrong.h"
 
 // Mistakes with the child's weight, height and body surface area. Mosteller's constants are 3600 for cm and
@@ -12,10 +13,9 @@ using M = MistakeId;
 
 const Number metricConstant(3600);
 const Number householdConstant(3131);
-constexpr int rootDecimals = 20;
 
 Number surface(const Number& height, const Number& weight, const Number& constant) {
-  return (height * weight / constant).rootCut(rootDecimals);
+  return (height * weight / constant).rootCut(endlessRootDecimals);
 }
 
 void addEarlyRounding(WrongList& list) {
@@ -48,17 +48,19 @@ void addOtherConstant(const Papers& papers, WrongList& list) {
 }
 
 void addSum(const Papers& papers, WrongList& list) {
-  list.add(M::heightAndWeightAdded, ((*papers.cm + *papers.kg) / metricConstant).rootCut(rootDecimals));
+  list.add(M::heightAndWeightAdded,
+           ((*papers.cm + *papers.kg) / metricConstant).rootCut(endlessRootDecimals));
   if (papers.inches && papers.pounds)
     list.add(M::heightAndWeightAdded,
-             ((*papers.inches + *papers.pounds) / householdConstant).rootCut(rootDecimals));
+             ((*papers.inches + *papers.pounds) / householdConstant).rootCut(endlessRootDecimals));
 }
 
 /// √(over) ÷ under in place of √(over ÷ under).
 void addRootOverTop(const Papers& papers, WrongList& list) {
   list.add(M::rootOfTopOnly, list.right() / Number(60));
   if (papers.inches && papers.pounds)
-    list.add(M::rootOfTopOnly, (*papers.inches * *papers.pounds).rootCut(rootDecimals) / householdConstant);
+    list.add(M::rootOfTopOnly,
+             (*papers.inches * *papers.pounds).rootCut(endlessRootDecimals) / householdConstant);
 }
 
 }  // namespace
