@@ -21,4 +21,22 @@ std::string unicodeNumber(char32_t character) {
   return "U+" + text;
 }
 
+std::string_view beginningOf(std::string_view text, std::size_t most) {
+  if (text.size() <= most) return text;
+  std::size_t letters = 0;     // where the last letter ends that is there whole
+  std::size_t characters = 0;  // the same of characters
+  utf8proc_int32_t before = 0;
+  utf8proc_int32_t state = 0;
+  while (characters <= most) {
+    const Character next = firstCharacter(text.substr(characters));
+    const auto code = static_cast<utf8proc_int32_t>(next.code);
+    const bool begins = characters == 0 || utf8proc_grapheme_break_stateful(before, code, &state);
+    if (begins || !next.isWhole) letters = characters;
+    if (!next.isWhole || characters + next.bytes.size() > most) break;
+    characters += next.bytes.size();
+    before = code;
+  }
+  return text.substr(0, letters == 0 ? characters : letters);
+}
+
 }  // namespace wardchalk

@@ -18,4 +18,10 @@ struct Character {
 /// "U+00AD": four digits at least, as Unicode writes it.
 [[nodiscard]] std::string unicodeNumber(char32_t character);
 
+/// The beginning of a text, of `most` bytes at most, cut between two letters as a reader sees them: an accent
+/// stays with its letter, and an emoji of several characters stays whole. A letter that is longer than all of
+/// `most` is cut between its characters. A longer text ends before its first byte that is part of no
+/// character.
+[[nodiscard]] std::string_view beginningOf(std::string_view text, std::size_t most);
+
 }  // namespace wardchalk

@@ -27,7 +27,10 @@ struct Refusal {
   friend bool operator==(const Refusal&, const Refusal&) = default;
 };
 
-/// A refusal of `typed`, of which 60 bytes are kept at most; no character is cut in two.
+/// As much of a text as a refusal keeps of it: 60 bytes at most, and no letter cut in two (`beginningOf`).
+[[nodiscard]] std::string shortened(std::string_view typed);
+
+/// A refusal of `typed`, shortened.
 [[nodiscard]] Refusal refusalOf(RefusalCode code, std::string_view typed, std::string_view suggestion = {});
 
 /// The same with a hint and nothing to write.

@@ -31,7 +31,7 @@ std::optional<Refusal> checkHead(const JsonValue& file, const FileHead& head) {
   const JsonValue* format = file.member("format");
   if (!format) return Refusal{RefusalCode::keyMissing, "format", {}, "format"};
   if (format->kind != JsonValue::Kind::text || format->text != head.format)
-    return Refusal{RefusalCode::formatWrong, format->text.substr(0, 60), std::string(head.format), "format"};
+    return Refusal{RefusalCode::formatWrong, shortened(format->text), std::string(head.format), "format"};
   return checkVersion(file, head.version);
 }
 

@@ -103,7 +103,7 @@ std::optional<Refusal> ListEntryBuilder::set(std::string_view key, std::string_v
     refusal = figure->set(trial_, text);
     if (!refusal) entry_.figures.push_back({std::string(figure->path), std::string(text)});
   } else {
-    refusal = Refusal{RefusalCode::keyUnknown, std::string(key.substr(0, 60)), {}, {}};
+    refusal = Refusal{RefusalCode::keyUnknown, shortened(key), {}, {}};
   }
   if (refusal) refusal->path = key;
   return refusal;

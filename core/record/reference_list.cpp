@@ -23,7 +23,7 @@ Refusal at(std::string place, Refusal refusal) {
 
 std::optional<Refusal> takeKey(ListEntryBuilder& builder, const std::string& key, const JsonValue& value) {
   const auto kind = ListEntryBuilder::kindOf(key);
-  if (!kind) return Refusal{RefusalCode::keyUnknown, key.substr(0, 60), {}, key};
+  if (!kind) return Refusal{RefusalCode::keyUnknown, shortened(key), {}, key};
   const bool flag = *kind == EntryKind::flag;
   if (value.kind != (flag ? JsonValue::Kind::flag : JsonValue::Kind::text))
     return Refusal{RefusalCode::typeWrong, {}, flag ? "true or false" : "text in quotation marks", key};
@@ -37,8 +37,7 @@ Result<ListEntry> readEntry(const JsonValue& value) {
   for (const auto& [key, inner] : value.members) {
     const bool nested = key == sourceRoom && inner.kind == JsonValue::Kind::object;
     // "source.title" is the name of a column; in a file the title stands within the source.
-    if (key.find('.') != std::string::npos)
-      return Refusal{RefusalCode::keyUnknown, key.substr(0, 60), {}, key};
+    if (key.find('.') != std::string::npos) return Refusal{RefusalCode::keyUnknown, shortened(key), {}, key};
     if (!nested)
       if (auto refusal = takeKey(builder, key, inner)) return *refusal;
     for (const auto& [part, text] : inner.members)
@@ -111,7 +110,7 @@ class Import {
     keys_ = row.cells;
     for (const std::string& key : keys_)
       if (!refusal_ && !ListEntryBuilder::kindOf(key))
-        refusal_ = Refusal{RefusalCode::keyUnknown, key.substr(0, 60), {}, key.substr(0, 60)};
+        refusal_ = Refusal{RefusalCode::keyUnknown, shortened(key), {}, shortened(key)};
   }
 
   [[nodiscard]] std::string cellUnder(std::string_view key, const CsvRow& row) const {
@@ -148,7 +147,7 @@ Result<ReferenceList> readReferenceList(std::string_view json) {
     stated = stated || key == "entries";
     const auto refusal = key == "entries" ? takeEntries(list, value)
                          : key == "title" ? takeTitle(list, value)
-                                          : Refusal{RefusalCode::keyUnknown, key.substr(0, 60), {}, key};
+                                          : Refusal{RefusalCode::keyUnknown, shortened(key), {}, key};
     if (refusal) return *refusal;
   }
   if (!stated) return Refusal{RefusalCode::keyMissing, "entries", {}, "entries"};

@@ -21,7 +21,7 @@ constexpr FileHead rulesHead{"wardchalk.house-rules", 1};
 using Refused = std::optional<Refusal>;
 
 Refusal refuse(RefusalCode code, std::string_view key, std::string_view typed, std::string suggestion) {
-  return {code, std::string(typed.substr(0, 60)), std::move(suggestion), std::string(key)};
+  return {code, shortened(typed), std::move(suggestion), std::string(key)};
 }
 
 Refusal withPath(Refusal refusal, std::string_view key) {

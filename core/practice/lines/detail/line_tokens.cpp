@@ -34,9 +34,8 @@ std::size_t characterLength(std::string_view text) {
 }
 
 LineFault faultAt(LineFaultCode code, std::string_view line, Span at, std::string instead) {
-  // A refusal keeps the beginning of what was typed and cuts no character in two.
   const std::string_view typed = line.substr(at.begin, at.end - at.begin);
-  return {code, at, refusalOf(RefusalCode::empty, typed).typed, std::move(instead)};
+  return {code, at, shortened(typed), std::move(instead)};
 }
 
 Token& Scanner::add(TokenKind kind, std::size_t end) {
