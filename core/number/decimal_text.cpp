@@ -10,7 +10,7 @@ namespace wardchalk {
 
 namespace {
 
-/// What to write for ".5", "5.", "05": only where it is certain what was meant.
+/// What to write for "05".
 std::string withoutLeadingZeros(std::string_view text) {
   const std::size_t first = text.find_first_not_of('0');
   if (first == std::string_view::npos) return "0";
@@ -51,7 +51,7 @@ std::optional<Refusal> badShape(std::string_view text) {
   if (text == ".") return refusalOf(RefusalCode::notANumber, text);
   if (point == 0) return refusalOf(RefusalCode::barePoint, text, "0" + std::string(text));
   if (point == text.size() - 1)
-    return refusalOf(RefusalCode::trailingPoint, text, std::string(text.substr(0, point)));
+    return refusalOf(RefusalCode::trailingPoint, text);  // "5." may be half of 5.5
   if (text.size() > 1 && text[0] == '0' && text[1] != '.')
     return refusalOf(RefusalCode::leadingZero, text, withoutLeadingZeros(text));
   return std::nullopt;

@@ -274,9 +274,8 @@ TEST_P(Saving, ownerAndGroupStay) {
   EXPECT_EQ(status.st_mode & 07777U, 0640U);
 }
 
-/// The save in a process of its own, in which no file may grow beyond `most` bytes: a full disk. Its refusal,
-/// or -1.
-int refusalWithRoomFor(rlim_t most, const fs::path& path, const std::string& text) {
+/// The save in a process of its own, in which no file may grow beyond `most` bytes. Its refusal, or -1.
+int refusalWithFilesUpTo(rlim_t most, const fs::path& path, const std::string& text) {
   const pid_t child = fork();
   if (child == 0) {
     const rlimit limit{most, most};
@@ -290,13 +289,13 @@ int refusalWithRoomFor(rlim_t most, const fs::path& path, const std::string& tex
   return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
 }
 
-TEST_F(TextFile, leavesTheOldOneWhenThereIsNoRoom) {
+TEST_F(TextFile, leavesTheOldOneWhenTheNewWouldBeTooLarge) {
   ASSERT_FALSE(writeTextFile(file(), "old"));
-  EXPECT_EQ(refusalWithRoomFor(1000, file(), std::string(5000, 'n')),
-            static_cast<int>(RefusalCode::diskFull));
+  EXPECT_EQ(refusalWithFilesUpTo(1000, file(), std::string(5000, 'n')),
+            static_cast<int>(RefusalCode::fileSizeLimited));
   EXPECT_EQ(contentOf(file()), "old");
   EXPECT_EQ(names(), std::vector<std::string>{"case.json"});
-  EXPECT_EQ(refusalWithRoomFor(1000, file(), "fits"), 255);
+  EXPECT_EQ(refusalWithFilesUpTo(1000, file(), "fits"), 255);
 }
 
 TEST_F(TextFile, saysThatItsFolderIsGone) {
