@@ -18,9 +18,9 @@ struct Shorthand {
   std::string_view means;
 };
 
-/// Abbreviations in common use that are not on the lists of error-prone ones. Source: nursing texts; BID,
-/// TID, QID and q4h to q24h do not stand on the Joint Commission list (read), bd, tds, qds common practice in
-/// the UK, no source.
+/// Abbreviations in common use that are on no list of error-prone ones. Source: nursing texts. BID, TID, QID
+/// and q4h to q24h are not on the Joint Commission list (read); bd, tds and qds are common practice in the
+/// UK, no source.
 constexpr std::array shorthands = {
     Shorthand{"bid", "2 times a day"},
     Shorthand{"b.i.d.", "2 times a day"},
@@ -96,7 +96,7 @@ std::string rangeText(const CountRange& range) {
   return text;
 }
 
-/// More than one dose every quarter of an hour is no schedule but a slip.
+/// A dose more often than every quarter of an hour is taken for a slip of the keys.
 Result<Schedule> checked(Schedule schedule, std::string_view typed) {
   if (schedule.most > Number(96)) return refusalOf(RefusalCode::scheduleTooOften, typed);
   return schedule;

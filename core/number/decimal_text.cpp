@@ -59,7 +59,7 @@ std::optional<Refusal> badShape(std::string_view text) {
 
 std::string digitsOf(const Number& whole) { return whole.rationalText(); }
 
-/// Fixed decimals without sign handling trouble: values here are never negative below -0.
+/// With this many decimals. A negative value that rounds to zero loses its sign.
 std::string fixed(const Number& value, int decimals) {
   const Number size = value.absolute().rounded(decimals);
   std::string digits = digitsOf(size * Number::powerOfTen(decimals));
@@ -90,7 +90,7 @@ std::string grouped(std::string text, Grouping grouping) {
   return text;
 }
 
-/// Decimals needed for `significant` digits; negative for large numbers is shown as 0.
+/// Decimals needed to show `significant` digits; 0 where the whole part has as many or more.
 int decimalsFor(const Number& value, int significant) {
   Number size = value.absolute();
   int decimals = significant;

@@ -11,18 +11,20 @@
 
 namespace wardchalk {
 
-/// Why an entry was not accepted: a stable code and what the sentence needs. It holds no sentence; words are
-/// chosen at the edge (`core/words`). Nothing that was typed is ever altered: `typed` is a piece of what
-/// stood there.
+/// Why an entry was not accepted: a stable code, and what its sentence is to quote. The sentence itself is
+/// made in `core/words`.
 struct Refusal {
   RefusalCode code;
-  std::string typed;  ///< the piece that was refused, as it stood; of long text the beginning
-  std::string
-      suggestion;    ///< what to write instead of `typed`, where that is known; else empty. From `setEntry`
-                     ///< instead of the whole entry: it reads, and means all that was typed (H50)
-  std::string path;  ///< the field or file key it belongs to, "order.dose"; set by whoever knows it
-  std::string hint = {};  ///< what the sentence tells besides, and nobody can write as it stands: the units
-                          ///< that fit, a range, the mg/mL of a ratio
+  /// The piece that was refused, letter for letter as it was typed; of a long one the beginning.
+  std::string typed;
+  /// What to write instead of `typed`, where that is certain; else empty. In a refusal from `setEntry` it
+  /// stands for the whole entry: it can be read, and means all that was typed (H50).
+  std::string suggestion;
+  /// The field or file key it belongs to, "order.dose"; filled in by whoever knows it.
+  std::string path;
+  /// What the sentence tells besides and nobody could write as it stands: the units that fit, a range, the
+  /// mg/mL of a ratio.
+  std::string hint = {};
 
   friend bool operator==(const Refusal&, const Refusal&) = default;
 };

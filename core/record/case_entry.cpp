@@ -58,8 +58,8 @@ Result<int> readParts(std::string_view text) {
   return parts;
 }
 
-/// Words people write for ours, in small letters; capitals are refused with ours to write, as all of these
-/// are.
+/// Other words that people write, in small letters, and ours. They are refused, in any capitals, with ours as
+/// what to write.
 struct OtherWord {
   std::string_view typed;
   std::string_view write;

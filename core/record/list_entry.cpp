@@ -13,7 +13,8 @@ using Refused = std::optional<Refusal>;
 
 constexpr std::string_view room = "reference.";
 
-/// Words have no unseen characters, as the free text of a case, and together they fit the source of one.
+/// Like the free text of a case, words may hold nothing unseen. `most` is chosen so that all of them together
+/// fit the source of a case.
 Refused putWords(std::string& into, std::string_view text, std::size_t most) {
   if (text.empty()) return refusalOf(RefusalCode::empty, text);
   if (text.size() > most) return refusalOf(RefusalCode::tooLong, text);

@@ -56,7 +56,7 @@ std::vector<Need> bandNeeds(const Worksheet& sheet) {
   return needs;
 }
 
-/// The very checks of a case, of which nothing but the child and the reference's bands is known.
+/// The checks of a case, with nothing but the child and the reference's bands filled in.
 JudgedEntry judge(const ReferenceList& list, std::size_t index, const Child& child, const HouseRules& rules) {
   Case inputs;
   inputs.child = child;
@@ -89,7 +89,7 @@ std::string bandOf(const ReferenceList& list, std::size_t entry, const Phraseboo
   return band.empty() ? say(book, PhraseId::list_everyChild) : band;
 }
 
-/// What is wanting before the bands can be told apart, each thing once.
+/// What must be known before the bands can be told apart, each thing once.
 std::string needWords(const std::vector<const JudgedEntry*>& unclear, const Phrasebook& book) {
   std::vector<std::string> told;
   for (const JudgedEntry* judged : unclear)

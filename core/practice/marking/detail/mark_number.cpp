@@ -20,7 +20,7 @@ const LineSide* workedSide(const StudentLine& line) {
   return nullptr;
 }
 
-/// A working that leaves its units out is taken in the wanted one.
+/// A working without units is taken to be in the wanted unit.
 InWanted workedIn(const LineSide& side, const Units& wanted) {
   if (side.written == UnitsWritten::none || side.unitsOpen) return {UnitFit::leftOut, side.value};
   return inWantedUnit(side.value, side.units, wanted);
@@ -88,7 +88,8 @@ class NumberMarker {
     if (fit != UnitFit::leftOut) mark_.mark = Mark::wrong;
   }
 
-  /// A right number whose working gives another, or does not cancel to the wanted unit, is not full marks.
+  /// A right number whose working gives another, or does not cancel to the wanted unit, does not earn full
+  /// marks.
   void judgeWorking() {
     if (!line_.worked) return;
     if (!setUpRight()) {
