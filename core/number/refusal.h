@@ -38,7 +38,14 @@ struct Refusal {
 /// The same with a hint and nothing to write.
 [[nodiscard]] Refusal hintedRefusal(RefusalCode code, std::string_view typed, std::string hint);
 
-/// A value, or why there is none. The one result type for everything that can fail on input.
+/// What a function returns that does something and has nothing to give: it is done.
+struct Done {
+  friend bool operator==(Done, Done) = default;
+};
+
+/// A value, or why there is none. The one result type for everything that can fail on input: true is success,
+/// always. A `Result<Done>` is for what only does something, as to write a file. A function that looks for a
+/// fault, and is right in finding none, returns `std::optional<Refusal>` and is named after the fault.
 template <typename T>
 class [[nodiscard]] Result {
  public:
@@ -50,6 +57,12 @@ class [[nodiscard]] Result {
   [[nodiscard]] T&& operator*() && { return std::get<0>(std::move(content_)); }
   [[nodiscard]] const T* operator->() const { return &std::get<0>(content_); }
   [[nodiscard]] const Refusal& refusal() const { return std::get<1>(content_); }
+  /// The refusal where there is one, to be kept.
+  [[nodiscard]] std::optional<Refusal> refusalIfAny() const {
+    return *this ? std::nullopt : std::optional(refusal());
+  }
+
+  friend bool operator==(const Result&, const Result&) = default;
 
  private:
   std::variant<T, Refusal> content_;

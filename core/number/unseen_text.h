@@ -52,8 +52,8 @@ struct UnseenCharacter {
 [[nodiscard]] std::optional<UnseenCharacter> firstUnseen(std::string_view text,
                                                          TextLines lines = TextLines::one);
 
-/// Refuses a text for its first unseen character, which is the refusal's `typed`. The one check of free text,
-/// wherever it comes from.
+/// The refusal of a text for its first unseen character, which is its `typed`; empty where there is none. The
+/// one check of free text, wherever it comes from.
 [[nodiscard]] std::optional<Refusal> refusedUnseen(std::string_view text, TextLines lines = TextLines::one);
 
 /// The text with each unseen character written as its number in brackets, "[U+202E]": a text that was

@@ -15,29 +15,27 @@ namespace wardchalk {
 
 namespace {
 
-using Refused = std::optional<Refusal>;
-
 /// Puts what was read where it belongs, or hands on why it could not be read.
 template <typename T, typename U>
-Refused put(std::optional<T>& into, Result<U> read) {
+Result<Done> put(std::optional<T>& into, Result<U> read) {
   if (!read) return read.refusal();
   into = T{*std::move(read)};
-  return std::nullopt;
+  return Done{};
 }
 
-Refused putText(std::string& into, std::string_view text) {
+Result<Done> putText(std::string& into, std::string_view text) {
   if (text.size() > 500) return refusalOf(RefusalCode::tooLong, text);
-  if (auto refusal = refusedUnseen(text)) return refusal;
+  if (auto refusal = refusedUnseen(text)) return *refusal;
   into = text;
-  return std::nullopt;
+  return Done{};
 }
 
-Refused putFlag(bool& into, std::string_view text) {
+Result<Done> putFlag(bool& into, std::string_view text) {
   if (text.empty()) return refusalOf(RefusalCode::empty, text);
   if (text != "true" && text != "false")
     return hintedRefusal(RefusalCode::wordUnknown, text, "true or false");
   into = text == "true";
-  return std::nullopt;
+  return Done{};
 }
 
 Result<int> readCount(std::string_view text, int least, int most) {
@@ -109,13 +107,13 @@ Refusal unknownWord(std::string_view text, std::span<const std::string_view> wor
 
 /// One of a fixed list of words.
 template <typename T, std::size_t size>
-Refused putWord(std::optional<T>& into, std::string_view text,
-                const std::array<std::string_view, size>& words) {
+Result<Done> putWord(std::optional<T>& into, std::string_view text,
+                     const std::array<std::string_view, size>& words) {
   if (text.empty()) return refusalOf(RefusalCode::empty, text);
   const auto found = std::find(words.begin(), words.end(), text);
   if (found != words.end()) {
     into = static_cast<T>(found - words.begin());
-    return std::nullopt;
+    return Done{};
   }
   return unknownWord(text, words);
 }
@@ -127,11 +125,11 @@ constexpr std::array<std::string_view, 3> stockKindWords = {"liquid", "powder", 
 Result<DoseAmount> readPerDose(std::string_view text) { return readMaximum(text, PerTime::dose); }
 Result<DoseAmount> readPerDay(std::string_view text) { return readMaximum(text, PerTime::day); }
 
-Refused putParts(int& into, std::string_view text) {
+Result<Done> putParts(int& into, std::string_view text) {
   Result<int> parts = readParts(text);
   if (!parts) return parts.refusal();
   into = *parts;
-  return std::nullopt;
+  return Done{};
 }
 
 // clang-format off
@@ -198,16 +196,17 @@ const CaseEntry* findEntry(std::string_view path) {
   return found == entryTable.end() ? nullptr : &*found;
 }
 
-std::optional<Refusal> setEntry(Case& inputs, std::string_view path, std::string_view text) {
+Result<Done> setEntry(Case& inputs, std::string_view path, std::string_view text) {
   const CaseEntry* entry = findEntry(path);
   if (!entry) return Refusal{RefusalCode::keyUnknown, std::string(path), {}, std::string(path)};
-  Refused refusal = entry->set(inputs, text);
-  if (!refusal) return refusal;
-  refusal->suggestion = wholeSuggestion(text, *refusal, [entry](std::string_view other) {
+  const Result<Done> set = entry->set(inputs, text);
+  if (set) return set;
+  Refusal refusal = set.refusal();
+  refusal.suggestion = wholeSuggestion(text, refusal, [entry](std::string_view other) {
     Case trial;
     return entry->set(trial, other);
   });
-  refusal->path = path;
+  refusal.path = path;
   return refusal;
 }
 

@@ -53,7 +53,7 @@ Result<CaseFile> CaseTable::read(const CsvRow& row) const {
     if (row.cells[i].empty()) continue;
     const CaseEntry& column = *columns_[i];
     std::string text = entryText(column.kind, row.cells[i]);
-    if (auto refusal = setEntry(file.inputs, column.path, text)) return *refusal;
+    if (auto set = setEntry(file.inputs, column.path, text); !set) return set.refusal();
     file.entries.push_back({std::string(column.path), std::move(text)});
   }
   if (auto refusal = contradictionIn(file.inputs)) return *refusal;

@@ -73,14 +73,14 @@ std::optional<std::string> mended(std::string_view text, const Refusal& refusal)
 
 std::string wholeSuggestion(std::string_view text, const Refusal& refusal, const ReadEntry& read) {
   std::string whole(text);
-  std::optional<Refusal> next = refusal;
-  for (int piece = 0; next && piece < mostPieces; ++piece) {
-    const std::optional<std::string> put = mended(whole, *next);
+  Result<Done> entry = refusal;
+  for (int piece = 0; !entry && piece < mostPieces; ++piece) {
+    const std::optional<std::string> put = mended(whole, entry.refusal());
     if (!put) return {};
     whole = *put;
-    next = read(whole);
+    entry = read(whole);
   }
-  return next ? std::string() : whole;
+  return entry ? whole : std::string();
 }
 
 }  // namespace wardchalk

@@ -202,11 +202,11 @@ class Mangler {
 /// What is wrong with the suggestion for this entry; nothing where it is as it should be.
 std::string wrongWith(const char* path, const std::string& text, Meant meant, int& offered) {
   Case inputs;
-  const auto refusal = setEntry(inputs, path, text);
+  const auto refusal = setEntry(inputs, path, text).refusalIfAny();
   if (!refusal || refusal->suggestion.empty()) return {};
   ++offered;
   const std::string& write = refusal->suggestion;
-  if (const auto again = setEntry(inputs, path, write)) return "is refused itself: " + write;
+  if (!setEntry(inputs, path, write)) return "is refused itself: " + write;
   const auto wanted = meant(text);
   if (!wanted) return "has no one meaning, and is answered with: " + write;
   const auto got = meant(write);
@@ -271,7 +271,7 @@ TEST(Suggestions, H50_aPartIsNeverOfferedForTheWhole) {
   };
   for (const Answer& answer : answers) {
     Case inputs;
-    const auto refusal = setEntry(inputs, answer.path, answer.typed);
+    const auto refusal = setEntry(inputs, answer.path, answer.typed).refusalIfAny();
     ASSERT_TRUE(refusal) << answer.typed;
     EXPECT_EQ(refusal->suggestion, answer.write) << answer.typed;
   }
@@ -299,7 +299,7 @@ TEST(Suggestions, H50_whatHasTwoMeaningsIsNeverPutRight) {
   for (const auto& [path, texts] : never)
     for (const std::string& text : texts) {
       Case inputs;
-      const auto refusal = setEntry(inputs, path, text);
+      const auto refusal = setEntry(inputs, path, text).refusalIfAny();
       ASSERT_TRUE(refusal) << text;
       EXPECT_EQ(refusal->suggestion, "") << text;
     }

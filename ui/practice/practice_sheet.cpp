@@ -183,8 +183,8 @@ SheetLayout layOutPracticeSheet(const PracticeSet& set, PracticeSheetKind kind, 
       format);
 }
 
-std::optional<Refusal> writePracticePdf(const QString& file, const PracticeSet& set, PracticeSheetKind kind,
-                                        PaperSize paper, const Phrasebook& book) {
+Result<Done> writePracticePdf(const QString& file, const PracticeSet& set, PracticeSheetKind kind,
+                              PaperSize paper, const Phrasebook& book) {
   const SheetLayout sheet = layOutPracticeSheet(set, kind, paperFormat(paper), book);
   return writePdf(file, sheet, paper, fromCore(say(book, PhraseId::practiceSheet_banner)),
                   QStringLiteral("Wardchalk"));

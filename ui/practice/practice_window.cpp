@@ -209,10 +209,10 @@ void PracticeWindow::practise(Topic topic) {
 void PracticeWindow::saveResults() {
   const QString file = files_.tableToSave(this);
   if (file.isEmpty()) return;
-  const auto refusal = writeTextFile(nativePath(file), sessionTable(*session_));
-  if (refusal)
+  const auto written = writeTextFile(nativePath(file), sessionTable(*session_));
+  if (!written)
     files_.tell(this, tr("The results were not saved"),
-                outside(file) + u'\n' + fromCore(sentence(*refusal, book_)));
+                outside(file) + u'\n' + fromCore(sentence(written.refusal(), book_)));
 }
 
 /// A problem page that was begun holds answers that would be gone.

@@ -199,8 +199,8 @@ void SetPage::saveSet() {
   std::string text;
   writeSet(text, plan());
   text += '\n';
-  if (const auto refusal = writeTextFile(nativePath(file), text))
-    files_.tell(window(), tr("The set was not saved"), setRefusalText(file, *refusal, book_));
+  if (const auto written = writeTextFile(nativePath(file), text); !written)
+    files_.tell(window(), tr("The set was not saved"), setRefusalText(file, written.refusal(), book_));
 }
 
 void SetPage::savePdf(bool withKey) {
@@ -208,8 +208,8 @@ void SetPage::savePdf(bool withKey) {
       files_.pdfToSave(window(), withKey ? tr("practice-key.pdf") : tr("practice-questions.pdf"));
   if (file.isEmpty()) return;
   const auto kind = withKey ? PracticeSheetKind::key : PracticeSheetKind::questions;
-  if (const auto refusal = writePracticePdf(file, plan(), kind, files_.paper(), book_))
-    files_.tell(window(), tr("The sheet was not saved"), setRefusalText(file, *refusal, book_));
+  if (const auto written = writePracticePdf(file, plan(), kind, files_.paper(), book_); !written)
+    files_.tell(window(), tr("The sheet was not saved"), setRefusalText(file, written.refusal(), book_));
 }
 
 }  // namespace wardchalk::ui

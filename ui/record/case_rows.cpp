@@ -204,9 +204,8 @@ void readCases(const QStringList& files, const HouseRules& rules, const Phrasebo
   rows.handOn();
 }
 
-std::optional<Refusal> writeCaseRows(const QString& file, const std::vector<CaseRow>& rows,
-                                     const HouseRules& rules, const Phrasebook& book,
-                                     LongWork::Handle& work) {
+Result<Done> writeCaseRows(const QString& file, const std::vector<CaseRow>& rows, const HouseRules& rules,
+                           const Phrasebook& book, LongWork::Handle& work) {
   const std::vector<std::string> columns = columnsOf(rows);
   std::vector<std::string> header = columns;
   header.insert(header.end(), summaryColumns.begin(), summaryColumns.end());
@@ -216,7 +215,8 @@ std::optional<Refusal> writeCaseRows(const QString& file, const std::vector<Case
     text += lineOf(rows[i], columns, rules, book);
     work.tellProgress(static_cast<qint64>(i + 1), static_cast<qint64>(rows.size()));
   }
-  return work.isCancelled() ? std::nullopt : writeFile(nativePath(file), text);
+  if (work.isCancelled()) return Done{};
+  return writeFile(nativePath(file), text);
 }
 
 }  // namespace wardchalk::ui

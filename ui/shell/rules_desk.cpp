@@ -89,8 +89,8 @@ void RulesDesk::use(const HouseRules& rules) {
 bool RulesDesk::save(const HouseRules& rules) {
   const QString file = parts_.dialogs.rulesToSave(parts_.window, tr("house-rules.json"));
   if (file.isEmpty()) return false;
-  if (const auto refusal = writeTextFile(nativePath(file), writeRules(rules))) {
-    parts_.dialogs.tell(parts_.window, tr("The house rules were not saved"), whyNot(file, *refusal));
+  if (const auto written = writeTextFile(nativePath(file), writeRules(rules)); !written) {
+    parts_.dialogs.tell(parts_.window, tr("The house rules were not saved"), whyNot(file, written.refusal()));
     return false;
   }
   settings_.setRules(QFileInfo(file).absoluteFilePath());

@@ -56,9 +56,9 @@ void SheetDesk::print(const SheetContent& content) {
 void SheetDesk::savePdf(const SheetContent& content) {
   const QString file = dialogs_.pdfToSave(window_, tr("worksheet.pdf"));
   if (file.isEmpty()) return;
-  if (const auto refusal = writePdf(file, content, settings_.paper()))
+  if (const auto written = writePdf(file, content, settings_.paper()); !written)
     dialogs_.tell(window_, tr("The sheet was not saved"),
-                  outside(file) + u'\n' + fromCore(sentence(*refusal, book_)));
+                  outside(file) + u'\n' + fromCore(sentence(written.refusal(), book_)));
 }
 
 }  // namespace wardchalk::ui
