@@ -20,16 +20,16 @@ BatchForm formOf(const BatchOptions& options) {
           options.jobs == 0 ? processors : options.jobs};
 }
 
-/// Why the input could not be read to its end, if so.
-std::optional<Refusal> feed(Batch& cases, InputFile& input, const Output& out) {
+/// Works the input to its end, as long as anybody reads what comes out.
+Result<Done> feed(Batch& cases, InputFile& input, const Output& out) {
   std::vector<char> chunk(chunkSize);
   while (out.isWritten() && !cases.refusal()) {
     const Result<std::size_t> size = input.read(chunk);
     if (!size) return size.refusal();
-    if (*size == 0) return std::nullopt;
+    if (*size == 0) return Done{};
     cases.take({chunk.data(), *size});
   }
-  return std::nullopt;
+  return Done{};
 }
 
 }  // namespace
@@ -40,15 +40,15 @@ int batch(const BatchOptions& options) {
   const std::optional<HouseRules> rules = rulesFrom(options.rulesFile);
   if (!rules) return unusable;
   Result<InputFile> opened = openInput(file);
-  const std::optional<Refusal> same = outputIsInput("-", file);
-  if (!opened || same) {
-    tell(inputName(file), opened ? *same : opened.refusal());
+  const Result<Done> apart = checkNotInput("-", file);
+  if (!opened || !apart) {
+    tell(inputName(file), opened ? apart.refusal() : opened.refusal());
     return unusable;
   }
   InputFile input = *std::move(opened);
   Output out(options.csv ? Output::Kind::table : Output::Kind::json);
   Batch cases(*rules, formOf(options), [&](std::string_view text) { out.add(text); });
-  std::optional<Refusal> refusal = feed(cases, input, out);
+  std::optional<Refusal> refusal = feed(cases, input, out).refusalIfAny();
   cases.end();
   if (!refusal) refusal = cases.refusal();
   if (refusal) tell(inputName(file), *refusal);

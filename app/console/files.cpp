@@ -30,10 +30,12 @@ bool oneFromInput(const std::vector<std::string>& files) {
   return false;
 }
 
-std::optional<Refusal> outputIsInput(const std::string& output, const std::string& input) {
-  std::optional<Refusal> refusal =
-      refuseOntoInput(isStandard(output) ? "/dev/stdout" : output, isStandard(input) ? "/dev/stdin" : input);
-  if (refusal && isStandard(output)) refusal->typed = "standard output";
+Result<Done> checkNotInput(const std::string& output, const std::string& input) {
+  const Result<Done> apart = wardchalk::checkNotInput(isStandard(output) ? "/dev/stdout" : output,
+                                                      isStandard(input) ? "/dev/stdin" : input);
+  if (apart || !isStandard(output)) return apart;
+  Refusal refusal = apart.refusal();
+  refusal.typed = "standard output";
   return refusal;
 }
 

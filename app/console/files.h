@@ -23,6 +23,6 @@ namespace wardchalk::console {
 [[nodiscard]] bool oneFromInput(const std::vector<std::string>& files);
 
 /// Refuses to write to what is read, whichever of both is a file.
-[[nodiscard]] std::optional<Refusal> outputIsInput(const std::string& output, const std::string& input);
+[[nodiscard]] Result<Done> checkNotInput(const std::string& output, const std::string& input);
 
 }  // namespace wardchalk::console

@@ -27,6 +27,7 @@ bool isTerminal() {
 
 std::string whyNotWritten(int error) {
   if (error == ENOSPC) return "there is no room left";
+  if (error == EFBIG) return "the file would be larger than one file may be there";
   if (error == EBADF) return "it is closed";
   return std::generic_category().message(error);
 }

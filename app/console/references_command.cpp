@@ -23,17 +23,17 @@ void report(const std::string& file, const ReferenceImport& import) {
 int write(const std::string& file, const ReferenceList& list, int status) {
   const std::string text = writeReferenceList(list);
   if (isStandard(file)) return print(text, Output::Kind::json, status);
-  const auto refusal = writeTextFile(file, text);
-  if (refusal) tell(file, *refusal);
-  return refusal ? unusable : status;
+  const auto written = writeTextFile(file, text);
+  if (!written) tell(file, written.refusal());
+  return written ? status : unusable;
 }
 
 }  // namespace
 
 /// A list that lacks rows is written only when that is asked for: the report stands before it.
 int references(const ReferencesOptions& options) {
-  if (const auto refusal = outputIsInput(options.listFile, options.tableFile)) {
-    tell(inputName(options.tableFile), *refusal);
+  if (const auto apart = checkNotInput(options.listFile, options.tableFile); !apart) {
+    tell(inputName(options.tableFile), apart.refusal());
     return unusable;
   }
   const std::string name = inputName(options.tableFile);

@@ -3,12 +3,14 @@
 #include <algorithm>
 #include <charconv>
 
+#include "core/number/ascii.h"
+
 namespace wardchalk::console {
 
 namespace {
 
 bool isPlain(const std::string& text) {
-  const bool digits = std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
+  const bool digits = std::all_of(text.begin(), text.end(), isDigit);
   return !text.empty() && digits && (text.size() == 1 || text.front() != '0');
 }
 

@@ -7,9 +7,9 @@
 
 namespace wardchalk {
 
-/// Where a measurement stands among children: Box-Cox power, median and coefficient of variation. Source:
-/// Cole TJ, Green PJ, Stat Med 1992;11:1305-19. Floating point is allowed here and in growth.cpp alone:
-/// growth tells an unlikely entry from a likely one and never enters a dose or a limit.
+/// How a measurement is spread among children of one age and sex: Box-Cox power, median and coefficient of
+/// variation. Source: Cole TJ, Green PJ, Stat Med 1992;11:1305-19. Floating point is enough: the curves only
+/// help to tell whether a size is likely (likely_size.h), and never enter a dose or a limit.
 struct GrowthCurve {
   double power;
   double median;  ///< kg or cm

@@ -12,7 +12,7 @@ namespace wardchalk {
 
 namespace {
 
-struct Range {
+struct ScoreRange {
   double low;
   double high;
   [[nodiscard]] bool leavesOut(double value) const { return value < low || value > high; }
@@ -21,15 +21,15 @@ struct Range {
 // Limits on the modified z. Chosen on 11,152 children of NHANES 2009-2016 (CDC/NCHS), where they ask about 1
 // to 2 in a hundred true sizes and catch more than 9 in 10 weights in the wrong unit; rule E is CDC's own
 // flag for implausible values ("Modified z-scores in the CDC growth charts", limits of 2016).
-constexpr Range weightAlone{-3, 3.5};                   // rule A: age known, no height
-constexpr Range statureLimits{-4, 4};                   // rules B and C
-constexpr Range weightBesideHeight{-3.5, 5};            // rule C
-constexpr Range weightForHeight{-2.5, 3};               // rules C and D
-constexpr Range weightForHeightFrom12Years{-2.5, 3.5};  // rule C, its quieter form
-constexpr Range anyStatureCm{40, 210};                  // rule D: age not known
-constexpr Range anyWeightKg{1.5, 250};                  // rule D
-constexpr Range implausibleWeight{-5, 8};               // rule E, beside A and C
-constexpr Range implausibleStature{-5, 4};              // rule E
+constexpr ScoreRange weightAlone{-3, 3.5};                   // rule A: age known, no height
+constexpr ScoreRange statureLimits{-4, 4};                   // rules B and C
+constexpr ScoreRange weightBesideHeight{-3.5, 5};            // rule C
+constexpr ScoreRange weightForHeight{-2.5, 3};               // rules C and D
+constexpr ScoreRange weightForHeightFrom12Years{-2.5, 3.5};  // rule C, its quieter form
+constexpr ScoreRange anyStatureCm{40, 210};                  // rule D: age not known
+constexpr ScoreRange anyWeightKg{1.5, 250};                  // rule D
+constexpr ScoreRange implausibleWeight{-5, 8};               // rule E, beside A and C
+constexpr ScoreRange implausibleStature{-5, 4};              // rule E
 
 constexpr double firstMonth = 1;
 constexpr double twelveYears = 144;
@@ -103,13 +103,13 @@ Scores scoresOf(const Reading& reading, const BodySize& size) {
   return scores;
 }
 
-bool leavesOut(const Range& range, const std::optional<double>& value) {
+bool leavesOut(const ScoreRange& range, const std::optional<double>& value) {
   return value && range.leavesOut(*value);
 }
 
 SizeFaults unlikelyIn(const Scores& scores, double startMonths) {
-  const Range& weight = scores.height ? weightBesideHeight : weightAlone;
-  const Range& forHeight = startMonths >= twelveYears ? weightForHeightFrom12Years : weightForHeight;
+  const ScoreRange& weight = scores.height ? weightBesideHeight : weightAlone;
+  const ScoreRange& forHeight = startMonths >= twelveYears ? weightForHeightFrom12Years : weightForHeight;
   return {leavesOut(weight, scores.weight), leavesOut(statureLimits, scores.height),
           leavesOut(forHeight, scores.weightForHeight)};
 }

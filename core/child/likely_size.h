@@ -15,13 +15,13 @@ struct BodySize {
 
 [[nodiscard]] BodySize bodySizeOf(const Child& child);
 
-/// Why the growth tables say nothing of a child: no weight or height, a newborn or a child born early, over
-/// 18 years, or no age and not both weight and height.
+/// Why a child's size cannot be judged by the growth tables: there is no weight or height, the child is a
+/// newborn or was born early, is over 18 years old, or has no age and not both weight and height.
 enum class NotJudged : std::uint8_t { noSize, newborn, adult, noAge };
 
 [[nodiscard]] std::optional<NotJudged> whyNotJudged(const Child& child);
 
-/// What lies outside its limits.
+/// Which figures lie outside their limits.
 struct SizeFaults {
   bool weight = false;
   bool height = false;
@@ -37,10 +37,11 @@ struct SizeJudgement {
   double oddness = 0;      ///< the greatest distance from a median, in modified z
 };
 
-/// Judges `size` for a child of this age and sex. What is not known is given every chance: an age in whole
-/// years or months stands for all of that year or month, and a child whose sex is not stated may be either; a
-/// size is outside only if it is so at both ends of the age and for both sexes. Equality is within. A check
-/// of typing, which never enters a dose: the one place where floating point decides.
+/// Judges `size` for a child of this age and sex. What is not known counts in favour of the size: an age in
+/// whole years or months may be any day of that year or month, and a child whose sex is not stated may be
+/// either. A size is outside only if it is outside at both ends of the age and for both sexes; exactly on a
+/// limit is within. It is judged in floating point, which no dose or limit is: all that follows from it is a
+/// question about what was typed, or a stop.
 [[nodiscard]] SizeJudgement judgeSize(const Child& child, const BodySize& size);
 
 }  // namespace wardchalk

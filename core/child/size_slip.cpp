@@ -8,15 +8,15 @@ namespace wardchalk {
 
 namespace {
 
-constexpr std::size_t mostSlips = 2;
+constexpr std::size_t mostSizeSlips = 2;
 
 /// What a weight and a height are multiplied by to undo a slip; none where it does not touch that figure.
-struct Undoing {
+struct SizeUndoing {
   std::optional<Number> weight;
   std::optional<Number> height;
 };
 
-Undoing undoingOf(SizeSlip slip) {
+SizeUndoing undoingOf(SizeSlip slip) {
   const Number kgInLb = *converted(Number(1), Unit::lb, Unit::kg, Pounds::exact);
   const Number cmInInch = *converted(Number(1), Unit::in, Unit::cm);
   const Number one(1);
@@ -68,7 +68,7 @@ struct Explanation {
 std::optional<BodySize> undone(SizeSlip slip, const Child& child) {
   if (slip == SizeSlip::weightAndHeightSwapped) return exchanged(child);
   BodySize size = bodySizeOf(child);
-  const Undoing undoing = undoingOf(slip);
+  const SizeUndoing undoing = undoingOf(slip);
   if ((undoing.weight && !size.kg) || (undoing.height && !size.cm)) return std::nullopt;
   if (undoing.weight) size.kg = *size.kg * *undoing.weight;
   if (undoing.height) size.cm = *size.cm * *undoing.height;
@@ -86,7 +86,7 @@ std::vector<SizeSlip> slipsThatExplain(const Child& child) {
   }
   std::stable_sort(found.begin(), found.end(),
                    [](const Explanation& a, const Explanation& b) { return a.oddness < b.oddness; });
-  if (found.size() > mostSlips) found.resize(mostSlips);
+  if (found.size() > mostSizeSlips) found.resize(mostSizeSlips);
   std::vector<SizeSlip> slips;
   slips.reserve(found.size());
   for (const Explanation& each : found) slips.push_back(each.slip);

@@ -8,19 +8,20 @@ namespace wardchalk {
 
 namespace {
 
-// Floating point is safe here alone: the result is rounded to at most 20 decimals and 45 are right. An exact
-// tie at that place cannot be missed, since an irrational power never ends. Sixty digits are worked: fifty
-// leave now and then the last of the 45 wrong, a hundred change none and take more than twice as long.
-using Wide = boost::multiprecision::number<boost::multiprecision::cpp_dec_float<60>>;
+// Decimal floating point is safe here: the result is rounded to at most 20 decimals, and 45 digits of it are
+// right. A tie at the last place cannot be missed, since an irrational power never ends. Sixty digits are
+// worked with: of fifty, the last of the 45 is sometimes wrong; a hundred change nothing and take more than
+// twice as long.
+using LongDecimal = boost::multiprecision::number<boost::multiprecision::cpp_dec_float<60>>;
 
-Wide toWide(const Number& value) {
+LongDecimal toLongDecimal(const Number& value) {
   const std::string text = value.rationalText();
   const std::size_t slash = text.find('/');
-  if (slash == std::string::npos) return Wide(text);
-  return Wide(text.substr(0, slash)) / Wide(text.substr(slash + 1));
+  if (slash == std::string::npos) return LongDecimal(text);
+  return LongDecimal(text.substr(0, slash)) / LongDecimal(text.substr(slash + 1));
 }
 
-Number cutTo(const Wide& value, int decimals) {
+Number cutTo(const LongDecimal& value, int decimals) {
   std::string digits = value.str(decimals + 10, std::ios_base::fixed);
   const std::size_t point = digits.find('.');
   digits.resize(point + 1 + static_cast<std::size_t>(decimals));
@@ -46,8 +47,9 @@ const SurfaceFormula& surfaceFormula(BsaFormula formula) {
 }
 
 Number surfaceByPowers(const SurfaceFormula& formula, const Number& heightCm, const Number& weightKg) {
-  const Wide surface = toWide(formula.factor) * pow(toWide(heightCm), toWide(formula.heightPower)) *
-                       pow(toWide(weightKg), toWide(formula.weightPower));
+  const LongDecimal surface = toLongDecimal(formula.factor) *
+                              pow(toLongDecimal(heightCm), toLongDecimal(formula.heightPower)) *
+                              pow(toLongDecimal(weightKg), toLongDecimal(formula.weightPower));
   return cutTo(surface, 45);
 }
 

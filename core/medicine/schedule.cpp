@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/number/ascii.h"
 #include "core/number/decimal_text.h"
 #include "core/number/entry_text.h"
 
@@ -17,9 +18,9 @@ struct Shorthand {
   std::string_view means;
 };
 
-/// Abbreviations in common use that are not on the lists of error-prone ones. Source: nursing texts; BID,
-/// TID, QID and q4h to q24h do not stand on the Joint Commission list (read), bd, tds, qds common practice in
-/// the UK, no source.
+/// Abbreviations in common use that are on no list of error-prone ones. Source: nursing texts. BID, TID, QID
+/// and q4h to q24h are not on the Joint Commission list (read); bd, tds and qds are common practice in the
+/// UK, no source.
 constexpr std::array shorthands = {
     Shorthand{"bid", "2 times a day"},
     Shorthand{"b.i.d.", "2 times a day"},
@@ -70,49 +71,32 @@ constexpr std::array unsafeShorthands = {
     Shorthand{"qh", ""},
 };
 
-std::string lowered(std::string_view text) {
-  std::string low(text);
-  for (char& c : low)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return low;
-}
-
-std::vector<std::string_view> wordsOf(std::string_view text) {
-  std::vector<std::string_view> words;
-  while (!text.empty()) {
-    const std::size_t end = std::min(text.find(' '), text.size());
-    if (end > 0) words.push_back(text.substr(0, end));
-    text.remove_prefix(std::min(end + 1, text.size()));
-  }
-  return words;
-}
-
-struct Range {
+struct CountRange {
   Number low;
   Number high;
 };
 
 /// "6" or "4 to 6", the words at `from`; moves `from` past them. A backwards range is refused without its
 /// text, which the caller knows.
-Result<Range> readRange(const std::vector<std::string_view>& words, std::size_t& from) {
+Result<CountRange> readRange(const std::vector<std::string_view>& words, std::size_t& from) {
   Result<Number> low = readPositive(words[from]);
   if (!low) return low.refusal();
   ++from;
-  if (from + 1 >= words.size() || words[from] != "to") return Range{*low, *low};
+  if (from + 1 >= words.size() || words[from] != "to") return CountRange{*low, *low};
   Result<Number> high = readPositive(words[from + 1]);
   if (!high) return high.refusal();
   from += 2;
   if (*high <= *low) return refusalOf(RefusalCode::scheduleBackwards, {});
-  return Range{*low, *high};
+  return CountRange{*low, *high};
 }
 
-std::string rangeText(const Range& range) {
+std::string rangeText(const CountRange& range) {
   std::string text = exactText(range.low);
   if (range.low != range.high) text.append(" to ").append(exactText(range.high));
   return text;
 }
 
-/// More than one dose every quarter of an hour is no schedule but a slip.
+/// A dose more often than every quarter of an hour is taken for a slip of the keys.
 Result<Schedule> checked(Schedule schedule, std::string_view typed) {
   if (schedule.most > Number(96)) return refusalOf(RefusalCode::scheduleTooOften, typed);
   return schedule;
@@ -144,8 +128,8 @@ std::optional<Interval> intervalIn(std::string_view unit) {
 }
 
 /// "every 30 min" in hours, where that ends: "every 0.5 h".
-Refusal inMinutes(const Range& range, std::string_view typed) {
-  const Range hours{range.low / Number(60), range.high / Number(60)};
+Refusal inMinutes(const CountRange& range, std::string_view typed) {
+  const CountRange hours{range.low / Number(60), range.high / Number(60)};
   if (Number(24) / hours.low > Number(96)) return refusalOf(RefusalCode::scheduleTooOften, typed);
   const bool ends = hours.low.endsWithin(4) && hours.high.endsWithin(4);
   return refusalOf(RefusalCode::scheduleUnknown, typed, ends ? "every " + rangeText(hours) + " h" : "");
@@ -155,7 +139,7 @@ Refusal inMinutes(const Range& range, std::string_view typed) {
 Result<Schedule> readEvery(const std::vector<std::string_view>& words, std::string_view typed) {
   std::size_t at = 1;
   if (words.size() < 3) return refusalOf(RefusalCode::scheduleUnknown, typed);
-  Result<Range> range = readRange(words, at);
+  Result<CountRange> range = readRange(words, at);
   if (!range && range.refusal().code == RefusalCode::scheduleBackwards) return backwards(words, 1, typed);
   if (!range) return range.refusal();
   if (at + 1 != words.size()) return refusalOf(RefusalCode::scheduleUnknown, typed);
@@ -172,7 +156,7 @@ Result<Schedule> readEvery(const std::vector<std::string_view>& words, std::stri
 /// "3 times a day", "2 to 3 times a day", "2 times a week".
 Result<Schedule> readTimes(const std::vector<std::string_view>& words, std::string_view typed) {
   std::size_t at = 0;
-  Result<Range> range = readRange(words, at);
+  Result<CountRange> range = readRange(words, at);
   if (!range && range.refusal().code == RefusalCode::scheduleBackwards) return backwards(words, 0, typed);
   if (!range) return range.refusal();
   const bool shape =
@@ -198,7 +182,7 @@ std::optional<std::string> expandedQ(std::string_view text) {
     hours.replace(at, dash.size(), " to ");
     break;
   }
-  if (hours.front() < '0' || hours.front() > '9') return std::nullopt;
+  if (!isDigit(hours.front())) return std::nullopt;
   return "every " + hours + " h";
 }
 
@@ -209,7 +193,7 @@ std::string_view expanded(std::string_view low) {
 }
 
 /// Words people say, one by one, in ours.
-constexpr std::array otherWords = {
+constexpr std::array otherScheduleWords = {
     Shorthand{"one", "1"},       Shorthand{"two", "2"},     Shorthand{"three", "3"},
     Shorthand{"four", "4"},      Shorthand{"five", "5"},    Shorthand{"six", "6"},
     Shorthand{"eight", "8"},     Shorthand{"twelve", "12"}, Shorthand{"thrice", "3 times"},
@@ -236,10 +220,6 @@ constexpr std::array otherSchedules = {
     Shorthand{"q2d", "every 2 day"},
 };
 
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
-
-bool isLetter(char c) { return c >= 'a' && c <= 'z'; }
-
 /// Digits and letters set apart, " to " for a dash between numbers: "4-6hourly" is "4 to 6 hourly". A dash
 /// that could be a sign stays.
 std::string setApart(std::string_view low) {
@@ -265,7 +245,7 @@ std::string respelled(const std::string& low) {
   const std::string apart = setApart(low);
   std::string text;
   for (std::string_view word : wordsOf(apart)) {
-    for (const Shorthand& other : otherWords)
+    for (const Shorthand& other : otherScheduleWords)
       if (other.typed == word) word = other.means;
     text.append(text.empty() ? "" : " ").append(word);
   }

@@ -3,15 +3,14 @@
 #include <algorithm>
 #include <array>
 
+#include "core/number/ascii.h"
 #include "core/number/entry_text.h"
 
 namespace wardchalk {
 
 namespace {
 
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
-
-/// What to write for ".5", "5.", "05": only where it is certain what was meant.
+/// What to write for "05".
 std::string withoutLeadingZeros(std::string_view text) {
   const std::size_t first = text.find_first_not_of('0');
   if (first == std::string_view::npos) return "0";
@@ -52,7 +51,7 @@ std::optional<Refusal> badShape(std::string_view text) {
   if (text == ".") return refusalOf(RefusalCode::notANumber, text);
   if (point == 0) return refusalOf(RefusalCode::barePoint, text, "0" + std::string(text));
   if (point == text.size() - 1)
-    return refusalOf(RefusalCode::trailingPoint, text, std::string(text.substr(0, point)));
+    return refusalOf(RefusalCode::trailingPoint, text);  // "5." may be half of 5.5
   if (text.size() > 1 && text[0] == '0' && text[1] != '.')
     return refusalOf(RefusalCode::leadingZero, text, withoutLeadingZeros(text));
   return std::nullopt;
@@ -60,7 +59,7 @@ std::optional<Refusal> badShape(std::string_view text) {
 
 std::string digitsOf(const Number& whole) { return whole.rationalText(); }
 
-/// Fixed decimals without sign handling trouble: values here are never negative below -0.
+/// With this many decimals. A negative value that rounds to zero loses its sign.
 std::string fixed(const Number& value, int decimals) {
   const Number size = value.absolute().rounded(decimals);
   std::string digits = digitsOf(size * Number::powerOfTen(decimals));
@@ -91,7 +90,7 @@ std::string grouped(std::string text, Grouping grouping) {
   return text;
 }
 
-/// Decimals needed for `significant` digits; negative for large numbers is shown as 0.
+/// Decimals needed to show `significant` digits; 0 where the whole part has as many or more.
 int decimalsFor(const Number& value, int significant) {
   Number size = value.absolute();
   int decimals = significant;
@@ -146,9 +145,7 @@ std::pair<ShownNumber, ShownNumber> showApart(const Number& a, const Number& b, 
 }
 
 std::string withoutThousands(std::string_view text) {
-  const auto isDigitAt = [text](std::size_t at) {
-    return at < text.size() && text[at] >= '0' && text[at] <= '9';
-  };
+  const auto isDigitAt = [text](std::size_t at) { return at < text.size() && isDigit(text[at]); };
   std::string plain;
   for (std::size_t i = 0; i < text.size(); ++i)
     if (text[i] != ',' || i == 0 || !isDigitAt(i - 1) || !isDigitAt(i + 1)) plain.push_back(text[i]);

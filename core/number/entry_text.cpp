@@ -4,28 +4,13 @@
 #include <array>
 #include <cstddef>
 
+#include "core/number/ascii.h"
+#include "core/number/characters.h"
+#include "core/number/unseen_text.h"
+
 namespace wardchalk {
 
 namespace {
-
-struct Character {
-  char32_t code;
-  std::size_t bytes;
-};
-
-/// The first character of UTF-8 text; a byte of a broken sequence counts as one character of no meaning.
-Character firstCharacter(std::string_view text) {
-  const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
-  const unsigned char lead = byte(0);
-  if (lead < 0x80) return {lead, 1};
-  const std::size_t bytes = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : lead >= 0xC0 ? 2 : 1;
-  if (bytes == 1 || text.size() < bytes) return {0xFFFD, 1};
-  char32_t code = lead & (0xFFU >> (bytes + 1));
-  for (std::size_t i = 1; i < bytes; ++i) code = (code << 6U) | (byte(i) & 0x3FU);
-  return {code, bytes};
-}
-
-bool isDigit(char32_t c) { return c >= U'0' && c <= U'9'; }
 
 /// Zeros of the scripts whose ten digits follow one another. Source: Unicode 14.0 character database,
 /// category Nd.
@@ -44,29 +29,25 @@ bool isFraction(char32_t c) { return c == U'½' || c == U'¼' || c == U'¾' || c
 /// Spaces that set off thousands in print, and look like nothing or like a plain space.
 bool isNarrowSpace(char32_t c) { return c == 0xA0 || c == 0x2007 || c == 0x2009 || c == 0x202F; }
 
-/// Marks that take no room at all, so that nobody sees what is wrong with the text: zero-width spaces, marks
-/// of the writing direction, soft hyphen, byte order mark.
-bool isUnseen(char32_t c) { return (c >= 0x200B && c <= 0x200F) || c == 0x2060 || c == 0xFEFF || c == 0xAD; }
-
 /// A space of any kind, a control character, or a mark that nobody sees.
 bool isSpace(char32_t c) {
-  return c <= U' ' || c == 0x7F || isNarrowSpace(c) || isUnseen(c) || (c >= 0x2000 && c <= 0x200A) ||
-         c == 0x3000;
+  if (c <= 0x7F) return c <= U' ' || c == 0x7F;
+  return isNarrowSpace(c) || isUnseen(c, UnseenIn::entry) || (c >= 0x2000 && c <= 0x200A) || c == 0x3000;
 }
 
 bool isExponentAt(std::string_view text, std::size_t at) {
   if (text[at] != 'e' && text[at] != 'E') return false;
   if (at == 0 || at + 1 >= text.size()) return false;
   const char next = text[at + 1];
-  return (next >= '0' && next <= '9') || next == '-' || next == '+';
+  return isDigit(next) || next == '-' || next == '+';
 }
 
-bool belongsToNumber(std::string_view text, std::size_t at, Character c) {
-  if (isDigit(c.code) || isOtherDigit(c.code) || isFraction(c.code)) return true;
+bool belongsToNumber(std::string_view text, std::size_t at, const Character& c) {
+  if (isDigit(text[at]) || isOtherDigit(c.code) || isFraction(c.code)) return true;
   if (c.code == U'.' || c.code == U',' || c.code == U'-' || c.code == U'+' || c.code == U'−') return true;
   if (isExponentAt(text, at)) return true;
-  const std::size_t next = at + c.bytes;
-  const bool digitFollows = next < text.size() && text[next] >= '0' && text[next] <= '9';
+  const std::size_t next = at + c.bytes.size();
+  const bool digitFollows = next < text.size() && isDigit(text[next]);
   return at > 0 && digitFollows && (c.code == U'/' || isNarrowSpace(c.code));
 }
 
@@ -77,7 +58,7 @@ std::size_t numberLength(std::string_view text) {
   while (at < text.size()) {
     const Character c = firstCharacter(text.substr(at));
     if (!belongsToNumber(text, at, c)) break;
-    at += c.bytes;
+    at += c.bytes.size();
   }
   return at;
 }
@@ -86,7 +67,7 @@ bool hasOtherDigits(std::string_view text) {
   while (!text.empty()) {
     const Character c = firstCharacter(text);
     if (isOtherDigit(c.code)) return true;
-    text.remove_prefix(c.bytes);
+    text.remove_prefix(c.bytes.size());
   }
   return false;
 }
@@ -95,7 +76,7 @@ bool hasAnySpace(std::string_view text) {
   while (!text.empty()) {
     const Character c = firstCharacter(text);
     if (isSpace(c.code)) return true;
-    text.remove_prefix(c.bytes);
+    text.remove_prefix(c.bytes.size());
   }
   return false;
 }
@@ -110,11 +91,21 @@ std::string withPlainSpaces(std::string_view text) {
     } else {
       if (spaced) plain.push_back(' ');
       spaced = false;
-      plain.append(text.substr(0, c.bytes));
+      plain.append(c.bytes);
     }
-    text.remove_prefix(c.bytes);
+    text.remove_prefix(c.bytes.size());
   }
   return plain;
+}
+
+std::vector<std::string_view> wordsOf(std::string_view text) {
+  std::vector<std::string_view> words;
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find(' '), text.size());
+    if (end > 0) words.push_back(text.substr(0, end));
+    text.remove_prefix(std::min(end + 1, text.size()));
+  }
+  return words;
 }
 
 std::string withReplaced(std::string_view text, std::string_view from, std::string_view to) {

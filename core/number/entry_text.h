@@ -2,6 +2,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace wardchalk {
 
@@ -21,6 +22,9 @@ namespace wardchalk {
 
 /// The text with one plain space wherever spaces of any kind stand, and none at its ends.
 [[nodiscard]] std::string withPlainSpaces(std::string_view text);
+
+/// What stands between plain spaces, in views of the text.
+[[nodiscard]] std::vector<std::string_view> wordsOf(std::string_view text);
 
 /// The text with every `from` replaced by `to`. `from` is not empty.
 [[nodiscard]] std::string withReplaced(std::string_view text, std::string_view from, std::string_view to);

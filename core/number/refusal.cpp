@@ -1,25 +1,19 @@
 #include "core/number/refusal.h"
 
+#include "core/number/characters.h"
+
 namespace wardchalk {
 
 namespace {
 
-constexpr std::size_t mostBytes = 60;
-
-/// A byte that continues a UTF-8 character and does not begin one.
-bool continuesCharacter(char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U; }
-
-std::string_view beginning(std::string_view text) {
-  if (text.size() <= mostBytes) return text;
-  std::size_t end = mostBytes;
-  while (end > 0 && continuesCharacter(text[end])) --end;
-  return text.substr(0, end);
-}
+constexpr std::size_t mostTyped = 60;  // bytes
 
 }  // namespace
 
+std::string shortened(std::string_view typed) { return std::string(beginningOf(typed, mostTyped)); }
+
 Refusal refusalOf(RefusalCode code, std::string_view typed, std::string_view suggestion) {
-  return {code, std::string(beginning(typed)), std::string(suggestion), {}};
+  return {code, shortened(typed), std::string(suggestion), {}};
 }
 
 Refusal hintedRefusal(RefusalCode code, std::string_view typed, std::string hint) {

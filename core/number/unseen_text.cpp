@@ -1,74 +1,90 @@
 #include "core/number/unseen_text.h"
 
-#include <utf8proc.h>
-
 #include <algorithm>
 #include <array>
+
+#include "core/number/characters.h"
 
 namespace wardchalk {
 
 namespace {
 
+constexpr unsigned inFreeText = 1U;
+constexpr unsigned inShownText = 2U;
+constexpr unsigned inEntry = 4U;
+constexpr unsigned inTexts = inFreeText | inShownText;
+constexpr unsigned everywhere = inTexts | inEntry;
+
 struct UnseenRange {
   char32_t first;
   char32_t last;
   Unseen kind;
+  unsigned where;  ///< in which texts it counts
 };
 
-/// Source: Unicode character database, categories Cc, Cf, Zl and Zp, property Bidi_Control.
+/// The one list. Where a character does not count in all texts, the reason stands beside it. Of those up to
+/// U+00A0 an entry reads the blank ones as spaces by itself (entry_text.cpp).
+/// Source: Unicode character database, categories Cc, Cf, Zl and Zp, property Bidi_Control; The Unicode
+/// Standard, chapter 23.
 constexpr std::array unseenRanges = {
-    UnseenRange{0x09, 0x09, Unseen::tab},           UnseenRange{0x0A, 0x0D, Unseen::lineBreak},
-    UnseenRange{0x85, 0x85, Unseen::lineBreak},     UnseenRange{0x2028, 0x2029, Unseen::lineBreak},
-    UnseenRange{0x00, 0x1F, Unseen::control},       UnseenRange{0x7F, 0x9F, Unseen::control},
-    UnseenRange{0xAD, 0xAD, Unseen::hyphen},        UnseenRange{0x200B, 0x200B, Unseen::space},
-    UnseenRange{0x061C, 0x061C, Unseen::direction}, UnseenRange{0x200E, 0x200F, Unseen::direction},
-    UnseenRange{0x202A, 0x202E, Unseen::direction}, UnseenRange{0x2066, 0x2069, Unseen::direction},
-    UnseenRange{0xFEFF, 0xFEFF, Unseen::byteOrder}, UnseenRange{0xFDD0, 0xFDEF, Unseen::noCharacter},
+    UnseenRange{0x0009, 0x0009, Unseen::tab, inTexts},
+    UnseenRange{0x000A, 0x000D, Unseen::lineBreak, inTexts},
+    UnseenRange{0x0085, 0x0085, Unseen::lineBreak, inTexts},
+    UnseenRange{0x2028, 0x2029, Unseen::lineBreak, inTexts},
+    UnseenRange{0x0000, 0x001F, Unseen::control, inTexts},
+    UnseenRange{0x007F, 0x009F, Unseen::control, inTexts},
+    UnseenRange{0x00AD, 0x00AD, Unseen::hyphen, everywhere},
+    UnseenRange{0x200B, 0x200B, Unseen::space, everywhere},
+    UnseenRange{0x200E, 0x200F, Unseen::direction, everywhere},
+    // In an entry these are no spaces: it is refused.
+    UnseenRange{0x061C, 0x061C, Unseen::direction, inTexts},
+    UnseenRange{0x202A, 0x202E, Unseen::direction, inTexts},
+    UnseenRange{0x2066, 0x2069, Unseen::direction, inTexts},
+    UnseenRange{0xFDD0, 0xFDEF, Unseen::noCharacter, inTexts},
+    UnseenRange{0xFEFF, 0xFEFF, Unseen::byteOrder, everywhere},
+    // Names need them; between figures and units they join nothing.
+    UnseenRange{0x200C, 0x200D, Unseen::joiner, inEntry},
+    UnseenRange{0x2060, 0x2060, Unseen::joiner, inEntry},
+    // They turn no figure round and end no line, so that a text may hold them; a terminal need not show them.
+    UnseenRange{0x206A, 0x206F, Unseen::deprecated, inShownText},
+    UnseenRange{0xE0000, 0xE007F, Unseen::tag,
+                inShownText},  // the flags of Scotland and Wales are made of them
 };
 
-/// The first character and its bytes. A byte that is no UTF-8 has no kind: readers of files refuse it.
-struct Scalar {
-  char32_t code = 0xFFFD;
-  std::size_t bytes = 1;
-};
-
-Scalar firstScalar(std::string_view text) {
-  utf8proc_int32_t code = 0;
-  const utf8proc_ssize_t size = utf8proc_iterate(reinterpret_cast<const utf8proc_uint8_t*>(text.data()),
-                                                 static_cast<utf8proc_ssize_t>(text.size()), &code);
-  if (size <= 0) return {};
-  return {static_cast<char32_t>(code), static_cast<std::size_t>(size)};
+unsigned bitOf(UnseenIn where) {
+  switch (where) {
+    case UnseenIn::freeText:
+      return inFreeText;
+    case UnseenIn::shownText:
+      return inShownText;
+    case UnseenIn::entry:
+      break;
+  }
+  return inEntry;
 }
 
-/// "U+00AD": four digits at least, as Unicode writes it.
-std::string numberOf(char32_t character) {
-  constexpr std::string_view digits = "0123456789ABCDEF";
-  constexpr std::size_t fewest = 4;
-  std::string text;
-  for (; character != 0 || text.size() < fewest; character >>= 4U)
-    text.insert(text.begin(), digits[character & 0xFU]);
-  return "U+" + text;
+std::optional<Unseen> kindIn(char32_t character, unsigned where) {
+  constexpr char32_t lastTwo = 0xFFFE;  // of each of the 17 planes
+  if ((character & lastTwo) == lastTwo && (where & inTexts) != 0) return Unseen::noCharacter;
+  const auto* found = std::find_if(unseenRanges.begin(), unseenRanges.end(), [=](const UnseenRange& range) {
+    return character >= range.first && character <= range.last && (range.where & where) != 0;
+  });
+  return found == unseenRanges.end() ? std::nullopt : std::optional(found->kind);
 }
 
 }  // namespace
 
-std::optional<Unseen> unseenKind(char32_t character) {
-  constexpr char32_t lastTwo = 0xFFFE;  // of each of the 17 planes
-  if ((character & lastTwo) == lastTwo) return Unseen::noCharacter;
-  const auto* found = std::find_if(
-      unseenRanges.begin(), unseenRanges.end(),
-      [character](const UnseenRange& range) { return character >= range.first && character <= range.last; });
-  return found == unseenRanges.end() ? std::nullopt : std::optional(found->kind);
-}
+std::optional<Unseen> unseenKind(char32_t character) { return kindIn(character, inFreeText); }
+
+bool isUnseen(char32_t character, UnseenIn where) { return kindIn(character, bitOf(where)).has_value(); }
 
 std::optional<UnseenCharacter> firstUnseen(std::string_view text, TextLines lines) {
   while (!text.empty()) {
-    const Scalar character = firstScalar(text);
+    const Character character = firstCharacter(text);
     const auto kind = unseenKind(character.code);
     const bool parts = lines == TextLines::several && character.code == U'\n';
-    if (kind && !parts)
-      return UnseenCharacter{*kind, text.substr(0, character.bytes), numberOf(character.code)};
-    text.remove_prefix(character.bytes);
+    if (kind && !parts) return UnseenCharacter{*kind, character.bytes, unicodeNumber(character.code)};
+    text.remove_prefix(character.bytes.size());
   }
   return std::nullopt;
 }
@@ -81,12 +97,12 @@ std::optional<Refusal> refusedUnseen(std::string_view text, TextLines lines) {
 std::string withUnseenNamed(std::string_view text) {
   std::string shown;
   while (!text.empty()) {
-    const Scalar character = firstScalar(text);
+    const Character character = firstCharacter(text);
     if (unseenKind(character.code))
-      shown.append("[").append(numberOf(character.code)).append("]");
+      shown.append("[").append(unicodeNumber(character.code)).append("]");
     else
-      shown.append(text.substr(0, character.bytes));
-    text.remove_prefix(character.bytes);
+      shown.append(character.bytes);
+    text.remove_prefix(character.bytes.size());
   }
   return shown;
 }

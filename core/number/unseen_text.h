@@ -9,9 +9,8 @@
 
 namespace wardchalk {
 
-/// What a character is that no free text may hold: nobody sees it, and it can end a line, order a terminal
-/// about or turn the figures beside it round. The joiners of Persian and Indic writing (U+200C, U+200D) are
-/// none of these.
+/// What kind of character it is that nobody sees. Most of them can end a line, give a terminal orders or turn
+/// the figures beside them round.
 enum class Unseen : std::uint8_t {
   tab,
   lineBreak,
@@ -21,9 +20,22 @@ enum class Unseen : std::uint8_t {
   direction,    ///< marks, embeddings, overrides and isolates of the writing direction
   byteOrder,    ///< U+FEFF
   noCharacter,  ///< a number that Unicode keeps free of characters
+  joiner,       ///< U+200C, U+200D of Persian and Indic writing, and U+2060
+  deprecated,   ///< U+206A to 206F, which Unicode wants no one to use
+  tag,          ///< U+E0000 to E007F
 };
 
-/// Which of them the character is; nothing for a character that may stand in a text.
+/// Where an unseen character counts: not each of them does everywhere.
+enum class UnseenIn : std::uint8_t {
+  freeText,   ///< is refused in a name or a title. The last three kinds are not: names and emoji hold them
+  shownText,  ///< a terminal or a file shows it by number. All but the joiners
+  entry,  ///< is read as a space. Only marks that take no room; the spaces that do are no part of the list
+};
+
+/// Whether the character is an unseen one that counts there.
+[[nodiscard]] bool isUnseen(char32_t character, UnseenIn where);
+
+/// Which kind of unseen character it is; nothing for a character that may stand in a free text.
 [[nodiscard]] std::optional<Unseen> unseenKind(char32_t character);
 
 /// What may stand in a text: one line, or several parted by plain line feeds.
@@ -40,8 +52,8 @@ struct UnseenCharacter {
 [[nodiscard]] std::optional<UnseenCharacter> firstUnseen(std::string_view text,
                                                          TextLines lines = TextLines::one);
 
-/// Refuses a text for its first unseen character, which is the refusal's `typed`. The one check of free text,
-/// wherever it comes from.
+/// The refusal of a text for its first unseen character, which is its `typed`; empty where there is none. The
+/// one check of free text, wherever it comes from.
 [[nodiscard]] std::optional<Refusal> refusedUnseen(std::string_view text, TextLines lines = TextLines::one);
 
 /// The text with each unseen character written as its number in brackets, "[U+202E]": a text that was

@@ -80,7 +80,7 @@ void CaseDraft::read(std::size_t index) {
   if (field.boxes.isEmpty()) return;
   const std::string entry = text(path);
   Case trial;
-  field.refusal = setEntry(trial, path, entry);
+  field.refusal = setEntry(trial, path, entry).refusalIfAny();
   if (!field.refusal && field.asOpened.empty()) field.refusal = unsaid(path, field.boxes, entry);
   field.state = field.refusal ? FieldState::refused : FieldState::read;
 }
@@ -165,8 +165,8 @@ Case CaseDraft::caseWithout(std::span<const Refusal> contradictions) const {
     const bool contradicted = std::any_of(contradictions.begin(), contradictions.end(),
                                           [&](const Refusal& refusal) { return refusal.path == path; });
     if (fields_[i].state != FieldState::read || contradicted) continue;
-    [[maybe_unused]] const auto refusal = setEntry(inputs, path, text(path));
-    assert(!refusal);
+    [[maybe_unused]] const auto set = setEntry(inputs, path, text(path));
+    assert(set);
   }
   return inputs;
 }

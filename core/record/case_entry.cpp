@@ -5,6 +5,7 @@
 #include <charconv>
 
 #include "core/medicine/paths.h"
+#include "core/number/ascii.h"
 #include "core/number/entry_text.h"
 #include "core/number/unseen_text.h"
 #include "core/unit/read_quantity.h"
@@ -14,29 +15,27 @@ namespace wardchalk {
 
 namespace {
 
-using Refused = std::optional<Refusal>;
-
 /// Puts what was read where it belongs, or hands on why it could not be read.
 template <typename T, typename U>
-Refused put(std::optional<T>& into, Result<U> read) {
+Result<Done> put(std::optional<T>& into, Result<U> read) {
   if (!read) return read.refusal();
   into = T{*std::move(read)};
-  return std::nullopt;
+  return Done{};
 }
 
-Refused putText(std::string& into, std::string_view text) {
+Result<Done> putText(std::string& into, std::string_view text) {
   if (text.size() > 500) return refusalOf(RefusalCode::tooLong, text);
-  if (auto refusal = refusedUnseen(text)) return refusal;
+  if (auto refusal = refusedUnseen(text)) return *refusal;
   into = text;
-  return std::nullopt;
+  return Done{};
 }
 
-Refused putFlag(bool& into, std::string_view text) {
+Result<Done> putFlag(bool& into, std::string_view text) {
   if (text.empty()) return refusalOf(RefusalCode::empty, text);
   if (text != "true" && text != "false")
     return hintedRefusal(RefusalCode::wordUnknown, text, "true or false");
   into = text == "true";
-  return std::nullopt;
+  return Done{};
 }
 
 Result<int> readCount(std::string_view text, int least, int most) {
@@ -57,8 +56,8 @@ Result<int> readParts(std::string_view text) {
   return parts;
 }
 
-/// Words people write for ours, in small letters; capitals are refused with ours to write, as all of these
-/// are.
+/// Other words that people write, in small letters, and ours. They are refused, in any capitals, with ours as
+/// what to write.
 struct OtherWord {
   std::string_view typed;
   std::string_view write;
@@ -92,13 +91,6 @@ constexpr std::array otherWords = {
     OtherWord{"capsule", "solid"},
 };
 
-std::string lowered(std::string_view text) {
-  std::string low(text);
-  for (char& c : low)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return low;
-}
-
 /// Why none of the words was read: with the one that is meant, or with all of them to choose from.
 Refusal unknownWord(std::string_view text, std::span<const std::string_view> words) {
   const std::string low = lowered(withPlainSpaces(text));
@@ -115,33 +107,33 @@ Refusal unknownWord(std::string_view text, std::span<const std::string_view> wor
 
 /// One of a fixed list of words.
 template <typename T, std::size_t size>
-Refused putWord(std::optional<T>& into, std::string_view text,
-                const std::array<std::string_view, size>& words) {
+Result<Done> putWord(std::optional<T>& into, std::string_view text,
+                     const std::array<std::string_view, size>& words) {
   if (text.empty()) return refusalOf(RefusalCode::empty, text);
   const auto found = std::find(words.begin(), words.end(), text);
   if (found != words.end()) {
     into = static_cast<T>(found - words.begin());
-    return std::nullopt;
+    return Done{};
   }
   return unknownWord(text, words);
 }
 
 constexpr std::array<std::string_view, 2> sexWords = {"female", "male"};
 constexpr std::array<std::string_view, 3> methodWords = {"measured", "estimated", "charted"};
-constexpr std::array<std::string_view, 3> kindWords = {"liquid", "powder", "solid"};
+constexpr std::array<std::string_view, 3> stockKindWords = {"liquid", "powder", "solid"};
 
 Result<DoseAmount> readPerDose(std::string_view text) { return readMaximum(text, PerTime::dose); }
 Result<DoseAmount> readPerDay(std::string_view text) { return readMaximum(text, PerTime::day); }
 
-Refused putParts(int& into, std::string_view text) {
+Result<Done> putParts(int& into, std::string_view text) {
   Result<int> parts = readParts(text);
   if (!parts) return parts.refusal();
   into = *parts;
-  return std::nullopt;
+  return Done{};
 }
 
 // clang-format off
-constexpr std::array entries = {
+constexpr std::array entryTable = {
     CaseEntry{path::title, EntryKind::text, [](Case& c, std::string_view t) { return putText(c.title, t); }},
     CaseEntry{path::age, EntryKind::text, [](Case& c, std::string_view t) { return put(c.child.age, readAge(t)); }},
     CaseEntry{path::sex, EntryKind::text, [](Case& c, std::string_view t) { return putWord(c.child.sex, t, sexWords); }},
@@ -181,7 +173,7 @@ constexpr std::array entries = {
     CaseEntry{path::minInfusionTime, EntryKind::text, [](Case& c, std::string_view t) { return put(c.reference.minInfusionTime, readTime(t)); }},
     CaseEntry{path::maxInfusionRate, EntryKind::text, [](Case& c, std::string_view t) { return put(c.reference.maxInfusionRate, readRate(t)); }},
     CaseEntry{path::source, EntryKind::text, [](Case& c, std::string_view t) { return putText(c.reference.source, t); }},
-    CaseEntry{path::stockKind, EntryKind::text, [](Case& c, std::string_view t) { return putWord(c.stock.kind, t, kindWords); }},
+    CaseEntry{path::stockKind, EntryKind::text, [](Case& c, std::string_view t) { return putWord(c.stock.kind, t, stockKindWords); }},
     CaseEntry{path::strength, EntryKind::text, [](Case& c, std::string_view t) { return put(c.stock.strength, readStrength(t)); }},
     CaseEntry{path::content, EntryKind::text, [](Case& c, std::string_view t) { return put(c.stock.content, readContent(t)); }},
     CaseEntry{path::diluent, EntryKind::text, [](Case& c, std::string_view t) { return put(c.stock.diluent, readVolume(t)); }},
@@ -196,24 +188,25 @@ constexpr std::array entries = {
 
 }  // namespace
 
-std::span<const CaseEntry> caseEntries() { return entries; }
+std::span<const CaseEntry> caseEntries() { return entryTable; }
 
 const CaseEntry* findEntry(std::string_view path) {
-  const auto found = std::find_if(entries.begin(), entries.end(),
+  const auto found = std::find_if(entryTable.begin(), entryTable.end(),
                                   [&](const CaseEntry& entry) { return entry.path == path; });
-  return found == entries.end() ? nullptr : &*found;
+  return found == entryTable.end() ? nullptr : &*found;
 }
 
-std::optional<Refusal> setEntry(Case& inputs, std::string_view path, std::string_view text) {
+Result<Done> setEntry(Case& inputs, std::string_view path, std::string_view text) {
   const CaseEntry* entry = findEntry(path);
   if (!entry) return Refusal{RefusalCode::keyUnknown, std::string(path), {}, std::string(path)};
-  Refused refusal = entry->set(inputs, text);
-  if (!refusal) return refusal;
-  refusal->suggestion = wholeSuggestion(text, *refusal, [entry](std::string_view other) {
+  const Result<Done> set = entry->set(inputs, text);
+  if (set) return set;
+  Refusal refusal = set.refusal();
+  refusal.suggestion = wholeSuggestion(text, refusal, [entry](std::string_view other) {
     Case trial;
     return entry->set(trial, other);
   });
-  refusal->path = path;
+  refusal.path = path;
   return refusal;
 }
 

@@ -18,7 +18,7 @@ struct CaseEntry {
   std::string_view path;
   EntryKind kind;
   /// Reads the text into the case, or says why it cannot. A flag reads "true" or "false", a count its digits.
-  std::optional<Refusal> (*set)(Case& inputs, std::string_view text);
+  Result<Done> (*set)(Case& inputs, std::string_view text);
 };
 
 /// Every entry that a case can have, in the order of the papers.
@@ -28,6 +28,6 @@ struct CaseEntry {
 [[nodiscard]] const CaseEntry* findEntry(std::string_view path);
 
 /// Reads `text` into the entry `path`; the refusal carries the path.
-[[nodiscard]] std::optional<Refusal> setEntry(Case& inputs, std::string_view path, std::string_view text);
+[[nodiscard]] Result<Done> setEntry(Case& inputs, std::string_view path, std::string_view text);
 
 }  // namespace wardchalk

@@ -37,14 +37,14 @@ bool kindFits(EntryKind kind, JsonValue::Kind found) {
   return false;
 }
 
-std::optional<Refusal> takeEntry(CaseFile& file, std::string path, const JsonValue& value) {
+Result<Done> takeEntry(CaseFile& file, std::string path, const JsonValue& value) {
   const CaseEntry* entry = findEntry(path);
   if (!entry) return Refusal{RefusalCode::keyUnknown, path, {}, path};
   if (!kindFits(entry->kind, value.kind))
     return Refusal{RefusalCode::typeWrong, {}, std::string(kindName(entry->kind)), path};
-  if (auto refusal = setEntry(file.inputs, path, value.text)) return refusal;
+  if (auto set = setEntry(file.inputs, path, value.text); !set) return set;
   file.entries.push_back({std::move(path), value.text});
-  return std::nullopt;
+  return Done{};
 }
 
 bool isRoom(std::string_view key) {
@@ -53,13 +53,13 @@ bool isRoom(std::string_view key) {
                              [&](const CaseEntry& entry) { return entry.path.starts_with(start); });
 }
 
-std::optional<Refusal> takeRoom(CaseFile& file, const std::string& room, const JsonValue& value) {
+Result<Done> takeRoom(CaseFile& file, const std::string& room, const JsonValue& value) {
   if (!isRoom(room)) return takeEntry(file, room, value);
   if (value.kind != JsonValue::Kind::object)
     return Refusal{RefusalCode::typeWrong, {}, "an object in braces", room};
   for (const auto& [key, inner] : value.members)
-    if (auto refusal = takeEntry(file, std::string(room).append(".").append(key), inner)) return refusal;
-  return std::nullopt;
+    if (auto taken = takeEntry(file, std::string(room).append(".").append(key), inner); !taken) return taken;
+  return Done{};
 }
 
 }  // namespace
@@ -71,11 +71,11 @@ Result<CaseFile> readCaseFile(std::string_view json) {
 }
 
 Result<CaseFile> readCaseFile(const JsonValue& value) {
-  if (auto refusal = checkHead(value, caseHead)) return *refusal;
+  if (auto head = checkHead(value, caseHead); !head) return head.refusal();
   CaseFile file;
   for (const auto& [key, inner] : value.members) {
     if (isHeadKey(key)) continue;
-    if (auto refusal = takeRoom(file, key, inner)) return *refusal;
+    if (auto taken = takeRoom(file, key, inner); !taken) return taken.refusal();
   }
   if (auto refusal = contradictionIn(file.inputs)) return *refusal;
   return file;

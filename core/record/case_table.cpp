@@ -11,7 +11,7 @@ std::optional<Refusal> faultOfHeader(const CsvRow& header) {
     return Refusal{RefusalCode::separatorWrong, {}, {}, {}};
   for (auto cell = header.cells.begin(); cell != header.cells.end(); ++cell)
     if (std::find(header.cells.begin(), cell, *cell) != cell)
-      return Refusal{RefusalCode::keyDuplicate, cell->substr(0, 60), {}, cell->substr(0, 60)};
+      return Refusal{RefusalCode::keyDuplicate, shortened(*cell), {}, shortened(*cell)};
   return std::nullopt;
 }
 
@@ -34,7 +34,7 @@ Result<CaseTable> CaseTable::fromHeader(const CsvRow& header) {
   CaseTable table;
   for (const std::string& key : header.cells) {
     const CaseEntry* entry = findEntry(key);
-    if (!entry) return Refusal{RefusalCode::keyUnknown, key.substr(0, 60), {}, key.substr(0, 60)};
+    if (!entry) return Refusal{RefusalCode::keyUnknown, shortened(key), {}, shortened(key)};
     table.columns_.push_back(entry);
   }
   return table;
@@ -53,7 +53,7 @@ Result<CaseFile> CaseTable::read(const CsvRow& row) const {
     if (row.cells[i].empty()) continue;
     const CaseEntry& column = *columns_[i];
     std::string text = entryText(column.kind, row.cells[i]);
-    if (auto refusal = setEntry(file.inputs, column.path, text)) return *refusal;
+    if (auto set = setEntry(file.inputs, column.path, text); !set) return set.refusal();
     file.entries.push_back({std::string(column.path), std::move(text)});
   }
   if (auto refusal = contradictionIn(file.inputs)) return *refusal;

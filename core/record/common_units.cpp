@@ -2,6 +2,8 @@
 
 #include <array>
 
+#include "core/number/ascii.h"
+
 namespace wardchalk {
 
 namespace {
@@ -53,7 +55,7 @@ class Leveller {
   void operator()(std::string& text) const {
     std::string plain;
     for (const char c : text)
-      if (c != ' ') plain.push_back(c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c);
+      if (c != ' ') plain.push_back(lowered(c));
     text = std::move(plain);
   }
 

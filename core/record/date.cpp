@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <chrono>
 
+#include "core/number/ascii.h"
+
 namespace wardchalk {
 
 namespace {
@@ -12,7 +14,7 @@ constexpr std::string_view shape = "0000-00-00";
 bool hasShape(std::string_view text) {
   if (text.size() != shape.size()) return false;
   for (std::size_t i = 0; i < shape.size(); ++i) {
-    const bool digit = text[i] >= '0' && text[i] <= '9';
+    const bool digit = isDigit(text[i]);
     if (shape[i] == '0' ? !digit : text[i] != '-') return false;
   }
   return true;

@@ -18,7 +18,7 @@ constexpr std::array<View, 4> heightUnits = {"cm", "m", "in", "ft in"};
 constexpr std::array<View, 5> weightUnits = {"kg", "g", "lb", "oz", "lb oz"};
 constexpr std::array<View, 5> ageUnits = {"year", "month", "week", "day", "year month"};
 constexpr std::array<View, 1> areaUnits = {"m2"};
-constexpr std::array<View, 6> drugUnits = {"mcg", "mg", "g", "units", "mmol", "mEq"};
+constexpr std::array<View, 6> drugUnitNames = {"mcg", "mg", "g", "units", "mmol", "mEq"};
 constexpr std::array<View, 7> orderUnits = {"mcg", "mg", "g", "units", "mmol", "mEq", "mL"};
 constexpr std::array<View, 2> volumeUnits = {"mL", "L"};
 constexpr std::array<View, 2> timeUnits = {"min", "h"};
@@ -49,9 +49,9 @@ constexpr std::array shapes = {
     Shaped{path::bsa, FieldShape::quantity, areaUnits, {}},
     Shaped{path::dose, FieldShape::dose, orderUnits, orderBases, "/dose"},
     Shaped{path::low, FieldShape::lowEnd, {}, {}},
-    Shaped{path::high, FieldShape::dose, drugUnits, referenceBases},
-    Shaped{path::maxPerDose, FieldShape::dose, drugUnits, perDose, "/dose"},
-    Shaped{path::maxPerDay, FieldShape::dose, drugUnits, perDay, "/day"},
+    Shaped{path::high, FieldShape::dose, drugUnitNames, referenceBases},
+    Shaped{path::maxPerDose, FieldShape::dose, drugUnitNames, perDose, "/dose"},
+    Shaped{path::maxPerDay, FieldShape::dose, drugUnitNames, perDay, "/day"},
     Shaped{path::ageFrom, FieldShape::parts, ageUnits, {}},
     Shaped{path::ageOver, FieldShape::parts, ageUnits, {}},
     Shaped{path::ageBelow, FieldShape::parts, ageUnits, {}},
@@ -64,12 +64,12 @@ constexpr std::array shapes = {
     Shaped{path::bsaOver, FieldShape::quantity, areaUnits, {}},
     Shaped{path::bsaBelow, FieldShape::quantity, areaUnits, {}},
     Shaped{path::bsaUpTo, FieldShape::quantity, areaUnits, {}},
-    Shaped{path::maxConcentration, FieldShape::strength, drugUnits, volumeUnits},
-    Shaped{path::minConcentration, FieldShape::strength, drugUnits, volumeUnits},
+    Shaped{path::maxConcentration, FieldShape::strength, drugUnitNames, volumeUnits},
+    Shaped{path::minConcentration, FieldShape::strength, drugUnitNames, volumeUnits},
     Shaped{path::minInfusionTime, FieldShape::quantity, timeUnits, {}},
-    Shaped{path::maxInfusionRate, FieldShape::dose, drugUnits, rates},
-    Shaped{path::strength, FieldShape::strength, drugUnits, strengthIn},
-    Shaped{path::content, FieldShape::quantity, drugUnits, {}},
+    Shaped{path::maxInfusionRate, FieldShape::dose, drugUnitNames, rates},
+    Shaped{path::strength, FieldShape::strength, drugUnitNames, strengthIn},
+    Shaped{path::content, FieldShape::quantity, drugUnitNames, {}},
     Shaped{path::diluent, FieldShape::quantity, volumeUnits, {}},
     Shaped{path::finalVolume, FieldShape::quantity, volumeUnits, {}},
     Shaped{path::displacement, FieldShape::quantity, volumeUnits, {}},

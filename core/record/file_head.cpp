@@ -6,7 +6,7 @@ namespace wardchalk {
 
 namespace {
 
-std::optional<Refusal> checkVersion(const JsonValue& file, int readable) {
+Result<Done> checkVersion(const JsonValue& file, int readable) {
   const JsonValue* version = file.member("version");
   if (!version) return Refusal{RefusalCode::keyMissing, "version", {}, "version"};
   if (version->kind != JsonValue::Kind::number)
@@ -20,18 +20,18 @@ std::optional<Refusal> checkVersion(const JsonValue& file, int readable) {
   if (error != std::errc() || stop != end || value < 1)
     return Refusal{RefusalCode::versionWrong, version->text, wanted, "version"};
   if (value > readable) return Refusal{RefusalCode::versionNewer, version->text, wanted, "version"};
-  return std::nullopt;
+  return Done{};
 }
 
 }  // namespace
 
-std::optional<Refusal> checkHead(const JsonValue& file, const FileHead& head) {
+Result<Done> checkHead(const JsonValue& file, const FileHead& head) {
   if (file.kind != JsonValue::Kind::object)
     return Refusal{RefusalCode::typeWrong, {}, "an object in braces", {}};
   const JsonValue* format = file.member("format");
   if (!format) return Refusal{RefusalCode::keyMissing, "format", {}, "format"};
   if (format->kind != JsonValue::Kind::text || format->text != head.format)
-    return Refusal{RefusalCode::formatWrong, format->text.substr(0, 60), std::string(head.format), "format"};
+    return Refusal{RefusalCode::formatWrong, shortened(format->text), std::string(head.format), "format"};
   return checkVersion(file, head.version);
 }
 

@@ -16,7 +16,7 @@ struct FileHead {
 };
 
 /// Whether the file is of this format and of a version that can be read; else why not.
-[[nodiscard]] std::optional<Refusal> checkHead(const JsonValue& file, const FileHead& head);
+[[nodiscard]] Result<Done> checkHead(const JsonValue& file, const FileHead& head);
 
 /// Whether the key belongs to the head.
 [[nodiscard]] bool isHeadKey(std::string_view key);

@@ -1,6 +1,7 @@
 #include "core/record/json_writer.h"
 
-#include "core/words/visible_text.h"
+#include "core/number/characters.h"
+#include "core/number/unseen_text.h"
 
 namespace wardchalk {
 
@@ -31,27 +32,14 @@ void appendEscaped(std::string& out, char c) {
   out.append("\\u00").append(1, hex[code >> 4U]).append(1, hex[code & 15U]);
 }
 
-/// The character that begins with this byte, of those that a terminal may obey or not show: DEL, and others
-/// of two and three bytes. Isolates stand in our own sentences around a name and are no more than that.
-struct Wide {
-  char32_t code = 0;
-  std::size_t bytes = 1;
-};
-
-Wide wideAt(std::string_view text) {
-  const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
-  const auto follows = [&](std::size_t i) { return i < text.size() && (byte(i) & 0xC0U) == 0x80; };
-  if (byte(0) == 0x7F) return {0x7F, 1};
-  if ((byte(0) & 0xE0U) == 0xC0 && follows(1)) return {(byte(0) & 0x1FU) << 6U | (byte(1) & 0x3FU), 2};
-  if ((byte(0) & 0xF0U) == 0xE0 && follows(1) && follows(2))
-    return {(byte(0) & 0x0FU) << 12U | (byte(1) & 0x3FU) << 6U | (byte(2) & 0x3FU), 3};
-  return {};
-}
-
-bool isEscaped(char32_t code) {
+/// Whether a terminal may obey the character or not show it: DEL, and others of two and three bytes, which
+/// \u has room for. Isolates stand in our own sentences around a name and are no more than that.
+bool isEscaped(const Character& character) {
+  constexpr std::size_t longest = 3;  // bytes of U+FFFF
   constexpr char32_t isolateBegins = 0x2068;
   constexpr char32_t isolateEnds = 0x2069;
-  return code >= 0x7F && code != isolateBegins && code != isolateEnds && isUnseen(code);
+  return character.isWhole && character.bytes.size() <= longest && character.code != isolateBegins &&
+         character.code != isolateEnds && isUnseen(character.code, UnseenIn::shownText);
 }
 
 void appendByNumber(std::string& out, char32_t code) {
@@ -66,14 +54,14 @@ void appendText(std::string& out, std::string_view value) {
   for (std::size_t i = 0; i < value.size(); ++i) {
     const auto byte = static_cast<unsigned char>(value[i]);
     if (byte >= 0x20 && byte < 0x7F && byte != '"' && byte != '\\') continue;
-    const Wide wide = byte < 0x7F ? Wide{} : wideAt(value.substr(i));
-    if (byte >= 0x7F && !isEscaped(wide.code)) continue;
+    const Character character = firstCharacter(value.substr(i));
+    if (byte >= 0x7F && !isEscaped(character)) continue;
     out.append(value.substr(from, i - from));
     if (byte < 0x7F)
       appendEscaped(out, value[i]);
     else
-      appendByNumber(out, wide.code);
-    i += wide.bytes - 1;
+      appendByNumber(out, character.code);
+    i += character.bytes.size() - 1;
     from = i + 1;
   }
   out.append(value.substr(from));

@@ -9,26 +9,25 @@ namespace wardchalk {
 
 namespace {
 
-using Refused = std::optional<Refusal>;
-
 constexpr std::string_view room = "reference.";
 
-/// Words have no unseen characters, as the free text of a case, and together they fit the source of one.
-Refused putWords(std::string& into, std::string_view text, std::size_t most) {
+/// Like the free text of a case, words may hold nothing unseen. `most` is chosen so that all of them together
+/// fit the source of a case.
+Result<Done> putWords(std::string& into, std::string_view text, std::size_t most) {
   if (text.empty()) return refusalOf(RefusalCode::empty, text);
   if (text.size() > most) return refusalOf(RefusalCode::tooLong, text);
   Case trial;
-  if (auto refusal = setEntry(trial, path::title, text)) return refusal;
+  if (auto set = setEntry(trial, path::title, text); !set) return set;
   into = text;
-  return std::nullopt;
+  return Done{};
 }
 
 template <typename T>
-Refused putDate(T& into, std::string_view text) {
+Result<Done> putDate(T& into, std::string_view text) {
   const Result<Date> date = readDate(text);
   if (!date) return date.refusal();
   into = *date;
-  return std::nullopt;
+  return Done{};
 }
 
 std::string textOf(const std::optional<Date>& date) { return date ? textOf(*date) : std::string(); }
@@ -37,7 +36,7 @@ std::string textOf(const std::optional<Date>& date) { return date ? textOf(*date
 struct WordKey {
   std::string_view key;
   bool needed;
-  Refused (*set)(ListEntry&, std::string_view);
+  Result<Done> (*set)(ListEntry&, std::string_view);
   std::string (*text)(const ListEntry&);
 };
 
@@ -94,18 +93,20 @@ std::vector<std::string_view> ListEntryBuilder::wordKeys() {
   return keys;
 }
 
-std::optional<Refusal> ListEntryBuilder::set(std::string_view key, std::string_view text) {
-  Refused refusal;
+Result<Done> ListEntryBuilder::set(std::string_view key, std::string_view text) {
+  Result<Done> set = Done{};
   if (const WordKey* word = findWordKey(key)) {
-    refusal = word->set(entry_, text);
+    set = word->set(entry_, text);
     seen_.push_back(word->key);
   } else if (const CaseEntry* figure = findFigure(key)) {
-    refusal = figure->set(trial_, text);
-    if (!refusal) entry_.figures.push_back({std::string(figure->path), std::string(text)});
+    set = figure->set(trial_, text);
+    if (set) entry_.figures.push_back({std::string(figure->path), std::string(text)});
   } else {
-    refusal = Refusal{RefusalCode::keyUnknown, std::string(key.substr(0, 60)), {}, {}};
+    set = refusalOf(RefusalCode::keyUnknown, key);
   }
-  if (refusal) refusal->path = key;
+  if (set) return set;
+  Refusal refusal = set.refusal();
+  refusal.path = key;
   return refusal;
 }
 

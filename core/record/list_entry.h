@@ -18,7 +18,7 @@ class ListEntryBuilder {
   [[nodiscard]] static std::vector<std::string_view> wordKeys();
 
   /// Reads the text of a key, or says why it cannot be read; the refusal carries the key.
-  [[nodiscard]] std::optional<Refusal> set(std::string_view key, std::string_view text);
+  [[nodiscard]] Result<Done> set(std::string_view key, std::string_view text);
   /// The entry, or why it is none: a key is missing, or two do not go together.
   [[nodiscard]] Result<ListEntry> finish();
 

@@ -5,6 +5,7 @@
 
 #include "core/check/work_out.h"
 #include "core/medicine/paths.h"
+#include "core/number/entry_text.h"
 #include "core/record/unicode_text.h"
 #include "core/words/case_facts.h"
 #include "core/words/fact_words.h"
@@ -16,27 +17,17 @@ namespace wardchalk {
 
 namespace {
 
-std::vector<std::string> wordsOf(std::string_view text) {
-  std::vector<std::string> words;
-  while (!text.empty()) {
-    const std::size_t end = std::min(text.find(' '), text.size());
-    if (end > 0) words.emplace_back(text.substr(0, end));
-    text.remove_prefix(std::min(end + 1, text.size()));
-  }
-  return words;
-}
-
 std::string nameOf(const ListEntry& entry) {
   return folded(entry.medicine) + "\n" + folded(entry.indication) + "\n" +
          std::string(idOf(*entry.reference.route));
 }
 
-bool hasAll(const std::string& name, const std::vector<std::string>& words) {
+bool hasAll(const std::string& name, const std::vector<std::string_view>& words) {
   return std::all_of(words.begin(), words.end(),
-                     [&](const std::string& word) { return name.find(word) != std::string::npos; });
+                     [&](const std::string_view word) { return name.find(word) != std::string::npos; });
 }
 
-std::vector<ListGroup> groupsWith(const ReferenceList& list, const std::vector<std::string>& words) {
+std::vector<ListGroup> groupsWith(const ReferenceList& list, const std::vector<std::string_view>& words) {
   std::vector<ListGroup> groups;
   std::vector<std::string> names;
   for (std::size_t i = 0; i < list.entries.size(); ++i) {
@@ -66,7 +57,7 @@ std::vector<Need> bandNeeds(const Worksheet& sheet) {
   return needs;
 }
 
-/// The very checks of a case, of which nothing but the child and the reference's bands is known.
+/// The checks of a case, with nothing but the child and the reference's bands filled in.
 JudgedEntry judge(const ReferenceList& list, std::size_t index, const Child& child, const HouseRules& rules) {
   Case inputs;
   inputs.child = child;
@@ -99,7 +90,7 @@ std::string bandOf(const ReferenceList& list, std::size_t entry) {
   return band.empty() ? say(PhraseId::list_everyChild) : band;
 }
 
-/// What is wanting before the bands can be told apart, each thing once.
+/// What must be known before the bands can be told apart, each thing once.
 std::string needWords(const std::vector<const JudgedEntry*>& unclear) {
   std::vector<std::string> told;
   for (const JudgedEntry* judged : unclear)
@@ -108,7 +99,7 @@ std::string needWords(const std::vector<const JudgedEntry*>& unclear) {
       if (std::find(told.begin(), told.end(), words) == told.end()) told.push_back(std::move(words));
     }
   std::string list;
-  for (const std::string& words : told) list.append(list.empty() ? "" : "; ").append(words);
+  for (const std::string_view words : told) list.append(list.empty() ? "" : "; ").append(words);
   return list;
 }
 
@@ -147,7 +138,7 @@ std::string severalWords(const std::vector<const JudgedEntry*>& covering, const 
 
 std::vector<ListGroup> find(const ReferenceList& list, std::string_view part) {
   const std::string wanted = folded(part);
-  const std::vector<std::string> words = wordsOf(wanted);
+  const std::vector<std::string_view> words = wordsOf(wanted);
   std::vector<ListGroup> groups = groupsWith(list, words);
   if (!words.empty())
     std::stable_partition(groups.begin(), groups.end(), [&](const ListGroup& group) {

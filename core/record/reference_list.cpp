@@ -21,9 +21,9 @@ Refusal at(std::string place, Refusal refusal) {
   return refusal;
 }
 
-std::optional<Refusal> takeKey(ListEntryBuilder& builder, const std::string& key, const JsonValue& value) {
+Result<Done> takeKey(ListEntryBuilder& builder, const std::string& key, const JsonValue& value) {
   const auto kind = ListEntryBuilder::kindOf(key);
-  if (!kind) return Refusal{RefusalCode::keyUnknown, key.substr(0, 60), {}, key};
+  if (!kind) return Refusal{RefusalCode::keyUnknown, shortened(key), {}, key};
   const bool flag = *kind == EntryKind::flag;
   if (value.kind != (flag ? JsonValue::Kind::flag : JsonValue::Kind::text))
     return Refusal{RefusalCode::typeWrong, {}, flag ? "true or false" : "text in quotation marks", key};
@@ -37,17 +37,16 @@ Result<ListEntry> readEntry(const JsonValue& value) {
   for (const auto& [key, inner] : value.members) {
     const bool nested = key == sourceRoom && inner.kind == JsonValue::Kind::object;
     // "source.title" is the name of a column; in a file the title stands within the source.
-    if (key.find('.') != std::string::npos)
-      return Refusal{RefusalCode::keyUnknown, key.substr(0, 60), {}, key};
+    if (key.find('.') != std::string::npos) return Refusal{RefusalCode::keyUnknown, shortened(key), {}, key};
     if (!nested)
-      if (auto refusal = takeKey(builder, key, inner)) return *refusal;
+      if (auto taken = takeKey(builder, key, inner); !taken) return taken.refusal();
     for (const auto& [part, text] : inner.members)
-      if (auto refusal = takeKey(builder, key + "." + part, text)) return *refusal;
+      if (auto taken = takeKey(builder, key + "." + part, text); !taken) return taken.refusal();
   }
   return builder.finish();
 }
 
-std::optional<Refusal> takeEntries(ReferenceList& list, const JsonValue& value) {
+Result<Done> takeEntries(ReferenceList& list, const JsonValue& value) {
   if (value.kind != JsonValue::Kind::list)
     return Refusal{RefusalCode::typeWrong, {}, "a list in brackets", "entries"};
   for (std::size_t i = 0; i < value.items.size(); ++i) {
@@ -55,16 +54,16 @@ std::optional<Refusal> takeEntries(ReferenceList& list, const JsonValue& value) 
     if (!entry) return at("entries[" + std::to_string(i) + "]", entry.refusal());
     list.entries.push_back(*std::move(entry));
   }
-  return std::nullopt;
+  return Done{};
 }
 
-std::optional<Refusal> takeTitle(ReferenceList& list, const JsonValue& value) {
+Result<Done> takeTitle(ReferenceList& list, const JsonValue& value) {
   if (value.kind != JsonValue::Kind::text)
     return Refusal{RefusalCode::typeWrong, {}, "text in quotation marks", "title"};
   Case trial;
-  if (auto refusal = setEntry(trial, "title", value.text)) return refusal;
+  if (auto set = setEntry(trial, "title", value.text); !set) return set;
   list.title = value.text;
-  return std::nullopt;
+  return Done{};
 }
 
 void writeEntry(JsonWriter& writer, const ListEntry& entry) {
@@ -111,7 +110,7 @@ class Import {
     keys_ = row.cells;
     for (const std::string& key : keys_)
       if (!refusal_ && !ListEntryBuilder::kindOf(key))
-        refusal_ = Refusal{RefusalCode::keyUnknown, key.substr(0, 60), {}, key.substr(0, 60)};
+        refusal_ = Refusal{RefusalCode::keyUnknown, shortened(key), {}, shortened(key)};
   }
 
   [[nodiscard]] std::string cellUnder(std::string_view key, const CsvRow& row) const {
@@ -124,8 +123,8 @@ class Import {
     ListEntryBuilder builder;
     for (std::size_t i = 0; i < keys_.size(); ++i) {
       if (row.cells[i].empty()) continue;
-      if (auto refusal = builder.set(keys_[i], entryText(*ListEntryBuilder::kindOf(keys_[i]), row.cells[i])))
-        return *refusal;
+      const std::string text = entryText(*ListEntryBuilder::kindOf(keys_[i]), row.cells[i]);
+      if (auto set = builder.set(keys_[i], text); !set) return set.refusal();
     }
     return builder.finish();
   }
@@ -140,16 +139,16 @@ class Import {
 Result<ReferenceList> readReferenceList(std::string_view json) {
   Result<JsonValue> file = readJson(json);
   if (!file) return file.refusal();
-  if (auto refusal = checkHead(*file, listHead)) return *refusal;
+  if (auto head = checkHead(*file, listHead); !head) return head.refusal();
   ReferenceList list;
   bool stated = false;
   for (const auto& [key, value] : file->members) {
     if (isHeadKey(key)) continue;
     stated = stated || key == "entries";
-    const auto refusal = key == "entries" ? takeEntries(list, value)
-                         : key == "title" ? takeTitle(list, value)
-                                          : Refusal{RefusalCode::keyUnknown, key.substr(0, 60), {}, key};
-    if (refusal) return *refusal;
+    const Result<Done> taken = key == "entries" ? takeEntries(list, value)
+                               : key == "title" ? takeTitle(list, value)
+                                                : Refusal{RefusalCode::keyUnknown, shortened(key), {}, key};
+    if (!taken) return taken.refusal();
   }
   if (!stated) return Refusal{RefusalCode::keyMissing, "entries", {}, "entries"};
   return list;

@@ -232,27 +232,28 @@ int replaceAt(const FilePlace& place, const std::filesystem::path& path, std::st
 
 }  // namespace
 
-std::optional<Refusal> replaceFile(const std::filesystem::path& path, std::string_view bytes,
-                                   const KnownFile& believed, Waiting waiting) {
+Result<Done> replaceFile(const std::filesystem::path& path, std::string_view bytes, const KnownFile& believed,
+                         Waiting waiting) {
   const Result<FilePlace> place = placeOf(path);
   if (!place) return place.refusal();
   std::optional<Refusal> fault = faultAt(*place, path, believed);  // before any work is done for it
-  if (fault) return fault;
+  if (fault) return *fault;
   int failed = replaceAt(*place, path, bytes, believed, waiting, fault);
   // a system may offer nameless files and then not let them be named
   if (failed != 0 && waiting == Waiting::namelessIfOffered)
     failed = replaceAt(*place, path, bytes, believed, Waiting::named, fault);
-  if (fault) return fault;
+  if (fault) return *fault;
   if (failed != 0) return unwritable(path, failed);
   settle(place->folder);
-  return std::nullopt;
+  return Done{};
 }
 
-std::optional<Refusal> tryPlace(const std::filesystem::path& path) {
+Result<Done> tryPlace(const std::filesystem::path& path) {
   const Result<FilePlace> place = placeOf(path);
   if (!place) return place.refusal();
   const int failed = NewFile(*place).make(Waiting::namelessIfOffered);
-  return failed == 0 ? std::nullopt : std::optional(unwritable(path, failed));
+  if (failed != 0) return unwritable(path, failed);
+  return Done{};
 }
 
 }  // namespace wardchalk
@@ -268,8 +269,8 @@ namespace wardchalk {
 using detail::unwritable;
 
 /// Without the calls of POSIX: a new file under a random name, which then takes the place of the old one.
-std::optional<Refusal> replaceFile(const std::filesystem::path& path, std::string_view bytes,
-                                   const KnownFile& believed, Waiting) {
+Result<Done> replaceFile(const std::filesystem::path& path, std::string_view bytes, const KnownFile& believed,
+                         Waiting) {
   namespace fs = std::filesystem;
   std::error_code error;
   const fs::file_status status = fs::status(path, error);
@@ -282,14 +283,14 @@ std::optional<Refusal> replaceFile(const std::filesystem::path& path, std::strin
   file.close();
   const bool changed = believed.kind != KnownFile::Kind::anything && fileAt(path) != believed;
   if (file && !changed) fs::rename(waiting, path, error);
-  if (file && !changed && !error) return std::nullopt;
+  if (file && !changed && !error) return Done{};
   std::error_code ignored;  // the save has failed already, and that is what is told
   fs::remove(waiting, ignored);
   if (changed) return Refusal{RefusalCode::targetChanged, path.string(), {}, {}};
   return unwritable(path, error ? error.value() : EIO);
 }
 
-std::optional<Refusal> tryPlace(const std::filesystem::path&) { return std::nullopt; }
+Result<Done> tryPlace(const std::filesystem::path&) { return Done{}; }
 
 }  // namespace wardchalk
 #endif

@@ -14,12 +14,12 @@ namespace wardchalk {
 enum class Waiting : std::uint8_t { namelessIfOffered, named };
 
 /// What writeFile promises.
-[[nodiscard]] std::optional<Refusal> replaceFile(const std::filesystem::path& path, std::string_view bytes,
-                                                 const KnownFile& believed,
-                                                 Waiting waiting = Waiting::namelessIfOffered);
+[[nodiscard]] Result<Done> replaceFile(const std::filesystem::path& path, std::string_view bytes,
+                                       const KnownFile& believed,
+                                       Waiting waiting = Waiting::namelessIfOffered);
 
-/// What refuseBeforeWork promises.
-[[nodiscard]] std::optional<Refusal> tryPlace(const std::filesystem::path& path);
+/// What checkWritable promises.
+[[nodiscard]] Result<Done> tryPlace(const std::filesystem::path& path);
 
 /// A name that nobody else comes upon, for a file on its way to its place.
 [[nodiscard]] std::string randomName();

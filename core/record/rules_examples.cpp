@@ -22,8 +22,8 @@ using Entries = std::initializer_list<std::pair<std::string_view, std::string>>;
 Worksheet worked(const HouseRules& rules, const Entries& entries) {
   Case inputs;
   for (const auto& [path, text] : entries) {
-    [[maybe_unused]] const auto refusal = setEntry(inputs, path, text);
-    assert(!refusal);
+    [[maybe_unused]] const auto set = setEntry(inputs, path, text);
+    assert(set);
   }
   return workOut(inputs, rules);
 }

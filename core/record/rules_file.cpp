@@ -18,10 +18,9 @@ namespace wardchalk {
 namespace {
 
 constexpr FileHead rulesHead{"wardchalk.house-rules", 1};
-using Refused = std::optional<Refusal>;
 
 Refusal refuse(RefusalCode code, std::string_view key, std::string_view typed, std::string suggestion) {
-  return {code, std::string(typed.substr(0, 60)), std::move(suggestion), std::string(key)};
+  return {code, shortened(typed), std::move(suggestion), std::string(key)};
 }
 
 Refusal withPath(Refusal refusal, std::string_view key) {
@@ -35,19 +34,19 @@ constexpr std::array<std::string_view, 2> syringeWords = {"oral", "injection"};
 
 /// One of a fixed list of words.
 template <typename T, std::size_t size>
-Refused takeWord(T& into, std::string_view key, const JsonValue& value,
-                 const std::array<std::string_view, size>& words) {
+Result<Done> takeWord(T& into, std::string_view key, const JsonValue& value,
+                      const std::array<std::string_view, size>& words) {
   const auto found = std::find(words.begin(), words.end(), value.text);
   if (value.kind == JsonValue::Kind::text && found != words.end()) {
     into = static_cast<T>(found - words.begin());
-    return std::nullopt;
+    return Done{};
   }
   std::string list;
   for (const std::string_view word : words) list.append(list.empty() ? "" : ", ").append(word);
   return refuse(RefusalCode::wordUnknown, key, value.text, list);
 }
 
-Refused takeCount(int& into, std::string_view key, const JsonValue& value, int least, int most) {
+Result<Done> takeCount(int& into, std::string_view key, const JsonValue& value, int least, int most) {
   const char* end = value.text.data() + value.text.size();
   int read = 0;
   const auto [stop, error] = std::from_chars(value.text.data(), end, read);
@@ -58,118 +57,119 @@ Refused takeCount(int& into, std::string_view key, const JsonValue& value, int l
   if (error != std::errc() || stop != end || read < least || read > most)
     return refuse(RefusalCode::valueOutOfRange, key, value.text, range);
   into = read;
-  return std::nullopt;
+  return Done{};
 }
 
 /// A count, or the word or null that stands for none.
-Refused takeCountOrNone(std::optional<int>& into, std::string_view key, const JsonValue& value, int least,
-                        int most) {
+Result<Done> takeCountOrNone(std::optional<int>& into, std::string_view key, const JsonValue& value,
+                             int least, int most) {
   if (value.kind == JsonValue::Kind::null || (value.kind == JsonValue::Kind::text && value.text == "none")) {
     into.reset();
-    return std::nullopt;
+    return Done{};
   }
   int count = 0;
-  Refused refusal = takeCount(count, key, value, least, most);
-  if (!refusal) into = count;
-  return refusal;
+  const Result<Done> taken = takeCount(count, key, value, least, most);
+  if (taken) into = count;
+  return taken;
 }
 
-Refused takePercent(Number& into, std::string_view key, const JsonValue& value) {
+Result<Done> takePercent(Number& into, std::string_view key, const JsonValue& value) {
   if (value.kind != JsonValue::Kind::number)
     return refuse(RefusalCode::typeWrong, key, value.text, "a number");
   const Result<Number> read = readDecimal(value.text);
   if (!read) return withPath(read.refusal(), key);
   if (*read > Number(100)) return refuse(RefusalCode::valueOutOfRange, key, value.text, "0 to 100");
   into = *read;
-  return std::nullopt;
+  return Done{};
 }
 
-Refused takeText(std::string& into, std::string_view key, const JsonValue& value) {
+Result<Done> takeText(std::string& into, std::string_view key, const JsonValue& value) {
   if (value.kind != JsonValue::Kind::text)
     return refuse(RefusalCode::typeWrong, key, value.text, "text in quotation marks");
   if (value.text.size() > 500) return refuse(RefusalCode::tooLong, key, value.text, {});
   if (auto refusal = refusedUnseen(value.text)) return withPath(*refusal, key);
   into = value.text;
-  return std::nullopt;
+  return Done{};
 }
 
 /// A day of the calendar, or nothing.
-Refused takeDay(std::string& into, std::string_view key, const JsonValue& value) {
+Result<Done> takeDay(std::string& into, std::string_view key, const JsonValue& value) {
   if (value.kind != JsonValue::Kind::text)
     return refuse(RefusalCode::typeWrong, key, value.text, "a day in quotation marks");
   if (!value.text.empty())
     if (const Result<Date> day = readDate(value.text); !day) return withPath(day.refusal(), key);
   into = value.text;
-  return std::nullopt;
+  return Done{};
 }
 
-Refused takeVolume(Number& into, std::string_view key, const JsonValue& value) {
+Result<Done> takeVolume(Number& into, std::string_view key, const JsonValue& value) {
   if (value.kind != JsonValue::Kind::text)
     return refuse(RefusalCode::typeWrong, key, value.text, "a volume in quotation marks");
   Result<Quantity> read = readVolume(value.text);
   if (!read) {
     Refusal refusal = read.refusal();
-    refusal.suggestion = wholeSuggestion(value.text, refusal, [](std::string_view other) -> Refused {
+    refusal.suggestion = wholeSuggestion(value.text, refusal, [](std::string_view other) -> Result<Done> {
       const Result<Quantity> again = readVolume(other);
-      return again ? Refused() : Refused(again.refusal());
+      if (!again) return again.refusal();
+      return Done{};
     });
     return withPath(std::move(refusal), key);
   }
   into = *converted(read->value, read->unit, Unit::mL);
-  return std::nullopt;
+  return Done{};
 }
 
-Refused takeFormula(BsaFormula& into, std::string_view key, const JsonValue& value) {
+Result<Done> takeFormula(BsaFormula& into, std::string_view key, const JsonValue& value) {
   std::string list;
   for (const BsaFormula formula :
        {BsaFormula::mosteller, BsaFormula::haycock, BsaFormula::duBois, BsaFormula::gehanGeorge}) {
     const std::string_view id = surfaceFormula(formula).id;
     if (value.kind == JsonValue::Kind::text && value.text == id) {
       into = formula;
-      return std::nullopt;
+      return Done{};
     }
     list.append(list.empty() ? "" : ", ").append(id);
   }
   return refuse(RefusalCode::wordUnknown, key, value.text, list);
 }
 
-Refused takeSyringe(Syringe& into, const std::string& path, const JsonValue& value) {
+Result<Done> takeSyringe(Syringe& into, const std::string& path, const JsonValue& value) {
   if (value.kind != JsonValue::Kind::object)
     return refuse(RefusalCode::typeWrong, path, value.text, "an object in braces");
   for (const auto& [key, inner] : value.members) {
     const std::string own = std::string(path).append(".").append(key);
-    Refused refusal = key == "holds"   ? takeVolume(into.holdsMl, own, inner)
-                      : key == "marks" ? takeVolume(into.marksMl, own, inner)
-                      : key == "kind"  ? takeWord(into.kind, own, inner, syringeWords)
-                                       : Refused(refuse(RefusalCode::keyUnknown, own, own, {}));
-    if (refusal) return refusal;
+    const Result<Done> taken = key == "holds"   ? takeVolume(into.holdsMl, own, inner)
+                               : key == "marks" ? takeVolume(into.marksMl, own, inner)
+                               : key == "kind"  ? takeWord(into.kind, own, inner, syringeWords)
+                                                : Result<Done>(refuse(RefusalCode::keyUnknown, own, own, {}));
+    if (!taken) return taken;
   }
   for (const std::string_view key : {"holds", "marks", "kind"})
     if (!value.member(key)) return refuse(RefusalCode::keyMissing, path, path + "." + std::string(key), {});
   if (into.marksMl > into.holdsMl)
     return refuse(RefusalCode::valueOutOfRange, path + ".marks", value.member("marks")->text,
                   "no more than it holds");
-  return std::nullopt;
+  return Done{};
 }
 
-Refused takeSyringes(std::vector<Syringe>& into, std::string_view key, const JsonValue& value) {
+Result<Done> takeSyringes(std::vector<Syringe>& into, std::string_view key, const JsonValue& value) {
   if (value.kind != JsonValue::Kind::list || value.items.empty() || value.items.size() > 50)
     return refuse(RefusalCode::typeWrong, key, value.text, "a list of syringes in brackets");
   std::vector<Syringe> syringes;
   for (std::size_t i = 0; i < value.items.size(); ++i) {
     Syringe syringe{Number(1), Number(1), SyringeKind::oral};
-    if (auto refusal = takeSyringe(syringe, std::string(key) + "[" + std::to_string(i) + "]", value.items[i]))
-      return refusal;
+    const std::string place = std::string(key) + "[" + std::to_string(i) + "]";
+    if (auto taken = takeSyringe(syringe, place, value.items[i]); !taken) return taken;
     syringes.push_back(syringe);
   }
   into = std::move(syringes);
-  return std::nullopt;
+  return Done{};
 }
 
 /// One key of a house-rules file: how it is read and how it is written.
 struct RuleKey {
   std::string_view key;
-  Refused (*take)(HouseRules&, std::string_view, const JsonValue&);
+  Result<Done> (*take)(HouseRules&, std::string_view, const JsonValue&);
   void (*write)(JsonWriter&, const HouseRules&);
   JsonValue::Kind kind = JsonValue::Kind::text;
 };
@@ -232,7 +232,7 @@ JsonValue textValue(std::string_view text) { return {JsonValue::Kind::text, std:
 
 }  // namespace
 
-std::optional<Refusal> setRule(HouseRules& rules, std::string_view key, std::string_view text) {
+Result<Done> setRule(HouseRules& rules, std::string_view key, std::string_view text) {
   const RuleKey* rule = findRule(key);
   if (!rule) return refuse(RefusalCode::keyUnknown, key, key, {});
   JsonValue value = textValue(text);
@@ -257,7 +257,7 @@ Result<Syringe> readSyringe(std::string_view holds, std::string_view marks, Syri
                    {"marks", textValue(marks)},
                    {"kind", textValue(syringeWords[static_cast<std::size_t>(kind)])}};
   Syringe syringe{Number(1), Number(1), kind};
-  if (auto refusal = takeSyringe(syringe, "syringes", value)) return *refusal;
+  if (auto taken = takeSyringe(syringe, "syringes", value); !taken) return taken.refusal();
   return syringe;
 }
 
@@ -265,7 +265,7 @@ Result<HouseRules> readRules(std::string_view json) {
   Result<JsonValue> read = readJson(json);
   if (!read) return read.refusal();
   JsonValue file = *std::move(read);
-  if (auto refusal = checkHead(file, rulesHead)) return *refusal;
+  if (auto head = checkHead(file, rulesHead); !head) return head.refusal();
   std::erase_if(file.members, [](const auto& member) { return isHeadKey(member.name); });
   return readRuleMembers(file);
 }
@@ -278,7 +278,7 @@ Result<HouseRules> readRuleMembers(const JsonValue& object) {
   for (const auto& [key, value] : object.members) {
     const RuleKey* known = findRule(key);
     if (!known) return refuse(RefusalCode::keyUnknown, key, key, {});
-    if (auto refusal = known->take(rules, key, value)) return *refusal;
+    if (auto taken = known->take(rules, key, value); !taken) return taken.refusal();
   }
   return rules;
 }

@@ -26,7 +26,7 @@ inline constexpr std::string_view noRule = "none";
 
 /// Reads one rule from its text as a file has it, without quotation marks ("trade", "2", "none", "0.1 mL");
 /// the refusal carries the key. Syringes have a reader of their own.
-[[nodiscard]] std::optional<Refusal> setRule(HouseRules& rules, std::string_view key, std::string_view text);
+[[nodiscard]] Result<Done> setRule(HouseRules& rules, std::string_view key, std::string_view text);
 
 /// The text that setRule would read back to the same rule; empty for syringes and for a key that is none.
 [[nodiscard]] std::string ruleText(const HouseRules& rules, std::string_view key);

@@ -25,7 +25,7 @@ std::string_view textAt(std::span<const WrittenEntry> entries, std::string_view 
 /// What an entry means by itself; nothing when it cannot be read.
 std::optional<Case> meaningOf(std::string_view path, std::string_view text, Pounds pounds) {
   Case alone;
-  if (!text.empty() && setEntry(alone, path, text)) return std::nullopt;
+  if (!text.empty() && !setEntry(alone, path, text)) return std::nullopt;
   return inCommonUnits(std::move(alone), pounds);
 }
 
@@ -215,7 +215,7 @@ SecondCheck compareChecks(const Checked& first, const Checked& second) {
 
 std::string enteredText(std::string_view path, const std::string& typed) {
   Case alone;
-  if (typed.empty() || setEntry(alone, path, typed)) return isolated(withUnseenNamed(typed));
+  if (typed.empty() || !setEntry(alone, path, typed)) return isolated(withUnseenNamed(typed));
   const std::string read = enteredWords(path, alone);
   return read.empty() ? isolated(typed) : read;
 }

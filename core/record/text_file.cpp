@@ -41,23 +41,21 @@ KnownFile fileAt(const std::filesystem::path& path) {
   return now ? KnownFile::of(*now) : KnownFile::anything();
 }
 
-std::optional<Refusal> writeFile(const std::filesystem::path& path, std::string_view bytes,
-                                 const KnownFile& believed) {
+Result<Done> writeFile(const std::filesystem::path& path, std::string_view bytes, const KnownFile& believed) {
   return replaceFile(path, bytes, believed);
 }
 
-std::optional<Refusal> writeTextFile(const std::filesystem::path& path, std::string_view text,
-                                     const KnownFile& believed) {
+Result<Done> writeTextFile(const std::filesystem::path& path, std::string_view text,
+                           const KnownFile& believed) {
   if (text.size() > largestFile) return Refusal{RefusalCode::tooLargeToWrite, path.string(), "4 MiB", {}};
   return writeFile(path, text, believed);
 }
 
-std::optional<Refusal> refuseBeforeWork(const std::filesystem::path& path) { return tryPlace(path); }
+Result<Done> checkWritable(const std::filesystem::path& path) { return tryPlace(path); }
 
-std::optional<Refusal> refuseOntoInput(const std::filesystem::path& target,
-                                       const std::filesystem::path& input) {
+Result<Done> checkNotInput(const std::filesystem::path& target, const std::filesystem::path& input) {
   std::error_code error;
-  if (!std::filesystem::equivalent(target, input, error) || error) return std::nullopt;
+  if (!std::filesystem::equivalent(target, input, error) || error) return Done{};
   return Refusal{RefusalCode::targetIsInput, target.string(), {}, {}};
 }
 

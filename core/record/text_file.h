@@ -34,22 +34,22 @@ struct KnownFile {
 /// Puts a file with these bytes at `path`, whole or not at all: they are written where nobody else finds
 /// them, waited for until they are on the disk, and then take the place of what stood there. The new file may
 /// be read by whom the old one allowed. A link is resolved once, and is not followed through a folder in
-/// which others may put files. Empty when done; else why not, and what stood there is untouched: no room, a
-/// folder that may not be written to or is not there, something there that is no regular file, or
+/// which others may put files. Refused, with what stood there untouched, where there is no room, for a
+/// folder that may not be written to or is not there, where something stands that is no regular file, or
 /// (`targetChanged`) not what was believed to stand there.
-[[nodiscard]] std::optional<Refusal> writeFile(const std::filesystem::path& path, std::string_view bytes,
-                                               const KnownFile& believed = KnownFile::anything());
+[[nodiscard]] Result<Done> writeFile(const std::filesystem::path& path, std::string_view bytes,
+                                     const KnownFile& believed = KnownFile::anything());
 
 /// The same for a text of ours; refuses one that could not be read again.
-[[nodiscard]] std::optional<Refusal> writeTextFile(const std::filesystem::path& path, std::string_view text,
-                                                   const KnownFile& believed = KnownFile::anything());
+[[nodiscard]] Result<Done> writeTextFile(const std::filesystem::path& path, std::string_view text,
+                                         const KnownFile& believed = KnownFile::anything());
 
-/// Why nothing can be written there, as far as that can be told before long work is done for it: the folder,
-/// what stands there, whether a file can be made. Nothing is left of the trial.
-[[nodiscard]] std::optional<Refusal> refuseBeforeWork(const std::filesystem::path& path);
+/// Whether a file can be written there, as far as that can be told before long work is done for it: the
+/// folder, what stands there, whether a file can be made. Nothing is left of the trial.
+[[nodiscard]] Result<Done> checkWritable(const std::filesystem::path& path);
 
-/// Refuses to write to a file that was read, by whatever name it goes; empty if they are two files.
-[[nodiscard]] std::optional<Refusal> refuseOntoInput(const std::filesystem::path& target,
-                                                     const std::filesystem::path& input);
+/// Refuses to write to a file that was read, by whatever name it goes.
+[[nodiscard]] Result<Done> checkNotInput(const std::filesystem::path& target,
+                                         const std::filesystem::path& input);
 
 }  // namespace wardchalk

@@ -6,20 +6,15 @@
 #include <cstdlib>
 #include <memory>
 
+#include "core/number/characters.h"
+#include "core/number/unseen_text.h"
+
 namespace wardchalk {
 
 namespace {
 
 const utf8proc_uint8_t* bytesOf(std::string_view text) {
   return reinterpret_cast<const utf8proc_uint8_t*>(text.data());
-}
-
-/// "U+FFFE"
-std::string codePoint(std::uint32_t code) {
-  constexpr std::string_view digits = "0123456789ABCDEF";
-  std::string hex;
-  for (; code != 0 || hex.size() < 4; code >>= 4U) hex.insert(hex.begin(), digits[code & 15U]);
-  return "U+" + hex;
 }
 
 struct Release {
@@ -32,11 +27,9 @@ struct Release {
 
 bool isUtf8(std::string_view text) {
   while (!text.empty()) {
-    utf8proc_int32_t character = 0;
-    const utf8proc_ssize_t size =
-        utf8proc_iterate(bytesOf(text), static_cast<utf8proc_ssize_t>(text.size()), &character);
-    if (size <= 0) return false;
-    text.remove_prefix(static_cast<std::size_t>(size));
+    const Character next = firstCharacter(text);
+    if (!next.isWhole) return false;
+    text.remove_prefix(next.bytes.size());
   }
   return true;
 }
@@ -48,14 +41,10 @@ std::string nonCharacterIn(std::string_view text) {
       text.remove_prefix(1);
       continue;
     }
-    utf8proc_int32_t character = 0;
-    const utf8proc_ssize_t size =
-        utf8proc_iterate(bytesOf(text), static_cast<utf8proc_ssize_t>(text.size()), &character);
-    if (size <= 0) return {};
-    const auto code = static_cast<std::uint32_t>(character);
-    if (code == 0 || (code >= 0xFDD0 && code <= 0xFDEF) || (code & 0xFFFEU) == 0xFFFEU)
-      return codePoint(code);
-    text.remove_prefix(static_cast<std::size_t>(size));
+    const Character next = firstCharacter(text);
+    if (!next.isWhole) return {};
+    if (next.code == 0 || unseenKind(next.code) == Unseen::noCharacter) return unicodeNumber(next.code);
+    text.remove_prefix(next.bytes.size());
   }
   return {};
 }

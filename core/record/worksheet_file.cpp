@@ -85,7 +85,7 @@ void writeDoses(JsonWriter& writer, const Worksheet& sheet) {
   writer.closeObject();
 }
 
-std::string comparedText(const Compared& compared, int significant) {
+std::string comparedForFile(const Compared& compared, int significant) {
   if (const auto* quantity = std::get_if<Quantity>(&compared)) return filed(*quantity, significant);
   if (const auto* text = std::get_if<std::string>(&compared)) return withoutThousands(*text);
   return {};
@@ -98,8 +98,8 @@ void writeCheck(JsonWriter& writer, const Check& check) {
     const auto* value = std::get_if<Quantity>(&check.value);
     const auto* limit = std::get_if<Quantity>(&check.limit);
     const int significant = value && limit ? digitsApart(value->value, limit->value) : 4;
-    writer.member("value", comparedText(check.value, significant));
-    writer.member("limit", comparedText(check.limit, significant));
+    writer.member("value", comparedForFile(check.value, significant));
+    writer.member("limit", comparedForFile(check.limit, significant));
     if (check.ratio) writer.key("percent").text(withoutThousands(percentText(*check.ratio, Number(1))));
   }
   writer.closeObject();

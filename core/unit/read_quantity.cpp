@@ -105,19 +105,19 @@ std::optional<PerTime> timeOf(Unit unit) {
 }
 
 /// Adds one "/unit" to the dose; refuses a second size or time and whatever is neither.
-std::optional<Refusal> addPer(DoseAmount& dose, const Written::Per& per, std::string_view text) {
+Result<Done> addPer(DoseAmount& dose, const Written::Per& per, std::string_view text) {
   const bool isDay = per.value && *per.value == Number(24) && per.unit == Unit::h;
   if (per.value) return hintedRefusal(RefusalCode::unitUnfit, text, isDay ? "per day" : "");
   if (const auto size = sizeOf(per.unit)) {
     if (dose.perSize != PerSize::none) return refusalOf(RefusalCode::perDoubled, text);
     dose.perSize = *size;
-    return std::nullopt;
+    return Done{};
   }
   const auto time = timeOf(per.unit);
   if (!time) return hintedRefusal(RefusalCode::unitUnfit, text, "per kg, m2, dose or day");
   if (dose.perTime != PerTime::none) return refusalOf(RefusalCode::perDoubled, text);
   dose.perTime = *time;
-  return std::nullopt;
+  return Done{};
 }
 
 Result<DoseAmount> readDose(std::string_view text, bool volumeToo) {
@@ -130,7 +130,7 @@ Result<DoseAmount> readDose(std::string_view text, bool volumeToo) {
   if (written->first.value.isZero()) return refusalOf(RefusalCode::zero, text);
   DoseAmount dose{written->first, PerSize::none, PerTime::none};
   for (const Written::Per& per : written->per)
-    if (auto refusal = addPer(dose, per, text)) return *refusal;
+    if (auto added = addPer(dose, per, text); !added) return added.refusal();
   return dose;
 }
 

@@ -4,11 +4,13 @@
 #include <array>
 #include <string>
 
+#include "core/number/ascii.h"
+
 namespace wardchalk {
 
 namespace {
 
-struct Spelling {
+struct TypedSpelling {
   std::string_view typed;
   std::string_view write;  // the same unit in our spelling; empty: no unit of ours is the same
 };
@@ -18,58 +20,60 @@ struct Spelling {
 /// Spoons: AAP policy on metric units, Pediatrics 2015;135:784. A spoon, a grain and a megaunit are no other
 /// name for a unit of ours, so nothing is offered that would leave the number standing.
 constexpr std::array unsafeSpellings = {
-    Spelling{"U", "units"},     Spelling{"u", "units"}, Spelling{"IU", "units"},  Spelling{"I.U.", "units"},
-    Spelling{"µg", "mcg"},      Spelling{"μg", "mcg"},  Spelling{"ug", "mcg"},    Spelling{"mcgm", "mcg"},
-    Spelling{"cc", "mL"},       Spelling{"ccm", "mL"},  Spelling{"gtt", "drop"},  Spelling{"gtts", "drop"},
-    Spelling{"tsp", ""},        Spelling{"tbsp", ""},   Spelling{"teaspoon", ""}, Spelling{"teaspoons", ""},
-    Spelling{"tablespoon", ""}, Spelling{"gr", ""},     Spelling{"grain", ""},    Spelling{"grains", ""},
-    Spelling{"MU", ""},         Spelling{"mU", ""},     Spelling{"ng", ""},
+    TypedSpelling{"U", "units"},    TypedSpelling{"u", "units"},     TypedSpelling{"IU", "units"},
+    TypedSpelling{"I.U.", "units"}, TypedSpelling{"µg", "mcg"},      TypedSpelling{"μg", "mcg"},
+    TypedSpelling{"ug", "mcg"},     TypedSpelling{"mcgm", "mcg"},    TypedSpelling{"cc", "mL"},
+    TypedSpelling{"ccm", "mL"},     TypedSpelling{"gtt", "drop"},    TypedSpelling{"gtts", "drop"},
+    TypedSpelling{"tsp", ""},       TypedSpelling{"tbsp", ""},       TypedSpelling{"teaspoon", ""},
+    TypedSpelling{"teaspoons", ""}, TypedSpelling{"tablespoon", ""}, TypedSpelling{"gr", ""},
+    TypedSpelling{"grain", ""},     TypedSpelling{"grains", ""},     TypedSpelling{"MU", ""},
+    TypedSpelling{"mU", ""},        TypedSpelling{"ng", ""},
 };
 
 /// Other spellings people write, with ours. Capitals are looked up in lower case too.
 constexpr std::array otherSpellings = {
-    Spelling{"microgram", "mcg"},  Spelling{"micrograms", "mcg"},
-    Spelling{"mcgs", "mcg"},       Spelling{"mgs", "mg"},
-    Spelling{"mgm", "mg"},         Spelling{"milligram", "mg"},
-    Spelling{"milligrams", "mg"},  Spelling{"gm", "g"},
-    Spelling{"gms", "g"},          Spelling{"gram", "g"},
-    Spelling{"grams", "g"},        Spelling{"unit", "units"},
-    Spelling{"kgs", "kg"},         Spelling{"kilogram", "kg"},
-    Spelling{"kilograms", "kg"},   Spelling{"kilo", "kg"},
-    Spelling{"kilos", "kg"},       Spelling{"lbs", "lb"},
-    Spelling{"pound", "lb"},       Spelling{"pounds", "lb"},
-    Spelling{"#", "lb"},           Spelling{"ounce", "oz"},
-    Spelling{"ounces", "oz"},      Spelling{"ozs", "oz"},
-    Spelling{"cms", "cm"},         Spelling{"centimetre", "cm"},
-    Spelling{"centimetres", "cm"}, Spelling{"centimeter", "cm"},
-    Spelling{"centimeters", "cm"}, Spelling{"metre", "m"},
-    Spelling{"metres", "m"},       Spelling{"meter", "m"},
-    Spelling{"meters", "m"},       Spelling{"inch", "in"},
-    Spelling{"inches", "in"},      Spelling{"ins", "in"},
-    Spelling{"\"", "in"},          Spelling{"″", "in"},
-    Spelling{"foot", "ft"},        Spelling{"feet", "ft"},
-    Spelling{"'", "ft"},           Spelling{"′", "ft"},
-    Spelling{"sq m", "m2"},        Spelling{"sqm", "m2"},
-    Spelling{"m^2", "m2"},         Spelling{"mls", "mL"},
-    Spelling{"millilitre", "mL"},  Spelling{"millilitres", "mL"},
-    Spelling{"milliliter", "mL"},  Spelling{"milliliters", "mL"},
-    Spelling{"litre", "L"},        Spelling{"litres", "L"},
-    Spelling{"liter", "L"},        Spelling{"liters", "L"},
-    Spelling{"hr", "h"},           Spelling{"hrs", "h"},
-    Spelling{"hour", "h"},         Spelling{"hours", "h"},
-    Spelling{"mins", "min"},       Spelling{"minute", "min"},
-    Spelling{"minutes", "min"},    Spelling{"days", "day"},
-    Spelling{"weeks", "week"},     Spelling{"wk", "week"},
-    Spelling{"wks", "week"},       Spelling{"months", "month"},
-    Spelling{"mo", "month"},       Spelling{"mos", "month"},
-    Spelling{"mth", "month"},      Spelling{"mths", "month"},
-    Spelling{"years", "year"},     Spelling{"yr", "year"},
-    Spelling{"yrs", "year"},       Spelling{"y", "year"},
-    Spelling{"yo", "year"},        Spelling{"doses", "dose"},
-    Spelling{"tab", "tablet"},     Spelling{"tabs", "tablet"},
-    Spelling{"tablets", "tablet"}, Spelling{"cap", "capsule"},
-    Spelling{"caps", "capsule"},   Spelling{"capsules", "capsule"},
-    Spelling{"drops", "drop"},
+    TypedSpelling{"microgram", "mcg"},  TypedSpelling{"micrograms", "mcg"},
+    TypedSpelling{"mcgs", "mcg"},       TypedSpelling{"mgs", "mg"},
+    TypedSpelling{"mgm", "mg"},         TypedSpelling{"milligram", "mg"},
+    TypedSpelling{"milligrams", "mg"},  TypedSpelling{"gm", "g"},
+    TypedSpelling{"gms", "g"},          TypedSpelling{"gram", "g"},
+    TypedSpelling{"grams", "g"},        TypedSpelling{"unit", "units"},
+    TypedSpelling{"kgs", "kg"},         TypedSpelling{"kilogram", "kg"},
+    TypedSpelling{"kilograms", "kg"},   TypedSpelling{"kilo", "kg"},
+    TypedSpelling{"kilos", "kg"},       TypedSpelling{"lbs", "lb"},
+    TypedSpelling{"pound", "lb"},       TypedSpelling{"pounds", "lb"},
+    TypedSpelling{"#", "lb"},           TypedSpelling{"ounce", "oz"},
+    TypedSpelling{"ounces", "oz"},      TypedSpelling{"ozs", "oz"},
+    TypedSpelling{"cms", "cm"},         TypedSpelling{"centimetre", "cm"},
+    TypedSpelling{"centimetres", "cm"}, TypedSpelling{"centimeter", "cm"},
+    TypedSpelling{"centimeters", "cm"}, TypedSpelling{"metre", "m"},
+    TypedSpelling{"metres", "m"},       TypedSpelling{"meter", "m"},
+    TypedSpelling{"meters", "m"},       TypedSpelling{"inch", "in"},
+    TypedSpelling{"inches", "in"},      TypedSpelling{"ins", "in"},
+    TypedSpelling{"\"", "in"},          TypedSpelling{"″", "in"},
+    TypedSpelling{"foot", "ft"},        TypedSpelling{"feet", "ft"},
+    TypedSpelling{"'", "ft"},           TypedSpelling{"′", "ft"},
+    TypedSpelling{"sq m", "m2"},        TypedSpelling{"sqm", "m2"},
+    TypedSpelling{"m^2", "m2"},         TypedSpelling{"mls", "mL"},
+    TypedSpelling{"millilitre", "mL"},  TypedSpelling{"millilitres", "mL"},
+    TypedSpelling{"milliliter", "mL"},  TypedSpelling{"milliliters", "mL"},
+    TypedSpelling{"litre", "L"},        TypedSpelling{"litres", "L"},
+    TypedSpelling{"liter", "L"},        TypedSpelling{"liters", "L"},
+    TypedSpelling{"hr", "h"},           TypedSpelling{"hrs", "h"},
+    TypedSpelling{"hour", "h"},         TypedSpelling{"hours", "h"},
+    TypedSpelling{"mins", "min"},       TypedSpelling{"minute", "min"},
+    TypedSpelling{"minutes", "min"},    TypedSpelling{"days", "day"},
+    TypedSpelling{"weeks", "week"},     TypedSpelling{"wk", "week"},
+    TypedSpelling{"wks", "week"},       TypedSpelling{"months", "month"},
+    TypedSpelling{"mo", "month"},       TypedSpelling{"mos", "month"},
+    TypedSpelling{"mth", "month"},      TypedSpelling{"mths", "month"},
+    TypedSpelling{"years", "year"},     TypedSpelling{"yr", "year"},
+    TypedSpelling{"yrs", "year"},       TypedSpelling{"y", "year"},
+    TypedSpelling{"yo", "year"},        TypedSpelling{"doses", "dose"},
+    TypedSpelling{"tab", "tablet"},     TypedSpelling{"tabs", "tablet"},
+    TypedSpelling{"tablets", "tablet"}, TypedSpelling{"cap", "capsule"},
+    TypedSpelling{"caps", "capsule"},   TypedSpelling{"capsules", "capsule"},
+    TypedSpelling{"drops", "drop"},
 };
 
 /// Units that are not ours and an exact count of one that is. Sources: SI prefixes, SI Brochure (BIPM), 9th
@@ -91,17 +95,10 @@ constexpr std::array multiples = {
 
 constexpr std::array<std::string_view, 4> courseWords = {"course", "total", "cycle", "treatment"};
 
-std::string lowered(std::string_view text) {
-  std::string low(text);
-  for (char& c : low)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return low;
-}
-
 template <std::size_t size>
-const Spelling* find(const std::array<Spelling, size>& table, std::string_view text) {
+const TypedSpelling* find(const std::array<TypedSpelling, size>& table, std::string_view text) {
   const auto found =
-      std::find_if(table.begin(), table.end(), [&](const Spelling& one) { return one.typed == text; });
+      std::find_if(table.begin(), table.end(), [&](const TypedSpelling& one) { return one.typed == text; });
   return found == table.end() ? nullptr : &*found;
 }
 
@@ -111,13 +108,13 @@ std::string_view inOtherCapitals(const std::string& low) {
   if (low == "m" || low == "mu") return {};
   for (const UnitInfo& info : unitTable)
     if (lowered(info.id) == low) return info.id;
-  if (const Spelling* spelling = find(otherSpellings, low)) return spelling->write;
+  if (const TypedSpelling* spelling = find(otherSpellings, low)) return spelling->write;
   return {};
 }
 
 /// What to write for a spelling that is not ours and not unsafe; empty where that is not certain.
 std::string_view respelled(std::string_view text) {
-  if (const Spelling* spelling = find(otherSpellings, text)) return spelling->write;
+  if (const TypedSpelling* spelling = find(otherSpellings, text)) return spelling->write;
   if (otherSize(text)) return {};
   if (text.size() > 1 && (text.back() == '.' || text.back() == ',')) {
     const std::string_view bare = text.substr(0, text.size() - 1);
@@ -128,8 +125,8 @@ std::string_view respelled(std::string_view text) {
 }
 
 /// On a list of error-prone abbreviations, in the capitals given or, for "Gtt" and "CC", in small letters.
-const Spelling* unsafe(std::string_view text) {
-  if (const Spelling* spelling = find(unsafeSpellings, text)) return spelling;
+const TypedSpelling* unsafe(std::string_view text) {
+  if (const TypedSpelling* spelling = find(unsafeSpellings, text)) return spelling;
   const std::string low = lowered(text);
   if (low == "iu") return find(unsafeSpellings, "IU");
   return find(unsafeSpellings, low);
@@ -151,7 +148,7 @@ Result<Unit> readUnit(std::string_view text) {
   if (text.empty()) return refusalOf(RefusalCode::unitMissing, text);
   if (const auto unit = unitWithId(text)) return *unit;
   if (text == "d" || text == "D") return refusalOf(RefusalCode::perUnclear, text);
-  if (const Spelling* spelling = unsafe(text))
+  if (const TypedSpelling* spelling = unsafe(text))
     return refusalOf(RefusalCode::unitUnsafe, text, spelling->write);
   if (isCourseWord(text)) return refusalOf(RefusalCode::courseTotal, text);
   return refusalOf(RefusalCode::unitUnknown, text, respelled(text));

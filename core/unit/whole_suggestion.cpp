@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "core/number/ascii.h"
+
 namespace wardchalk {
 
 namespace {
@@ -11,12 +13,10 @@ constexpr std::size_t mostKept =
     56;  // a longer piece may be cut in its refusal, and would be put in the wrong place
 constexpr int mostPieces = 8;  // more than any entry has
 
-bool isDigitOrPoint(char c) { return (c >= '0' && c <= '9') || c == '.'; }
+bool isDigitOrPoint(char c) { return isDigit(c) || c == '.'; }
 
 /// A letter of any script: "µ" begins with such a byte.
-bool isWordByte(char c) {
-  return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || static_cast<unsigned char>(c) >= 0x80;
-}
+bool isWordByte(char c) { return isLetter(c) || static_cast<unsigned char>(c) >= 0x80; }
 
 /// Whether text could be cut between these two: not inside a word or a number. "5cc" can be cut.
 bool partsBetween(char before, char after) {
@@ -48,11 +48,7 @@ bool isNeverRewritten(std::string_view piece) {
   constexpr std::array<std::string_view, 7> inAnyCapitals = {"gm",     "gms", "gr", "grain",
                                                              "grains", "mgm", "l"};
   const std::string_view unit = unitIn(piece);
-  const auto same = [unit](std::string_view one) {
-    return std::equal(unit.begin(), unit.end(), one.begin(), one.end(), [](char a, char b) {
-      return a == b || (a >= 'A' && a <= 'Z' && static_cast<char>(a - 'A' + 'a') == b);
-    });
-  };
+  const auto same = [unit](std::string_view one) { return lowered(unit) == one; };
   return std::find(asWritten.begin(), asWritten.end(), unit) != asWritten.end() ||
          std::any_of(inAnyCapitals.begin(), inAnyCapitals.end(), same);
 }
@@ -77,14 +73,14 @@ std::optional<std::string> mended(std::string_view text, const Refusal& refusal)
 
 std::string wholeSuggestion(std::string_view text, const Refusal& refusal, const ReadEntry& read) {
   std::string whole(text);
-  std::optional<Refusal> next = refusal;
-  for (int piece = 0; next && piece < mostPieces; ++piece) {
-    const std::optional<std::string> put = mended(whole, *next);
+  Result<Done> entry = refusal;
+  for (int piece = 0; !entry && piece < mostPieces; ++piece) {
+    const std::optional<std::string> put = mended(whole, entry.refusal());
     if (!put) return {};
     whole = *put;
-    next = read(whole);
+    entry = read(whole);
   }
-  return next ? std::string() : whole;
+  return entry ? whole : std::string();
 }
 
 }  // namespace wardchalk

@@ -10,7 +10,7 @@
 namespace wardchalk {
 
 /// How a field reads text: why it cannot, or nothing.
-using ReadEntry = std::function<std::optional<Refusal>(std::string_view)>;
+using ReadEntry = std::function<Result<Done>(std::string_view)>;
 
 /// What to write instead of the whole of `text`, which a field refused: every piece that a refusal names
 /// is put as that refusal says, until the field reads it all. Empty where it does not come to read: a

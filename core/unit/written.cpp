@@ -4,6 +4,7 @@
 #include <array>
 #include <string>
 
+#include "core/number/ascii.h"
 #include "core/number/decimal_text.h"
 #include "core/number/entry_text.h"
 
@@ -11,12 +12,10 @@ namespace wardchalk {
 
 namespace {
 
-constexpr std::size_t mostBytes = 200;  // longer than any quantity; a stuck key or a pasted page
-
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
+constexpr std::size_t longestWritten = 200;  // longer than any quantity; a stuck key or a pasted page
 
 /// "1,000" as on labels; empty when the commas do not set off thousands.
-std::string withoutThousands(std::string_view text) {
+std::string withoutLabelThousands(std::string_view text) {
   std::size_t comma = text.find(',');
   if (comma == 0 || comma > 3) return std::string(text);
   for (; comma < text.size(); comma += 4) {
@@ -42,7 +41,7 @@ std::optional<Refusal> ratioStrength(std::string_view text) {
   const std::size_t at = worded ? 2 : text.find(':');
   if (at == std::string_view::npos || !isDigit(text.front())) return std::nullopt;
   const auto one = readPositive(withPlainSpaces(text.substr(0, at)));
-  const auto in = readPositive(withoutThousands(withPlainSpaces(text.substr(at + (worded ? 2 : 1)))));
+  const auto in = readPositive(withoutLabelThousands(withPlainSpaces(text.substr(at + (worded ? 2 : 1)))));
   if (!one || !in) return refusalOf(RefusalCode::ratioStrength, text);
   return hintedRefusal(RefusalCode::ratioStrength, text, strengthText(*one * Number(1000) / *in));
 }
@@ -57,9 +56,9 @@ std::optional<Refusal> percentStrength(std::string_view text) {
 }
 
 /// A cursor over one written quantity.
-class Reader {
+class WrittenCursor {
  public:
-  explicit Reader(std::string_view text) : rest_(text) {}
+  explicit WrittenCursor(std::string_view text) : rest_(text) {}
 
   [[nodiscard]] bool atEnd() const { return rest_.empty(); }
   [[nodiscard]] bool atNumber() const { return numberLength(rest_) > 0; }
@@ -122,7 +121,7 @@ class Reader {
   std::string_view rest_;
 };
 
-Result<Written::Per> readPer(Reader& reader) {
+Result<Written::Per> readPer(WrittenCursor& reader) {
   const std::string_view whole = reader.rest();
   if (reader.atNumber()) {
     Result<Quantity> quantity = reader.quantity();
@@ -147,7 +146,7 @@ Refusal strayText(std::string_view text) {
   return refusalOf(course ? RefusalCode::courseTotal : RefusalCode::trailingText, text);
 }
 
-Result<Written> readWhole(Reader reader) {
+Result<Written> readWhole(WrittenCursor reader) {
   Result<Quantity> first = reader.quantity();
   if (!first) return first.refusal();
   Written written{*first, {}, {}};
@@ -180,11 +179,11 @@ std::optional<Refusal> badlySpaced(std::string_view text) {
   const std::string plain = withPlainSpaces(text);
   const std::string slashed = withSlashes(text);
   if (plain != text) {
-    const Result<Written> again = readWhole(Reader(plain));
+    const Result<Written> again = readWhole(WrittenCursor(plain));
     if (again) return refusalOf(RefusalCode::spaceWrong, text, plain);
     if (text.find(again.refusal().typed) != std::string_view::npos) return again.refusal();
   }
-  if (slashed == text || !readWhole(Reader(slashed))) return std::nullopt;
+  if (slashed == text || !readWhole(WrittenCursor(slashed))) return std::nullopt;
   const bool worded = withReplaced(slashed, " ", "") != withReplaced(plain, " ", "");
   return refusalOf(worded ? RefusalCode::trailingText : RefusalCode::spaceWrong, text, slashed);
 }
@@ -193,15 +192,15 @@ std::optional<Refusal> badlySpaced(std::string_view text) {
 
 Result<Written> readWritten(std::string_view text) {
   if (text.empty()) return refusalOf(RefusalCode::empty, text);
-  if (text.size() > mostBytes) return refusalOf(RefusalCode::tooLong, text);
-  Result<Written> written = readWhole(Reader(text));
+  if (text.size() > longestWritten) return refusalOf(RefusalCode::tooLong, text);
+  Result<Written> written = readWhole(WrittenCursor(text));
   if (written) return written;
   if (auto refusal = badlySpaced(text)) return *refusal;
   return written;
 }
 
 Result<Written> readWrittenDrug(std::string_view text) {
-  if (text.size() <= mostBytes) {
+  if (text.size() <= longestWritten) {
     if (auto refusal = ratioStrength(text)) return *refusal;
     if (auto refusal = percentStrength(text)) return *refusal;
   }

@@ -6,6 +6,8 @@
 #include <utility>
 #include <vector>
 
+#include "core/number/characters.h"
+
 namespace wardchalk {
 
 namespace {
@@ -63,16 +65,15 @@ class StretchFinder {
  private:
   void step() {
     const std::string_view rest = text_.substr(at_);
-    utf8proc_int32_t character = 0;
-    const utf8proc_ssize_t read = utf8proc_iterate(reinterpret_cast<const utf8proc_uint8_t*>(rest.data()),
-                                                   static_cast<utf8proc_ssize_t>(rest.size()), &character);
-    at_ += read > 0 ? static_cast<std::size_t>(read) : 1;
+    const Character next = firstCharacter(rest);
+    const std::size_t begin = at_;
+    at_ += next.bytes.size();
     if (rest.starts_with(isolateMark))
       ++depth_;
     else if (rest.starts_with(isolateEnd))
       depth_ = std::max(0, depth_ - 1);
-    else if (depth_ == 0 && read > 0)
-      take(runsOf(character), at_ - static_cast<std::size_t>(read));
+    else if (depth_ == 0 && next.isWhole)
+      take(runsOf(static_cast<utf8proc_int32_t>(next.code)), begin);
   }
 
   void take(Runs runs, std::size_t begin) {

@@ -6,19 +6,19 @@ namespace wardchalk {
 
 namespace {
 
-struct Written {
+struct WrittenSign {
   std::string_view plain;
   std::string_view written;
 };
 
 /// The text with each of these signs written in another way; everything else stands as it is.
 template <std::size_t count>
-std::string rewritten(std::string_view text, const std::array<Written, count>& signs) {
+std::string rewritten(std::string_view text, const std::array<WrittenSign, count>& signs) {
   std::string out;
   while (!text.empty()) {
     std::size_t length = 1;
     std::string_view as = text.substr(0, 1);
-    for (const Written& sign : signs)
+    for (const WrittenSign& sign : signs)
       if (text.starts_with(sign.plain)) {
         length = sign.plain.size();
         as = sign.written;
@@ -29,8 +29,8 @@ std::string rewritten(std::string_view text, const std::array<Written, count>& s
   return out;
 }
 
-constexpr std::array xmlSigns = {Written{"&", "&amp;"}, Written{"<", "&lt;"}, Written{">", "&gt;"},
-                                 Written{"\"", "&quot;"}};
+constexpr std::array xmlSigns = {WrittenSign{"&", "&amp;"}, WrittenSign{"<", "&lt;"},
+                                 WrittenSign{">", "&gt;"}, WrittenSign{"\"", "&quot;"}};
 
 std::string xml(std::string_view text) { return rewritten(text, xmlSigns); }
 
@@ -90,20 +90,20 @@ class MathMl final : public Notation {
 
 /// Signs that LaTeX reads as orders, and letters that its usual fonts set only by name. All work in text.
 constexpr std::array latexSigns = {
-    Written{"\\", "\\textbackslash{}"}, Written{"{", "\\{"}, Written{"}", "\\}"}, Written{"$", "\\$"},
-    Written{"&", "\\&"}, Written{"#", "\\#"}, Written{"%", "\\%"}, Written{"_", "\\_"},
-    Written{"^", "\\textasciicircum{}"}, Written{"~", "\\textasciitilde{}"},
-    Written{"\"", "\\textquotedbl{}"}, Written{"²", "\\textsuperscript{2}"},
-    Written{"³", "\\textsuperscript{3}"}, Written{"⁴", "\\textsuperscript{4}"},
-    Written{"½", "\\ensuremath{\\tfrac{1}{2}}"}, Written{"¼", "\\ensuremath{\\tfrac{1}{4}}"},
-    Written{"¾", "\\ensuremath{\\tfrac{3}{4}}"}, Written{"·", "\\ensuremath{\\cdot}"},
-    Written{"×", "\\ensuremath{\\times}"}, Written{"÷", "\\ensuremath{\\div}"},
-    Written{"≈", "\\ensuremath{\\approx}"}, Written{"≤", "\\ensuremath{\\le}"},
-    Written{"≥", "\\ensuremath{\\ge}"}, Written{"→", "\\ensuremath{\\to}"},
-    Written{"√", "\\ensuremath{\\surd}"}, Written{"<", "\\ensuremath{<}"}, Written{">", "\\ensuremath{>}"},
-    Written{"…", "\\ldots{}"}, Written{"–", "--"},
+    WrittenSign{"\\", "\\textbackslash{}"}, WrittenSign{"{", "\\{"}, WrittenSign{"}", "\\}"},
+    WrittenSign{"$", "\\$"}, WrittenSign{"&", "\\&"}, WrittenSign{"#", "\\#"}, WrittenSign{"%", "\\%"},
+    WrittenSign{"_", "\\_"}, WrittenSign{"^", "\\textasciicircum{}"}, WrittenSign{"~", "\\textasciitilde{}"},
+    WrittenSign{"\"", "\\textquotedbl{}"}, WrittenSign{"²", "\\textsuperscript{2}"},
+    WrittenSign{"³", "\\textsuperscript{3}"}, WrittenSign{"⁴", "\\textsuperscript{4}"},
+    WrittenSign{"½", "\\ensuremath{\\tfrac{1}{2}}"}, WrittenSign{"¼", "\\ensuremath{\\tfrac{1}{4}}"},
+    WrittenSign{"¾", "\\ensuremath{\\tfrac{3}{4}}"}, WrittenSign{"·", "\\ensuremath{\\cdot}"},
+    WrittenSign{"×", "\\ensuremath{\\times}"}, WrittenSign{"÷", "\\ensuremath{\\div}"},
+    WrittenSign{"≈", "\\ensuremath{\\approx}"}, WrittenSign{"≤", "\\ensuremath{\\le}"},
+    WrittenSign{"≥", "\\ensuremath{\\ge}"}, WrittenSign{"→", "\\ensuremath{\\to}"},
+    WrittenSign{"√", "\\ensuremath{\\surd}"}, WrittenSign{"<", "\\ensuremath{<}"},
+    WrittenSign{">", "\\ensuremath{>}"}, WrittenSign{"…", "\\ldots{}"}, WrittenSign{"–", "--"},
     // TeX sets letters in the order they stand in; its fonts lack these marks.
-    Written{"\u2068", ""}, Written{"\u2069", ""}};
+    WrittenSign{"\u2068", ""}, WrittenSign{"\u2069", ""}};
 
 std::string latex(std::string_view text) { return rewritten(text, latexSigns); }
 
@@ -113,9 +113,10 @@ class Latex final : public Notation {
   /// In text: there a comma of thousands keeps no space after it.
   std::string number(std::string_view text) const override { return words(text); }
   std::string sign(std::string_view text) const override {
-    constexpr std::array signs = {Written{"×", "\\times"}, Written{"=", "="},    Written{"≈", "\\approx"},
-                                  Written{"≤", "\\le"},    Written{"≥", "\\ge"}, Written{"→", "\\to"},
-                                  Written{"·", "\\cdot"}};
+    constexpr std::array signs = {WrittenSign{"×", "\\times"},  WrittenSign{"=", "="},
+                                  WrittenSign{"≈", "\\approx"}, WrittenSign{"≤", "\\le"},
+                                  WrittenSign{"≥", "\\ge"},     WrittenSign{"→", "\\to"},
+                                  WrittenSign{"·", "\\cdot"}};
     return " " + rewritten(text, signs) + " ";
   }
   std::string space(bool wide) const override { return wide ? "\\qquad " : "\\,"; }

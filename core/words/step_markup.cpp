@@ -62,9 +62,9 @@ class StepWriter {
 
   std::string outcomes() const {
     std::string out;
-    for (const Outcome& outcome : outcomesOf(step_)) {
-      const bool equal = outcome.sign == Outcome::Sign::equals;
-      out += notation_.sign(equal ? "=" : outcome.sign == Outcome::Sign::about ? "≈" : "→");
+    for (const ChainOutcome& outcome : outcomesOf(step_)) {
+      const bool equal = outcome.sign == ChainOutcome::Sign::equals;
+      out += notation_.sign(equal ? "=" : outcome.sign == ChainOutcome::Sign::about ? "≈" : "→");
       out += outcome.rooted ? notation_.root(amount(outcome.text)) : amount(outcome.text);
     }
     return out;

@@ -8,7 +8,7 @@ namespace wardchalk {
 
 namespace {
 
-using Sign = Outcome::Sign;
+using Sign = ChainOutcome::Sign;
 
 /// The pair that strikes this use of a unit, if one does.
 std::optional<std::size_t> pairAt(const Product& product, const Place& place) {
@@ -17,19 +17,19 @@ std::optional<std::size_t> pairAt(const Product& product, const Place& place) {
   return std::nullopt;
 }
 
-Outcome shown(const ShownNumber& number, const std::string& units) {
+ChainOutcome shown(const ShownNumber& number, const std::string& units) {
   return {number.exact ? Sign::equals : Sign::about, units.empty() ? number.text : number.text + " " + units,
           false};
 }
 
-std::vector<Outcome> rootOutcomes(const Step& step, const Solved& solved, const std::string& result) {
-  Outcome square = shown(show(solved.product.exact, Grouping::commas), "m⁴");
+std::vector<ChainOutcome> rootOutcomes(const Step& step, const Solved& solved, const std::string& result) {
+  ChainOutcome square = shown(show(solved.product.exact, Grouping::commas), "m⁴");
   square.rooted = true;
   if (equalsSign(step) == "=") return {square, {Sign::equals, result}};
   return {square, {Sign::about, unroundedText(step) + " m²"}, {Sign::rounded, result}};
 }
 
-std::vector<Outcome> chainOutcomes(const Step& step, const Solved& solved, const std::string& result) {
+std::vector<ChainOutcome> chainOutcomes(const Step& step, const Solved& solved, const std::string& result) {
   if (equalsSign(step) != "=")
     return {shown(show(solved.product.exact, Grouping::commas), {}), {Sign::rounded, result}};
   if (result.starts_with(aboutSign)) return {{Sign::about, result.substr(aboutSign.size())}};
@@ -62,7 +62,7 @@ std::vector<UnitMark> unitMarks(const Term& term, const Product& product, int fa
   return marks;
 }
 
-std::vector<Outcome> outcomesOf(const Step& step) {
+std::vector<ChainOutcome> outcomesOf(const Step& step) {
   if (std::holds_alternative<SurfaceByFormula>(step.body))
     return {{Sign::about, unroundedText(step) + " m²"}, {Sign::rounded, conclusion(step)}};
   const auto* solved = std::get_if<Solved>(&step.body);

@@ -27,15 +27,15 @@ struct UnitMark {
 inline constexpr std::string_view aboutSign = "≈";
 
 /// One thing that is said after a chain: "= √0.4921 m⁴", "≈ 0.7015 m²", "→ 0.70 m²".
-struct Outcome {
+struct ChainOutcome {
   enum class Sign : std::uint8_t { equals, about, rounded };
   Sign sign;
   std::string text;
   bool rooted = false;
-  friend bool operator==(const Outcome&, const Outcome&) = default;
+  friend bool operator==(const ChainOutcome&, const ChainOutcome&) = default;
 };
 
 /// What a chain or a formula comes to, up to what later steps use; empty for a comparison and a measurement.
-[[nodiscard]] std::vector<Outcome> outcomesOf(const Step& step);
+[[nodiscard]] std::vector<ChainOutcome> outcomesOf(const Step& step);
 
 }  // namespace wardchalk

@@ -1,8 +1,9 @@
 #include "core/words/visible_text.h"
 
-#include <utf8proc.h>
-
 #include <vector>
+
+#include "core/number/characters.h"
+#include "core/number/unseen_text.h"
 
 namespace wardchalk {
 
@@ -10,21 +11,6 @@ namespace {
 
 constexpr char32_t isolateBegins = 0x2068;
 constexpr char32_t isolateEnds = 0x2069;
-
-struct Scanned {
-  char32_t character;
-  std::string_view bytes;
-  bool isWhole;  ///< false: a byte that is not UTF-8
-};
-
-Scanned scanned(std::string_view text) {
-  utf8proc_int32_t character = 0;
-  const auto* bytes = reinterpret_cast<const utf8proc_uint8_t*>(text.data());
-  const utf8proc_ssize_t size =
-      utf8proc_iterate(bytes, static_cast<utf8proc_ssize_t>(text.size()), &character);
-  if (size <= 0) return {static_cast<unsigned char>(text.front()), text.substr(0, 1), false};
-  return {static_cast<char32_t>(character), text.substr(0, static_cast<std::size_t>(size)), true};
-}
 
 std::string byNumber(char sort, char32_t code) {
   constexpr std::string_view digits = "0123456789ABCDEF";
@@ -40,7 +26,7 @@ class Shower {
 
   std::string show(std::string_view text) {
     while (!text.empty()) {
-      const Scanned next = scanned(text);
+      const Character next = firstCharacter(text);
       text.remove_prefix(next.bytes.size());
       take(next, text);
     }
@@ -49,20 +35,20 @@ class Shower {
   }
 
  private:
-  void take(const Scanned& next, std::string_view rest) {
+  void take(const Character& next, std::string_view rest) {
     if (!next.isWhole) {
-      out_ += byNumber('x', next.character);
-    } else if (keepsLines_ && isLineOrTab(next.character, rest)) {
-      if (next.character != U'\t') breakIsolates();
+      out_ += byNumber('x', static_cast<unsigned char>(next.bytes.front()));
+    } else if (keepsLines_ && isLineOrTab(next.code, rest)) {
+      if (next.code != U'\t') breakIsolates();
       out_ += next.bytes;
-    } else if (next.character == isolateBegins) {
+    } else if (next.code == isolateBegins) {
       open_.push_back(out_.size());
       out_ += next.bytes;
-    } else if (next.character == isolateEnds && !open_.empty()) {
+    } else if (next.code == isolateEnds && !open_.empty()) {
       open_.pop_back();
       out_ += next.bytes;
     } else {
-      out_ += isUnseen(next.character) ? byNumber('u', next.character) : std::string(next.bytes);
+      out_ += isUnseen(next.code, UnseenIn::shownText) ? byNumber('u', next.code) : std::string(next.bytes);
     }
   }
 
@@ -82,19 +68,6 @@ class Shower {
 };
 
 }  // namespace
-
-/// The list of the free texts that a case may hold none of, and NUL.
-bool isUnseen(char32_t character) {
-  if (character < 0x20 || (character >= 0x7F && character <= 0x9F)) return true;
-  if (character == 0xAD || character == 0x061C || character == 0xFEFF) return true;
-  if (character == 0x200B || character == 0x200E || character == 0x200F)
-    return true;  // not what joins letters
-  if (character >= 0x2028 && character <= 0x202E) return true;
-  if (character >= 0x2066 && character <= 0x206F) return true;
-  if (character >= 0xFDD0 && character <= 0xFDEF) return true;
-  if (character >= 0xE0000 && character <= 0xE007F) return true;
-  return (character & 0xFFFEU) == 0xFFFEU;
-}
 
 std::string visibleText(std::string_view text) { return Shower(true).show(text); }
 

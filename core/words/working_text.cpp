@@ -66,7 +66,7 @@ void writeChain(std::string& out, const Chain& chain, const Product& product, co
 std::string resultText(const Step& step) {
   constexpr std::array<std::string_view, 3> signs = {" = ", " ≈ ", ", rounded to "};
   std::string text;
-  for (const Outcome& outcome : outcomesOf(step))
+  for (const ChainOutcome& outcome : outcomesOf(step))
     text.append(signs[static_cast<std::size_t>(outcome.sign)])
         .append(outcome.rooted ? "√" : "")
         .append(outcome.text);

@@ -232,14 +232,14 @@ class Writing(InAFolder):
                 self.assertEqual(status, 2)
                 self.assertIn(reason, told)
 
-    def test_a_disk_without_room_leaves_nothing(self):
+    def test_a_file_that_may_not_grow_leaves_nothing(self):
         def small():
             resource.setrlimit(resource.RLIMIT_FSIZE, (100, 100))
             signal.signal(signal.SIGXFSZ, signal.SIG_IGN)
 
         status, _, told = console("references", self.table(), self.path("list.json"), preexec_fn=small)
         self.assertEqual(status, 2)
-        self.assertIn("no room left", told)
+        self.assertIn("larger than one file may be there", told)
         self.assertEqual(self.names(), ["table.csv"])
 
     def test_a_planted_link_leads_nowhere(self):
@@ -282,6 +282,17 @@ class StandardOutput(InAFolder):
                 status, _, told = console(*call, stdout=full)
                 self.assertEqual(status, 2)
                 self.assertIn("standard output cannot be written to: there is no room left", told)
+
+    def test_an_output_that_may_not_grow_is_told(self):
+        def small():
+            resource.setrlimit(resource.RLIMIT_FSIZE, (10, 10))
+            signal.signal(signal.SIGXFSZ, signal.SIG_IGN)
+
+        for call in self.calls():
+            with self.subTest(call=call[:2]), open(self.path("out"), "wb") as out:
+                status, _, told = console(*call, stdout=out, restore_signals=False, preexec_fn=small)
+                self.assertEqual(status, 2)
+                self.assertIn("larger than one file may be there", told)
 
     def test_a_closed_output_is_told(self):
         for call in self.calls():

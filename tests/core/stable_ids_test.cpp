@@ -79,22 +79,23 @@ void expectSame(const std::array<std::string_view, sizeA>& ids,
 TEST(StableIds, refusals) {
   expectSame(
       refusalIds,
-      WARDCHALK_LIST(
-          "empty", "comma", "bare-point", "trailing-point", "second-point", "leading-zero", "exponent",
-          "sign", "space-in-number", "space-wrong", "fraction", "other-digits", "not-a-number", "too-long",
-          "zero", "number-missing", "unit-missing", "unit-unknown", "unit-unsafe", "unit-unfit",
-          "space-missing", "ratio-strength", "percent-strength", "per-missing", "per-doubled", "per-unclear",
-          "course-total", "parts-out-of-order", "part-too-large", "part-not-whole", "trailing-text",
-          "rate-here", "strength-shape", "schedule-unknown", "schedule-unsafe", "schedule-backwards",
-          "schedule-too-often", "word-unknown", "count-not-whole", "unseen-character", "low-above-high",
-          "low-basis-differs", "low-with-limit-only", "capsule-divides", "band-backwards", "file-unreadable",
-          "file-too-large", "not-json", "not-utf-8", "too-deep", "key-unknown", "key-duplicate",
-          "key-missing", "type-wrong", "format-wrong", "version-newer", "version-wrong", "value-out-of-range",
-          "file-unwritable", "problem-altered", "ask-not-in-key", "date-shape", "date-unknown",
-          "dates-backwards", "row-quotes", "row-too-long", "row-not-utf-8", "header-missing",
-          "separator-wrong", "cells-missing", "disk-full", "folder-read-only", "folder-missing",
-          "disk-read-only", "name-too-long", "link-loop", "link-not-followed", "target-no-file",
-          "target-is-input", "target-changed", "too-large-to-write", "nul-byte", "non-character"));
+      WARDCHALK_LIST("empty", "comma", "bare-point", "trailing-point", "second-point", "leading-zero",
+                     "exponent", "sign", "space-in-number", "space-wrong", "fraction", "other-digits",
+                     "not-a-number", "too-long", "zero", "number-missing", "unit-missing", "unit-unknown",
+                     "unit-unsafe", "unit-unfit", "space-missing", "ratio-strength", "percent-strength",
+                     "per-missing", "per-doubled", "per-unclear", "course-total", "parts-out-of-order",
+                     "part-too-large", "part-not-whole", "trailing-text", "rate-here", "strength-shape",
+                     "schedule-unknown", "schedule-unsafe", "schedule-backwards", "schedule-too-often",
+                     "word-unknown", "count-not-whole", "unseen-character", "low-above-high",
+                     "low-basis-differs", "low-with-limit-only", "capsule-divides", "band-backwards",
+                     "file-unreadable", "file-too-large", "not-json", "not-utf-8", "too-deep", "key-unknown",
+                     "key-duplicate", "key-missing", "type-wrong", "format-wrong", "version-newer",
+                     "version-wrong", "value-out-of-range", "file-unwritable", "problem-altered",
+                     "ask-not-in-key", "date-shape", "date-unknown", "dates-backwards", "row-quotes",
+                     "row-too-long", "row-not-utf-8", "header-missing", "separator-wrong", "cells-missing",
+                     "disk-full", "file-size-limited", "folder-read-only", "folder-missing", "disk-read-only",
+                     "name-too-long", "link-loop", "link-not-followed", "target-no-file", "target-is-input",
+                     "target-changed", "too-large-to-write", "nul-byte", "non-character"));
 }
 
 // The lists below are those of the documented worksheet format.

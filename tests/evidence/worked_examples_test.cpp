@@ -58,7 +58,7 @@ std::set<std::string> numbersIn(const std::string& text) {
 void expectRefused(const Row& run) {
   for (const WrittenEntry& entry : entriesOf(run.at("refused"))) {
     Case inputs;
-    const auto refusal = setEntry(inputs, entry.path, entry.text);
+    const auto refusal = setEntry(inputs, entry.path, entry.text).refusalIfAny();
     ASSERT_TRUE(refusal) << entry.path << " reads " << entry.text;
     EXPECT_TRUE(refusal->code == RefusalCode::unitUnknown || refusal->code == RefusalCode::unitUnsafe)
         << idOf(refusal->code);

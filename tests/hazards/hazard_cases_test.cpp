@@ -339,7 +339,7 @@ TEST(Hazards, H13_noEntryIsReadWithoutItsUnitOrBasis) {
                                                          {"infusion.drop_factor", "20"}};
   for (const auto& [path, text] : entries) {
     Case inputs;
-    EXPECT_TRUE(setEntry(inputs, path, text)) << path << ": " << text;
+    EXPECT_FALSE(setEntry(inputs, path, text)) << path << ": " << text;
     EXPECT_EQ(inputs, Case{});
   }
 }

@@ -42,7 +42,8 @@ std::string textOf(std::span<const WrittenEntry> entries) {
 Case caseOf(std::span<const WrittenEntry> entries) {
   Case inputs;
   for (const WrittenEntry& entry : entries)
-    if (const auto refusal = setEntry(inputs, entry.path, entry.text)) refuse(*refusal, textOf(entries));
+    if (const auto set = setEntry(inputs, entry.path, entry.text); !set)
+      refuse(set.refusal(), textOf(entries));
   if (const auto refusal = contradictionIn(inputs)) refuse(*refusal, textOf(entries));
   return inputs;
 }

@@ -44,7 +44,7 @@ std::string textOfFraction(Fraction value) {
 }
 
 std::optional<Fraction> figure(const std::string& text) {
-  static const std::regex shape(R"(\d{0,9}\.?\d{0,9})");
+  static const std::regex shape(R"(\d{0,9}\.?\d{1,9})");  // "5." may be half of 5.5
   if (!std::regex_match(text, shape) || text.find_first_of("0123456789") == std::string::npos)
     return std::nullopt;
   Fraction value;

@@ -59,8 +59,8 @@ std::unique_ptr<QPdfWriter> pdfWriter(QIODevice& out, PaperSize size, const QStr
   return writer;
 }
 
-std::optional<Refusal> writePdf(const QString& file, const SheetLayout& sheet, PaperSize size,
-                                const QString& title, const QString& creator) {
+Result<Done> writePdf(const QString& file, const SheetLayout& sheet, PaperSize size, const QString& title,
+                      const QString& creator) {
   QBuffer out;
   out.open(QIODevice::WriteOnly);
   std::unique_ptr<QPdfWriter> writer = pdfWriter(out, size, title, creator);
@@ -69,11 +69,11 @@ std::optional<Refusal> writePdf(const QString& file, const SheetLayout& sheet, P
   return writeBytes(file, out.data());
 }
 
-std::optional<Refusal> writePdf(const QString& file, const SheetContent& content, PaperSize size) {
+Result<Done> writePdf(const QString& file, const SheetContent& content, PaperSize size) {
   return writePdf(file, layOutSheet(content, paperFormat(size)), size, content.title, content.program);
 }
 
-std::optional<Refusal> writeBytes(const QString& file, const QByteArray& bytes) {
+Result<Done> writeBytes(const QString& file, const QByteArray& bytes) {
   return writeFile(nativePath(file), {bytes.constData(), static_cast<std::size_t>(bytes.size())});
 }
 

@@ -1,7 +1,6 @@
 #pragma once
 
 #include <memory>
-#include <optional>
 
 #include "core/number/refusal.h"
 #include "ui/paper/paper_format.h"
@@ -30,15 +29,14 @@ void paintPage(QPainter& painter, const SheetPage& page);
 [[nodiscard]] std::unique_ptr<QPdfWriter> pdfWriter(QIODevice& out, PaperSize size, const QString& title,
                                                     const QString& creator);
 
-/// Writes pages as a PDF of real text with its fonts, whole or not at all. Empty when done, else why not.
-[[nodiscard]] std::optional<Refusal> writePdf(const QString& file, const SheetLayout& sheet, PaperSize size,
-                                              const QString& title, const QString& creator);
+/// Writes pages as a PDF of real text with its fonts, whole or not at all.
+[[nodiscard]] Result<Done> writePdf(const QString& file, const SheetLayout& sheet, PaperSize size,
+                                    const QString& title, const QString& creator);
 
-/// Writes the sheet as a PDF. Empty when done, else why not.
-[[nodiscard]] std::optional<Refusal> writePdf(const QString& file, const SheetContent& content,
-                                              PaperSize size);
+/// Writes the sheet as a PDF.
+[[nodiscard]] Result<Done> writePdf(const QString& file, const SheetContent& content, PaperSize size);
 
 /// Puts a file with these bytes there, as writeFile of the core does.
-[[nodiscard]] std::optional<Refusal> writeBytes(const QString& file, const QByteArray& bytes);
+[[nodiscard]] Result<Done> writeBytes(const QString& file, const QByteArray& bytes);
 
 }  // namespace wardchalk::ui

@@ -23,7 +23,7 @@ bool PdfBook::add(const SheetContent& content) {
   return paintSheets(*painter_, *writer_, layOutSheet(content, paperFormat(size_)), first);
 }
 
-std::optional<Refusal> PdfBook::finish() {
+Result<Done> PdfBook::finish() {
   if (!painter_ || !painter_->end()) return Refusal{RefusalCode::fileUnwritable, file_.toStdString(), {}, {}};
   painter_.reset();
   writer_.reset();

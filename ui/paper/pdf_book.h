@@ -4,7 +4,6 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <memory>
-#include <optional>
 
 #include "core/number/refusal.h"
 #include "ui/paper/paper_format.h"
@@ -24,8 +23,8 @@ class PdfBook {
   /// False when it cannot be painted.
   [[nodiscard]] bool add(const SheetContent& content);
   [[nodiscard]] bool isEmpty() const { return !painter_; }
-  /// Writes it. Empty when done, else why not.
-  [[nodiscard]] std::optional<Refusal> finish();
+  /// Writes it.
+  [[nodiscard]] Result<Done> finish();
 
  private:
   QString file_;

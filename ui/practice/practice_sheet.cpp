@@ -180,8 +180,8 @@ SheetLayout layOutPracticeSheet(const PracticeSet& set, PracticeSheetKind kind, 
   return {format, setOnPages(writer.blocks(), frame, format)};
 }
 
-std::optional<Refusal> writePracticePdf(const QString& file, const PracticeSet& set, PracticeSheetKind kind,
-                                        PaperSize paper) {
+Result<Done> writePracticePdf(const QString& file, const PracticeSet& set, PracticeSheetKind kind,
+                              PaperSize paper) {
   const SheetLayout sheet = layOutPracticeSheet(set, kind, paperFormat(paper));
   return writePdf(file, sheet, paper, fromCore(say(PhraseId::practiceSheet_banner)),
                   QStringLiteral("Wardchalk"));

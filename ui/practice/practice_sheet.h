@@ -1,7 +1,6 @@
 #pragma once
 
 #include <QString>
-#include <optional>
 #include <vector>
 
 #include "core/practice/sessions/set_file.h"
@@ -17,8 +16,8 @@ enum class PracticeSheetKind : std::uint8_t { questions, key };
 [[nodiscard]] SheetLayout layOutPracticeSheet(const PracticeSet& set, PracticeSheetKind kind,
                                               const PaperFormat& format);
 
-/// Writes it as a PDF of real text. Empty when done, else why not.
-[[nodiscard]] std::optional<Refusal> writePracticePdf(const QString& file, const PracticeSet& set,
-                                                      PracticeSheetKind kind, PaperSize paper);
+/// Writes it as a PDF of real text.
+[[nodiscard]] Result<Done> writePracticePdf(const QString& file, const PracticeSet& set,
+                                            PracticeSheetKind kind, PaperSize paper);
 
 }  // namespace wardchalk::ui

@@ -212,10 +212,10 @@ void PracticeWindow::saveResults() {
   const QString file = questions_.file(this, {FileQuestion::save, tr("Save results for a spreadsheet"),
                                               tr("Tables (*.csv)"), tr("practice-results.csv")});
   if (file.isEmpty()) return;
-  const auto refusal = writeTextFile(nativePath(file), sessionTable(*session_));
-  if (refusal)
+  const auto written = writeTextFile(nativePath(file), sessionTable(*session_));
+  if (!written)
     questions_.tell(this, tr("The results were not saved"),
-                    outside(file) + u'\n' + fromCore(sentence(*refusal)));
+                    outside(file) + u'\n' + fromCore(sentence(written.refusal())));
 }
 
 /// A problem page that was begun holds answers that would be gone.

@@ -203,8 +203,8 @@ void SetPage::saveSet() {
   std::string text;
   writeSet(text, plan());
   text += '\n';
-  if (const auto refusal = writeTextFile(nativePath(file), text))
-    questions_.tell(window(), tr("The set was not saved"), setRefusalText(file, *refusal));
+  if (const auto written = writeTextFile(nativePath(file), text); !written)
+    questions_.tell(window(), tr("The set was not saved"), setRefusalText(file, written.refusal()));
 }
 
 void SetPage::savePdf(bool withKey) {
@@ -214,8 +214,8 @@ void SetPage::savePdf(bool withKey) {
   if (file.isEmpty()) return;
   const auto paper = static_cast<PaperSize>(paper_->currentIndex());
   const auto kind = withKey ? PracticeSheetKind::key : PracticeSheetKind::questions;
-  if (const auto refusal = writePracticePdf(file, plan(), kind, paper))
-    questions_.tell(window(), tr("The sheet was not saved"), setRefusalText(file, *refusal));
+  if (const auto written = writePracticePdf(file, plan(), kind, paper); !written)
+    questions_.tell(window(), tr("The sheet was not saved"), setRefusalText(file, written.refusal()));
 }
 
 }  // namespace wardchalk::ui

@@ -201,8 +201,8 @@ void readCases(const QStringList& files, const HouseRules& rules, LongWork::Hand
   rows.handOn();
 }
 
-std::optional<Refusal> writeCaseRows(const QString& file, const std::vector<CaseRow>& rows,
-                                     const HouseRules& rules, LongWork::Handle& work) {
+Result<Done> writeCaseRows(const QString& file, const std::vector<CaseRow>& rows, const HouseRules& rules,
+                           LongWork::Handle& work) {
   const std::vector<std::string> columns = columnsOf(rows);
   std::vector<std::string> header = columns;
   header.insert(header.end(), summaryColumns.begin(), summaryColumns.end());
@@ -212,7 +212,8 @@ std::optional<Refusal> writeCaseRows(const QString& file, const std::vector<Case
     text += lineOf(rows[i], columns, rules);
     work.tellProgress(static_cast<qint64>(i + 1), static_cast<qint64>(rows.size()));
   }
-  return work.isCancelled() ? std::nullopt : writeFile(nativePath(file), text);
+  if (work.isCancelled()) return Done{};
+  return writeFile(nativePath(file), text);
 }
 
 }  // namespace wardchalk::ui

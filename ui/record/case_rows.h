@@ -43,9 +43,9 @@ struct CaseRow {
 void readCases(const QStringList& files, const HouseRules& rules, LongWork::Handle& work,
                const std::function<void(std::vector<CaseRow>)>& take);
 
-/// Writes the rows as a table: the entries that any of them has, then the columns of a summary. Empty when
-/// done or cancelled; else why not.
-[[nodiscard]] std::optional<Refusal> writeCaseRows(const QString& file, const std::vector<CaseRow>& rows,
-                                                   const HouseRules& rules, LongWork::Handle& work);
+/// Writes the rows as a table: the entries that any of them has, then the columns of a summary.
+/// One that is cancelled is done, and writes nothing.
+[[nodiscard]] Result<Done> writeCaseRows(const QString& file, const std::vector<CaseRow>& rows,
+                                         const HouseRules& rules, LongWork::Handle& work);
 
 }  // namespace wardchalk::ui

@@ -168,22 +168,22 @@ void CasesWindow::read(const QStringList& files) {
   });
 }
 
-std::optional<Refusal> CasesWindow::refusalToWrite(const QString& file) const {
+Result<Done> CasesWindow::checkTarget(const QString& file) const {
   for (const QString& read : files_)
-    if (auto refusal = refuseOntoInput(nativePath(file), nativePath(read))) return refusal;
-  return refuseBeforeWork(nativePath(file));
+    if (auto apart = checkNotInput(nativePath(file), nativePath(read)); !apart) return apart;
+  return checkWritable(nativePath(file));
 }
 
 void CasesWindow::writeTable(const QString& file) {
   if (isBusy()) return;
-  if (const auto refusal = refusalToWrite(file)) {
-    Q_EMIT failed(*refusal);
+  if (const auto writable = checkTarget(file); !writable) {
+    Q_EMIT failed(writable.refusal());
     return;
   }
   work_->start([this, file, rules = rules_](LongWork::Handle& work) {
     // The rows stay as they are while anything is running.
-    const auto refusal = writeCaseRows(file, model_->rows(), rules, work);
-    if (refusal) work.post([this, refusal] { Q_EMIT failed(*refusal); });
+    const auto written = writeCaseRows(file, model_->rows(), rules, work);
+    if (!written) work.post([this, refusal = written.refusal()] { Q_EMIT failed(refusal); });
   });
 }
 

@@ -25,9 +25,9 @@ class CasesWindow : public QDialog {
   /// Reads these files anew; what was there goes.
   void read(const QStringList& files);
   void writeTable(const QString& file);
-  /// Why nothing can be written there, told before the work is done for it; one that was read is never
-  /// written over.
-  [[nodiscard]] std::optional<Refusal> refusalToWrite(const QString& file) const;
+  /// Whether a table or sheets can be written there, found out before the work is done for it. A file that
+  /// was read is never written over.
+  [[nodiscard]] Result<Done> checkTarget(const QString& file) const;
 
   [[nodiscard]] const CasesModel& model() const { return *model_; }
   [[nodiscard]] bool isBusy() const { return work_->isRunning() || printing_; }

@@ -189,11 +189,11 @@ void RulesEditor::addSyringes(QVBoxLayout* column) {
 
 void RulesEditor::take(const RuleSpec& spec, const QString& text) {
   const QString key = fromCore(spec.key);
-  const auto refusal = setRule(rules_, spec.key, text.toStdString());
-  if (refusal)
-    refused_.insert(key, fromCore(sentence(*refusal)));
-  else
+  const auto set = setRule(rules_, spec.key, text.toStdString());
+  if (set)
     refused_.remove(key);
+  else
+    refused_.insert(key, fromCore(sentence(set.refusal(), book_)));
   showExamples();
 }
 

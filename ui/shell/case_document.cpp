@@ -9,7 +9,7 @@ namespace wardchalk::ui {
 
 QString CaseDocument::name() const { return QFileInfo(file_).fileName(); }
 
-std::optional<Refusal> CaseDocument::open(const QString& file) {
+Result<Done> CaseDocument::open(const QString& file) {
   const Result<std::string> text = readTextFile(nativePath(file));
   if (!text) return text.refusal();
   const Result<CaseFile> read = readCaseFile(*text);
@@ -17,7 +17,7 @@ std::optional<Refusal> CaseDocument::open(const QString& file) {
   editor_.open(read->entries);
   file_ = file;
   known_ = KnownFile::of(*text);
-  return std::nullopt;
+  return Done{};
 }
 
 void CaseDocument::openEntries(const std::vector<WrittenEntry>& entries) {
@@ -38,15 +38,15 @@ void CaseDocument::forgetFile() {
   known_ = KnownFile::nothing();
 }
 
-std::optional<Refusal> CaseDocument::save(const QString& file, const KnownFile& believed) {
+Result<Done> CaseDocument::save(const QString& file, const KnownFile& believed) {
   editor_.finishAll();
-  if (const auto path = editor_.draft().refusedPath()) return editor_.draft().refusal(*path);
+  if (const auto path = editor_.draft().refusedPath()) return *editor_.draft().refusal(*path);
   std::string text = writeCaseFile(editor_.draft().entries());
-  if (auto refusal = writeTextFile(nativePath(file), text, believed)) return refusal;
+  if (auto written = writeTextFile(nativePath(file), text, believed); !written) return written;
   file_ = file;
   known_ = KnownFile::of(std::move(text));
   editor_.markSaved();
-  return std::nullopt;
+  return Done{};
 }
 
 void CaseDocument::clear() {

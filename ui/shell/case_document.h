@@ -1,7 +1,6 @@
 #pragma once
 
 #include <QString>
-#include <optional>
 
 #include "core/number/refusal.h"
 #include "core/record/text_file.h"
@@ -20,7 +19,7 @@ class CaseDocument {
   [[nodiscard]] QString name() const;
 
   /// Reads the file whole into the form. A file that is refused leaves form and document as they were.
-  [[nodiscard]] std::optional<Refusal> open(const QString& file);
+  [[nodiscard]] Result<Done> open(const QString& file);
   /// These entries take the place of the case; they have no file of their own.
   void openEntries(const std::vector<WrittenEntry>& entries);
   /// The worked example takes the place of the case; it has no file.
@@ -29,7 +28,7 @@ class CaseDocument {
   [[nodiscard]] const KnownFile& known() const { return known_; }
   /// Saves every entry as typed, over what is believed to stand there: `targetChanged` if it does not.
   /// Refuses while a field is refused: a case is never saved in part.
-  [[nodiscard]] std::optional<Refusal> save(const QString& file, const KnownFile& believed);
+  [[nodiscard]] Result<Done> save(const QString& file, const KnownFile& believed);
   /// Empties the form and forgets the file.
   void clear();
 

@@ -86,7 +86,7 @@ void CasesDesk::saveSheets() {
   const QString file = dialogs_.file(
       cases_, {FileQuestion::save, tr("Save the sheet as PDF"), tr("PDF (*.pdf)"), tr("worksheets.pdf")});
   if (file.isEmpty()) return;
-  if (const auto refusal = cases_->refusalToWrite(file)) return tellUnsaved(*refusal);
+  if (const auto writable = cases_->checkTarget(file); !writable) return tellUnsaved(writable.refusal());
   pdf_ = std::make_unique<PdfBook>(file, settings_.paper());
   pdfFile_ = QFileInfo(file).fileName();
   leftOut_.clear();
@@ -113,11 +113,11 @@ void CasesDesk::printNext(std::size_t at) {
 
 void CasesDesk::endPrinting() {
   const bool none = pdf_->isEmpty();
-  const std::optional<Refusal> refusal = none ? std::nullopt : pdf_->finish();
+  const Result<Done> written = none ? Done{} : pdf_->finish();
   pdf_.reset();
   cases_->endPrinting();
   if (none) return tell(tr("The sheets were not saved"), tr("No case can be read."));
-  if (refusal) return tellUnsaved(*refusal);
+  if (!written) return tellUnsaved(written.refusal());
   const auto all = static_cast<int>(cases_->model().rows().size());
   QString said =
       tr("%n sheets saved in %1.", "", all - static_cast<int>(leftOut_.size())).arg(outside(pdfFile_));

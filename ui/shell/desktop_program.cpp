@@ -99,8 +99,8 @@ int takePicture(const QString& caseFile, const QString& picture) {
   QBuffer drawn;
   drawn.open(QIODevice::WriteOnly);
   if (!window.grab().save(&drawn, "PNG")) return complain(tr("%1: the picture cannot be made.").arg(picture));
-  const auto refusal = writeBytes(picture, drawn.data());
-  return refusal ? refuse(picture, *refusal) : done;
+  const auto written = writeBytes(picture, drawn.data());
+  return written ? done : refuse(picture, written.refusal());
 }
 
 /// The sheet of a case as a PDF, by the exact rules. Nobody was there to tick a question as asked.
@@ -110,8 +110,8 @@ int writeSheet(const QString& caseFile, const QString& pdf, PaperSize paper) {
   if (!inputs) return refuse(caseFile, inputs.refusal());
   const Worksheet sheet = workOut(*inputs, exactRules());
   const SheetContent content = sheetContent(sheet, madeNow());
-  const auto refusal = writePdf(pdf, content, paper);
-  return refusal ? refuse(pdf, *refusal) : done;
+  const auto written = writePdf(pdf, content, paper);
+  return written ? done : refuse(pdf, written.refusal());
 }
 
 /// Whether a window of the usual size with its frame would reach beyond the screen, and hide the caution
@@ -184,8 +184,8 @@ int runDesktop(int argc, char** argv) {
         tr("- stands for standard input or output, which this program does not use. Name a file; one that "
            "is called - is written ./-"));
   if (files.size() == 2)
-    if (const auto refusal = refuseOntoInput(nativePath(files[1]), nativePath(files[0])))
-      return refuse(files[1], *refusal);
+    if (const auto apart = checkNotInput(nativePath(files[1]), nativePath(files[0])); !apart)
+      return refuse(files[1], apart.refusal());
   if (files.size() != 2 && line.isSet(picture))
     return complain(tr("--picture wants a case file and the name of the picture."));
   if (line.isSet(picture)) return takePicture(files[0], files[1]);

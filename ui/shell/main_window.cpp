@@ -264,8 +264,8 @@ void MainWindow::openChosen() {
 bool MainWindow::openFile(const QString& file) {
   if (idle_->isCovered() || second_->isUnderWay()) return false;
   if (!mayLeave(tr("The entries are not saved. Open another case in their place?"))) return false;
-  if (const auto refusal = document_.open(file)) {
-    tellRefusal(tr("The case was not opened"), file, *refusal);
+  if (const auto opened = document_.open(file); !opened) {
+    tellRefusal(tr("The case was not opened"), file, opened.refusal());
     return false;
   }
   second_->forget();
@@ -298,10 +298,11 @@ bool MainWindow::saveAs() {
 }
 
 bool MainWindow::saveTo(const QString& file, KnownFile believed) {
-  while (const auto refusal = document_.save(file, believed)) {
-    if (refusal->code != RefusalCode::targetChanged) {
-      tellRefusal(tr("The case was not saved"), file, *refusal);
-      form_->focusField(QString::fromStdString(refusal->path));
+  for (Result<Done> saved = document_.save(file, believed); !saved; saved = document_.save(file, believed)) {
+    const Refusal& refusal = saved.refusal();
+    if (refusal.code != RefusalCode::targetChanged) {
+      tellRefusal(tr("The case was not saved"), file, refusal);
+      form_->focusField(QString::fromStdString(refusal.path));
       return false;
     }
     SaveAnswer answer = askBeforeSaving(this, document_, file, editor_.draft(), rules_.pounds, dialogs_);

@@ -46,15 +46,15 @@ void PracticeDesk::open() {
 }
 
 QString writePracticeSheet(const QString& setFile, const QString& pdf, bool withKey, PaperSize paper) {
-  if (const auto refusal = refuseOntoInput(nativePath(pdf), nativePath(setFile)))
-    return refusalText(pdf, *refusal);
+  if (const auto apart = checkNotInput(nativePath(pdf), nativePath(setFile)); !apart)
+    return refusalText(pdf, apart.refusal());
   const Result<std::string> text = readTextFile(nativePath(setFile));
   if (!text) return refusalText(setFile, text.refusal());
   const Result<PracticeSet> set = readSet(*text);
   if (!set) return refusalText(setFile, set.refusal());
   const auto kind = withKey ? PracticeSheetKind::key : PracticeSheetKind::questions;
-  const auto refusal = writePracticePdf(pdf, *set, kind, paper);
-  return refusal ? refusalText(pdf, *refusal) : QString();
+  const auto written = writePracticePdf(pdf, *set, kind, paper);
+  return written ? QString() : refusalText(pdf, written.refusal());
 }
 
 }  // namespace wardchalk::ui

@@ -97,9 +97,9 @@ void ReferenceDesk::keepImport(const ReferenceImport& import, const QString& tab
   const QString file = dialogs_.file(picker_, {FileQuestion::save, tr("Save the list"),
                                                tr("Reference lists (*.json)"), tr("reference_list.json")});
   if (file.isEmpty()) return;
-  auto refusal = refuseOntoInput(nativePath(file), nativePath(table));
-  if (!refusal) refusal = writeTextFile(nativePath(file), writeReferenceList(import.list));
-  if (refusal) return tell(tr("The list was not saved"), file, *refusal);
+  Result<Done> written = checkNotInput(nativePath(file), nativePath(table));
+  if (written) written = writeTextFile(nativePath(file), writeReferenceList(import.list));
+  if (!written) return tell(tr("The list was not saved"), file, written.refusal());
   readList(file);
   showList();
 }

@@ -92,8 +92,8 @@ bool RulesDesk::save(const HouseRules& rules) {
   const QString file = parts_.dialogs.file(
       parts_.window, {FileQuestion::save, tr("Save the house rules"), rulesFilter(), tr("house-rules.json")});
   if (file.isEmpty()) return false;
-  if (const auto refusal = writeTextFile(nativePath(file), writeRules(rules))) {
-    parts_.dialogs.tell(parts_.window, tr("The house rules were not saved"), whyNot(file, *refusal));
+  if (const auto written = writeTextFile(nativePath(file), writeRules(rules)); !written) {
+    parts_.dialogs.tell(parts_.window, tr("The house rules were not saved"), whyNot(file, written.refusal()));
     return false;
   }
   settings_.setRules(QFileInfo(file).absoluteFilePath());

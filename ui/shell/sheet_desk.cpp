@@ -53,9 +53,9 @@ void SheetDesk::savePdf(const SheetContent& content) {
   const QString file = dialogs_.file(
       window_, {FileQuestion::save, tr("Save the sheet as PDF"), tr("PDF (*.pdf)"), tr("worksheet.pdf")});
   if (file.isEmpty()) return;
-  if (const auto refusal = writePdf(file, content, settings_.paper()))
+  if (const auto written = writePdf(file, content, settings_.paper()); !written)
     dialogs_.tell(window_, tr("The sheet was not saved"),
-                  outside(file) + u'\n' + fromCore(sentence(*refusal)));
+                  outside(file) + u'\n' + fromCore(sentence(written.refusal())));
 }
 
 }  // namespace wardchalk::ui

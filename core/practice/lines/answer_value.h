@@ -11,7 +11,7 @@ struct AnswerValue {
   std::string typed;  ///< the number as typed, "0.70"; empty where the last side is worked, or is parts
   int decimals = -1;  ///< decimals typed; -1 where there is no such number
   Units units;
-  bool hasUnits = false;  ///< units are written (E46 is for the marker)
+  bool hasUnits = false;  ///< units are written; whether they are the right ones is for the marker
   bool isAmount = false;  ///< a plain answer and no expression that is still to be worked out
   Span at;
 };

@@ -40,6 +40,10 @@ namespace wardchalk {
 // after a division ("6/2(3)"). Plain "100/2/5" goes from left to right. "1/2 tablet", "2 1/2 tablets" and
 // "2½ tablets" are fractions of their unit (halves, thirds and quarters written without space).
 
+/// Decimals to which a root that does not end is cut wherever a student's line is worked out: far more than
+/// are written, so that cutting decides nothing.
+inline constexpr int endlessRootDecimals = 20;
+
 /// Bytes `begin` up to, not including, `end` of the line.
 struct Span {
   std::size_t begin = 0;
@@ -62,8 +66,9 @@ struct LineRemark {
   LineRemarkCode code;
   Span at;  ///< the number or the unit, as it stands
   std::string typed;
-  std::string instead;        ///< the safe form: "3", "0.6", "mcg", "mL"
-  bool onBareNumber = false;  ///< a number with no unit beside it; E44 does not hold if it is a surface in m²
+  std::string instead;  ///< the safe form: "3", "0.6", "mcg", "mL"
+  /// A number with no unit beside it: a trailing zero is no mistake if it turns out to be a surface in m².
+  bool onBareNumber = false;
   friend bool operator==(const LineRemark&, const LineRemark&) = default;
 };
 
@@ -97,7 +102,7 @@ struct LineSide {
   /// when the whole side is a root: `product.exact` is the exact radicand then. A side that is a sum, or 7 lb
   /// 8 oz, is one factor with its total.
   Chain chain;
-  Product product;                  ///< cancel(chain): what cancels against what, and what is left (E48)
+  Product product;                  ///< cancel(chain): what cancels against what, and what is left
   std::vector<FactorPlace> places;  ///< as many as factors
 
   bool isSum = false;  ///< + or − stands at its top
@@ -132,7 +137,7 @@ enum class Truth : std::uint8_t {
   exact,    ///< "=": equal; "≤", "≥", "<", ">": it holds
   rounded,  ///< equal when rounded, half up, to the decimals typed: "≈" is due
   cut,      ///< equal when cut at the decimals typed, and not when rounded
-  wrong,    ///< E41 when the set-up is right
+  wrong,    ///< a wrong sum when the set-up is right
 };
 
 /// A relation between side i and side i + 1.

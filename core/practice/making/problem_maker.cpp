@@ -69,8 +69,8 @@ std::vector<WrittenEntry> sorted(const std::vector<WrittenEntry>& written) {
 Case caseOf(const std::vector<WrittenEntry>& entries) {
   Case given;
   for (const WrittenEntry& entry : entries) {
-    [[maybe_unused]] const auto refusal = setEntry(given, entry.path, entry.text);
-    assert(!refusal);
+    [[maybe_unused]] const auto set = setEntry(given, entry.path, entry.text);
+    assert(set);
   }
   return given;
 }

@@ -10,25 +10,28 @@ namespace wardchalk {
 namespace {
 
 /// A range as references print it, in tenths of its unit.
-struct Range {
+struct DoseRange {
   std::int64_t low;
   std::int64_t high;
 };
 
-constexpr std::array kgDose = {Range{50, 100},  Range{100, 150}, Range{100, 200}, Range{150, 300},
-                               Range{200, 400}, Range{250, 500}, Range{20, 40},   Range{40, 80},
-                               Range{25, 50},   Range{75, 150},  Range{40, 60},   Range{10, 20},
-                               Range{120, 180}, Range{60, 120}};
-constexpr std::array kgDay = {Range{200, 400},  Range{250, 500},   Range{300, 600},  Range{400, 800},
-                              Range{450, 900},  Range{500, 750},   Range{500, 1000}, Range{600, 1200},
-                              Range{750, 1500}, Range{150, 300},   Range{400, 600},  Range{60, 120},
-                              Range{120, 240},  Range{1000, 2000}, Range{90, 180}};
-constexpr std::array m2Dose = {Range{500, 1000},  Range{600, 1200}, Range{750, 1500},  Range{1000, 2000},
-                               Range{1500, 3000}, Range{800, 1200}, Range{1000, 1500}, Range{2000, 3000},
-                               Range{400, 600},   Range{250, 400},  Range{1200, 2400}, Range{2000, 2500},
-                               Range{150, 300},   Range{300, 500}};
-constexpr std::array m2Day = {Range{1200, 2400}, Range{1500, 3000}, Range{2000, 4000}, Range{2500, 5000},
-                              Range{3000, 4500}, Range{4000, 6000}, Range{2400, 3600}, Range{600, 1200}};
+constexpr std::array kgDose = {
+    DoseRange{50, 100},  DoseRange{100, 150}, DoseRange{100, 200}, DoseRange{150, 300}, DoseRange{200, 400},
+    DoseRange{250, 500}, DoseRange{20, 40},   DoseRange{40, 80},   DoseRange{25, 50},   DoseRange{75, 150},
+    DoseRange{40, 60},   DoseRange{10, 20},   DoseRange{120, 180}, DoseRange{60, 120}};
+constexpr std::array kgDay = {DoseRange{200, 400},  DoseRange{250, 500},   DoseRange{300, 600},
+                              DoseRange{400, 800},  DoseRange{450, 900},   DoseRange{500, 750},
+                              DoseRange{500, 1000}, DoseRange{600, 1200},  DoseRange{750, 1500},
+                              DoseRange{150, 300},  DoseRange{400, 600},   DoseRange{60, 120},
+                              DoseRange{120, 240},  DoseRange{1000, 2000}, DoseRange{90, 180}};
+constexpr std::array m2Dose = {DoseRange{500, 1000},  DoseRange{600, 1200},  DoseRange{750, 1500},
+                               DoseRange{1000, 2000}, DoseRange{1500, 3000}, DoseRange{800, 1200},
+                               DoseRange{1000, 1500}, DoseRange{2000, 3000}, DoseRange{400, 600},
+                               DoseRange{250, 400},   DoseRange{1200, 2400}, DoseRange{2000, 2500},
+                               DoseRange{150, 300},   DoseRange{300, 500}};
+constexpr std::array m2Day = {DoseRange{1200, 2400}, DoseRange{1500, 3000}, DoseRange{2000, 4000},
+                              DoseRange{2500, 5000}, DoseRange{3000, 4500}, DoseRange{4000, 6000},
+                              DoseRange{2400, 3600}, DoseRange{600, 1200}};
 
 /// What a dose problem is made of; the level and the topic choose.
 struct DosePlan {
@@ -72,7 +75,7 @@ DosePlan planFor(ProblemDraw& draw, Topic topic, int level, ProblemAim aim) {
   return plan;
 }
 
-Range rangeFor(ProblemDraw& draw, const DosePlan& plan) {
+DoseRange rangeFor(ProblemDraw& draw, const DosePlan& plan) {
   if (plan.perM2) return plan.perDay ? draw.of(m2Day) : draw.of(m2Dose);
   return plan.perDay ? draw.of(kgDay) : draw.of(kgDose);
 }
@@ -130,7 +133,8 @@ std::vector<StepId> linesFor(const DosePlan& plan) {
   return lines;
 }
 
-void writeReference(ProblemSketch& sketch, const DosePlan& plan, const Range& range, std::string_view unit) {
+void writeReference(ProblemSketch& sketch, const DosePlan& plan, const DoseRange& range,
+                    std::string_view unit) {
   const std::string basis = std::string(" ").append(unit).append(basisFor(plan));
   if (plan.hasLow) sketch.set(path::low, decimalText(range.low * 100) + basis);
   sketch.set(path::high, decimalText(range.high * 100) + basis);
@@ -179,7 +183,7 @@ std::string_view routeFor(ProblemDraw& draw, const DosePlan& plan) {
 /// The dose of the reference for this child, the maximum beside it, and the dose that is ordered.
 std::optional<std::int64_t> writeDose(ProblemSketch& sketch, ProblemDraw& draw, const DosePlan& plan,
                                       ProblemAim aim, const ProblemSize& size, std::string_view unit) {
-  const Range range = rangeFor(draw, plan);
+  const DoseRange range = rangeFor(draw, plan);
   writeReference(sketch, plan, range, unit);
   const Schedules often = schedulesFor(draw, plan, aim);
   const std::int64_t times = plan.perM2 ? size.m2 : size.kg;

@@ -32,8 +32,8 @@ struct ProblemLabel {
 [[nodiscard]] bool isOnEveryMark(std::int64_t mL);
 
 /// A label from which the dose is a measurable volume from `leastMl` to `mostMl`; none when no usual label
-/// serves. The amount on the label is never the dose, and never stands in 1 or 10 mL (E31, E32, E40 would
-/// look alike).
+/// serves. The amount on the label is never the dose, and never stands in 1 or 10 mL: a label upside
+/// down, its volume left out and a moved point would look alike.
 [[nodiscard]] std::optional<ProblemLabel> labelFor(ProblemDraw& draw, std::int64_t dose, std::int64_t leastMl,
                                                    std::int64_t mostMl);
 

@@ -14,7 +14,8 @@ namespace {
 /// Mistakes that always lie near the right value and are known by their digits, or not at all: no problem is
 /// refused for them.
 bool isAlwaysNear(MistakeId mistake) {
-  return mistake == MistakeId::E17 || mistake == MistakeId::E04 || mistake == MistakeId::E51;
+  return mistake == MistakeId::sizeRoundedEarly || mistake == MistakeId::ouncesAsDecimals ||
+         mistake == MistakeId::medicineVolumeMiscounted;
 }
 
 /// Within 3 % of each other; `low` is the smaller.

@@ -16,8 +16,8 @@ struct MistakePhrases {
 };
 
 constexpr std::array mistakePhrases = {
-#define WARDCHALK_MISTAKE(number, kind, spot)                                                  \
-  MistakePhrases{PhraseId::mistake_##number, PhraseId::hint_##number, PhraseId::rule_##number, \
+#define WARDCHALK_MISTAKE(name, id, kind, spot)                                          \
+  MistakePhrases{PhraseId::mistake_##name, PhraseId::hint_##name, PhraseId::rule_##name, \
                  PhraseId::where_##spot},
 #include "core/practice/marking/mistakes.def"
 #undef WARDCHALK_MISTAKE
@@ -56,7 +56,7 @@ PhraseId unknownRung(int rung, const Ask& ask, const LineMark& mark) {
 std::vector<MistakeId> hintedOf(const LineMark& mark) {
   std::vector<MistakeId> hinted;
   std::ranges::copy_if(mark.mistakes, std::back_inserter(hinted), [](MistakeId mistake) {
-    return infoOf(mistake).kind != MistakeKind::writing || mistake == MistakeId::E46;
+    return infoOf(mistake).kind != MistakeKind::writing || mistake == MistakeId::unitMissingOrOther;
   });
   if (mark.mark == Mark::wrong && hinted.size() > 1) hinted.resize(1);
   return hinted;

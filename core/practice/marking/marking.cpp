@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/number/ascii.h"
 #include "core/number/decimal_text.h"
 #include "core/practice/marking/detail/mark_number.h"
 #include "core/practice/marking/detail/mark_words.h"
@@ -12,8 +13,6 @@ namespace wardchalk {
 namespace {
 
 using M = MistakeId;
-
-bool isBlank(std::string_view text) { return text.find_first_not_of(" \t") == std::string_view::npos; }
 
 bool isComparison(StepId step) { return std::ranges::find(checkSteps, step) != checkSteps.end(); }
 
@@ -71,7 +70,7 @@ LineMark markDevice(const Worksheet& key, const Number& holds) {
   LineMark mark;
   const bool right = measuring && measuring->syringe && measuring->syringe->holdsMl == holds;
   mark.mark = right ? Mark::right : Mark::wrong;
-  if (!right) mark.mistakes.push_back(M::E43);
+  if (!right) mark.mistakes.push_back(M::otherSyringe);
   return mark;
 }
 
@@ -141,7 +140,7 @@ LineMark Marking::markNumber(std::size_t ask, StepId step, std::string_view text
 LineMark Marking::markRead(std::size_t ask, StepId step, const StudentLine& line, const Replay& carried) {
   if (isComparison(step)) return detail::markComparison(problem_, carried, step, line);
   const Step* keyed = problem_.key.step(step);
-  if (!keyed) return mistaken(M::E57);  // nothing is to be measured, and it was
+  if (!keyed) return mistaken(M::measuredUnsafe);  // nothing is to be measured, and it was
   const auto number = detail::numberLine(line, keyed->lookingFor);
   if (!number) return noted(LineNote::noResult);
   if (step == StepId::device) return markDevice(problem_.key, number->wanted.value);
@@ -158,7 +157,8 @@ LineMark Marking::markAnswer(std::size_t ask, StepId step, const detail::NumberL
   if (right && std::ranges::any_of(carried, [](const CarriedAnswer& answer) { return !answer.right; }) &&
       !RightValues::isNear(number.wanted.value, right_.of(step, {})))
     mark.notes.push_back(LineNote::carriedOn);
-  if (right && step == StepId::drops && !number.wanted.value.isWhole()) mark.mistakes.push_back(M::E54);
+  if (right && step == StepId::drops && !number.wanted.value.isWhole())
+    mark.mistakes.push_back(M::partOfDrop);
   if (right && step == StepId::give && verdictWordOf(problem_.key, replay) == VerdictWord::ask)
     mark.notes.push_back(LineNote::askFirst);
   answers_[ask] = CarriedAnswer{step, number.wanted.value, right};

@@ -12,7 +12,7 @@ bool within(const Number& value, const Number& of, const Number& share) {
 
 /// A size rounded too early is known by its digits alone: it lies too near the right one for anything else.
 bool fitsClosely(const TypedNumber& typed, const WrongValue& wrong) {
-  if (wrong.mistake == MistakeId::E17) return typed.value == wrong.value.rounded(typed.decimals);
+  if (wrong.mistake == MistakeId::sizeRoundedEarly) return typed.value == wrong.value.rounded(typed.decimals);
   return within(typed.value, wrong.value, routeTolerance());
 }
 
@@ -52,7 +52,7 @@ std::vector<MistakeId> matchMistakes(const TypedNumber& typed, std::span<const W
   if (found.empty())
     found = fitting(wrong, [&](const WrongValue& one) { return fitsRounded(typed, one.value); });
   const std::vector<WrongValue> beside = fitting(wrong, [&](const WrongValue& other) {
-    if (other.mistake == MistakeId::E17 && !fitsClosely(typed, other))
+    if (other.mistake == MistakeId::sizeRoundedEarly && !fitsClosely(typed, other))
       return false;  // known by its digits alone
     return std::ranges::any_of(
         found, [&](const WrongValue& one) { return within(other.value, one.value, collisionShare()); });

@@ -2,11 +2,11 @@
 
 #include <algorithm>
 
+#include "core/practice/lines/student_line.h"
+
 namespace wardchalk {
 
 namespace {
-
-constexpr int rootDecimals = 20;
 
 const Step* stepNamed(const Worksheet& key, std::string_view id) {
   const auto found = std::ranges::find(key.steps, id, [](const Step& step) { return idOf(step.id); });
@@ -143,7 +143,7 @@ void Replay::work(const Step& step) {
   Line line{step.id, {}, {}, {}, {}, {}};
   if (const auto* solved = std::get_if<Solved>(&step.body)) {
     const Number product = valueOf(solved->chain);
-    line.exact = solved->chain.rooted ? product.rootCut(rootDecimals) : product;
+    line.exact = solved->chain.rooted ? product.rootCut(endlessRootDecimals) : product;
     line.result = !step.rounding         ? *line.exact
                   : solved->chain.rooted ? product.rootRounded(step.rounding->decimals)
                                          : product.rounded(step.rounding->decimals);

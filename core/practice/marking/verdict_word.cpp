@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/number/ascii.h"
 #include "core/practice/marking/marking.h"
 
 namespace wardchalk {
@@ -11,9 +12,8 @@ namespace {
 std::string plain(std::string_view text) {
   std::string words;
   for (const char c : text) {
-    const char small = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    if (small >= 'a' && small <= 'z')
-      words += small;
+    if (isLetter(c))
+      words += lowered(c);
     else if (!words.empty() && words.back() != ' ')
       words += ' ';
   }
@@ -21,26 +21,26 @@ std::string plain(std::string_view text) {
   return words;
 }
 
-struct Spelling {
+struct VerdictSpelling {
   std::string_view text;
   VerdictWord word;
 };
 
 constexpr std::array spellings = {
-    Spelling{"safe", VerdictWord::safe},
-    Spelling{"within", VerdictWord::safe},
-    Spelling{"unsafe", VerdictWord::unsafe},
-    Spelling{"not safe", VerdictWord::unsafe},
-    Spelling{"too high", VerdictWord::unsafe},
-    Spelling{"too much", VerdictWord::unsafe},
-    Spelling{"ask", VerdictWord::ask},
-    Spelling{"ask first", VerdictWord::ask},
-    Spelling{"ask before giving", VerdictWord::ask},
-    Spelling{"hold and ask", VerdictWord::ask},
-    Spelling{"too low", VerdictWord::ask},
-    Spelling{"too little", VerdictWord::ask},
-    Spelling{"does not fit", VerdictWord::doesNotFit},
-    Spelling{"not covered", VerdictWord::doesNotFit},
+    VerdictSpelling{"safe", VerdictWord::safe},
+    VerdictSpelling{"within", VerdictWord::safe},
+    VerdictSpelling{"unsafe", VerdictWord::unsafe},
+    VerdictSpelling{"not safe", VerdictWord::unsafe},
+    VerdictSpelling{"too high", VerdictWord::unsafe},
+    VerdictSpelling{"too much", VerdictWord::unsafe},
+    VerdictSpelling{"ask", VerdictWord::ask},
+    VerdictSpelling{"ask first", VerdictWord::ask},
+    VerdictSpelling{"ask before giving", VerdictWord::ask},
+    VerdictSpelling{"hold and ask", VerdictWord::ask},
+    VerdictSpelling{"too low", VerdictWord::ask},
+    VerdictSpelling{"too little", VerdictWord::ask},
+    VerdictSpelling{"does not fit", VerdictWord::doesNotFit},
+    VerdictSpelling{"not covered", VerdictWord::doesNotFit},
 };
 
 constexpr std::array<std::string_view, 5> nothingMeasured = {"do not measure", "do not give", "nothing",
@@ -49,7 +49,7 @@ constexpr std::array<std::string_view, 5> nothingMeasured = {"do not measure", "
 }  // namespace
 
 std::optional<VerdictWord> readVerdictWord(std::string_view text) {
-  const auto found = std::ranges::find(spellings, plain(text), &Spelling::text);
+  const auto found = std::ranges::find(spellings, plain(text), &VerdictSpelling::text);
   if (found == spellings.end()) return std::nullopt;
   return found->word;
 }

@@ -104,7 +104,7 @@ class Search {
     if (line_ == StepId::bsa || line_ == StepId::weight || line_ == StepId::height) return;
     const auto surface = sizeOrigin(StepId::bsa, path::bsa);
     if (surface && papers_.m2) {
-      if (papers_.kg) addWith(M::E18, {{*surface, *papers_.kg}});
+      if (papers_.kg) addWith(M::kilogramsForSurface, {{*surface, *papers_.kg}});
       addRounded(*surface, *papers_.m2);
       return;
     }
@@ -115,17 +115,17 @@ class Search {
   void addRounded(const Origin& origin, const Number& size) {
     for (const int decimals : {1, 0}) {
       const Number rounded = size.rounded(decimals);
-      if (!rounded.isZero() && rounded != size) addWith(M::E17, {{origin, rounded}});
+      if (!rounded.isZero() && rounded != size) addWith(M::sizeRoundedEarly, {{origin, rounded}});
     }
   }
 
   void addWeightMisused(const Origin& origin) {
-    if (papers_.m2) addWith(M::E19, {{origin, *papers_.m2}});
+    if (papers_.m2) addWith(M::surfaceForKilograms, {{origin, *papers_.m2}});
     addRounded(origin, *papers_.kg);
     if (isCarried(origin)) return;  // an answer that was marked already
-    if (papers_.cm) addWith(M::E58, {{origin, *papers_.cm}});
-    if (papers_.inches) addWith(M::E58, {{origin, *papers_.inches}});
-    addWith(M::E03, {{origin, *papers_.kg / Number::ratio(22, 10)}});
+    if (papers_.cm) addWith(M::heightAndWeightSwapped, {{origin, *papers_.cm}});
+    if (papers_.inches) addWith(M::heightAndWeightSwapped, {{origin, *papers_.inches}});
+    addWith(M::kilogramsDivided, {{origin, *papers_.kg / Number::ratio(22, 10)}});
   }
 
   const Worksheet& key_;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/number/ascii.h"
 #include "core/practice/problem/problem_story.h"
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
@@ -12,18 +13,17 @@ namespace wardchalk {
 
 namespace {
 
-constexpr std::size_t pageWidth = 78;
+constexpr std::size_t sheetWidth = 78;
 constexpr std::string_view blank = "________________________________";
 
 constexpr char together = '\x1F';  // stands for a space at which no line is broken
 
 /// Broken into lines, but never between a number and its unit, nor before a rounded number.
 std::string lines(std::string text, std::string_view first, std::string_view rest) {
-  const auto isDigit = [](char c) { return c >= '0' && c <= '9'; };
   for (std::size_t i = 1; i + 1 < text.size(); ++i)
     if (text[i] == ' ' && (isDigit(text[i - 1]) || std::string_view(text).substr(0, i).ends_with("≈")))
       text[i] = together;
-  std::string broken = wrapped(text, pageWidth, first, rest);
+  std::string broken = wrapped(text, sheetWidth, first, rest);
   std::replace(broken.begin(), broken.end(), together, ' ');
   return broken;
 }

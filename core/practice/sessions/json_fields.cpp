@@ -8,7 +8,7 @@ namespace wardchalk {
 Result<JsonValue> readPracticeFile(std::string_view json, const FileHead& head) {
   Result<JsonValue> file = readJson(json);
   if (!file) return file.refusal();
-  if (auto refusal = checkHead(*file, head)) return *refusal;
+  if (auto fits = checkHead(*file, head); !fits) return fits.refusal();
   return file;
 }
 

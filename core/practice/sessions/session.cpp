@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/number/ascii.h"
+
 namespace wardchalk {
 
 namespace {
@@ -17,8 +19,6 @@ void remember(PracticeLine& line) {
   for (const MistakeId mistake : line.marked->mark.mistakes)
     if (std::ranges::find(line.met, mistake) == line.met.end()) line.met.push_back(mistake);
 }
-
-bool isBlank(std::string_view text) { return text.find_first_not_of(" \t") == std::string_view::npos; }
 
 /// Every line that is marked, once more, on what stands before it now.
 void markAgain(PracticeProblem& problem) {

@@ -13,8 +13,9 @@ RefusalCode whyUnwritable(int error) {
 #ifdef EDQUOT
     case EDQUOT:
 #endif
-    case EFBIG:
       return RefusalCode::diskFull;
+    case EFBIG:  // what the file system, or whoever started the program, allows one file
+      return RefusalCode::fileSizeLimited;
     case EROFS:
       return RefusalCode::diskReadOnly;
     case EACCES:

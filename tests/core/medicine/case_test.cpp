@@ -19,7 +19,7 @@ using Entries = std::vector<std::pair<const char*, const char*>>;
 Case caseOf(const Entries& entries) {
   Case inputs;
   for (const auto& [path, text] : entries) {
-    const auto refusal = setEntry(inputs, path, text);
+    const auto refusal = setEntry(inputs, path, text).refusalIfAny();
     EXPECT_FALSE(refusal) << path << ": " << text << ": " << (refusal ? idOf(refusal->code) : "");
   }
   return inputs;

@@ -152,7 +152,7 @@ class ReadsEntry : public ::testing::TestWithParam<Row> {};
 TEST_P(ReadsEntry, exactlyAndNothingElse) {
   const Row& row = GetParam();
   Case inputs;
-  const auto refusal = setEntry(inputs, row.path, row.text);
+  const auto refusal = setEntry(inputs, row.path, row.text).refusalIfAny();
   ASSERT_FALSE(refusal) << row.text << ": " << idOf(refusal->code);
   EXPECT_EQ(lookAt(inputs, row.path), row.value);
   for (const Look& look : looks)

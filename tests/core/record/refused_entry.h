@@ -25,7 +25,7 @@ class RefusesEntry : public ::testing::TestWithParam<RefusedEntry> {};
 /// The refusal is the expected one, quotes what was typed and nothing else, and leaves the case as it was.
 inline void expectRefused(const RefusedEntry& row) {
   Case inputs;
-  const auto refusal = setEntry(inputs, row.path, row.text);
+  const auto refusal = setEntry(inputs, row.path, row.text).refusalIfAny();
   ASSERT_TRUE(refusal) << row.path << ": " << row.text;
   EXPECT_EQ(idOf(refusal->code), idOf(row.code)) << row.path << ": " << row.text;
   EXPECT_EQ(refusal->suggestion, row.suggestion) << row.path << ": " << row.text;

@@ -35,10 +35,10 @@ INSTANTIATE_TEST_SUITE_P(
 
 TEST(AgreedOn, isHeldToTheSameInTheEditor) {
   HouseRules rules = exactRules();
-  EXPECT_FALSE(setRule(rules, "agreed_on", "2026-10-01"));
-  EXPECT_TRUE(setRule(rules, "agreed_on", "2026-10-32"));
+  EXPECT_TRUE(setRule(rules, "agreed_on", "2026-10-01"));
+  EXPECT_FALSE(setRule(rules, "agreed_on", "2026-10-32"));
   EXPECT_EQ(rules.agreedOn, "2026-10-01");
-  EXPECT_FALSE(setRule(rules, "agreed_on", ""));
+  EXPECT_TRUE(setRule(rules, "agreed_on", ""));
 }
 
 }  // namespace

@@ -44,7 +44,7 @@ Entries with(Entries entries, std::string_view path, std::string text) {
 Worksheet worked(const Entries& entries) {
   Case inputs;
   for (const WrittenEntry& entry : entries)
-    EXPECT_FALSE(setEntry(inputs, entry.path, entry.text)) << entry.path;
+    EXPECT_TRUE(setEntry(inputs, entry.path, entry.text)) << entry.path;
   return workOut(inputs, exactRules());
 }
 

@@ -12,7 +12,7 @@ namespace {
 
 std::vector<Fact> factsOf(std::initializer_list<std::pair<const char*, const char*>> entries) {
   Case inputs;
-  for (const auto& [path, text] : entries) EXPECT_FALSE(setEntry(inputs, path, text)) << path;
+  for (const auto& [path, text] : entries) EXPECT_TRUE(setEntry(inputs, path, text)) << path;
   return caseFacts(inputs);
 }
 

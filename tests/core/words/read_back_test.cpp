@@ -21,7 +21,7 @@ class ReadBack : public testing::TestWithParam<Row> {};
 
 TEST_P(ReadBack, saysWhatWasUnderstood) {
   Case inputs;
-  ASSERT_FALSE(setEntry(inputs, GetParam().path, GetParam().entry));
+  ASSERT_TRUE(setEntry(inputs, GetParam().path, GetParam().entry));
   EXPECT_EQ(readBack(GetParam().path, inputs, exactRules()), GetParam().line);
 }
 
@@ -57,7 +57,7 @@ INSTANTIATE_TEST_SUITE_P(
 
 TEST(ReadBackOfWeight, followsTheHouseRuleForPounds) {
   Case inputs;
-  ASSERT_FALSE(setEntry(inputs, path::weight, "22 lb"));
+  ASSERT_TRUE(setEntry(inputs, path::weight, "22 lb"));
   EXPECT_EQ(readBack(path::weight, inputs, classroomRules()), "= 10 kg");
 }
 

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "core/number/unseen_text.h"
+
 #include "tests/core/test_names.h"
 
 namespace wardchalk {
@@ -56,7 +58,7 @@ TEST(VisibleLine, staysOneLine) {
 TEST(VisibleLine, showsEveryCharacterThatATerminalObeys) {
   for (char32_t code = 0; code < 0xA0; ++code) {
     const bool obeyed = code < 0x20 || code > 0x7E;
-    EXPECT_EQ(isUnseen(code), obeyed) << static_cast<unsigned>(code);
+    EXPECT_EQ(isUnseen(code, UnseenIn::shownText), obeyed) << static_cast<unsigned>(code);
   }
 }
 

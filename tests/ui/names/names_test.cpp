@@ -203,7 +203,7 @@ void NamesTest::turnNothingInThePdf() {
   const auto textOf = [this](const QString& of) {
     const QString file = folder_.filePath(QStringLiteral("sheet.pdf"));
     const SheetContent content = sheetContent(worked(of), made);
-    if (writePdf(file, content, PaperSize::a4)) return QStringList();
+    if (!writePdf(file, content, PaperSize::a4)) return QStringList();
     return QStringList(pagesOfPdf(file).join(u' ').replace(QChar::Nbsp, u' ').simplified());
   };
   const QStringList lines = textOf(name);

@@ -67,7 +67,7 @@ class SheetPdfTest : public QObject {
   void addAll();
   QString pdfOf(const SheetContent& content) {
     const QString file = folder_.filePath(QStringLiteral("sheet.pdf"));
-    return writePdf(file, content, PaperSize::a4) ? QString() : file;
+    return writePdf(file, content, PaperSize::a4) ? file : QString();
   }
 
   QTemporaryDir folder_;
@@ -153,7 +153,8 @@ void SheetPdfTest::namesNothingOfTheChildOutsideItsPages() {
 void SheetPdfTest::aFileThatCannotBeWrittenIsTold() {
   const GoldenCase& golden = goldenCases().front();
   const SheetContent content = sheetContent(workOut(golden.given, golden.rules), made);
-  const auto refusal = writePdf(folder_.filePath(QStringLiteral("none/sheet.pdf")), content, PaperSize::a4);
+  const auto refusal =
+      writePdf(folder_.filePath(QStringLiteral("none/sheet.pdf")), content, PaperSize::a4).refusalIfAny();
   QVERIFY(refusal);
   QCOMPARE(refusal->code, RefusalCode::folderMissing);
 }

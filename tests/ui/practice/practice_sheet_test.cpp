@@ -46,7 +46,7 @@ class PracticeSheetTest : public QObject {
  private:
   QString text(const PracticeSet& set, PracticeSheetKind kind, PaperSize paper = PaperSize::a4) {
     const QString file = folder_.filePath(QStringLiteral("sheet.pdf"));
-    if (writePracticePdf(file, set, kind, paper)) qFatal("no sheet");
+    if (!writePracticePdf(file, set, kind, paper)) qFatal("no sheet");
     pages_ = pagesOfPdf(file);
     return pages_.join(u'\n');
   }

@@ -18,7 +18,7 @@ using Entry = std::pair<const char*, const char*>;
 Case made(std::initializer_list<Entry> entries) {
   Case given;
   for (const auto& [path, text] : entries) {
-    if (!setEntry(given, path, text)) continue;
+    if (setEntry(given, path, text)) continue;
     std::cerr << "unreadable sample entry " << path << ": " << text << '\n';
     std::abort();
   }
@@ -27,7 +27,7 @@ Case made(std::initializer_list<Entry> entries) {
 
 Case with(Case given, std::initializer_list<Entry> entries) {
   for (const auto& [path, text] : entries)
-    if (setEntry(given, path, text)) std::abort();
+    if (!setEntry(given, path, text)) std::abort();
   return given;
 }
 

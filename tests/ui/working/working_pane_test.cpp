@@ -23,7 +23,7 @@ namespace {
 
 Case edited(const char* name, const char* path, const char* text) {
   Case given = sample(name).given;
-  if (setEntry(given, path, text)) qFatal("unreadable entry");
+  if (!setEntry(given, path, text)) qFatal("unreadable entry");
   return given;
 }
 

@@ -290,7 +290,7 @@ class Parser {
     return part;
   }
 
-  /// Decimals that end in a zero stay visible, and are remarked unless they measure a surface (E44).
+  /// Decimals that end in a zero stay visible, and are remarked unless they measure a surface.
   void finish(Part& part, const Token& number, bool bare) {
     if (number.decimals <= 0 || !part.typed.ends_with('0')) return;
     Term& term = part.chain.factors.front().over;

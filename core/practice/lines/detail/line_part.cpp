@@ -6,9 +6,6 @@ namespace wardchalk::practice {
 
 namespace {
 
-/// Decimals to which a root that does not end is cut.
-constexpr int rootDecimals = 20;
-
 /// A root or a sum stands as one factor among others, with its value and units.
 Part folded(Part part) {
   if (!part.chain.rooted) return part;
@@ -81,7 +78,7 @@ Worth worthOf(const Part& part) {
   }
   const std::optional<Units> units = rootOf(product.left);
   const bool open = part.open || !units;
-  Worth worth{product.exact.rootCut(rootDecimals), open ? Units{} : *units, {}, part.exact, open};
+  Worth worth{product.exact.rootCut(endlessRootDecimals), open ? Units{} : *units, {}, part.exact, open};
   worth.exact = part.exact && worth.value * worth.value == product.exact;
   worth.product = std::move(product);
   return worth;

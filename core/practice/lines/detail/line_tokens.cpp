@@ -1,5 +1,6 @@
 #include "core/practice/lines/detail/line_tokens.h"
 
+#include "core/number/characters.h"
 #include "core/number/entry_text.h"
 #include "core/number/refusal.h"
 #include "core/practice/lines/detail/scanner.h"
@@ -28,21 +29,13 @@ std::optional<LineFault> scanOne(Scanner& scanner) {
 }  // namespace
 
 std::size_t characterLength(std::string_view text) {
-  const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
-  const unsigned char lead = byte(0);
-  if (lead < 0x80) return 1;
-  if (lead < 0xC2 || lead > 0xF4) return 0;
-  const std::size_t bytes = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : 2;
-  if (text.size() < bytes) return 0;
-  for (std::size_t i = 1; i < bytes; ++i)
-    if ((byte(i) & 0xC0U) != 0x80U) return 0;
-  return bytes;
+  const Character next = firstCharacter(text);
+  return next.isWhole ? next.bytes.size() : 0;
 }
 
 LineFault faultAt(LineFaultCode code, std::string_view line, Span at, std::string instead) {
-  // A refusal keeps the beginning of what was typed and cuts no character in two.
   const std::string_view typed = line.substr(at.begin, at.end - at.begin);
-  return {code, at, refusalOf(RefusalCode::empty, typed).typed, std::move(instead)};
+  return {code, at, shortened(typed), std::move(instead)};
 }
 
 Token& Scanner::add(TokenKind kind, std::size_t end) {

@@ -4,6 +4,7 @@
 #include <string>
 #include <string_view>
 
+#include "core/number/ascii.h"
 #include "core/practice/lines/detail/line_tokens.h"
 
 namespace wardchalk::practice {
@@ -28,9 +29,6 @@ struct Scanner {
   void remark(LineRemarkCode code, Span where, std::string instead);
   [[nodiscard]] LineFault fault(LineFaultCode code, Span where, std::string instead = {}) const;
 };
-
-[[nodiscard]] constexpr bool isDigit(char c) { return c >= '0' && c <= '9'; }
-[[nodiscard]] constexpr bool isLetter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
 /// Bytes of the UTF-8 character at the front of `text`; 0 if its bytes make none.
 [[nodiscard]] std::size_t characterLength(std::string_view text);

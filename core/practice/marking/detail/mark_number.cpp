@@ -20,7 +20,7 @@ const LineSide* workedSide(const StudentLine& line) {
   return nullptr;
 }
 
-/// A working that leaves its units out is taken in the wanted one.
+/// A working without units is taken to be in the wanted unit.
 InWanted workedIn(const LineSide& side, const Units& wanted) {
   if (side.written == UnitsWritten::none || side.unitsOpen) return {UnitFit::leftOut, side.value};
   return inWantedUnit(side.value, side.units, wanted);
@@ -84,11 +84,12 @@ class NumberMarker {
     const UnitFit fit = line_.wanted.fit;
     mark_.set(Aspect::units, fit == UnitFit::fits ? Standing::good : Standing::bad);
     if (fit == UnitFit::fits) return;
-    mark_.mistakes.push_back(M::E46);
+    mark_.mistakes.push_back(M::unitMissingOrOther);
     if (fit != UnitFit::leftOut) mark_.mark = Mark::wrong;
   }
 
-  /// A right number whose working gives another, or does not cancel to the wanted unit, is not full marks.
+  /// A right number whose working gives another, or does not cancel to the wanted unit, does not earn full
+  /// marks.
   void judgeWorking() {
     if (!line_.worked) return;
     if (!setUpRight()) {
@@ -99,7 +100,7 @@ class NumberMarker {
     const bool cancels = line_.worked->fit == UnitFit::fits || !line_.workedUnitsWritten;
     if (cancels) return;
     mark_.mark = Mark::wrong;
-    mark_.mistakes.insert(mark_.mistakes.begin(), M::E48);
+    mark_.mistakes.insert(mark_.mistakes.begin(), M::unitsDoNotCancel);
     mark_.set(Aspect::units, Standing::bad);
     mark_.set(Aspect::setUp, Standing::bad);
   }
@@ -114,7 +115,7 @@ class NumberMarker {
 
   void markWrongUnit() {
     mark_.mark = Mark::wrong;
-    mark_.mistakes.push_back(M::E46);
+    mark_.mistakes.push_back(M::unitMissingOrOther);
     mark_.set(Aspect::arithmetic, Standing::good);
     mark_.set(Aspect::units, Standing::bad);
     if (setUpRight()) mark_.set(Aspect::setUp, Standing::good);
@@ -135,11 +136,12 @@ class NumberMarker {
     const bool tooFar = accept(typedInWanted()) == Acceptance::roundedTooFar;
     mark_.set(tooFar ? Aspect::rounding : Aspect::arithmetic, Standing::bad);
     if (tooFar) mark_.set(Aspect::arithmetic, Standing::good);
-    mark_.mistakes = {tooFar ? roundingMistake() : pointMoved() ? M::E40 : M::E41};
+    mark_.mistakes = {tooFar ? roundingMistake() : pointMoved() ? M::pointMoved : M::sumWrong};
   }
 
   [[nodiscard]] M roundingMistake() const {
-    return key_.step == StepId::bsa || key_.step == StepId::weight ? M::E17 : M::E42;
+    return key_.step == StepId::bsa || key_.step == StepId::weight ? M::sizeRoundedEarly
+                                                                   : M::roundedElsewhere;
   }
 
   [[nodiscard]] bool pointMoved() const {
@@ -163,11 +165,11 @@ class NumberMarker {
   [[nodiscard]] std::vector<M> matchAnswer() const {
     const bool tooFar = accept(typedInWanted()) == Acceptance::roundedTooFar;
     std::vector<M> found = matchMistakes(typedInWanted(), key_.wrong, tooFar);
-    const bool named =
-        std::ranges::any_of(found, [](M mistake) { return mistake == M::E17 || mistake == M::E42; });
+    const bool named = std::ranges::any_of(
+        found, [](M mistake) { return mistake == M::sizeRoundedEarly || mistake == M::roundedElsewhere; });
     if (tooFar && !named) found.push_back(roundingMistake());
     const bool partOfDrop = key_.step == StepId::drops && !line_.wanted.value.isWhole();
-    if (found.empty() && partOfDrop) found.push_back(M::E54);
+    if (found.empty() && partOfDrop) found.push_back(M::partOfDrop);
     return found;
   }
 

@@ -56,14 +56,14 @@ bool flipsAcross(const Replay& carried, VerdictWord said) {
 
 /// Why somebody might have said this in place of what the numbers say.
 std::vector<M> reasonsFor(const Replay& carried, VerdictWord meant, VerdictWord said) {
-  if (meant == VerdictWord::doesNotFit) return {M::E29};
+  if (meant == VerdictWord::doesNotFit) return {M::otherChildNotNoticed};
   if (said == VerdictWord::doesNotFit) return {};
   if (meant == VerdictWord::ask && said == VerdictWord::safe && fails(carried, StepId::compareLow))
-    return {M::E27};
-  if (meant == VerdictWord::unsafe && onlyMaximumFails(carried)) return {M::E28};
+    return {M::tooLittleNotNoticed};
+  if (meant == VerdictWord::unsafe && onlyMaximumFails(carried)) return {M::maximumNotNoticed};
   std::vector<M> reasons;
-  if (flipsAcross(carried, said)) reasons.push_back(M::E24);
-  reasons.push_back(M::E26);
+  if (flipsAcross(carried, said)) reasons.push_back(M::doseAgainstDay);
+  reasons.push_back(M::comparisonBackwards);
   return reasons;
 }
 
@@ -114,11 +114,11 @@ LineMark markComparison(const Problem& problem, const Replay& carried, StepId st
   const bool holds = relationHolds(left, line.links[0].relation, right);
   if (isAbout(left, sides->right) && !isAbout(left, sides->left)) std::swap(left, right);
   if (isAbout(left, sides->left) && isAbout(right, sides->right))
-    return holds ? rightMark() : wrongMark({M::E26});
+    return holds ? rightMark() : wrongMark({M::comparisonBackwards});
   const auto across = carried.sides(acrossFrom(step));
   const bool mixed = across && ((isAbout(left, sides->left) && isAbout(right, across->right)) ||
                                 (isAbout(left, across->left) && isAbout(right, sides->right)));
-  return wrongMark(mixed ? std::vector{M::E24} : std::vector<M>{});
+  return wrongMark(mixed ? std::vector{M::doseAgainstDay} : std::vector<M>{});
 }
 
 LineMark markNothingMeasured(const Worksheet& key, const Replay& carried) {

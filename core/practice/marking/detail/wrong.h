@@ -37,16 +37,16 @@ class WrongList {
 };
 
 // Mistakes made in one step itself, by what the step does. Each adds what it knows and leaves the rest alone.
-void addWrongWeight(const WrongGround& ground, WrongList& list);      // wrong_size.cpp: E01 E02 E04 E17
-void addWrongHeight(const WrongGround& ground, WrongList& list);      // wrong_size.cpp: E05
-void addWrongSurface(const WrongGround& ground, WrongList& list);     // wrong_size.cpp: E10-E17
-void addWrongSharing(const WrongGround& ground, WrongList& list);     // wrong_dose.cpp: E20-E23
-void addWrongEnd(const WrongGround& ground, WrongList& list);         // wrong_dose.cpp: E25
-void addWrongConversion(const WrongGround& ground, WrongList& list);  // wrong_dose.cpp: E06 E07 E55
-void addWrongPoint(const WrongGround& ground, WrongList& list);       // wrong_dose.cpp: E06 E08 E40
-void addWrongAmount(const WrongGround& ground, WrongList& list);      // wrong_amount.cpp: E30-E36
-void addWrongMixing(const WrongGround& ground, WrongList& list);      // wrong_amount.cpp: E38 E39
-void addWrongRate(const WrongGround& ground, WrongList& list);        // wrong_rate.cpp: E49-E53
-void addWrongDilution(const WrongGround& ground, WrongList& list);    // wrong_rate.cpp: E56
+void addWrongWeight(const WrongGround& ground, WrongList& list);      // wrong_size.cpp
+void addWrongHeight(const WrongGround& ground, WrongList& list);      // wrong_size.cpp
+void addWrongSurface(const WrongGround& ground, WrongList& list);     // wrong_size.cpp
+void addWrongSharing(const WrongGround& ground, WrongList& list);     // wrong_dose.cpp
+void addWrongEnd(const WrongGround& ground, WrongList& list);         // wrong_dose.cpp
+void addWrongConversion(const WrongGround& ground, WrongList& list);  // wrong_dose.cpp
+void addWrongPoint(const WrongGround& ground, WrongList& list);       // wrong_dose.cpp
+void addWrongAmount(const WrongGround& ground, WrongList& list);      // wrong_amount.cpp
+void addWrongMixing(const WrongGround& ground, WrongList& list);      // wrong_amount.cpp
+void addWrongRate(const WrongGround& ground, WrongList& list);        // wrong_rate.cpp
+void addWrongDilution(const WrongGround& ground, WrongList& list);    // wrong_rate.cpp
 
 }  // namespace wardchalk::detail

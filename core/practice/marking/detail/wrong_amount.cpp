@@ -32,12 +32,12 @@ void addWrongLabel(const Label& label, WrongList& list) {
   const Number strength = label.amount / label.in;
   const Number& amount = list.right();
   const Number dose = amount * strength;
-  list.add(M::E31, label.amount * label.in / dose);
-  list.add(M::E31, label.amount / label.in / dose);
-  list.add(M::E33, dose * strength);
+  list.add(M::labelUpsideDown, label.amount * label.in / dose);
+  list.add(M::labelUpsideDown, label.amount / label.in / dose);
+  list.add(M::timesStrength, dose * strength);
   if (!label.statesVolume) return;
-  list.add(M::E32, dose / label.amount);
-  list.add(M::E34, dose / (label.amount * label.in));
+  list.add(M::labelVolumeLeftOut, dose / label.amount);
+  list.add(M::dividedByLabelVolume, dose / (label.amount * label.in));
 }
 
 /// The reference's dose in place of the ordered one, either end. A flat one needs no step to be found.
@@ -48,9 +48,9 @@ void addReferenceDose(const WrongGround& ground, WrongList& list) {
   const Number dose = ordered ? *ordered : key.orderedDose->value;
   const auto add = [&](StepId step, const std::optional<Quantity>& end) {
     if (const Number* found = ground.right.exact(step))
-      list.times(M::E30, *found / dose);
+      list.times(M::referenceMeasured, *found / dose);
     else if (end)
-      list.times(M::E30, end->value / dose);
+      list.times(M::referenceMeasured, end->value / dose);
   };
   add(StepId::limitDose, key.limitDose ? std::optional(key.limitDose->amount) : std::nullopt);
   add(StepId::lowDose, key.lowDose);
@@ -60,7 +60,7 @@ void addSizeAgain(const WrongGround& ground, WrongList& list) {
   const auto& high = ground.key.given.reference.high;
   if (!high || high->perSize == PerSize::none) return;
   const auto& size = high->perSize == PerSize::kg ? ground.papers.kg : ground.papers.m2;
-  if (size) list.times(M::E36, *size);
+  if (size) list.times(M::sizeCountedTwice, *size);
 }
 
 }  // namespace
@@ -69,7 +69,7 @@ void addWrongAmount(const WrongGround& ground, WrongList& list) {
   if (ground.step != StepId::give) return;
   for (const Label& label : labelsOf(ground)) addWrongLabel(label, list);
   addReferenceDose(ground, list);
-  if (ground.papers.orderDoses != Number(1)) list.times(M::E35, ground.papers.orderDoses);
+  if (ground.papers.orderDoses != Number(1)) list.times(M::dayAtOnce, ground.papers.orderDoses);
   addSizeAgain(ground, list);
 }
 
@@ -78,9 +78,9 @@ void addWrongMixing(const WrongGround& ground, WrongList& list) {
   if (ground.step != StepId::strength || !stock.content) return;
   const Number& content = stock.content->value;
   const Number volume = content / list.right();
-  list.add(M::E31, volume / content);
-  if (stock.diluent) list.add(M::E38, content / stock.diluent->value);
-  if (stock.displacement) list.add(M::E39, content / (volume + stock.displacement->value));
+  list.add(M::labelUpsideDown, volume / content);
+  if (stock.diluent) list.add(M::diluentAsFinalVolume, content / stock.diluent->value);
+  if (stock.displacement) list.add(M::powderCountedTwice, content / (volume + stock.displacement->value));
 }
 
 }  // namespace wardchalk::detail

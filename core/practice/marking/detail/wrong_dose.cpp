@@ -15,7 +15,7 @@ void addOtherCount(const Number& doses, bool shared, WrongList& list) {
   for (const int other : {1, 2, 3, 4, 6}) {
     const Number wrong(other);
     if (wrong == doses || (shared && other == 1)) continue;  // not shared at all has a name of its own
-    list.times(M::E23, shared ? doses / wrong : wrong / doses);
+    list.times(M::otherNumberOfDoses, shared ? doses / wrong : wrong / doses);
   }
 }
 
@@ -23,9 +23,9 @@ void addOtherCount(const Number& doses, bool shared, WrongList& list) {
 /// too few.
 void addWrongShare(const Number& doses, bool byTheHour, WrongList& list) {
   if (doses == Number(1)) return;
-  list.times(M::E20, doses);
-  list.times(M::E21, Number(1) / doses);
-  if (byTheHour) list.times(M::E22, doses * doses / Number(24));
+  list.times(M::dayNotShared, doses);
+  list.times(M::sharedOnceTooOften, Number(1) / doses);
+  if (byTheHour) list.times(M::dividedByInterval, doses * doses / Number(24));
   addOtherCount(doses, true, list);
 }
 
@@ -53,7 +53,7 @@ void addNeedlessShare(const WrongGround& ground, WrongList& list) {
   const auto& schedule = scheduleOf(ground);
   if (!schedule || !schedule->isRepeated()) return;
   const Number doses = larger(schedule->most.ceil(), Number(1));
-  if (doses != Number(1)) list.times(M::E21, Number(1) / doses);
+  if (doses != Number(1)) list.times(M::sharedOnceTooOften, Number(1) / doses);
 }
 
 bool joinsDrugUnits(const Factor& factor) {
@@ -81,7 +81,7 @@ bool isRateOrder(const Worksheet& key) { return key.given.order.dose && key.give
 void addForgottenFactors(const Chain& chain, WrongList& list) {
   for (const Factor& factor : chain.factors)
     if (joinsDrugUnits(factor) || joinsTimes(factor) || isSize(factor))
-      list.times(M::E55, factor.under.value / factor.over.value);
+      list.times(M::factorMissing, factor.under.value / factor.over.value);
 }
 
 }  // namespace
@@ -106,7 +106,7 @@ void addWrongEnd(const WrongGround& ground, WrongList& list) {
     const Number* other = ground.step == low    ? ground.right.exact(high)
                           : ground.step == high ? ground.right.exact(low)
                                                 : nullptr;
-    if (other) list.add(M::E25, *other);
+    if (other) list.add(M::otherEndOfRange, *other);
   }
 }
 
@@ -120,21 +120,21 @@ void addWrongConversion(const WrongGround& ground, WrongList& list) {
   for (const Factor& factor : chain->factors) {
     if (!joinsDrugUnits(factor)) continue;
     const Number used = factor.over.value / factor.under.value;
-    list.times(M::E06, Number(1) / used);
-    list.times(M::E07, Number(1) / (used * used));
+    list.times(M::metricStepLeftOut, Number(1) / used);
+    list.times(M::convertedBackwards, Number(1) / (used * used));
   }
 }
 
 void addWrongPoint(const WrongGround& ground, WrongList& list) {
   // ten or a hundred on a conversion is a wrong step between units; anywhere else the point was moved
   const Chain* chain = ground.chain();
-  const M moved = chain && isConversionLine(*chain) ? M::E08 : M::E40;
+  const M moved = chain && isConversionLine(*chain) ? M::tenOrHundredForThousand : M::pointMoved;
   for (const int power : {1, 2, -1, -2}) list.times(moved, Number::powerOfTen(power));
   const std::vector<Unit>& over = ground.key.step(ground.step)->lookingFor.over;
   const bool ofMedicine = over.size() == 1 && (measuresDrug(over.front()) || over.front() == Unit::mL ||
                                                over.front() == Unit::tablet || over.front() == Unit::capsule);
   if (!ofMedicine || isRateOrder(ground.key)) return;
-  for (const int power : {3, -3}) list.times(M::E06, Number::powerOfTen(power));
+  for (const int power : {3, -3}) list.times(M::metricStepLeftOut, Number::powerOfTen(power));
 }
 
 }  // namespace wardchalk::detail

@@ -17,8 +17,8 @@ void addDrugVolume(const WrongGround& ground, const Number& volume, WrongList& l
   if (ground.key.give->measured) amounts.push_back(*ground.key.give->measured);
   if (const Number* own = ground.right.result(StepId::give)) amounts.push_back(*own);
   for (const Number& amount : amounts) {
-    list.times(M::E51, (volume - amount) / volume);
-    list.times(M::E51, (volume + amount) / volume);
+    list.times(M::medicineVolumeMiscounted, (volume - amount) / volume);
+    list.times(M::medicineVolumeMiscounted, (volume + amount) / volume);
   }
 }
 
@@ -31,12 +31,12 @@ void addWrongRate(const WrongGround& ground, WrongList& list) {
   const Number& hours = *ground.papers.hours;
   if (drops) {
     if (ground.key.given.infusion.dropFactor)
-      list.times(M::E52, Number(1) / ground.key.given.infusion.dropFactor->value);
-    list.times(M::E53, minutesInHour);
+      list.times(M::dropFactorLeftOut, Number(1) / ground.key.given.infusion.dropFactor->value);
+    list.times(M::hoursForMinutes, minutesInHour);
   } else {
-    list.times(M::E49, Number(1) / minutesInHour);
-    list.add(M::E50, volume * hours);
-    list.add(M::E50, volume * hours * minutesInHour);
+    list.times(M::minutesNotHours, Number(1) / minutesInHour);
+    list.add(M::timesTime, volume * hours);
+    list.add(M::timesTime, volume * hours * minutesInHour);
   }
   addDrugVolume(ground, volume, list);
 }
@@ -47,8 +47,8 @@ void addWrongDilution(const WrongGround& ground, WrongList& list) {
   // right = dose ÷ greatest concentration; the chain's last factor is one over that concentration
   const Number concentration = chain->factors.back().under.value / chain->factors.back().over.value;
   const Number dose = list.right() * concentration;
-  list.add(M::E56, concentration / dose);
-  list.add(M::E56, dose * concentration);
+  list.add(M::leastVolumeUpsideDown, concentration / dose);
+  list.add(M::leastVolumeUpsideDown, dose * concentration);
 }
 
 }  // namespace wardchalk::detail

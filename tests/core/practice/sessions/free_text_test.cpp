@@ -141,7 +141,7 @@ Refused inRules(const std::string& key, const std::string& text) {
 
 Refused inRulesEditor(const std::string& key, const std::string& text) {
   HouseRules rules = exactRules();
-  return setRule(rules, key, text);
+  return setRule(rules, key, text).refusalIfAny();
 }
 
 Json practiceSet() {

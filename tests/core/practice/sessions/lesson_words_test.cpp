@@ -92,8 +92,9 @@ TEST(AmountLine, ofAnOrderThatIsNotSafeHasItsQuestionItsFactsAndItsAnswer) {
         EXPECT_EQ(lineWanted(ask, problem), ask.wanted) << seed;
         EXPECT_EQ(lineAnswer(ask, problem), say(PhraseId::practiceSheet_nothing));
         EXPECT_EQ(Marking(problem).mark(i, "do not measure").mark, Mark::right) << seed;
-        EXPECT_TRUE(
-            Marking(problem).mark(i, "5 " + unitsText(ask.wanted, Spelling::filed)).has(MistakeId::E57))
+        EXPECT_TRUE(Marking(problem)
+                        .mark(i, "5 " + unitsText(ask.wanted, Spelling::filed))
+                        .has(MistakeId::measuredUnsafe))
             << seed;
       }
     }

@@ -117,15 +117,15 @@ TEST(PracticeSession, mistakesThatWereCorrectedAreRemembered) {
   const Problem& problem = student.session.current().problem;
   ASSERT_EQ(idOf(problem.asks[0]), "bsa");
   const Step* bsa = problem.key.step(StepId::bsa);
-  const Number square = std::get<Solved>(bsa->body).product.exact;  // the root forgotten: E10
+  const Number square = std::get<Solved>(bsa->body).product.exact;  // the root forgotten
   student.answer(0, show(square).text.starts_with("≈") ? show(square).text.substr(3) + " m²"
                                                        : show(square).text + " m²");
-  ASSERT_EQ(student.line(0).met, std::vector{MistakeId::E10});
+  ASSERT_EQ(student.line(0).met, std::vector{MistakeId::rootForgotten});
   student.answer(0, student.right(0));
-  EXPECT_EQ(student.line(0).met, std::vector{MistakeId::E10});
+  EXPECT_EQ(student.line(0).met, std::vector{MistakeId::rootForgotten});
   student.session.handIn();
   const SessionTally tally = tallyOf(student.session);
-  EXPECT_EQ(tally.mistakes, (std::vector{MistakeTally{MistakeId::E10, 1}}));
+  EXPECT_EQ(tally.mistakes, (std::vector{MistakeTally{MistakeId::rootForgotten, 1}}));
   EXPECT_EQ(tally.next, Topic::bsa);
 }
 
