@@ -193,7 +193,7 @@ void RulesEditor::take(const RuleSpec& spec, const QString& text) {
   if (set)
     refused_.remove(key);
   else
-    refused_.insert(key, fromCore(sentence(set.refusal(), book_)));
+    refused_.insert(key, fromCore(sentence(set.refusal())));
   showExamples();
 }
 

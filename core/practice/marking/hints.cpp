@@ -16,8 +16,8 @@ struct MistakePhrases {
 };
 
 constexpr std::array mistakePhrases = {
-#define WARDCHALK_MISTAKE(name, id, kind, spot)                                          \
-  MistakePhrases{PhraseId::mistake_##name, PhraseId::hint_##name, PhraseId::rule_##name, \
+#define WARDCHALK_MISTAKE(name, number, kind, spot)                                          \
+  MistakePhrases{PhraseId::mistake_##number, PhraseId::hint_##number, PhraseId::rule_##number, \
                  PhraseId::where_##spot},
 #include "core/practice/marking/mistakes.def"
 #undef WARDCHALK_MISTAKE

@@ -36,7 +36,7 @@ enum class Spot : std::uint8_t {
 
 /// A known mistake in a student's working; the list is in mistakes.def.
 enum class MistakeId : std::uint8_t {
-#define WARDCHALK_MISTAKE(name, id, kind, spot) name,
+#define WARDCHALK_MISTAKE(name, number, kind, spot) name,
 #include "core/practice/marking/mistakes.def"
 #undef WARDCHALK_MISTAKE
 };
@@ -48,7 +48,7 @@ struct MistakeInfo {
 };
 
 inline constexpr std::array mistakeTable = {
-#define WARDCHALK_MISTAKE(name, id, kind, spot) MistakeInfo{id, MistakeKind::kind, Spot::spot},
+#define WARDCHALK_MISTAKE(name, number, kind, spot) MistakeInfo{#number, MistakeKind::kind, Spot::spot},
 #include "core/practice/marking/mistakes.def"
 #undef WARDCHALK_MISTAKE
 };
