@@ -16,7 +16,7 @@ struct MistakePhrases {
 };
 
 constexpr std::array mistakePhrases = {
-#define WARDCHALK_MISTAKE(name, number, kind, spot)                                          \
+#define WARDCHALK_MISTAKE(name, number, kind, spot)                                            \
   MistakePhrases{PhraseId::mistake_##number, PhraseId::hint_##number, PhraseId::rule_##number, \
                  PhraseId::where_##spot},
 #include "core/practice/marking/mistakes.def"
