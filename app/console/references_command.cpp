@@ -3,9 +3,9 @@
 #include "app/console/commands.h"
 #include "app/console/files.h"
 #include "app/console/output.h"
-#include "core/record/case_summary.h"
 #include "core/record/reference_list.h"
 #include "core/record/text_file.h"
+#include "core/words/sentences.h"
 #include "core/words/visible_text.h"
 
 namespace wardchalk::console {

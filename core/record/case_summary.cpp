@@ -50,11 +50,6 @@ std::string idsOf(const List& list, Id id) {
 
 }  // namespace
 
-std::string placedSentence(const Refusal& refusal) {
-  const std::string why = sentence(refusal);
-  return refusal.path.empty() ? why : placeText(refusal) + ": " + why;
-}
-
 std::vector<std::string> summaryOf(const Worksheet& sheet) {
   std::string reason = verdictReason(sheet);
   if (reason.empty()) reason = verdictTitle(sheet);

@@ -22,7 +22,4 @@ inline constexpr std::array<std::string_view, 15> summaryColumns = {
 /// The same cells for a case that could not be read: nothing but why.
 [[nodiscard]] std::vector<std::string> summaryOf(const Refusal& refusal);
 
-/// Why, with the path of what it is about: "order.dose: Nothing is written here."
-[[nodiscard]] std::string placedSentence(const Refusal& refusal);
-
 }  // namespace wardchalk

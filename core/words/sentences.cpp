@@ -310,6 +310,11 @@ std::string sentence(const Refusal& refusal) {
 
 std::string placeText(const Refusal& refusal) { return isolated(withUnseenNamed(refusal.path)); }
 
+std::string placedSentence(const Refusal& refusal) {
+  const std::string why = sentence(refusal);
+  return refusal.path.empty() ? why : placeText(refusal) + ": " + why;
+}
+
 std::string sentence(const Finding& finding) {
   if (finding.code == FindingCode::basisDoesNotFit) return basisSentence(finding);
   std::vector<Filling> fillings;

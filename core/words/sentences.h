@@ -15,6 +15,9 @@ namespace wardchalk {
 /// Where a refusal belongs, fit to be shown; empty where it has no place.
 [[nodiscard]] std::string placeText(const Refusal& refusal);
 
+/// Why, with the path of what it is about: "order.dose: Nothing is written here."
+[[nodiscard]] std::string placedSentence(const Refusal& refusal);
+
 /// A finding in a sentence that a nurse could say aloud.
 [[nodiscard]] std::string sentence(const Finding& finding);
 

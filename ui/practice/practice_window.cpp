@@ -213,9 +213,7 @@ void PracticeWindow::saveResults() {
                                               tr("Tables (*.csv)"), tr("practice-results.csv")});
   if (file.isEmpty()) return;
   const auto written = writeTextFile(nativePath(file), sessionTable(*session_));
-  if (!written)
-    questions_.tell(this, tr("The results were not saved"),
-                    outside(file) + u'\n' + fromCore(sentence(written.refusal())));
+  if (!written) questions_.tell(this, tr("The results were not saved"), refusedFile(file, written.refusal()));
 }
 
 /// A problem page that was begun holds answers that would be gone.

@@ -43,19 +43,13 @@ class WordBox : public QComboBox {
 
 QString setFilter() { return SetPage::tr("Practice sets (*.json)"); }
 
-QString setRefusalText(const QString& file, const Refusal& refusal) {
-  QString text = file;
-  if (!refusal.path.empty()) text += u'\n' + fromCore(refusal.path);
-  return text + u'\n' + fromCore(sentence(refusal));
-}
-
 }  // namespace
 
 FileQuestion openSetQuestion() { return {FileQuestion::open, SetPage::tr("Open a set"), setFilter(), {}}; }
 
 std::optional<PracticeSet> openSetFile(const QString& file, Questions& questions, QWidget* parent) {
   const auto refuse = [&](const Refusal& refusal) {
-    questions.tell(parent, SetPage::tr("The set was not opened"), setRefusalText(file, refusal));
+    questions.tell(parent, SetPage::tr("The set was not opened"), refusedFile(file, refusal));
     return std::nullopt;
   };
   const Result<std::string> text = readTextFile(nativePath(file));
@@ -204,7 +198,7 @@ void SetPage::saveSet() {
   writeSet(text, plan());
   text += '\n';
   if (const auto written = writeTextFile(nativePath(file), text); !written)
-    questions_.tell(window(), tr("The set was not saved"), setRefusalText(file, written.refusal()));
+    questions_.tell(window(), tr("The set was not saved"), refusedFile(file, written.refusal()));
 }
 
 void SetPage::savePdf(bool withKey) {
@@ -215,7 +209,7 @@ void SetPage::savePdf(bool withKey) {
   const auto paper = static_cast<PaperSize>(paper_->currentIndex());
   const auto kind = withKey ? PracticeSheetKind::key : PracticeSheetKind::questions;
   if (const auto written = writePracticePdf(file, plan(), kind, paper); !written)
-    questions_.tell(window(), tr("The sheet was not saved"), setRefusalText(file, written.refusal()));
+    questions_.tell(window(), tr("The sheet was not saved"), refusedFile(file, written.refusal()));
 }
 
 }  // namespace wardchalk::ui

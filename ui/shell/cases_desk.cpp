@@ -4,7 +4,7 @@
 #include <QTimer>
 
 #include "core/check/work_out.h"
-#include "core/record/case_summary.h"
+#include "core/words/sentences.h"
 #include "ui/paper/pdf_book.h"
 #include "ui/record/cases_window.h"
 #include "ui/shell/actions.h"

@@ -4,7 +4,6 @@
 #include <QFileInfo>
 
 #include "core/medicine/paths.h"
-#include "core/record/case_summary.h"
 #include "core/record/text_file.h"
 #include "ui/record/import_report.h"
 #include "ui/record/reference_picker.h"
@@ -105,8 +104,7 @@ void ReferenceDesk::keepImport(const ReferenceImport& import, const QString& tab
 }
 
 void ReferenceDesk::tell(const QString& title, const QString& file, const Refusal& refusal) {
-  dialogs_.tell(picker_ ? picker_.data() : window_, title,
-                outside(file) + QLatin1Char('\n') + QString::fromStdString(placedSentence(refusal)));
+  dialogs_.tell(picker_ ? picker_.data() : window_, title, refusedFile(file, refusal));
 }
 
 void ReferenceDesk::fill(const std::vector<WrittenEntry>& entries) {

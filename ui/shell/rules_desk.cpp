@@ -3,7 +3,6 @@
 #include <QFileInfo>
 #include <QVBoxLayout>
 
-#include "core/record/case_summary.h"
 #include "core/record/rules_file.h"
 #include "core/record/text_file.h"
 #include "core/words/phrasebook.h"
@@ -67,7 +66,7 @@ Result<HouseRules> RulesDesk::readFile(const QString& file) const {
 }
 
 QString RulesDesk::whyNot(const QString& file, const Refusal& refusal) const {
-  return outside(file) + u'\n' + fromCore(placedSentence(refusal));
+  return refusedFile(file, refusal);
 }
 
 void RulesDesk::openFile() {

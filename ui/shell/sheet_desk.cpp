@@ -54,8 +54,7 @@ void SheetDesk::savePdf(const SheetContent& content) {
       window_, {FileQuestion::save, tr("Save the sheet as PDF"), tr("PDF (*.pdf)"), tr("worksheet.pdf")});
   if (file.isEmpty()) return;
   if (const auto written = writePdf(file, content, settings_.paper()); !written)
-    dialogs_.tell(window_, tr("The sheet was not saved"),
-                  outside(file) + u'\n' + fromCore(sentence(written.refusal())));
+    dialogs_.tell(window_, tr("The sheet was not saved"), refusedFile(file, written.refusal()));
 }
 
 }  // namespace wardchalk::ui

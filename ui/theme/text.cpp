@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/words/isolated.h"
+#include "core/words/sentences.h"
 
 namespace wardchalk::ui {
 
@@ -32,6 +33,10 @@ QString held(std::string_view text) {
 QString outside(std::string_view text) { return fromCore(isolated(text)); }
 
 QString outside(const QString& text) { return outside(text.toStdString()); }
+
+QString refusedFile(const QString& file, const Refusal& refusal) {
+  return outside(file) + u'\n' + fromCore(placedSentence(refusal));
+}
 
 QStringList withWholeIsolates(const QStringList& lines) {
   const auto hasMark = [](const QString& line) { return line.contains(QChar(0x2068)); };

@@ -4,6 +4,8 @@
 #include <QStringList>
 #include <string_view>
 
+#include "core/number/refusal.h"
+
 namespace wardchalk::ui {
 
 /// UTF-8 of the core as text of the screen.
@@ -17,6 +19,9 @@ namespace wardchalk::ui {
 /// from the right.
 [[nodiscard]] QString outside(std::string_view text);
 [[nodiscard]] QString outside(const QString& text);
+
+/// Why a file could not be read or written: its name, and below it the place in it and the sentence.
+[[nodiscard]] QString refusedFile(const QString& file, const Refusal& refusal);
 
 /// The lines that one text was broken into, each to be set by itself: an isolate that is cut in two is whole
 /// on each.
