@@ -74,6 +74,18 @@ void awaitTyping(Reckoning& reckoning, std::string_view pending) {
 
 }  // namespace
 
+Worksheet detail::notWorkedOut(const Case& given, const HouseRules& rules) {
+  Worksheet sheet;
+  sheet.given = given;
+  sheet.rules = rules;
+  Reckoning reckoning(sheet);
+  prepareChecks(reckoning);
+  for (Check& check : sheet.checks) check.why = WhyNot::notWorkedOut;
+  reckoning.tell(FindingCode::notWorkedOut, {});
+  decide(reckoning);
+  return sheet;
+}
+
 Worksheet workOut(const Case& given, const HouseRules& rules, std::optional<std::string_view> pending) {
   Worksheet sheet;
   sheet.given = given;
@@ -85,6 +97,7 @@ Worksheet workOut(const Case& given, const HouseRules& rules, std::optional<std:
     awaitTyping(reckoning, *pending);
   else
     judge(reckoning);
+  if (reckoning.failed) return detail::notWorkedOut(given, rules);
   arrange(reckoning);
   return sheet;
 }

@@ -378,7 +378,7 @@ std::vector<const Finding*> findingsBeside(const Worksheet& sheet, bool question
 
 std::string checksNotMade(const Worksheet& sheet) {
   // While a figure is being changed nothing is judged, and a list of all there is would only hide that.
-  if (sheet.finding(FindingCode::finishTyping)) return {};
+  if (sheet.finding(FindingCode::finishTyping) || sheet.finding(FindingCode::notWorkedOut)) return {};
   const auto missed = [&](CheckId id) { return sheet.check(id).status == CheckStatus::notChecked; };
   const bool maxima = missed(CheckId::maxSingle) && missed(CheckId::maxDaily);
   const bool bands = missed(CheckId::ageBand) && missed(CheckId::weightBand) && missed(CheckId::bsaBand);

@@ -91,11 +91,11 @@ std::optional<Units> rootOf(const Units& units) {
   return Units{std::move(*over), std::move(*under)};
 }
 
-Solution solve(const Chain& chain, const Units& wanted) {
+std::optional<Solution> solve(const Chain& chain, const Units& wanted) {
   Product product = cancel(chain);
   const std::optional<Units> found = chain.rooted ? rootOf(product.left) : product.left;
-  const bool fits = found && sameUnits(*found, wanted);
-  return {std::move(product), fits};
+  if (!found || !sameUnits(*found, wanted)) return std::nullopt;
+  return Solution{std::move(product), wanted};
 }
 
 Factor conversionFactor(const Conversion& fact) {

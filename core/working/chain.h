@@ -80,12 +80,14 @@ struct Product {
 /// Units of the square root; no value if a unit is used an odd number of times.
 [[nodiscard]] std::optional<Units> rootOf(const Units& units);
 
-/// A product that came out in the units wanted, or the units that were left instead.
+/// A product that came out in the units wanted. Of a rooted chain the product is the square, and the units
+/// are those of its root.
 struct Solution {
   Product product;
-  bool wanted;  ///< false: `product.left` is not what was looked for, and there is no result
+  Units units;
 };
-[[nodiscard]] Solution solve(const Chain& chain, const Units& wanted);
+/// No value when the chain does not come out in the units wanted: then there is no number to be used.
+[[nodiscard]] std::optional<Solution> solve(const Chain& chain, const Units& wanted);
 
 /// A factor that turns `fact.from` into `fact.to`.
 [[nodiscard]] Factor conversionFactor(const Conversion& fact);

@@ -40,11 +40,14 @@ struct SurfaceByFormula {
 
 enum class Relation : std::uint8_t { atMost, atLeast, inside, same };
 
-/// One side of a comparison: a number, and the chain it was found by when it needs one of its own.
+/// One side of a comparison: a number with its units, and the chain it was found by when it needs one of its
+/// own.
 struct Side {
   Term term;
   std::optional<Chain> chain;
-  std::string text;  ///< for what is no single number: a schedule, an age, a route
+  std::string text;              ///< for what is no single number: a schedule, an age, a route
+  std::vector<Unit> under = {};  ///< what the term is per: a week, a mL
+  [[nodiscard]] Units units() const { return {term.units, under}; }
   friend bool operator==(const Side&, const Side&) = default;
 };
 

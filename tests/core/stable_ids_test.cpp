@@ -127,7 +127,7 @@ TEST(StableIds, eachCheckIsWrittenInItsOwnStep) {
 TEST(StableIds, reasonsForNoCheck) {
   expectSame(whyNotIds, WARDCHALK_LIST("no-schedule", "no-maximum", "no-band", "not-stated", "no-size",
                                        "no-age", "newborn", "adult", "limit-only", "once-only", "as-needed",
-                                       "no-infusion", "not-a-rate", "missing"));
+                                       "no-infusion", "not-a-rate", "missing", "not-worked-out"));
 }
 
 TEST(StableIds, topics) {
@@ -162,7 +162,8 @@ struct Group {
 
 TEST(StableIds, findingsBySeverity) {
   const std::vector<Group> groups = {
-      {Severity::undecided, {"finish-typing", "size-implausible", "units-do-not-meet", "basis-does-not-fit"}},
+      {Severity::undecided,
+       {"not-worked-out", "finish-typing", "size-implausible", "units-do-not-meet", "basis-does-not-fit"}},
       {Severity::unsafe,
        {"over-single", "over-daily", "over-period", "over-max-single", "over-max-daily", "over-rate",
         "too-concentrated", "too-fast"}},

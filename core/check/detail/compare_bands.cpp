@@ -120,7 +120,7 @@ void compareWeight(Reckoning& reckoning) {
     return kg;
   };
   const Edges edges = edgesOf(band, toKg, [](const MixedQuantity& mixed) { return printed(mixed); });
-  const Quantity weight{reckoning.kg->value, Unit::kg};
+  const Quantity& weight = reckoning.kg->amount;
   judge(reckoning, check, printed(weight), edges, pointInside(weight.value, edges));
 }
 
@@ -133,10 +133,10 @@ void compareSurface(Reckoning& reckoning) {
   const Edges edges = edgesOf(
       band, [](const Quantity& area) { return area.value; },
       [](const Quantity& area) { return printed(area); });
-  const Number& m2 = reckoning.m2->value;
+  const Quantity& m2 = reckoning.m2->amount;
   const int decimals = reckoning.sheet.bsa->fixedDecimals;
-  std::string text = decimals >= 0 ? fixedText(m2, decimals) + " m²" : printed(Quantity{m2, Unit::m2});
-  judge(reckoning, check, std::move(text), edges, pointInside(m2, edges));
+  std::string text = decimals >= 0 ? fixedText(m2.value, decimals) + " m²" : printed(m2);
+  judge(reckoning, check, std::move(text), edges, pointInside(m2.value, edges));
 }
 
 void compareRoute(Reckoning& reckoning) {

@@ -4,12 +4,11 @@ namespace wardchalk::detail {
 
 namespace {
 
-Side side(const Found& found, Unit unit) { return {{found.value, {unit}, found.origin}, std::nullopt, {}}; }
-
-/// A side that is found by a chain of its own.
-Side side(Chain chain, Unit unit) {
-  const Number value = cancel(chain).exact;
-  return {{value, {unit}, chain.factors.front().over.origin}, std::move(chain), {}};
+/// How much is in one dose, or in one day: what it is in is said by the question.
+std::optional<Side> sideIn(Reckoning& reckoning, Unit one, const Found& found) {
+  const std::optional<Found> amount = reckoning.found(inOne(one, found));
+  if (!amount) return std::nullopt;
+  return sideOf(*amount);
 }
 
 /// Two values as arguments, with digits added until they do not print alike.
@@ -23,16 +22,18 @@ std::vector<Argument> excessArguments(const Quantity& ordered, const Quantity& l
 
 /// An upper limit on the dose: made, shown, told when outside, and kept to be judged again for a measured
 /// dose.
-void compareUpper(Reckoning& reckoning, CheckId id, FindingCode over, const Number& perDose, Side left,
-                  Side right) {
-  const Quantity value = reckoning.inUnit(left.term.value);
-  const Quantity limit = reckoning.inUnit(right.term.value);
+void compareUpper(Reckoning& reckoning, CheckId id, FindingCode over, std::optional<Side> left,
+                  std::optional<Side> right) {
+  if (!left || !right) return;
+  const Quantity value = amountOf(*left);
+  const Quantity limit = amountOf(*right);
   const bool holds = value.value <= limit.value;
+  const Number filled = value.value / limit.value;
   reckoning.check(id).value = value;
   reckoning.check(id).limit = limit;
-  reckoning.check(id).ratio = value.value / limit.value;
-  reckoning.bounds.push_back({id, perDose, Relation::atMost, limit.value});
-  compare(reckoning, id, std::move(left), Relation::atMost, std::move(right), holds);
+  reckoning.check(id).ratio = filled;
+  reckoning.bounds.push_back({id, Relation::atMost, filled});
+  compare(reckoning, id, std::move(*left), Relation::atMost, std::move(*right), holds);
   if (!holds) reckoning.tell(over, path::dose, excessArguments(value, limit), id);
 }
 
@@ -51,8 +52,9 @@ WhyNot whyNoMaximum(const Reckoning& reckoning, const std::optional<DoseAmount>&
 void compareSingle(Reckoning& reckoning) {
   if (!reckoning.ordered || !reckoning.limitDose)
     return reckoning.notChecked(CheckId::single, whyNoLimit(reckoning));
-  compareUpper(reckoning, CheckId::single, FindingCode::overSingle, Number(1),
-               side(*reckoning.ordered, *reckoning.unit), side(*reckoning.limitDose, *reckoning.unit));
+  compareUpper(reckoning, CheckId::single, FindingCode::overSingle,
+               sideIn(reckoning, Unit::dose, *reckoning.ordered),
+               sideIn(reckoning, Unit::dose, *reckoning.limitDose));
 }
 
 bool isPerWeek(const Reckoning& reckoning) {
@@ -68,8 +70,9 @@ void compareDaily(Reckoning& reckoning) {
     const WhyNot why = reckoning.limitDose ? WhyNot::noSchedule : whyNoLimit(reckoning);
     return reckoning.notChecked(CheckId::daily, why);
   }
-  compareUpper(reckoning, CheckId::daily, FindingCode::overDaily, reckoning.n->ceil(),
-               side(*reckoning.orderedDay, *reckoning.unit), side(*reckoning.limitDay, *reckoning.unit));
+  compareUpper(reckoning, CheckId::daily, FindingCode::overDaily,
+               sideIn(reckoning, Unit::day, *reckoning.orderedDay),
+               sideIn(reckoning, Unit::day, *reckoning.limitDay));
 }
 
 bool isLessThanDaily(const std::optional<Schedule>& schedule) {
@@ -77,10 +80,10 @@ bool isLessThanDaily(const std::optional<Schedule>& schedule) {
 }
 
 /// A dose a number of times a week.
-Side weekly(const Found& dose, const Number& timesAWeek, Unit unit, StaticText path) {
-  return side(Chain{{foundFactor(dose, unit, Unit::dose),
-                     rateFactor(timesAWeek, Unit::dose, Unit::week, Origin::field(path))}},
-              unit);
+std::optional<Side> weekly(Reckoning& reckoning, const Found& dose, const Number& timesAWeek,
+                           StaticText path) {
+  Chain chain{{factorOf(dose), rateFactor(timesAWeek, Unit::dose, Unit::week, Origin::field(path))}};
+  return sideBy(reckoning, std::move(chain), {{dose.amount.unit}, {Unit::week}});
 }
 
 void comparePeriod(Reckoning& reckoning) {
@@ -90,18 +93,16 @@ void comparePeriod(Reckoning& reckoning) {
   if (!isPerWeek(reckoning) && !isLessThanDaily(order) && !isLessThanDaily(own))
     return reckoning.doesNotApply(CheckId::period);
   if (!reckoning.ordered || !reckoning.n) return reckoning.notChecked(CheckId::period, WhyNot::missing);
-  const Unit unit = *reckoning.unit;
-  const Number times = *reckoning.n * Number(7);
-  Side left = weekly(*reckoning.ordered, times, unit, path::schedule);
+  std::optional<Side> left = weekly(reckoning, *reckoning.ordered, *reckoning.n * Number(7), path::schedule);
   if (isPerWeek(reckoning)) {
     if (!reckoning.weekChain) return reckoning.notChecked(CheckId::period, whyNoLimit(reckoning));
-    return compareUpper(reckoning, CheckId::period, FindingCode::overPeriod, times, std::move(left),
-                        side(*reckoning.weekChain, unit));
+    return compareUpper(reckoning, CheckId::period, FindingCode::overPeriod, std::move(left),
+                        sideBy(reckoning, *reckoning.weekChain, {{*reckoning.unit}, {Unit::week}}));
   }
   if (!own || !own->isRepeated()) return reckoning.notChecked(CheckId::period, WhyNot::noSchedule);
   if (!reckoning.limitDose) return reckoning.notChecked(CheckId::period, whyNoLimit(reckoning));
-  compareUpper(reckoning, CheckId::period, FindingCode::overPeriod, times, std::move(left),
-               weekly(*reckoning.limitDose, own->most * Number(7), unit, path::referenceSchedule));
+  compareUpper(reckoning, CheckId::period, FindingCode::overPeriod, std::move(left),
+               weekly(reckoning, *reckoning.limitDose, own->most * Number(7), path::referenceSchedule));
 }
 
 void compareMaxSingle(Reckoning& reckoning) {
@@ -109,8 +110,9 @@ void compareMaxSingle(Reckoning& reckoning) {
     return reckoning.notChecked(CheckId::maxSingle,
                                 whyNoMaximum(reckoning, reckoning.given.reference.maxPerDose));
   if (!reckoning.ordered) return reckoning.notChecked(CheckId::maxSingle, WhyNot::missing);
-  compareUpper(reckoning, CheckId::maxSingle, FindingCode::overMaxSingle, Number(1),
-               side(*reckoning.ordered, *reckoning.unit), side(*reckoning.maxDose, *reckoning.unit));
+  compareUpper(reckoning, CheckId::maxSingle, FindingCode::overMaxSingle,
+               sideIn(reckoning, Unit::dose, *reckoning.ordered),
+               sideIn(reckoning, Unit::dose, *reckoning.maxDose));
 }
 
 void compareMaxDaily(Reckoning& reckoning) {
@@ -119,9 +121,9 @@ void compareMaxDaily(Reckoning& reckoning) {
                                 whyNoMaximum(reckoning, reckoning.given.reference.maxPerDay));
   const std::optional<Found>& day = reckoning.once ? reckoning.ordered : reckoning.orderedDay;
   if (!day) return reckoning.notChecked(CheckId::maxDaily, WhyNot::missing);
-  const Number perDose = reckoning.once ? Number(1) : reckoning.n->ceil();
-  compareUpper(reckoning, CheckId::maxDaily, FindingCode::overMaxDaily, perDose, side(*day, *reckoning.unit),
-               side(*reckoning.maxDay, *reckoning.unit));
+  compareUpper(reckoning, CheckId::maxDaily, FindingCode::overMaxDaily,
+               sideIn(reckoning, reckoning.once ? Unit::dose : Unit::day, *day),
+               sideIn(reckoning, Unit::day, *reckoning.maxDay));
 }
 
 }  // namespace

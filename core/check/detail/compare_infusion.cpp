@@ -7,10 +7,8 @@ namespace {
 
 /// A stated concentration in the order's drug unit per mL.
 Chain concentrationChain(const Reckoning& reckoning, const Strength& concentration, StaticText path) {
-  const Origin origin = Origin::field(path);
-  Chain chain{{{{concentration.amount.value, {concentration.amount.unit}, origin},
-                {concentration.in.value, {concentration.in.unit}, origin}}}};
-  reckoning.addDrugConversion(chain, concentration.amount.unit);
+  Chain chain{{labelFactor(concentration, path)}};
+  convertAbove(chain, concentration.amount.unit, *reckoning.unit);
   convertBelow(chain, concentration.in.unit, Unit::mL);
   return chain;
 }
@@ -18,10 +16,15 @@ Chain concentrationChain(const Reckoning& reckoning, const Strength& concentrati
 /// The ordered dose in the volume of the infusion.
 Chain orderedConcentration(const Reckoning& reckoning, const Quantity& volume) {
   Chain chain{
-      {foundFactor(*reckoning.ordered, *reckoning.unit, Unit::dose),
+      {factorOf(*reckoning.ordered),
        rateFactor(volume.value, volume.unit, Unit::dose, Origin::field(path::infusionVolume)).turned()}};
   convertBelow(chain, volume.unit, Unit::mL);
   return chain;
+}
+
+/// What was compared of the ordered dose is judged again for a measured one.
+void keepBound(Reckoning& reckoning, CheckId id, Relation relation) {
+  if (const auto& filled = reckoning.check(id).ratio) reckoning.bounds.push_back({id, relation, *filled});
 }
 
 void compareOneConcentration(Reckoning& reckoning, CheckId id, const std::optional<Strength>& stated,
@@ -30,11 +33,11 @@ void compareOneConcentration(Reckoning& reckoning, CheckId id, const std::option
   if (!stated) return reckoning.notChecked(id, WhyNot::notStated);
   if (!volume || !reckoning.ordered || !reckoning.inOrderUnit(stated->amount))
     return reckoning.notChecked(id, WhyNot::missing);
-  const Unit unit = *reckoning.unit;
-  Side right = sidePer(concentrationChain(reckoning, *stated, path), unit, "mL");
-  reckoning.bounds.push_back({id, Number(1) / inMl(*volume), relation, right.term.value});
-  compareSides(reckoning, id, sidePer(orderedConcentration(reckoning, *volume), unit, "mL"), relation,
-               std::move(right), outside, path::infusionVolume);
+  const Units wanted{{*reckoning.unit}, {Unit::mL}};
+  compareSides(reckoning, id, sidePer(reckoning, orderedConcentration(reckoning, *volume), wanted), relation,
+               sidePer(reckoning, concentrationChain(reckoning, *stated, path), wanted), outside,
+               path::infusionVolume);
+  keepBound(reckoning, id, relation);
   if (reckoning.check(id).status == CheckStatus::outside && reckoning.sheet.minimumVolume)
     reckoning.sheet.findings.back().arguments.push_back({"volume", *reckoning.sheet.minimumVolume});
 }
@@ -44,24 +47,19 @@ void compareOneConcentration(Reckoning& reckoning, CheckId id, const std::option
 void findMinimumVolume(Reckoning& reckoning) {
   const auto& most = reckoning.given.reference.maxConcentration;
   if (!most || !reckoning.ordered || !reckoning.inOrderUnit(most->amount)) return;
-  Chain chain{{foundFactor(*reckoning.ordered, *reckoning.unit, Unit::dose)}};
-  append(chain, conversionFactors(*reckoning.unit, most->amount.unit, Pounds::exact));
-  const Origin origin = Origin::field(path::maxConcentration);
-  chain.factors.push_back(
-      {{most->in.value, {most->in.unit}, origin}, {most->amount.value, {most->amount.unit}, origin}});
-  append(chain, conversionFactors(most->in.unit, Unit::mL, Pounds::exact));
-  const Found volume =
+  Chain chain{{factorOf(*reckoning.ordered)}};
+  convertAbove(chain, *reckoning.unit, most->amount.unit);
+  chain.factors.push_back(labelFactor(*most, path::maxConcentration).turned());
+  convertAbove(chain, most->in.unit, Unit::mL);
+  const auto volume =
       reckoning.solveStep(Section::amount, StepId::volume, std::move(chain), {{Unit::mL}, {Unit::dose}});
-  reckoning.sheet.minimumVolume = Quantity{volume.value, Unit::mL};
+  if (volume) reckoning.sheet.minimumVolume = volume->amount;
 }
 
-Side timeSide(const Quantity& time, StaticText path) {
-  Chain chain{{over1({time.value, {time.unit}, Origin::field(path)})}};
-  append(chain, conversionFactors(time.unit, Unit::min, Pounds::exact));
-  const Number minutes = cancel(chain).exact;
-  Side side{{minutes, {Unit::min}, Origin::field(path)}, std::nullopt, printed(Quantity{minutes, Unit::min})};
-  if (chain.factors.size() > 1) side.chain = std::move(chain);
-  return side;
+std::optional<Side> timeSide(Reckoning& reckoning, const Quantity& time, StaticText path) {
+  Chain chain{{entryFactor(time, path)}};
+  convertAbove(chain, time.unit, Unit::min);
+  return sidePer(reckoning, std::move(chain), {{Unit::min}, {}});
 }
 
 void compareTime(Reckoning& reckoning) {
@@ -69,8 +67,9 @@ void compareTime(Reckoning& reckoning) {
   const auto& over = reckoning.given.infusion.over;
   if (!least) return reckoning.notChecked(CheckId::infusionTime, WhyNot::notStated);
   if (!over) return reckoning.notChecked(CheckId::infusionTime, WhyNot::missing);
-  compareSides(reckoning, CheckId::infusionTime, timeSide(*over, path::infusionOver), Relation::atLeast,
-               timeSide(*least, path::minInfusionTime), FindingCode::tooFast, path::infusionOver);
+  compareSides(reckoning, CheckId::infusionTime, timeSide(reckoning, *over, path::infusionOver),
+               Relation::atLeast, timeSide(reckoning, *least, path::minInfusionTime), FindingCode::tooFast,
+               path::infusionOver);
 }
 
 void compareSpeed(Reckoning& reckoning) {
@@ -79,18 +78,16 @@ void compareSpeed(Reckoning& reckoning) {
   if (!most) return reckoning.notChecked(CheckId::infusionRate, WhyNot::notStated);
   if (!over || !reckoning.ordered) return reckoning.notChecked(CheckId::infusionRate, WhyNot::missing);
   const Unit time = unitOf(most->perTime);
-  const Unit unit = *reckoning.unit;
+  const Units wanted{{*reckoning.unit}, {time}};
   std::optional<Chain> limit = rateChain(reckoning, *most, path::maxInfusionRate, time);
   if (!limit) return reckoning.notChecked(CheckId::infusionRate, WhyNot::noSize);
-  Chain speed{{foundFactor(*reckoning.ordered, unit, Unit::dose),
+  Chain speed{{factorOf(*reckoning.ordered),
                rateFactor(over->value, over->unit, Unit::dose, Origin::field(path::infusionOver)).turned()}};
   convertBelow(speed, over->unit, time);
-  Side right = sidePer(std::move(*limit), unit, idOf(time));
-  const Number duration = *converted(over->value, over->unit, time);
-  reckoning.bounds.push_back(
-      {CheckId::infusionRate, Number(1) / duration, Relation::atMost, right.term.value});
-  compareSides(reckoning, CheckId::infusionRate, sidePer(std::move(speed), unit, idOf(time)),
-               Relation::atMost, std::move(right), FindingCode::tooFast, path::infusionOver);
+  compareSides(reckoning, CheckId::infusionRate, sidePer(reckoning, std::move(speed), wanted),
+               Relation::atMost, sidePer(reckoning, std::move(*limit), wanted), FindingCode::tooFast,
+               path::infusionOver);
+  keepBound(reckoning, CheckId::infusionRate, Relation::atMost);
 }
 
 }  // namespace

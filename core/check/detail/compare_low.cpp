@@ -10,45 +10,52 @@ struct Basis {
   Number perDose;                          ///< doses that the compared value is made of
   Unit per;                                ///< in which time, or a dose
   std::optional<Found> high;               ///< the reference's high end on the same basis
-  std::optional<Number> most;              ///< the lowest of what the maxima allow; none when none is stated
+  std::optional<Found> most;               ///< the lowest of what the maxima allow; none when none is stated
   StaticText mostFrom = path::maxPerDose;  ///< which maximum that is
 };
 
-/// Keeps the lower of two, either of which may be absent.
-void lower(std::optional<Number>& most, const std::optional<Number>& other) {
-  if (other && (!most || *other < *most)) most = other;
+/// The lower of two, either of which may be absent; of equal ones the first.
+const std::optional<Found>& lowerOf(const std::optional<Found>& first, const std::optional<Found>& other) {
+  return other && (!first || other->value() < first->value()) ? other : first;
 }
 
 /// The lower of what the two maxima allow on the basis, and which of them it is.
-void lowerMaxima(Basis& basis, const std::optional<Number>& byDose, const std::optional<Number>& byDay) {
-  basis.most = byDose;
-  lower(basis.most, byDay);
-  if (byDay && (!byDose || *byDay < *byDose)) basis.mostFrom = path::maxPerDay;
+void lowerMaxima(Basis& basis, const std::optional<Found>& byDose, const std::optional<Found>& byDay) {
+  const std::optional<Found>& lower = lowerOf(byDose, byDay);
+  if (lower && &lower == &byDay) basis.mostFrom = path::maxPerDay;
+  basis.most = lower;
 }
 
-std::optional<Number> scaled(const std::optional<Found>& found, const Number& factor) {
-  if (!found) return std::nullopt;
-  return found->value * factor;
+/// A maximum on another basis: a share of it, or so many times it.
+std::optional<Found> rescaled(Reckoning& reckoning, const std::optional<Found>& maximum, Chain by, Unit per) {
+  if (!maximum) return std::nullopt;
+  by.factors.insert(by.factors.begin(), factorOf(*maximum));
+  return reckoning.solveUnwritten(by, {{maximum->amount.unit}, {per}}, maximum->origin);
 }
 
-Basis perDoseBasis(const Reckoning& reckoning) {
+Basis perDoseBasis(Reckoning& reckoning) {
   Basis basis{Number(1), Unit::dose, reckoning.limitDose, {}};
-  const std::optional<Number> byDay =
-      reckoning.n ? scaled(reckoning.maxDay, Number(1) / reckoning.n->ceil()) : std::nullopt;
-  lowerMaxima(basis, scaled(reckoning.maxDose, Number(1)), byDay);
+  std::optional<Found> byDay;
+  if (reckoning.n)
+    byDay = rescaled(reckoning, reckoning.maxDay, {{dosesADay(reckoning.n->ceil(), path::schedule).turned()}},
+                     Unit::dose);
+  lowerMaxima(basis, reckoning.maxDose, byDay);
   return basis;
 }
 
-Basis perDayBasis(const Reckoning& reckoning) {
+Basis perDayBasis(Reckoning& reckoning) {
   const Number times = larger(*reckoning.n, Number(1));
   Basis basis{times, Unit::day, reckoning.limitDay, {}};
-  lowerMaxima(basis, scaled(reckoning.maxDose, times), scaled(reckoning.maxDay, Number(1)));
+  lowerMaxima(basis, rescaled(reckoning, reckoning.maxDose, {{dosesADay(times, path::schedule)}}, Unit::day),
+              reckoning.maxDay);
   return basis;
 }
 
-Basis perWeekBasis(const Reckoning& reckoning) {
-  return {*reckoning.n * Number(7), Unit::week, reckoning.limitWeek, scaled(reckoning.maxDay, Number(7)),
-          path::maxPerDay};
+Basis perWeekBasis(Reckoning& reckoning) {
+  Chain week;
+  convertBelow(week, Unit::day, Unit::week);
+  return {*reckoning.n * Number(7), Unit::week, reckoning.limitWeek,
+          rescaled(reckoning, reckoning.maxDay, std::move(week), Unit::week), path::maxPerDay};
 }
 
 /// A maximum is stated and could not be worked out, or its share of a dose hangs on a schedule that is
@@ -59,63 +66,72 @@ bool maximumUnknown(const Reckoning& reckoning) {
   return reference.maxPerDay && (!reckoning.maxDay || !reckoning.n);
 }
 
+/// Whether the sides of the comparison say what they are per: a week must not be taken for a day. What is in
+/// one dose or in one day is said by the finding.
+bool saysTime(const Basis& basis) { return basis.per == Unit::week; }
+
+/// A value of the basis as it stands in the comparison.
+std::optional<Found> comparedOn(Reckoning& reckoning, const Basis& basis, const Found& found) {
+  return saysTime(basis) ? found : reckoning.found(inOne(basis.per, found));
+}
+
 struct Bound {
-  Found value;
+  Side side;
   FindingCode code;
-  Number
+  Quantity
       expected;  ///< what the sentence names: the low end, or the usual dose of which too little was ordered
 };
 
-std::optional<Bound> boundOf(const Reckoning& reckoning, const Basis& basis) {
-  if (reckoning.given.reference.low) {
-    if (!reckoning.low) return std::nullopt;
-    std::optional<Number> bound = reckoning.low->value;
-    lower(bound, basis.most);
-    const Origin origin =
-        *bound == reckoning.low->value ? reckoning.low->origin : Origin::field(basis.mostFrom);
-    return Bound{{*bound, origin}, FindingCode::belowLow, *bound};
-  }
+/// The reference's own low end, or what the maxima allow where that is less.
+std::optional<Bound> statedBound(Reckoning& reckoning, const Basis& basis) {
+  if (!reckoning.low) return std::nullopt;
+  const std::optional<Found>& lower = lowerOf(reckoning.low, basis.most);
+  const bool capped = &lower != &reckoning.low;
+  std::optional<Found> compared = comparedOn(reckoning, basis, *lower);
+  if (!compared) return std::nullopt;
+  if (capped) compared->origin = Origin::field(basis.mostFrom);
+  Side side = sideOf(*compared);
+  if (!capped) side.chain = reckoning.lowWeekChain;
+  return Bound{std::move(side), FindingCode::belowLow, compared->amount};
+}
+
+/// A share of the usual dose: "90 mg over 100 mg" as a chain, so that the reader sees where the bound comes
+/// from.
+std::optional<Bound> usualBound(Reckoning& reckoning, const Basis& basis) {
   if (!basis.high) return std::nullopt;
-  std::optional<Number> usual = basis.high->value;
-  lower(usual, basis.most);
-  const Number bound = *usual * reckoning.rules.askBelowPercent / Number(100);
-  return Bound{{bound, Origin::rule("ask_below_percent")}, FindingCode::belowUsual, *usual};
+  const std::optional<Found>& lower = lowerOf(basis.high, basis.most);
+  std::optional<Found> usual = comparedOn(reckoning, basis, *lower);
+  if (!usual) return std::nullopt;
+  if (&lower != &basis.high) usual->origin = Origin::field(basis.mostFrom);
+  const Origin rule = Origin::rule("ask_below_percent");
+  Chain chain{{factorOf(*usual), percentFactor(reckoning.rules.askBelowPercent, rule)}};
+  std::optional<Side> side = sideBy(reckoning, std::move(chain), usual->units());
+  if (!side) return std::nullopt;
+  side->term.origin = rule;
+  return Bound{std::move(*side), FindingCode::belowUsual, usual->amount};
 }
 
-/// Whether the sides of the comparison say what they are per: a week must not be taken for a day.
-bool saysTime(const Basis& basis) { return basis.per == Unit::week; }
-
-Factor usualFactor(const Basis& basis, const Found& usual, Unit unit) {
-  return saysTime(basis) ? foundFactor(usual, unit, basis.per) : over1({usual.value, {unit}, usual.origin});
+std::optional<Bound> boundOf(Reckoning& reckoning, const Basis& basis) {
+  return reckoning.given.reference.low ? statedBound(reckoning, basis) : usualBound(reckoning, basis);
 }
 
-/// "90 mg over 100 mg" as a chain, so that the reader sees where the bound comes from.
-Side boundSide(const Reckoning& reckoning, const Bound& bound, const Basis& basis) {
-  const Unit unit = *reckoning.unit;
-  Side side{{bound.value.value, {unit}, bound.value.origin}, std::nullopt, {}};
-  if (bound.code == FindingCode::belowLow) {
-    if (reckoning.lowWeekChain && bound.value.value == reckoning.low->value)
-      side.chain = reckoning.lowWeekChain;
+/// The ordered doses on the basis. One dose alone needs no chain, unless its week must be said.
+std::optional<Side> orderedSide(Reckoning& reckoning, const Basis& basis) {
+  const Found& dose = *reckoning.ordered;
+  const Origin origin = Origin::field(path::schedule);
+  if (saysTime(basis)) {
+    auto side =
+        sideBy(reckoning, {{factorOf(dose), rateFactor(basis.perDose, Unit::dose, basis.per, origin)}},
+               {{dose.amount.unit}, {basis.per}});
+    if (side && basis.perDose == Number(1)) side->chain.reset();
     return side;
   }
-  const Origin usual =
-      basis.high->value == bound.expected ? basis.high->origin : Origin::field(basis.mostFrom);
-  const Origin rule = Origin::rule("ask_below_percent");
-  side.chain = Chain{{usualFactor(basis, {bound.expected, usual}, unit),
-                      {{reckoning.rules.askBelowPercent, {}, rule}, {Number(100), {}, rule}}}};
-  return side;
-}
-
-Side orderedSide(const Reckoning& reckoning, const Basis& basis) {
-  const Unit unit = *reckoning.unit;
-  const Found& dose = *reckoning.ordered;
-  Side side{{dose.value * basis.perDose, {unit}, dose.origin}, std::nullopt, {}};
-  if (basis.perDose == Number(1)) return side;
-  const Origin origin = Origin::field(path::schedule);
-  side.chain = Chain{{foundFactor(dose, unit, Unit::dose),
-                      saysTime(basis) ? rateFactor(basis.perDose, Unit::dose, basis.per, origin)
-                                      : over1({basis.perDose, {Unit::dose}, origin})}};
-  return side;
+  if (basis.perDose != Number(1))
+    return sideBy(reckoning, {{factorOf(dose), over1({basis.perDose, {Unit::dose}, origin})}},
+                  {{dose.amount.unit}, {}});
+  const std::optional<Found> one = reckoning.found(inOne(Unit::dose, dose));
+  if (!one) return std::nullopt;
+  return sideOf(*one);
 }
 
 std::vector<Argument> argumentsFor(const Quantity& ordered, const Quantity& expected, Unit per) {
@@ -127,20 +143,20 @@ std::vector<Argument> argumentsFor(const Quantity& ordered, const Quantity& expe
 }
 
 void compareWith(Reckoning& reckoning, const Basis& basis) {
-  const std::optional<Bound> bound = boundOf(reckoning, basis);
-  if (!bound) return reckoning.notChecked(CheckId::low, WhyNot::missing);
-  Side left = orderedSide(reckoning, basis);
-  const Quantity value = reckoning.inUnit(left.term.value);
-  const bool holds = value.value >= bound->value.value;
+  std::optional<Bound> bound = boundOf(reckoning, basis);
+  std::optional<Side> left = orderedSide(reckoning, basis);
+  if (!bound || !left) return reckoning.notChecked(CheckId::low, WhyNot::missing);
+  const Quantity value = amountOf(*left);
+  const Quantity limit = amountOf(bound->side);
+  const bool holds = value.value >= limit.value;
+  const Number filled = value.value / limit.value;
   reckoning.check(CheckId::low).value = value;
-  reckoning.check(CheckId::low).limit = reckoning.inUnit(bound->value.value);
-  reckoning.check(CheckId::low).ratio = value.value / bound->value.value;
-  reckoning.bounds.push_back({CheckId::low, basis.perDose, Relation::atLeast, bound->value.value});
-  compare(reckoning, CheckId::low, std::move(left), Relation::atLeast, boundSide(reckoning, *bound, basis),
-          holds);
+  reckoning.check(CheckId::low).limit = limit;
+  reckoning.check(CheckId::low).ratio = filled;
+  reckoning.bounds.push_back({CheckId::low, Relation::atLeast, filled});
+  compare(reckoning, CheckId::low, std::move(*left), Relation::atLeast, std::move(bound->side), holds);
   if (!holds)
-    reckoning.tell(bound->code, path::dose, argumentsFor(value, reckoning.inUnit(bound->expected), basis.per),
-                   CheckId::low);
+    reckoning.tell(bound->code, path::dose, argumentsFor(value, bound->expected, basis.per), CheckId::low);
 }
 
 /// Why the check is not made for this kind of order or reference; none when it is.

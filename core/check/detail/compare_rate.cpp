@@ -9,18 +9,17 @@ std::optional<Chain> rateChain(Reckoning& reckoning, const DoseAmount& rate, Sta
   Chain chain{{doseFactor(rate, path)}};
   if (!reckoning.inOrderUnit(rate.amount) || !reckoning.addSizeFactor(chain, rate.perSize))
     return std::nullopt;
-  reckoning.addDrugConversion(chain, rate.amount.unit);
-  for (const Factor& factor : conversionFactors(unitOf(rate.perTime), time, reckoning.rules.pounds))
-    chain.factors.push_back(factor.turned());
+  convertAbove(chain, rate.amount.unit, *reckoning.unit);
+  convertBelow(chain, unitOf(rate.perTime), time);
   return chain;
 }
 
-Side sidePer(Chain chain, Unit over, std::string_view under) {
-  const Number value = cancel(chain).exact;
-  Side side{{value, {over}, chain.factors.front().over.origin},
-            std::nullopt,
-            printed(Quantity{value, over}).append("/").append(under)};
-  if (chain.factors.size() > 1) side.chain = std::move(chain);
+std::optional<Side> sidePer(Reckoning& reckoning, Chain chain, const Units& wanted) {
+  std::optional<Side> side = sideBy(reckoning, std::move(chain), wanted);
+  if (!side) return std::nullopt;
+  side->text = printed(amountOf(*side));
+  if (!side->under.empty()) side->text.append("/").append(idOf(side->under.front()));
+  if (side->chain->factors.size() == 1) side->chain.reset();
   return side;
 }
 
@@ -32,28 +31,28 @@ void tellApart(Side& left, Side& right) {
   const int significant = digitsApart(left.term.value, right.term.value);
   for (Side* side : {&left, &right}) {
     const std::string per = side->text.substr(std::min(side->text.find('/'), side->text.size()));
-    side->text =
-        printed(Quantity{side->term.value, side->term.units.front()}, Grouping::commas, significant) + per;
+    side->text = printed(amountOf(*side), Grouping::commas, significant) + per;
   }
 }
 
 }  // namespace
 
-void compareSides(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right,
-                  FindingCode outside, StaticText field) {
-  tellApart(left, right);
-  const Number value = left.term.value;
-  const Number limit = right.term.value;
+void compareSides(Reckoning& reckoning, CheckId id, std::optional<Side> left, Relation relation,
+                  std::optional<Side> right, FindingCode outside, StaticText field) {
+  if (!left || !right) return;
+  tellApart(*left, *right);
+  const Number value = left->term.value;
+  const Number limit = right->term.value;
   const bool holds = relation == Relation::atMost ? value <= limit : value >= limit;
-  reckoning.check(id).value = left.text;
-  reckoning.check(id).limit = right.text;
+  reckoning.check(id).value = left->text;
+  reckoning.check(id).limit = right->text;
   reckoning.check(id).ratio = value / limit;
   const StaticText limitName =
       outside == FindingCode::belowLow ? StaticText("expected") : StaticText("limit");
   std::vector<Argument> arguments = {
-      {"ordered", left.text}, {limitName, right.text}, {"percent", percentText(value, limit)}};
+      {"ordered", left->text}, {limitName, right->text}, {"percent", percentText(value, limit)}};
   if (!holds && relation == Relation::atMost) arguments.push_back({"over", excessText(value, limit)});
-  compare(reckoning, id, std::move(left), relation, std::move(right), holds);
+  compare(reckoning, id, std::move(*left), relation, std::move(*right), holds);
   if (!holds) reckoning.tell(outside, field, std::move(arguments), id);
 }
 
@@ -65,18 +64,18 @@ void compareRate(Reckoning& reckoning) {
   reckoning.notChecked(CheckId::low, WhyNot::notStated);
   if (!reference.high || !reference.high->isRate()) return;
   const Unit time = unitOf(order.perTime);
-  const Unit drug = *reckoning.unit;
+  const Units wanted{{*reckoning.unit}, {time}};
   std::optional<Chain> left = rateChain(reckoning, order, path::dose, time);
   std::optional<Chain> right = rateChain(reckoning, *reference.high, path::high, time);
   if (!left || !right) return reckoning.notChecked(CheckId::rate, WhyNot::noSize);
-  const Side ordered = sidePer(std::move(*left), drug, idOf(time));
+  const std::optional<Side> ordered = sidePer(reckoning, std::move(*left), wanted);
   compareSides(reckoning, CheckId::rate, ordered, Relation::atMost,
-               sidePer(std::move(*right), drug, idOf(time)), FindingCode::overRate, path::dose);
+               sidePer(reckoning, std::move(*right), wanted), FindingCode::overRate, path::dose);
   if (!reference.low) return;
   std::optional<Chain> low = rateChain(reckoning, *reference.low, path::low, time);
   if (low)
     compareSides(reckoning, CheckId::low, ordered, Relation::atLeast,
-                 sidePer(std::move(*low), drug, idOf(time)), FindingCode::belowLow, path::dose);
+                 sidePer(reckoning, std::move(*low), wanted), FindingCode::belowLow, path::dose);
 }
 
 }  // namespace wardchalk::detail

@@ -141,21 +141,23 @@ void compareChartedWithComputed(Reckoning& reckoning) {
   const Number down = larger(Number(1) - share, Number(0));
   const bool near = chartedSquared <= up * up * square && chartedSquared >= down * down * square;
   const Number computed = square.rootRounded(20);
-  const Quantity computedArea{computed, Unit::m2};
+  const Found computedArea({computed, Unit::m2}, {}, Origin::step(StepId::bsa));
   reckoning.check(CheckId::bsaCharted).value = *charted;
-  reckoning.check(CheckId::bsaCharted).limit = computedArea;
+  reckoning.check(CheckId::bsaCharted).limit = computedArea.amount;
   reckoning.check(CheckId::bsaCharted).ratio = charted->value / computed;
   reckoning.m2Used = true;
   const Origin rule = Origin::rule("bsa_differs_percent");
-  Side left{{(charted->value - computed).absolute(), {Unit::m2}, Origin::field(path::bsa)}, std::nullopt, {}};
-  Side right{{computed * share, {Unit::m2}, rule}, std::nullopt, {}};
-  right.chain = Chain{{over1({computed, {Unit::m2}, Origin::step(StepId::bsa)}),
-                       {{reckoning.rules.bsaDiffersPercent, {}, rule}, {Number(100), {}, rule}}}};
-  compare(reckoning, CheckId::bsaCharted, std::move(left), Relation::atMost, std::move(right), near);
+  const Found apart({(charted->value - computed).absolute(), charted->unit}, {}, Origin::field(path::bsa));
+  std::optional<Side> right =
+      sideBy(reckoning, {{factorOf(computedArea), percentFactor(reckoning.rules.bsaDiffersPercent, rule)}},
+             computedArea.units());
+  if (!right) return;
+  right->term.origin = rule;
+  compare(reckoning, CheckId::bsaCharted, sideOf(apart), Relation::atMost, std::move(*right), near);
   if (near) return;
   std::vector<Argument> arguments = {
       {"charted", *charted},
-      {"computed", computedArea},
+      {"computed", computedArea.amount},
       {"percent", plainPercent((charted->value - computed).absolute() * Number(100) / computed)}};
   if (const auto decides = decidedByCharted(reckoning)) arguments.push_back({"order", *decides});
   reckoning.tell(FindingCode::bsaDiffers, path::bsa, std::move(arguments), CheckId::bsaCharted);

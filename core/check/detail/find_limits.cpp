@@ -30,7 +30,7 @@ std::optional<Chain> sizedChain(Reckoning& reckoning, const DoseAmount& dose, St
   if (!reckoning.inOrderUnit(dose.amount)) return std::nullopt;
   Chain chain{{doseFactor(dose, path)}};
   if (!reckoning.addSizeFactor(chain, dose.perSize)) return std::nullopt;
-  reckoning.addDrugConversion(chain, dose.amount.unit);
+  convertAbove(chain, dose.amount.unit, *reckoning.unit);
   return chain;
 }
 
@@ -49,10 +49,6 @@ struct End {
   std::optional<Chain> weekChain;
 };
 
-Factor doseInDays(const Number& count, StaticText path) {
-  return rateFactor(count, Unit::dose, Unit::day, Origin::field(path));
-}
-
 End endPerDose(Reckoning& reckoning, Chain chain, StepPair steps) {
   const Unit unit = *reckoning.unit;
   End end;
@@ -60,13 +56,13 @@ End endPerDose(Reckoning& reckoning, Chain chain, StepPair steps) {
   const auto& own = reckoning.given.reference.schedule;
   if (steps.dose == StepId::lowDose)
     return end;  // a least dose is no least day: the schedule says how many are too few
-  if (!own || own->isContinuous()) return end;
+  if (!end.dose || !own || own->isContinuous()) return end;
+  Chain day{{factorOf(*end.dose),
+             dosesADay(own->isOnce() ? Number(1) : own->most.ceil(), path::referenceSchedule)}};
   if (own->isOnce()) {
-    end.day = end.dose;
+    end.day = reckoning.solveUnwritten(day, {{unit}, {Unit::day}}, end.dose->origin);
     return end;
   }
-  Chain day{
-      {foundFactor(*end.dose, unit, Unit::dose), doseInDays(own->most.ceil(), path::referenceSchedule)}};
   end.day = reckoning.solveStep(Section::limits, steps.day, std::move(day), {{unit}, {Unit::day}});
   return end;
 }
@@ -76,9 +72,9 @@ End endPerDay(Reckoning& reckoning, Chain chain, StepPair steps) {
   End end;
   end.day = reckoning.solveStep(Section::limits, steps.day, std::move(chain), {{unit}, {Unit::day}});
   const auto often = dividingSchedule(reckoning);
-  if (!often) return end;
+  if (!end.day || !often) return end;
   const Number count = referenceOnce(reckoning) ? Number(1) : ceilAtLeastOne(often->fewest);
-  Chain dose{{foundFactor(*end.day, unit, Unit::day), doseInDays(count, often->path).turned()}};
+  Chain dose{{factorOf(*end.day), dosesADay(count, often->path).turned()}};
   end.dose = reckoning.solveStep(Section::limits, steps.dose, std::move(dose), {{unit}, {Unit::dose}});
   return end;
 }
@@ -88,8 +84,9 @@ End endPerWeek(Reckoning& reckoning, Chain chain, StepPair steps) {
   End end;
   // worked out by the chain that stands beside the week's comparison, unless it is the figure itself
   const bool asStated = chain.factors.size() == 1;
-  end.week = Found{cancel(chain).exact,
-                   asStated ? chain.factors.front().over.origin : Origin::step(StepId::comparePeriod)};
+  end.week = reckoning.solveUnwritten(
+      chain, {{unit}, {Unit::week}},
+      asStated ? chain.factors.front().over.origin : Origin::step(StepId::comparePeriod));
   end.weekChain = chain;
   const auto often = dividingSchedule(reckoning);
   if (!often) return end;
@@ -130,28 +127,26 @@ std::optional<Found> maximumOf(Reckoning& reckoning, const std::optional<DoseAmo
                              {{*reckoning.unit}, {unitOf(maximum->perTime)}});
 }
 
-void lowerTo(std::optional<Limit>& limit, const std::optional<Found>& candidate, SetBy by, Unit unit) {
+void lowerTo(std::optional<Limit>& limit, const std::optional<Found>& candidate, SetBy by) {
   if (!candidate) return;
-  if (!limit || candidate->value < limit->amount.value) limit = Limit{{candidate->value, unit}, by};
+  if (!limit || candidate->value() < limit->amount.value) limit = Limit{candidate->amount, by};
 }
 
 /// The limits that count: the reference's, lowered by the maxima (R6).
 void keepLimits(Reckoning& reckoning) {
-  const Unit unit = *reckoning.unit;
   Worksheet& sheet = reckoning.sheet;
-  lowerTo(sheet.limitDay, reckoning.limitDay, SetBy::reference, unit);
-  lowerTo(sheet.limitDay, reckoning.maxDay, SetBy::maxPerDay, unit);
-  lowerTo(sheet.limitDose, reckoning.limitDose, SetBy::reference, unit);
-  lowerTo(sheet.limitDose, reckoning.maxDose, SetBy::maxPerDose, unit);
-  lowerTo(sheet.limitDose, reckoning.maxDay, SetBy::maxPerDay, unit);
-  if (!reckoning.once) lowerTo(sheet.limitDose, reckoning.limitDay, SetBy::reference, unit);
+  lowerTo(sheet.limitDay, reckoning.limitDay, SetBy::reference);
+  lowerTo(sheet.limitDay, reckoning.maxDay, SetBy::maxPerDay);
+  lowerTo(sheet.limitDose, reckoning.limitDose, SetBy::reference);
+  lowerTo(sheet.limitDose, reckoning.maxDose, SetBy::maxPerDose);
+  lowerTo(sheet.limitDose, reckoning.maxDay, SetBy::maxPerDay);
+  if (!reckoning.once) lowerTo(sheet.limitDose, reckoning.limitDay, SetBy::reference);
 }
 
 void noteCap(Reckoning& reckoning, const std::optional<Limit>& limit, const std::optional<Found>& uncapped,
              SetBy by, StaticText path) {
   if (!limit || limit->setBy != by || !uncapped) return;
-  reckoning.tell(FindingCode::capApplied, path,
-                 {{"limit", limit->amount}, {"uncapped", reckoning.inUnit(uncapped->value)}});
+  reckoning.tell(FindingCode::capApplied, path, {{"limit", limit->amount}, {"uncapped", uncapped->amount}});
 }
 
 void noteCaps(Reckoning& reckoning) {
@@ -177,9 +172,8 @@ void findLimits(Reckoning& reckoning) {
                   : reference.low && reference.low->perTime == PerTime::day ? low.day
                                                                             : low.dose;
   reckoning.lowWeekChain = std::move(low.weekChain);
-  if (low.dose) reckoning.sheet.lowDose = reckoning.inUnit(low.dose->value);
-  if (low.day && reference.low->perTime == PerTime::day)
-    reckoning.sheet.lowDay = reckoning.inUnit(low.day->value);
+  if (low.dose) reckoning.sheet.lowDose = low.dose->amount;
+  if (low.day && reference.low->perTime == PerTime::day) reckoning.sheet.lowDay = low.day->amount;
   keepLimits(reckoning);
   noteCaps(reckoning);
 }

@@ -31,16 +31,12 @@ bool addStrength(Reckoning& reckoning, Chain& chain) {
   reckoning.strengthUsed = true;
   if (strength.from == StrengthFrom::labelled) {
     const Strength& label = *reckoning.given.stock.strength;
-    const Origin origin = Origin::field(path::strength);
-    append(chain, conversionFactors(Unit::mL, label.in.unit, reckoning.rules.pounds));
-    chain.factors.push_back(
-        {{label.amount.value, {label.amount.unit}, origin}, {label.in.value, {label.in.unit}, origin}});
+    convertAbove(chain, Unit::mL, label.in.unit);
+    chain.factors.push_back(labelFactor(label, path::strength));
   } else {
-    const Origin origin = Origin::step(StepId::strength);
-    chain.factors.push_back(
-        {{strength.perOne, {strength.drugUnit}, origin}, {Number(1), {Unit::mL}, origin}});
+    chain.factors.push_back(strengthFactor(strength, Origin::step(StepId::strength)));
   }
-  reckoning.addDrugConversion(chain, strength.drugUnit);
+  convertAbove(chain, strength.drugUnit, *reckoning.unit);
   return true;
 }
 
@@ -56,16 +52,12 @@ std::optional<Chain> orderedChain(Reckoning& reckoning) {
   return chain;
 }
 
-Factor dosesInDay(const Number& count) {
-  return rateFactor(count, Unit::dose, Unit::day, Origin::field(path::schedule));
-}
-
 void findFromDose(Reckoning& reckoning, Chain chain) {
   const Unit unit = *reckoning.unit;
   reckoning.ordered =
       reckoning.solveStep(Section::ordered, StepId::orderedDose, std::move(chain), {{unit}, {Unit::dose}});
-  if (!reckoning.n) return;
-  Chain day{{foundFactor(*reckoning.ordered, unit, Unit::dose), dosesInDay(reckoning.n->ceil())}};
+  if (!reckoning.ordered || !reckoning.n) return;
+  Chain day{{factorOf(*reckoning.ordered), dosesADay(reckoning.n->ceil(), path::schedule)}};
   reckoning.orderedDay =
       reckoning.solveStep(Section::ordered, StepId::orderedDay, std::move(day), {{unit}, {Unit::day}});
 }
@@ -82,8 +74,9 @@ void findFromDay(Reckoning& reckoning, Chain chain) {
     reckoning.orderedDay.reset();  // how much is given in 24 h hangs on the schedule
     return;
   }
-  Chain dose{{foundFactor(*reckoning.orderedDay, unit, Unit::day),
-              dosesInDay(ceilAtLeastOne(*reckoning.n)).turned()}};
+  if (!reckoning.orderedDay) return;
+  Chain dose{
+      {factorOf(*reckoning.orderedDay), dosesADay(ceilAtLeastOne(*reckoning.n), path::schedule).turned()}};
   reckoning.ordered =
       reckoning.solveStep(Section::ordered, StepId::orderedDose, std::move(dose), {{unit}, {Unit::dose}});
 }
@@ -111,8 +104,8 @@ void findOrder(Reckoning& reckoning) {
     findFromDay(reckoning, std::move(*chain));
   else
     findFromDose(reckoning, std::move(*chain));
-  if (reckoning.ordered) reckoning.sheet.orderedDose = reckoning.inUnit(reckoning.ordered->value);
-  if (reckoning.orderedDay) reckoning.sheet.orderedDay = reckoning.inUnit(reckoning.orderedDay->value);
+  if (reckoning.ordered) reckoning.sheet.orderedDose = reckoning.ordered->amount;
+  if (reckoning.orderedDay) reckoning.sheet.orderedDay = reckoning.orderedDay->amount;
 }
 
 }  // namespace wardchalk::detail

@@ -7,8 +7,8 @@ namespace wardchalk::detail {
 
 namespace {
 
-/// Whether a flow keeps what the exact one kept.
-using Keeps = std::function<bool(const Number& flow)>;
+/// Whether a flow of so many times the exact one keeps what that one kept.
+using Keeps = std::function<bool(const Number& times)>;
 
 /// The nearer of the two settings around the flow that is not zero and keeps every check.
 std::optional<Number> settingFor(const Number& exact, int decimals, const Keeps& keeps) {
@@ -17,18 +17,20 @@ std::optional<Number> settingFor(const Number& exact, int decimals, const Keeps&
   const Number above = below == exact ? below : below + step;
   const bool upFirst = above - exact <= exact - below;  // half up
   for (const Number& candidate : {upFirst ? above : below, upFirst ? below : above})
-    if (!candidate.isZero() && keeps(candidate)) return candidate;
+    if (!candidate.isZero() && keeps(candidate / exact)) return candidate;
   return std::nullopt;
 }
 
 /// Writes the step for a flow, rounds it, and asks when rounding moves it too far.
-Flow flowOf(Reckoning& reckoning, StepId id, Chain chain, Unit over, Unit under, int decimals,
-            const Keeps& keeps) {
-  Product product = cancel(chain);
-  const Number exact = product.exact;
+std::optional<Flow> flowOf(Reckoning& reckoning, StepId id, Chain chain, Unit over, Unit under, int decimals,
+                           const Keeps& keeps) {
+  const Units wanted{{over}, {under}};
+  std::optional<Solution> solution = reckoning.found(solve(chain, wanted));
+  if (!solution) return std::nullopt;
+  const Number exact = solution->product.exact;
   Flow flow{{exact, over}, settingFor(exact, decimals, keeps), {}};
   const Number shown = flow.measured.value_or(exact);
-  Step step{id, {{over}, {under}}, Solved{std::move(chain), std::move(product), shown, -1}, {}, {}};
+  Step step{id, wanted, Solved{std::move(chain), std::move(solution->product), shown, -1}, {}, {}};
   if (shown != exact) step.rounding = Rounding{"rate_decimals", decimals};
   reckoning.in(Section::amount).push_back(std::move(step));
   const Number change = (shown - exact).absolute() * Number(100) / exact;
@@ -46,59 +48,57 @@ Flow flowOf(Reckoning& reckoning, StepId id, Chain chain, Unit over, Unit under,
 // An infusion of one dose
 
 Chain volumeOverTime(const Infusion& infusion) {
-  return {{{{infusion.volume->value, {infusion.volume->unit}, Origin::field(path::infusionVolume)},
-            {infusion.over->value, {infusion.over->unit}, Origin::field(path::infusionOver)}}}};
+  return {{entriesFactor(*infusion.volume, path::infusionVolume, *infusion.over, path::infusionOver)}};
 }
 
-/// Whether the dose still runs long enough and slowly enough when it takes `minutes`.
-bool keepsTime(const Reckoning& reckoning, const Number& minutes, const Number& dose) {
-  const Reference& reference = reckoning.given.reference;
-  const auto within = [&](CheckId id) { return reckoning.sheet.check(id).status == CheckStatus::within; };
-  if (within(CheckId::infusionTime) &&
-      minutes < *converted(reference.minInfusionTime->value, reference.minInfusionTime->unit, Unit::min))
-    return false;
-  if (!within(CheckId::infusionRate)) return true;
-  const DoseAmount& most = *reference.maxInfusionRate;
-  const Number perTime = *reckoning.inOrderUnit(most.amount) * *sizeValue(reckoning, most.perSize);
-  return dose / *converted(minutes, Unit::min, unitOf(most.perTime)) <= perTime;
+/// Whether the measured dose still runs long enough and slowly enough at so many times the exact flow.
+bool keepsTime(const Reckoning& reckoning, const Number& times) {
+  const auto filled = [&](CheckId id) -> std::optional<Number> {
+    const Check& check = reckoning.sheet.check(id);
+    return check.status == CheckStatus::within ? check.ratio : std::nullopt;
+  };
+  const std::optional<Number> time = filled(CheckId::infusionTime);
+  if (time && *time / times < Number(1)) return false;
+  const std::optional<Number> rate = filled(CheckId::infusionRate);
+  const Number dose = reckoning.sheet.give->doseGiven->value / reckoning.ordered->value();
+  return !rate || *rate * dose * times <= Number(1);
+}
+
+/// How long the infusion takes at the flow that is set.
+void checkTimeBack(Reckoning& reckoning, RunRate& run) {
+  const Quantity& volume = *reckoning.given.infusion.volume;
+  const Found flow({*run.mlPerHour->measured, run.mlPerHour->exact.unit}, {Unit::h},
+                   Origin::step(StepId::rate));
+  Chain back{{entryFactor({inMl(volume), Unit::mL}, path::infusionVolume), factorOf(flow).turned()}};
+  convertAbove(back, Unit::h, Unit::min);
+  const auto minutes =
+      reckoning.solveStep(Section::amount, StepId::backCheck, std::move(back), {{Unit::min}, {}});
+  if (minutes) run.delivered = Delivered{*reckoning.sheet.give->doseGiven, minutes->amount, {}};
 }
 
 void findDoseFlow(Reckoning& reckoning) {
   const Infusion& infusion = reckoning.given.infusion;
   const Number volume = inMl(*infusion.volume);
-  const Number& dose = reckoning.sheet.give->doseGiven->value;
   const int decimals = reckoning.rules.rateDecimals;
   RunRate run;
   const Give& give = *reckoning.sheet.give;
   if (give.exact.unit == Unit::mL && *give.measured < volume)
     run.toAdd = Quantity{volume - *give.measured, Unit::mL};
 
+  const Keeps keeps = [&](const Number& times) { return keepsTime(reckoning, times); };
   Chain hourly = volumeOverTime(infusion);
-  append(hourly, conversionFactors(infusion.volume->unit, Unit::mL, Pounds::exact));
+  convertAbove(hourly, infusion.volume->unit, Unit::mL);
   convertBelow(hourly, infusion.over->unit, Unit::h);
-  run.mlPerHour =
-      flowOf(reckoning, StepId::rate, std::move(hourly), Unit::mL, Unit::h, decimals,
-             [&](const Number& flow) { return keepsTime(reckoning, volume * Number(60) / flow, dose); });
+  run.mlPerHour = flowOf(reckoning, StepId::rate, std::move(hourly), Unit::mL, Unit::h, decimals, keeps);
   if (infusion.dropFactor) {
     Chain drops = volumeOverTime(infusion);
-    append(drops, conversionFactors(infusion.volume->unit, Unit::mL, Pounds::exact));
+    convertAbove(drops, infusion.volume->unit, Unit::mL);
     drops.factors.push_back(
         rateFactor(infusion.dropFactor->value, Unit::drop, Unit::mL, Origin::field(path::dropFactor)));
     convertBelow(drops, infusion.over->unit, Unit::min);
-    const Number allDrops = volume * infusion.dropFactor->value;
-    run.dropsPerMinute =
-        flowOf(reckoning, StepId::drops, std::move(drops), Unit::drop, Unit::min, 0,
-               [&](const Number& flow) { return keepsTime(reckoning, allDrops / flow, dose); });
+    run.dropsPerMinute = flowOf(reckoning, StepId::drops, std::move(drops), Unit::drop, Unit::min, 0, keeps);
   }
-  if (run.mlPerHour->measured) {
-    const Origin rate = Origin::step(StepId::rate);
-    Chain back{{over1({volume, {Unit::mL}, Origin::field(path::infusionVolume)}),
-                {{Number(1), {Unit::h}, rate}, {*run.mlPerHour->measured, {Unit::mL}, rate}}}};
-    append(back, conversionFactors(Unit::h, Unit::min, Pounds::exact));
-    const Found minutes =
-        reckoning.solveStep(Section::amount, StepId::backCheck, std::move(back), {{Unit::min}, {}});
-    run.delivered = Delivered{*reckoning.sheet.give->doseGiven, Quantity{minutes.value, Unit::min}, {}};
-  }
+  if (run.mlPerHour && run.mlPerHour->measured) checkTimeBack(reckoning, run);
   reckoning.sheet.rate = std::move(run);
 }
 
@@ -121,20 +121,18 @@ void findInfusion(Reckoning& reckoning) {
 /// The label with its drug unit below, and the volume in mL.
 void appendLabel(const Reckoning& reckoning, Chain& chain) {
   const Strength& label = *reckoning.given.stock.strength;
-  const Origin origin = Origin::field(path::strength);
-  append(chain, conversionFactors(*reckoning.unit, label.amount.unit, Pounds::exact));
-  chain.factors.push_back(
-      {{label.in.value, {label.in.unit}, origin}, {label.amount.value, {label.amount.unit}, origin}});
-  append(chain, conversionFactors(label.in.unit, Unit::mL, Pounds::exact));
+  convertAbove(chain, *reckoning.unit, label.amount.unit);
+  chain.factors.push_back(labelFactor(label, path::strength).turned());
+  convertAbove(chain, label.in.unit, Unit::mL);
 }
 
-/// Whether the rate that this flow gives keeps the limits that the order kept. The flow is in proportion to
-/// the rate.
-bool keepsRate(const Reckoning& reckoning, const Number& flow, const Number& exact) {
+/// Whether the rate that so many times the exact flow give keeps the limits that the order kept. The flow is
+/// in proportion to the rate.
+bool keepsRate(const Reckoning& reckoning, const Number& times) {
   const auto keeps = [&](CheckId id, bool upper) {
     const Check& check = reckoning.sheet.check(id);
     if (check.status != CheckStatus::within || !check.ratio) return true;
-    const Number ratio = *check.ratio * flow / exact;
+    const Number ratio = *check.ratio * times;
     return upper ? ratio <= Number(1) : ratio >= Number(1);
   };
   return keeps(CheckId::rate, true) && keeps(CheckId::low, false);
@@ -144,27 +142,26 @@ bool keepsRate(const Reckoning& reckoning, const Number& flow, const Number& exa
 void checkBack(Reckoning& reckoning, RunRate& run) {
   const DoseAmount& order = *reckoning.given.order.dose;
   const Strength& label = *reckoning.given.stock.strength;
-  const Origin rate = Origin::step(StepId::rate);
-  const Origin origin = Origin::field(path::strength);
-  Chain back{{{{*run.mlPerHour->measured, {Unit::mL}, rate}, {Number(1), {Unit::h}, rate}}}};
-  append(back, conversionFactors(Unit::mL, label.in.unit, Pounds::exact));
-  back.factors.push_back(
-      {{label.amount.value, {label.amount.unit}, origin}, {label.in.value, {label.in.unit}, origin}});
-  append(back, conversionFactors(label.amount.unit, *reckoning.unit, Pounds::exact));
+  const Found flow({*run.mlPerHour->measured, run.mlPerHour->exact.unit}, {Unit::h},
+                   Origin::step(StepId::rate));
+  Chain back{{factorOf(flow)}};
+  convertAbove(back, Unit::mL, label.in.unit);
+  back.factors.push_back(labelFactor(label, path::strength));
+  convertAbove(back, label.amount.unit, *reckoning.unit);
   convertBelow(back, Unit::h, unitOf(order.perTime));
   Units wanted{{*reckoning.unit}, {}};
   std::string per;
   if (order.perSize != PerSize::none) {
     Chain size;
-    reckoning.addSizeFactor(size, order.perSize);
+    if (!reckoning.addSizeFactor(size, order.perSize)) return;
     back.factors.push_back(size.factors.front().turned());
     wanted.under.push_back(unitOf(order.perSize));
     per = std::string(idOf(unitOf(order.perSize))) + "/";
   }
   wanted.under.push_back(unitOf(order.perTime));
-  const Found given = reckoning.solveStep(Section::amount, StepId::backCheck, std::move(back), wanted);
-  run.delivered =
-      Delivered{reckoning.inUnit(given.value), std::nullopt, per + std::string(idOf(unitOf(order.perTime)))};
+  const auto given = reckoning.solveStep(Section::amount, StepId::backCheck, std::move(back), wanted);
+  if (given)
+    run.delivered = Delivered{given->amount, std::nullopt, per + std::string(idOf(unitOf(order.perTime)))};
 }
 
 void findRateFlow(Reckoning& reckoning) {
@@ -174,21 +171,18 @@ void findRateFlow(Reckoning& reckoning) {
   appendLabel(reckoning, *chain);
   Chain hourly = *chain;
   convertBelow(hourly, unitOf(order.perTime), Unit::h);
-  const Number exact = cancel(hourly).exact;
+  const Keeps keeps = [&](const Number& times) { return keepsRate(reckoning, times); };
   RunRate run;
-  run.mlPerHour =
-      flowOf(reckoning, StepId::rate, std::move(hourly), Unit::mL, Unit::h, reckoning.rules.rateDecimals,
-             [&](const Number& flow) { return keepsRate(reckoning, flow, exact); });
+  run.mlPerHour = flowOf(reckoning, StepId::rate, std::move(hourly), Unit::mL, Unit::h,
+                         reckoning.rules.rateDecimals, keeps);
   if (const auto& dropFactor = reckoning.given.infusion.dropFactor) {
     Chain drops = std::move(*chain);
     drops.factors.push_back(
         rateFactor(dropFactor->value, Unit::drop, Unit::mL, Origin::field(path::dropFactor)));
     convertBelow(drops, unitOf(order.perTime), Unit::min);
-    const Number exactDrops = cancel(drops).exact;
-    run.dropsPerMinute = flowOf(reckoning, StepId::drops, std::move(drops), Unit::drop, Unit::min, 0,
-                                [&](const Number& flow) { return keepsRate(reckoning, flow, exactDrops); });
+    run.dropsPerMinute = flowOf(reckoning, StepId::drops, std::move(drops), Unit::drop, Unit::min, 0, keeps);
   }
-  if (run.mlPerHour->measured) checkBack(reckoning, run);
+  if (run.mlPerHour && run.mlPerHour->measured) checkBack(reckoning, run);
   reckoning.sheet.rate = std::move(run);
 }
 

@@ -1,5 +1,3 @@
-#include <cassert>
-
 #include "core/check/detail/reckoning.h"
 #include "core/child/surface_formula.h"
 
@@ -47,38 +45,43 @@ void findWeight(Reckoning& reckoning) {
   reckoning.kgExact = *totalIn(weight, Unit::kg);
   Totalled total = totalled(weight, path::weight);
   Chain chain = convertedChain(total, Unit::kg, reckoning.rules.pounds);
-  Product product = cancel(chain);
+  const Units wanted{{Unit::kg}, {}};
+  std::optional<Solution> solution = reckoning.found(solve(chain, wanted));
+  if (!solution) return;
+  reckoning.kg = reckoning.found(foundBy(*solution, total.term.origin));
+  if (!reckoning.kg) return;
+  Number& result = reckoning.kg->amount.value;
   const std::optional<int> decimals = reckoning.rules.kilogramDecimals;
-  const Number result = decimals ? product.exact.rounded(*decimals) : product.exact;
-  const bool rounds = result != product.exact;
+  if (decimals) result = result.rounded(*decimals);
+  const bool rounds = result != solution->product.exact;
   reckoning.sheet.weight = WeightFound{result};
-  if (chain.factors.size() == 1 && !rounds) {
-    reckoning.kg = Found{result, total.term.origin};
-    return;
-  }
+  if (chain.factors.size() == 1 && !rounds) return;
+  reckoning.kg->origin = Origin::step(StepId::weight);
   Step step{StepId::weight,
-            {{Unit::kg}, {}},
-            Solved{std::move(chain), std::move(product), result, -1},
+            wanted,
+            Solved{std::move(chain), std::move(solution->product), result, -1},
             {},
             std::move(total.sums)};
   if (rounds) step.rounding = Rounding{"kilogram_decimals", *decimals};
   reckoning.weightSteps.push_back(std::move(step));
-  reckoning.kg = Found{result, Origin::step(StepId::weight)};
 }
 
 /// The height in cm, as typed or by a step of its own.
-Found heightInCm(Reckoning& reckoning) {
+std::optional<Found> heightInCm(Reckoning& reckoning) {
   Totalled total = totalled(*reckoning.given.child.height, path::height);
   Chain chain = convertedChain(total, Unit::cm, reckoning.rules.pounds);
-  Product product = cancel(chain);
-  const Number result = product.exact;
-  if (chain.factors.size() == 1) return {result, total.term.origin};
+  const Units wanted{{Unit::cm}, {}};
+  std::optional<Solution> solution = reckoning.found(solve(chain, wanted));
+  if (!solution) return std::nullopt;
+  if (chain.factors.size() == 1) return reckoning.found(foundBy(*solution, total.term.origin));
+  std::optional<Found> cm = reckoning.found(foundBy(*solution, Origin::step(StepId::height)));
+  const Number result = solution->product.exact;
   reckoning.surfaceSteps.push_back({StepId::height,
-                                    {{Unit::cm}, {}},
-                                    Solved{std::move(chain), std::move(product), result, -1},
+                                    wanted,
+                                    Solved{std::move(chain), std::move(solution->product), result, -1},
                                     {},
                                     std::move(total.sums)});
-  return {result, Origin::step(StepId::height)};
+  return cm;
 }
 
 Factor mostellerFactor(int divisor, Unit length, Unit mass, StaticText name) {
@@ -99,58 +102,59 @@ Chain householdChain(Reckoning& reckoning, std::vector<Sum>& sums) {
   return chain;
 }
 
-Chain metricChain(Reckoning& reckoning) {
-  const Found cm = heightInCm(reckoning);
-  Chain chain{{}, /*rooted=*/true};
-  chain.factors.push_back(over1({cm.value, {Unit::cm}, cm.origin}));
-  chain.factors.push_back(over1({reckoning.kg->value, {Unit::kg}, reckoning.kg->origin}));
-  chain.factors.push_back(mostellerFactor(mostellerMetric, Unit::cm, Unit::kg, "mosteller-metric"));
-  return chain;
+std::optional<Chain> metricChain(Reckoning& reckoning) {
+  const std::optional<Found> cm = heightInCm(reckoning);
+  if (!cm || !reckoning.kg) return std::nullopt;
+  return Chain{{factorOf(*cm), factorOf(*reckoning.kg),
+                mostellerFactor(mostellerMetric, Unit::cm, Unit::kg, "mosteller-metric")},
+               /*rooted=*/true};
 }
 
-void keepSurface(Reckoning& reckoning, Step step, const Number& result, const Number& cut) {
+void keepSurface(Reckoning& reckoning, Step step, const Quantity& result, const Number& cut) {
   step.rounding = Rounding{"bsa_decimals", bsaWorkingDecimals(reckoning.rules)};
   reckoning.surfaceSteps.push_back(std::move(step));
-  reckoning.computedM2 = result;
+  reckoning.computedM2 = result.value;
   if (reckoning.m2) return;  // a charted surface is used as given
   const int fixed = reckoning.rules.bsaDecimals.value_or(-1);
-  reckoning.m2 = Found{result, Origin::step(StepId::bsa)};
-  reckoning.sheet.bsa = SurfaceFound{result, false, cut, fixed};
+  reckoning.m2 = Found(result, {}, Origin::step(StepId::bsa));
+  reckoning.sheet.bsa = SurfaceFound{result.value, false, cut, fixed};
 }
 
 void findByMosteller(Reckoning& reckoning) {
   std::vector<Sum> sums;
   reckoning.household =
       isHouseholdHeight(*reckoning.given.child.height) && isHouseholdWeight(*reckoning.given.child.weight);
-  Chain chain = reckoning.household ? householdChain(reckoning, sums) : metricChain(reckoning);
-  Solution solution = solve(chain, {{Unit::m2}, {}});
-  assert(solution.wanted);
-  const Number square = solution.product.exact;
+  std::optional<Chain> chain = reckoning.household ? householdChain(reckoning, sums) : metricChain(reckoning);
+  const Units wanted{{Unit::m2}, {}};
+  std::optional<Solution> solution = chain ? reckoning.found(solve(*chain, wanted)) : std::nullopt;
+  if (!solution) return;
+  const Number square = solution->product.exact;
   reckoning.computedSquared = square;
   const Number result = square.rootRounded(bsaWorkingDecimals(reckoning.rules));
-  Solved solved{std::move(chain), std::move(solution.product), result,
+  Solved solved{std::move(*chain), std::move(solution->product), result,
                 reckoning.rules.bsaDecimals.value_or(-1)};
-  keepSurface(reckoning, {StepId::bsa, {{Unit::m2}, {}}, std::move(solved), {}, std::move(sums)}, result,
-              square.rootCut(6));
+  keepSurface(reckoning, {StepId::bsa, wanted, std::move(solved), {}, std::move(sums)},
+              {result, solution->units.over.front()}, square.rootCut(6));
 }
 
 void findByFormula(Reckoning& reckoning) {
   const SurfaceFormula& formula = surfaceFormula(reckoning.rules.bsaFormula);
-  const Found cm = heightInCm(reckoning);
-  const Number surface = surfaceByPowers(formula, cm.value, reckoning.kg->value);
+  const std::optional<Found> cm = heightInCm(reckoning);
+  if (!cm || !reckoning.kg) return;
+  const Number surface = surfaceByPowers(formula, cm->value(), reckoning.kg->value());
   reckoning.computedSquared = surface * surface;
   const Number result = surface.rounded(bsaWorkingDecimals(reckoning.rules));
   SurfaceByFormula body{formula.name,
                         {formula.factor, {}, Origin::rule("bsa_formula")},
-                        {cm.value, {Unit::cm}, cm.origin},
+                        factorOf(*cm).over,
                         formula.heightPower,
-                        {reckoning.kg->value, {Unit::kg}, reckoning.kg->origin},
+                        factorOf(*reckoning.kg).over,
                         formula.weightPower,
                         surface,
                         result,
                         reckoning.rules.bsaDecimals.value_or(-1)};
   const Number cut = (surface * Number::powerOfTen(6)).floor() * Number::powerOfTen(-6);
-  keepSurface(reckoning, {StepId::bsa, {{Unit::m2}, {}}, std::move(body), {}, {}}, result, cut);
+  keepSurface(reckoning, {StepId::bsa, {{Unit::m2}, {}}, std::move(body), {}, {}}, {result, Unit::m2}, cut);
 }
 
 }  // namespace
@@ -160,7 +164,7 @@ void findSize(Reckoning& reckoning) {
   const Child& child = reckoning.given.child;
   if (child.height) reckoning.cmExact = *totalIn(*child.height, Unit::cm);
   if (child.bsa) {
-    reckoning.m2 = Found{child.bsa->value, Origin::field(path::bsa)};
+    reckoning.m2 = Found(*child.bsa, {}, Origin::field(path::bsa));
     reckoning.sheet.bsa = SurfaceFound{child.bsa->value, true, std::nullopt, -1};
   }
   if (!child.height || !child.weight) return;

@@ -77,7 +77,7 @@ bool childStillFits(const Worksheet& entered, const Worksheet& meant) {
 }
 
 /// The case as it was meant, reckoned and judged like any other.
-bool fitsAsMeant(const Reckoning& reckoning, Case meant) {
+bool fitsAsMeant(Reckoning& reckoning, Case meant) {
   Worksheet sheet;
   sheet.given = std::move(meant);
   sheet.rules = reckoning.rules;
@@ -85,10 +85,12 @@ bool fitsAsMeant(const Reckoning& reckoning, Case meant) {
   prepareChecks(again);
   findFacts(again);
   compareAmount(again);
-  if (!fits(sheet, Number(1))) return false;
-  compareBands(again);
-  compareSize(again);
-  return childStillFits(reckoning.sheet, sheet);
+  if (fits(sheet, Number(1))) {
+    compareBands(again);
+    compareSize(again);
+  }
+  if (again.failed) reckoning.failed = true;
+  return fits(sheet, Number(1)) && childStillFits(reckoning.sheet, sheet);
 }
 
 std::string_view textArgument(const Finding& finding, std::string_view name) {
@@ -110,7 +112,7 @@ std::optional<Case> withSizeMeant(const Case& given, std::string_view id) {
 }
 
 /// The check of size has already asked about a slip that explains the dose as well: one cause, one question.
-bool isAskedWithSize(const Reckoning& reckoning) {
+bool isAskedWithSize(Reckoning& reckoning) {
   for (const Finding& finding : reckoning.sheet.findings) {
     if (finding.check != CheckId::size) continue;
     for (const std::string_view name : {"slip", "other_slip"}) {
@@ -148,7 +150,7 @@ bool canExplain(const Reckoning& reckoning, Slip slip, bool tooMuch) {
   }
 }
 
-bool explains(const Reckoning& reckoning, Undoing undoing) {
+bool explains(Reckoning& reckoning, Undoing undoing) {
   if (const auto* factor = std::get_if<Number>(&undoing)) return fits(reckoning.sheet, *factor);
   auto* meant = std::get_if<Case>(&undoing);
   return meant && fitsAsMeant(reckoning, std::move(*meant));
@@ -156,8 +158,8 @@ bool explains(const Reckoning& reckoning, Undoing undoing) {
 
 SlipGround groundOf(const Reckoning& reckoning) {
   SlipGround ground{reckoning.given, reckoning.rules.pounds, {}, {}, reckoning.n};
-  if (reckoning.kg) ground.kg = reckoning.kg->value;
-  if (reckoning.m2) ground.m2 = reckoning.m2->value;
+  if (reckoning.kg) ground.kg = reckoning.kg->value();
+  if (reckoning.m2) ground.m2 = reckoning.m2->value();
   return ground;
 }
 
@@ -166,7 +168,7 @@ bool areEnough(const std::vector<Slip>& found) {
   return found.size() >= mostSlips && !isOfOrder(found.back());
 }
 
-std::vector<Slip> explanations(const Reckoning& reckoning) {
+std::vector<Slip> explanations(Reckoning& reckoning) {
   const SlipGround ground = groundOf(reckoning);
   const Worksheet& sheet = reckoning.sheet;
   const bool tooMuch = sheet.check(CheckId::low).status != CheckStatus::outside;

@@ -9,53 +9,51 @@ namespace {
 struct Candidate {
   StrengthFound found;
   StaticText path;
+  Step step;
 };
 
-Unit oneOf(Unit in) { return in == Unit::L ? Unit::mL : in; }
-
-Candidate labelled(const Strength& label) {
-  const Unit one = oneOf(label.in.unit);
-  const Number in = *converted(label.in.value, label.in.unit, one);
-  return {{label.amount.value / in, label.amount.unit, one, StrengthFrom::labelled}, path::strength};
+/// What a mL, a tablet or a capsule holds, by a chain of one entry over another. None fails the reckoning.
+std::optional<Candidate> candidateBy(Reckoning& reckoning, Factor held, StrengthFrom from, StaticText path) {
+  const Unit drug = held.over.units.front();
+  const Unit in = held.under.units.front();
+  const Unit one = in == Unit::L ? Unit::mL : in;
+  Chain chain{{std::move(held)}};
+  convertBelow(chain, in, one);
+  const Units wanted{{drug}, {one}};
+  std::optional<Solution> solution = reckoning.found(solve(chain, wanted));
+  if (!solution) return std::nullopt;
+  const Number perOne = solution->product.exact;
+  Solved solved{std::move(chain), std::move(solution->product), perOne, -1};
+  return Candidate{{perOne, drug, one, from}, path, {StepId::strength, wanted, std::move(solved), {}, {}}};
 }
 
-std::optional<Number> mixedVolume(const Stock& stock) {
+/// Diluent and displacement added up; displacement is never taken as nothing.
+std::optional<Sum> mixedVolume(const Stock& stock) {
   if (!stock.diluent || !stock.displacement) return std::nullopt;
-  return inMl(*stock.diluent) + inMl(*stock.displacement);
+  const Number total = inMl(*stock.diluent) + inMl(*stock.displacement);
+  return Sum{{*stock.diluent, *stock.displacement}, {total, Unit::mL}};
 }
 
-/// In the order in which one is preferred (R9). Displacement is never taken as nothing.
-std::vector<Candidate> candidates(const Stock& stock) {
-  std::vector<Candidate> found;
-  if (stock.strength) found.push_back(labelled(*stock.strength));
-  if (!stock.kind || *stock.kind != StockKind::powder || !stock.content) return found;
-  const Quantity& content = *stock.content;
+/// In the order in which one is preferred (R9).
+std::vector<Candidate> candidates(Reckoning& reckoning) {
+  const Stock& stock = reckoning.given.stock;
+  std::vector<Candidate> all;
+  const auto add = [&](Factor held, StrengthFrom from, StaticText path) {
+    if (auto candidate = candidateBy(reckoning, std::move(held), from, path))
+      all.push_back(std::move(*candidate));
+  };
+  if (stock.strength)
+    add(labelFactor(*stock.strength, path::strength), StrengthFrom::labelled, path::strength);
+  if (!stock.kind || *stock.kind != StockKind::powder || !stock.content) return all;
   if (stock.finalVolume)
-    found.push_back(
-        {{content.value / inMl(*stock.finalVolume), content.unit, Unit::mL, StrengthFrom::finalVolume},
-         path::finalVolume});
-  if (const auto volume = mixedVolume(stock))
-    found.push_back({{content.value / *volume, content.unit, Unit::mL, StrengthFrom::diluentAndDisplacement},
-                     path::displacement});
-  return found;
-}
-
-/// The step "content over volume" of a powder after mixing.
-Step mixingStep(const Stock& stock, const StrengthFound& strength) {
-  const Quantity& content = *stock.content;
-  const bool byFinal = strength.from == StrengthFrom::finalVolume;
-  const Quantity volume = byFinal ? *stock.finalVolume : Quantity{*mixedVolume(stock), Unit::mL};
-  const Origin from = Origin::field(byFinal ? path::finalVolume : path::displacement);
-  Chain chain{
-      {{{content.value, {content.unit}, Origin::field(path::content)}, {volume.value, {volume.unit}, from}}}};
-  for (Factor& factor : conversionFactors(Unit::L, Unit::mL, Pounds::exact))
-    if (volume.unit == Unit::L) chain.factors.push_back(factor.turned());
-  Step step{StepId::strength, {{content.unit}, {Unit::mL}}, Solved{std::move(chain), {}, {}, -1}, {}, {}};
-  Solved& solved = std::get<Solved>(step.body);
-  solved.product = cancel(solved.chain);
-  solved.result = solved.product.exact;
-  if (!byFinal) step.sums.push_back({{*stock.diluent, *stock.displacement}, volume});
-  return step;
+    add(entriesFactor(*stock.content, path::content, *stock.finalVolume, path::finalVolume),
+        StrengthFrom::finalVolume, path::finalVolume);
+  if (auto mixed = mixedVolume(stock)) {
+    add(entriesFactor(*stock.content, path::content, mixed->total, path::displacement),
+        StrengthFrom::diluentAndDisplacement, path::displacement);
+    if (!all.empty()) all.back().step.sums.push_back(std::move(*mixed));
+  }
+  return all;
 }
 
 int decimalsOf(const Number& value) {
@@ -125,14 +123,14 @@ void findStrength(Reckoning& reckoning) {
   const Stock& stock = reckoning.given.stock;
   if (!stock.kind) reckoning.need(path::stockKind, Need::For::amount);
   checkFinalVolume(reckoning);
-  const std::vector<Candidate> found = candidates(stock);
+  std::vector<Candidate> found = candidates(reckoning);
   if (found.empty()) {
     reckoning.need(missingPath(stock), Need::For::amount);
     return;
   }
   reckoning.sheet.strength = found.front().found;
   if (found.front().found.from != StrengthFrom::labelled)
-    reckoning.strengthStep = mixingStep(stock, found.front().found);
+    reckoning.strengthStep = std::move(found.front().step);  // what a label says needs no line
   for (std::size_t i = 1; i < found.size(); ++i) compareStrength(reckoning, found.front().found, found[i]);
 }
 

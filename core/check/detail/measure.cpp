@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <cassert>
 
 #include "core/check/detail/reckoning.h"
 
@@ -52,24 +51,15 @@ Device volumeDevice(const Reckoning& reckoning, const Number& amountMl) {
   return device;
 }
 
-/// The dose that a measured amount holds, in the order's drug unit.
-Number doseIn(const Reckoning& reckoning, const Number& amount) {
-  const StrengthFound& strength = *reckoning.sheet.strength;
-  return *converted(amount * strength.perOne, strength.drugUnit, *reckoning.unit);
-}
-
-/// Whether every check that the ordered dose met is met by this one too (R9).
-bool keepsEveryCheck(const Reckoning& reckoning, const Number& dose) {
-  const Number& ordered = reckoning.ordered->value;
+/// Whether every check that the ordered dose met is met by so many times it too (R9).
+bool keepsEveryCheck(const Reckoning& reckoning, const Number& times) {
   return std::all_of(reckoning.bounds.begin(), reckoning.bounds.end(), [&](const DoseBound& bound) {
-    return !bound.holdsFor(ordered) || bound.holdsFor(dose);
+    return !bound.holdsFor(Number(1)) || bound.holdsFor(times);
   });
 }
 
-Number percentChange(const Reckoning& reckoning, const Number& dose) {
-  const Number& ordered = reckoning.ordered->value;
-  return (dose - ordered).absolute() * Number(100) / ordered;
-}
+/// By how much so many times the ordered dose differ from it.
+Number percentChange(const Number& times) { return (times - Number(1)).absolute() * Number(100); }
 
 struct Neighbours {
   Number below;
@@ -96,9 +86,9 @@ Choice measurable(const Reckoning& reckoning, const Number& amount, const Neighb
   for (const Number& candidate :
        {upFirst ? around.above : around.below, upFirst ? around.below : around.above}) {
     if (candidate.isZero()) continue;
-    const Number dose = doseIn(reckoning, candidate);
-    if (solid && percentChange(reckoning, dose) > reckoning.rules.askRoundingPercent) continue;
-    if (keepsEveryCheck(reckoning, dose)) {
+    const Number times = candidate / amount;  // the dose is in proportion to the amount
+    if (solid && percentChange(times) > reckoning.rules.askRoundingPercent) continue;
+    if (keepsEveryCheck(reckoning, times)) {
       choice.measured = candidate;
       return choice;
     }
@@ -118,19 +108,15 @@ int ceilToInt(const Number& value) {
 /// Appends the label turned so that its drug unit is below, and what converts the order's unit to it.
 Chain amountChain(const Reckoning& reckoning) {
   const StrengthFound& strength = *reckoning.sheet.strength;
-  Chain chain{{foundFactor(*reckoning.ordered, *reckoning.unit, Unit::dose)}};
-  append(chain, conversionFactors(*reckoning.unit, strength.drugUnit, reckoning.rules.pounds));
+  Chain chain{{factorOf(*reckoning.ordered)}};
+  convertAbove(chain, *reckoning.unit, strength.drugUnit);
   if (strength.from != StrengthFrom::labelled) {
-    const Origin origin = Origin::step(StepId::strength);
-    chain.factors.push_back(
-        {{Number(1), {Unit::mL}, origin}, {strength.perOne, {strength.drugUnit}, origin}});
+    chain.factors.push_back(strengthFactor(strength, Origin::step(StepId::strength)).turned());
     return chain;
   }
   const Strength& label = *reckoning.given.stock.strength;
-  const Origin origin = Origin::field(path::strength);
-  chain.factors.push_back(
-      {{label.in.value, {label.in.unit}, origin}, {label.amount.value, {label.amount.unit}, origin}});
-  append(chain, conversionFactors(label.in.unit, strength.in, reckoning.rules.pounds));
+  chain.factors.push_back(labelFactor(label, path::strength).turned());
+  convertAbove(chain, label.in.unit, strength.in);
   return chain;
 }
 
@@ -144,10 +130,11 @@ void askAboutCount(Reckoning& reckoning, std::string_view what, int count) {
 void keepMeasured(Reckoning& reckoning, Give& give, const Choice& choice) {
   const Number& measured = *choice.measured;
   give.passedOver = choice.passedOver;
-  const Number dose = doseIn(reckoning, measured);
-  const Number change = percentChange(reckoning, dose);
+  const Number times = measured / give.exact.value;
+  const Number change = percentChange(times);
+  const Quantity& ordered = reckoning.ordered->amount;
   give.measured = measured;
-  give.doseGiven = reckoning.inUnit(dose);
+  give.doseGiven = Quantity{ordered.value * times, ordered.unit};
   give.percentChange = plainPercent(change);
   if (change > reckoning.rules.askRoundingPercent)
     reckoning.tell(FindingCode::roundingChangesDose, path::strength,
@@ -244,10 +231,11 @@ void measure(Reckoning& reckoning) {
   if (reckoning.strengthStep) reckoning.in(Section::amount).push_back(std::move(*reckoning.strengthStep));
   reckoning.strengthStep.reset();
   const Unit in = sheet.strength->in;
-  const Found amount =
+  const auto amount =
       reckoning.solveStep(Section::amount, StepId::give, std::move(chain), {{in}, {Unit::dose}});
+  if (!amount) return;
   Give give;
-  give.exact = {amount.value, in};
+  give.exact = amount->amount;
   if (in == Unit::mL)
     measureVolume(reckoning, give);
   else

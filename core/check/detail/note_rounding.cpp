@@ -21,10 +21,10 @@ std::optional<Number> exactSurfaceSquared(const Reckoning& reckoning) {
 /// (exact size ÷ size used)², the square of the factor by which rounding and conversion have moved a dose per
 /// that size. 1 for a flat dose and for a charted surface, which nobody rounded.
 Number movedSquared(const Reckoning& reckoning, PerSize size) {
-  if (size == PerSize::kg && reckoning.kg) return squared(*reckoning.kgExact / reckoning.kg->value);
+  if (size == PerSize::kg && reckoning.kg) return squared(*reckoning.kgExact / reckoning.kg->value());
   if (size != PerSize::m2 || !reckoning.m2 || reckoning.sheet.bsa->charted) return Number(1);
   const auto exact = exactSurfaceSquared(reckoning);
-  return exact ? *exact / squared(reckoning.m2->value) : Number(1);
+  return exact ? *exact / squared(reckoning.m2->value()) : Number(1);
 }
 
 /// The ordered and the safe amount of one check, worked again without rounding; roots are never taken, only
@@ -40,15 +40,16 @@ struct Again {
 };
 
 void tellRounding(Reckoning& reckoning, CheckId id, const Again& again) {
-  const Number ordered = std::get<Quantity>(reckoning.check(id).value).value;
-  const Number limit = std::get<Quantity>(reckoning.check(id).limit).value;
+  const Quantity ordered = std::get<Quantity>(reckoning.check(id).value);
+  const Quantity limit = std::get<Quantity>(reckoning.check(id).limit);
   const Number unrounded = again.limitSquared.rootRounded(20);
   const int significant =
-      std::max({digitsApart(ordered, limit), digitsApart(ordered, unrounded), digitsApart(limit, unrounded)});
+      std::max({digitsApart(ordered.value, limit.value), digitsApart(ordered.value, unrounded),
+                digitsApart(limit.value, unrounded)});
   Finding& finding = reckoning.tell(FindingCode::roundingDecides, path::dose,
-                                    {{"ordered", reckoning.inUnit(ordered), significant},
-                                     {"limit", reckoning.inUnit(limit), significant},
-                                     {"unrounded", reckoning.inUnit(unrounded), significant}},
+                                    {{"ordered", ordered, significant},
+                                     {"limit", limit, significant},
+                                     {"unrounded", Quantity{unrounded, limit.unit}, significant}},
                                     id);
   if (reckoning.check(id).status == CheckStatus::within && again.isClearlyOver())
     finding.severity = Severity::ask;

@@ -16,9 +16,8 @@ bool isPerSurface(const std::optional<DoseAmount>& dose) { return dose && dose->
 
 void noteSmallChild(Reckoning& reckoning) {
   if (!isPerSurface(reckoning.given.reference.high) && !isPerSurface(reckoning.given.order.dose)) return;
-  if (!reckoning.kg || reckoning.kg->value >= smallChildKg()) return;
-  reckoning.tell(FindingCode::smallChildBsa, path::weight,
-                 {{"weight", Quantity{reckoning.kg->value, Unit::kg}}});
+  if (!reckoning.kg || reckoning.kg->value() >= smallChildKg()) return;
+  reckoning.tell(FindingCode::smallChildBsa, path::weight, {{"weight", reckoning.kg->amount}});
 }
 
 void noteAsNeeded(Reckoning& reckoning) {
@@ -35,9 +34,10 @@ void noteHouseholdConstant(Reckoning& reckoning) {
   const int decimals = bsaWorkingDecimals(reckoning.rules);
   const Number exact =
       (*reckoning.cmExact * *reckoning.kgExact / Number(mostellerMetric)).rootRounded(decimals);
-  if (exact == reckoning.m2->value) return;
-  reckoning.tell(FindingCode::householdConstant, path::height,
-                 {{"used", fixedText(reckoning.m2->value, decimals)}, {"exact", fixedText(exact, decimals)}});
+  if (exact == reckoning.m2->value()) return;
+  reckoning.tell(
+      FindingCode::householdConstant, path::height,
+      {{"used", fixedText(reckoning.m2->value(), decimals)}, {"exact", fixedText(exact, decimals)}});
 }
 
 }  // namespace

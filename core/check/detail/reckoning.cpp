@@ -1,8 +1,5 @@
 #include "core/check/detail/reckoning.h"
 
-#include <algorithm>
-#include <cassert>
-
 namespace wardchalk::detail {
 
 void Reckoning::need(StaticText path, Need::For forWhat, bool finer) {
@@ -43,7 +40,7 @@ bool Reckoning::addSizeFactor(Chain& chain, PerSize size) {
       return false;
     }
     kgUsed = true;
-    chain.factors.push_back(over1({kg->value, {Unit::kg}, kg->origin}));
+    chain.factors.push_back(factorOf(*kg));
     return true;
   }
   if (!m2) {
@@ -52,65 +49,56 @@ bool Reckoning::addSizeFactor(Chain& chain, PerSize size) {
     return false;
   }
   m2Used = true;
-  chain.factors.push_back(over1({m2->value, {Unit::m2}, m2->origin, sheet.bsa->fixedDecimals}));
+  Factor surface = factorOf(*m2);
+  surface.over.fixedDecimals = sheet.bsa->fixedDecimals;
+  chain.factors.push_back(std::move(surface));
   return true;
 }
 
-void Reckoning::addDrugConversion(Chain& chain, Unit from) const {
-  append(chain, conversionFactors(from, *unit, rules.pounds));
+std::optional<Found> Reckoning::solveStep(Section section, StepId id, Chain chain, const Units& wanted) {
+  std::optional<Solution> solution = found(solve(chain, wanted));
+  if (!solution) return std::nullopt;
+  if (chain.factors.size() == 1) return found(foundBy(*solution, chain.factors.front().over.origin));
+  std::optional<Found> value = found(foundBy(*solution, Origin::step(id)));
+  const Number result = solution->product.exact;
+  in(section).push_back(
+      {id, wanted, Solved{std::move(chain), std::move(solution->product), result, -1}, {}, {}});
+  return value;
 }
 
-Found Reckoning::solveStep(Section section, StepId id, Chain chain, const Units& wanted) {
-  Solution solution = solve(chain, wanted);
-  assert(solution.wanted);
-  if (chain.factors.size() == 1) return {solution.product.exact, chain.factors.front().over.origin};
-  const Number result = solution.product.exact;
-  in(section).push_back(
-      {id, wanted, Solved{std::move(chain), std::move(solution.product), result, -1}, {}, {}});
-  return {result, Origin::step(id)};
+std::optional<Found> Reckoning::solveUnwritten(const Chain& chain, const Units& wanted, Origin origin) {
+  return found(foundBy(chain, wanted, origin));
 }
 
 std::optional<Number> sizeValue(const Reckoning& reckoning, PerSize size) {
   if (size == PerSize::none) return Number(1);
   const std::optional<Found>& found = size == PerSize::kg ? reckoning.kg : reckoning.m2;
   if (!found) return std::nullopt;
-  return found->value;
-}
-
-Factor doseFactor(const DoseAmount& dose, StaticText path) {
-  const Origin origin = Origin::field(path);
-  Term under{Number(1), {}, origin};
-  if (dose.perSize != PerSize::none) under.units.push_back(unitOf(dose.perSize));
-  under.units.push_back(unitOf(dose.perTime));
-  return {{dose.amount.value, {dose.amount.unit}, origin}, std::move(under)};
-}
-
-Factor foundFactor(const Found& found, Unit over, Unit under) {
-  return {{found.value, {over}, found.origin}, {Number(1), {under}, found.origin}};
-}
-
-Factor rateFactor(const Number& count, Unit over, Unit under, Origin origin) {
-  return {{count, {over}, origin}, {Number(1), {under}, origin}};
-}
-
-Factor over1(Term term) { return {std::move(term), Term{}}; }
-
-void append(Chain& chain, std::vector<Factor> factors) {
-  for (Factor& factor : factors) chain.factors.push_back(std::move(factor));
-}
-
-void convertBelow(Chain& chain, Unit from, Unit to) {
-  for (const Factor& factor : conversionFactors(from, to, Pounds::exact))
-    chain.factors.push_back(factor.turned());
+  return found->value();
 }
 
 Number inMl(const Quantity& volume) { return *converted(volume.value, volume.unit, Unit::mL); }
 
 Number ceilAtLeastOne(const Number& x) { return larger(x.ceil(), Number(1)); }
 
+Side sideOf(const Found& found) {
+  return {{found.value(), {found.amount.unit}, found.origin}, std::nullopt, {}, found.under};
+}
+
+Quantity amountOf(const Side& side) { return {side.term.value, side.term.units.front()}; }
+
+std::optional<Side> sideBy(Reckoning& reckoning, Chain chain, const Units& wanted) {
+  const auto found = reckoning.solveUnwritten(chain, wanted, chain.factors.front().over.origin);
+  if (!found) return std::nullopt;
+  Side side = sideOf(*found);
+  side.chain = std::move(chain);
+  return side;
+}
+
 void compare(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right, bool holds) {
+  if (!sameUnits(left.units(), right.units())) reckoning.failed = true;
   reckoning.check(id).status = holds ? CheckStatus::within : CheckStatus::outside;
-  const Units wanted{left.term.units, {}};
+  const Units wanted{left.term.units, left.under};
   reckoning.in(Section::comparisons)
       .push_back(
           {stepOf(id), wanted, Comparison{std::move(left), relation, std::move(right), holds}, {}, {}});

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/check/detail/factors.h"
 #include "core/check/worksheet.h"
 #include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
@@ -15,23 +16,17 @@ namespace wardchalk::detail {
 /// The parts of a working, in the order a nurse writes them.
 enum class Section : std::uint8_t { size, limits, ordered, comparisons, amount };
 
-/// A value found on the way and where it was found, ready to stand in the next chain.
-struct Found {
-  Number value;
-  Origin origin;
-};
-
-/// A check of one dose: dose × perDose at most, or at least, the bound. All are in the order's drug unit. It
-/// is judged once for the ordered dose and again for each dose that could be measured.
+/// A check that depends on the dose, with how far the ordered dose fills it: value ÷ bound. Each such value
+/// is in proportion to the dose, so that the check can be judged again for each dose that could be measured.
 struct DoseBound {
   CheckId check;
-  Number perDose;
   Relation relation;
-  Number bound;
+  Number filled;
 
-  [[nodiscard]] bool holdsFor(const Number& dose) const {
-    const Number value = dose * perDose;
-    return relation == Relation::atMost ? value <= bound : value >= bound;
+  /// Whether the check is met by a dose of so many times the ordered one.
+  [[nodiscard]] bool holdsFor(const Number& times) const {
+    const Number value = filled * times;
+    return relation == Relation::atMost ? value <= Number(1) : value >= Number(1);
   }
 };
 
@@ -75,6 +70,7 @@ struct Reckoning {
   std::optional<Found> low;  // in the reference's own basis: a dose, a day or a week
   std::optional<Chain> lowWeekChain;
 
+  bool failed = false;  // a chain did not come out in the units wanted: nothing of this may be shown
   std::vector<DoseBound> bounds;
   bool amountWithheld = false;  // a question about the stock leaves no amount
   bool strengthUsed = false;
@@ -95,29 +91,22 @@ struct Reckoning {
   /// The child's size that a dose per kg or per m² is multiplied by, marked as used; no factor for a flat
   /// dose. False when it is wanted and not known; then it is noted as needed for the verdict.
   bool addSizeFactor(Chain& chain, PerSize size);
-  /// Factors from the drug unit of `from` to the order's.
-  void addDrugConversion(Chain& chain, Unit from) const;
   /// Works the chain, writes the step, gives the value found. A chain of one factor needs no step of its own.
-  Found solveStep(Section section, StepId id, Chain chain, const Units& wanted);
-  [[nodiscard]] Quantity inUnit(const Number& value) const { return {value, *unit}; }
+  /// A chain that does not come out in the units wanted fails the whole reckoning.
+  std::optional<Found> solveStep(Section section, StepId id, Chain chain, const Units& wanted);
+  /// The same without a step: what nobody would write as a line of its own.
+  std::optional<Found> solveUnwritten(const Chain& chain, const Units& wanted, Origin origin);
+  /// What is found, or a failure of the whole reckoning when it is not there.
+  template <typename T>
+  std::optional<T> found(std::optional<T> value) {
+    if (!value) failed = true;
+    return value;
+  }
 };
 
 /// The child's size for `size`, if it is known: kg, m² or 1.
 [[nodiscard]] std::optional<Number> sizeValue(const Reckoning& reckoning, PerSize size);
 
-/// A dose as a factor: "120 mg over 1 m²·dose".
-[[nodiscard]] Factor doseFactor(const DoseAmount& dose, StaticText path);
-/// A found value as a factor: "84 mg over 1 dose".
-[[nodiscard]] Factor foundFactor(const Found& found, Unit over, Unit under);
-/// `count` of one unit over 1 of another: "2 dose over 1 day".
-[[nodiscard]] Factor rateFactor(const Number& count, Unit over, Unit under, Origin origin);
-/// A term over 1.
-[[nodiscard]] Factor over1(Term term);
-
-/// Puts factors at the end of a chain.
-void append(Chain& chain, std::vector<Factor> factors);
-/// Turns what stands below a chain's bars from one unit into another.
-void convertBelow(Chain& chain, Unit from, Unit to);
 /// A volume in mL.
 [[nodiscard]] Number inMl(const Quantity& volume);
 
@@ -153,19 +142,29 @@ void measure(Reckoning& reckoning);          // measure.cpp
 void findRunRate(Reckoning& reckoning);      // find_run_rate.cpp
 void arrange(Reckoning& reckoning);          // decide.cpp
 
+/// The worksheet of a case that could not be worked out: undecided, and no number on it.
+[[nodiscard]] Worksheet notWorkedOut(const Case& given, const HouseRules& rules);  // work_out.cpp
+
+/// What was found as a side of a comparison.
+[[nodiscard]] Side sideOf(const Found& found);
+/// How much stands on a side, without what it is per: for where the check itself says that.
+[[nodiscard]] Quantity amountOf(const Side& side);
+/// A side that is found by a chain of its own, which stands with it.
+[[nodiscard]] std::optional<Side> sideBy(Reckoning& reckoning, Chain chain, const Units& wanted);
 /// A side stated in one unit per another ("5 mg/mL"), found by the chain; the chain stands with it when it is
 /// more than one factor.
-[[nodiscard]] Side sidePer(Chain chain, Unit over, std::string_view under);
+[[nodiscard]] std::optional<Side> sidePer(Reckoning& reckoning, Chain chain, const Units& wanted);
 
-/// Compares two sides stated per something, sets the check and tells `outside` of an outside one.
-void compareSides(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right,
-                  FindingCode outside, StaticText field);
+/// Compares two sides stated per something, sets the check and tells `outside` of an outside one. A side that
+/// could not be worked out is not compared.
+void compareSides(Reckoning& reckoning, CheckId id, std::optional<Side> left, Relation relation,
+                  std::optional<Side> right, FindingCode outside, StaticText field);
 
 /// A rate for this child, in the order's drug unit per `time`; none while a size it wants is not known.
 [[nodiscard]] std::optional<Chain> rateChain(Reckoning& reckoning, const DoseAmount& rate, StaticText path,
                                              Unit time);
 
-/// Writes the comparison as a step, sets the check and, for an outside one, tells `outside`.
+/// Writes the comparison as a step and sets the check. Sides in different units fail the whole reckoning.
 void compare(Reckoning& reckoning, CheckId id, Side left, Relation relation, Side right, bool holds);
 
 }  // namespace wardchalk::detail
