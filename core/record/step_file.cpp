@@ -97,7 +97,7 @@ void writeSide(JsonWriter& writer, std::string_view key, const Side& side) {
     writer.key("value")
         .text(exactValue(side.term))
         .key("unit")
-        .text(unitsText(side.term.units, Spelling::filed));
+        .text(unitsText(side.units(), Spelling::filed));
   } else {
     writer.key("text").text(withoutThousands(side.text));
   }

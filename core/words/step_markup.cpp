@@ -83,7 +83,7 @@ class StepWriter {
   void addSideChain(const Side& side) {
     if (!side.chain) return;
     std::string_view result;
-    const std::string text = sideChainText(side);
+    const std::string text = sideText(side);
     result = text;
     const bool about = result.starts_with(aboutSign);
     if (about) result.remove_prefix(aboutSign.size());

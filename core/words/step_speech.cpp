@@ -121,7 +121,8 @@ std::string spokenSide(const Side& side, int significant) {
   if (!band.empty()) return band;
   if (!side.text.empty()) return side.text;
   const ShownNumber shown = show(side.term.value, Grouping::commas, significant);
-  return (shown.exact ? "" : "about ") + shown.text + " " + spoken(side.term.units, !isOne(side.term.value));
+  return (shown.exact ? "" : "about ") + shown.text + " " + spoken(side.term.units, !isOne(side.term.value)) +
+         spokenPer(side.under);
 }
 
 std::string spokenClaim(const Comparison& comparison, const std::string& truth) {

@@ -266,18 +266,10 @@ std::string equalsSign(const Step& step) {
   return "≈";
 }
 
-std::string sideChainText(const Side& side) {
-  if (!side.text.empty() || !side.chain) return sideText(side);
-  const Units left = cancel(*side.chain).left;
-  if (left.under.empty()) return sideText(side);
-  return sideText(side) +
-         unitsText(Units{{}, left.under}, Spelling::printed).substr(1);  // without the 1 of "1/day"
-}
-
 std::string sideText(const Side& side, int significant) {
   if (!side.text.empty()) return side.text;
   const ShownNumber shown = show(side.term.value, Grouping::commas, significant);
-  return (shown.exact ? "" : "≈") + shown.text + " " + unitsText(side.term.units, Spelling::printed);
+  return (shown.exact ? "" : "≈") + shown.text + " " + unitsText(side.units(), Spelling::printed);
 }
 
 namespace {

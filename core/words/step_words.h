@@ -38,10 +38,8 @@ namespace wardchalk {
 [[nodiscard]] std::string chainLine(const Chain& chain);
 /// Parts put together: "3 ft × 12 in/ft + 5 in = 41 in", "4.8 mL + 0.2 mL = 5 mL".
 [[nodiscard]] std::string sumLine(const Sum& sum, Grouping grouping = Grouping::commas);
-/// One side of a comparison in one line, without its chain: "80 mg", "every 12 h".
+/// One side of a comparison in one line, without its chain: "80 mg", "87.5 mg/week", "every 12 h".
 [[nodiscard]] std::string sideText(const Side& side, int significant = 4);
-/// What the chain beside a side comes to, with what it is per: "87.5 mg/week".
-[[nodiscard]] std::string sideChainText(const Side& side);
 /// "≤", "≥", "agrees with", "is the same as" for the eye; empty before a band, which brings its own signs.
 [[nodiscard]] std::string relationSign(const Comparison& comparison);
 /// An amount as it is given: "3.2 mL", "2½ tablets" (a fraction of a tablet as a fraction, so that no point

@@ -98,8 +98,8 @@ class ViewBuilder {
       addTag(view, side->term);
       if (side->chain) addTags(view, *side->chain);
     }
-    if (comparison.left.chain) view.leftChain = held(sideChainText(comparison.left));
-    if (comparison.right.chain) view.rightChain = held(sideChainText(comparison.right));
+    if (comparison.left.chain) view.leftChain = held(sideText(comparison.left));
+    if (comparison.right.chain) view.rightChain = held(sideText(comparison.right));
     view.judges = callsAnythingSafe(sheet_);
     view.landmarks = detail::landmarksOf(view.step, sheet_);
     view.unit = fromCore(detail::unitOfLine(comparison));

@@ -119,13 +119,9 @@ std::optional<Bound> boundOf(Reckoning& reckoning, const Basis& basis) {
 std::optional<Side> orderedSide(Reckoning& reckoning, const Basis& basis) {
   const Found& dose = *reckoning.ordered;
   const Origin origin = Origin::field(path::schedule);
-  if (saysTime(basis)) {
-    auto side =
-        sideBy(reckoning, {{factorOf(dose), rateFactor(basis.perDose, Unit::dose, basis.per, origin)}},
-               {{dose.amount.unit}, {basis.per}});
-    if (side && basis.perDose == Number(1)) side->chain.reset();
-    return side;
-  }
+  if (saysTime(basis))
+    return sideBy(reckoning, {{factorOf(dose), rateFactor(basis.perDose, Unit::dose, basis.per, origin)}},
+                  {{dose.amount.unit}, {basis.per}});
   if (basis.perDose != Number(1))
     return sideBy(reckoning, {{factorOf(dose), over1({basis.perDose, {Unit::dose}, origin})}},
                   {{dose.amount.unit}, {}});

@@ -96,7 +96,8 @@ std::vector<Landmark> landmarksOf(const Step& step, const Worksheet& sheet) {
   LandmarkFinder finder(sheet);
   const auto onBasis = [&](const Basis& basis) {
     const Quantity* ordered = finder.orderedOn(basis);
-    return ordered && ordered->value == comparison.left.term.value && comparison.left.text.empty();
+    return ordered && ordered->value == comparison.left.term.value && comparison.left.text.empty() &&
+           comparison.left.under.empty();
   };
   switch (step.id) {
     case StepId::compareSingle:
@@ -124,7 +125,7 @@ std::string unitOfLine(const Comparison& comparison) {
   const std::string& text = comparison.left.text;
   if (const std::size_t space = text.find_last_of(' '); space != std::string::npos)
     return text.substr(space + 1);
-  return unitsText(comparison.left.term.units, Spelling::printed);
+  return unitsText(comparison.left.units(), Spelling::printed);
 }
 
 }  // namespace wardchalk::ui::detail
