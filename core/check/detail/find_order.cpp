@@ -36,7 +36,6 @@ bool addStrength(Reckoning& reckoning, Chain& chain) {
   } else {
     chain.factors.push_back(strengthFactor(strength, Origin::step(StepId::strength)));
   }
-  convertAbove(chain, strength.drugUnit, *reckoning.unit);
   return true;
 }
 
