@@ -1,104 +1,81 @@
 #include "core/check/work_out.h"
 
-#include "core/check/detail/reckoning.h"
+#include "core/check/detail/decide.h"
+#include "core/check/detail/giving.h"
+#include "core/check/detail/telling.h"
 
 namespace wardchalk {
 
-namespace detail {
-
 namespace {
 
-/// An order in mL needs the strength before it can be compared: then the mixing is shown where it is used.
-void showEarlyStrength(Reckoning& reckoning) {
-  if (!reckoning.strengthUsed || !reckoning.strengthStep) return;
-  std::vector<Step>& steps = reckoning.in(Section::ordered);
-  steps.insert(steps.begin(), std::move(*reckoning.strengthStep));
-  reckoning.strengthStep.reset();
-}
+using namespace detail;
 
-}  // namespace
-
-void prepareChecks(Reckoning& reckoning) {
-  for (std::size_t i = 0; i < checkCount; ++i) {
-    reckoning.sheet.checks[i].id = static_cast<CheckId>(i);
-    reckoning.sheet.checks[i].why = WhyNot::missing;
-  }
-}
-
-void findFacts(Reckoning& reckoning) {
-  findSize(reckoning);
-  findSchedule(reckoning);
-  findStrength(reckoning);
-  checkFit(reckoning);
-  findOrder(reckoning);
-  showEarlyStrength(reckoning);
-  findLimits(reckoning);
-}
-
-void compareAmount(Reckoning& reckoning) {
-  compareDose(reckoning);
-  compareLow(reckoning);
-  compareRate(reckoning);
-}
-
-}  // namespace detail
-
-namespace {
-
-using detail::Reckoning;
-
-void judge(Reckoning& reckoning) {
-  compareAmount(reckoning);
-  compareInfusion(reckoning);
-  compareSchedule(reckoning);
-  compareBands(reckoning);
-  compareSize(reckoning);
-  findSlips(reckoning);
-  noteRounding(reckoning);
-  noteTheRest(reckoning);
-  decide(reckoning);
-  measure(reckoning);
-  findRunRate(reckoning);
-  decide(reckoning);
-  const bool ask = reckoning.sheet.verdict == VerdictKind::ask;
-  if (reckoning.sheet.give) reckoning.sheet.give->afterAsking = ask;
-  if (reckoning.sheet.rate) reckoning.sheet.rate->afterAsking = ask;
-}
-
-/// A figure is half typed: nothing is compared, and nothing found so far is told.
-void awaitTyping(Reckoning& reckoning, std::string_view pending) {
-  reckoning.sheet.findings.clear();
-  reckoning.tell(FindingCode::finishTyping, path::known(pending));
-  decide(reckoning);
-}
-
-}  // namespace
-
-Worksheet detail::notWorkedOut(const Case& given, const HouseRules& rules) {
+/// What goes with the worksheet before anything is compared.
+Worksheet sheetOf(const Notebook& notes, const Facts& facts) {
   Worksheet sheet;
-  sheet.given = given;
-  sheet.rules = rules;
-  Reckoning reckoning(sheet);
-  prepareChecks(reckoning);
-  for (Check& check : sheet.checks) check.why = WhyNot::notWorkedOut;
-  reckoning.tell(FindingCode::notWorkedOut, {});
-  decide(reckoning);
+  sheet.given = notes.given;
+  sheet.rules = notes.rules;
+  if (facts.size.kg) sheet.weight = WeightFound{facts.size.kg->value()};
+  sheet.bsa = facts.size.surface;
+  if (facts.doses.ordered) sheet.orderedDose = facts.doses.ordered->amount;
+  if (facts.doses.orderedDay) sheet.orderedDay = facts.doses.orderedDay->amount;
+  sheet.limitDose = facts.limits.lowestDose;
+  sheet.limitDay = facts.limits.lowestDay;
+  if (facts.limits.lowDose) sheet.lowDose = facts.limits.lowDose->amount;
+  if (facts.limits.lowDay) sheet.lowDay = facts.limits.lowDay->amount;
+  sheet.strength = facts.strengths.used;
   return sheet;
 }
 
+void putChecks(Worksheet& sheet, Checks checks) {
+  sheet.checks = std::move(checks.all);
+  sheet.minimumVolume = std::move(checks.minimumVolume);
+}
+
+/// Compares, and works out what may be given where nothing forbids it.
+void judge(Worksheet& sheet, Notebook& notes, const Facts& facts) {
+  Checks checks = makeChecks(notes, facts);
+  findSlips(notes, facts, checks);
+  noteRounding(notes, facts, checks);
+  noteTheRest(notes, facts);
+  sheet.give = measure(notes, facts, checks);
+  sheet.rate = findRunRate(notes, facts, checks, sheet.give);
+  putChecks(sheet, std::move(checks));
+}
+
+/// A figure is half typed: nothing is compared, and nothing found so far is told.
+void awaitTyping(Worksheet& sheet, Notebook& notes, std::string_view pending) {
+  notes.findings.clear();
+  notes.tell(FindingCode::finishTyping, path::known(pending));
+  putChecks(sheet, Checks());
+}
+
+/// A chain did not come out in the units wanted: nothing that was worked out is shown (R24).
+Worksheet notWorkedOut(const Case& given, const HouseRules& rules) {
+  Notebook notes(given, rules);
+  notes.tell(FindingCode::notWorkedOut, {});
+  Worksheet sheet = sheetOf(notes, {});
+  putChecks(sheet, Checks(WhyNot::notWorkedOut));
+  decide(sheet, notes);
+  return sheet;
+}
+
+}  // namespace
+
 Worksheet workOut(const Case& given, const HouseRules& rules, std::optional<std::string_view> pending) {
-  Worksheet sheet;
-  sheet.given = given;
-  sheet.rules = rules;
-  Reckoning reckoning(sheet);
-  prepareChecks(reckoning);
-  findFacts(reckoning);
+  Notebook notes(given, rules);
+  Facts facts = findFacts(notes);
+  Worksheet sheet = sheetOf(notes, facts);
   if (pending)
-    awaitTyping(reckoning, *pending);
+    awaitTyping(sheet, notes, *pending);
   else
-    judge(reckoning);
-  if (reckoning.failed) return detail::notWorkedOut(given, rules);
-  arrange(reckoning);
+    judge(sheet, notes, facts);
+  if (notes.failed) return notWorkedOut(given, rules);
+  decide(sheet, notes);
+  arrange(sheet, notes, facts.size);
+  const bool ask = sheet.verdict == VerdictKind::ask;
+  if (sheet.give) sheet.give->afterAsking = ask;
+  if (sheet.rate) sheet.rate->afterAsking = ask;
   return sheet;
 }
 

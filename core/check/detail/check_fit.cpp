@@ -1,4 +1,4 @@
-#include "core/check/detail/reckoning.h"
+#include "core/check/detail/facts.h"
 
 namespace wardchalk::detail {
 
@@ -34,42 +34,42 @@ std::vector<DrugEntry> drugEntries(const Case& given) {
 }
 
 /// mg and units never meet: what the medicine is measured in must be the same on every paper (R8).
-void checkUnitsMeet(Reckoning& reckoning) {
-  const std::vector<DrugEntry> entries = drugEntries(reckoning.given);
+void checkUnitsMeet(Notebook& notes) {
+  const std::vector<DrugEntry> entries = drugEntries(notes.given);
   for (const DrugEntry& entry : entries) {
     if (dimensionOf(entry.unit) == dimensionOf(entries.front().unit)) continue;
-    reckoning.tell(
+    notes.tell(
         FindingCode::unitsDoNotMeet, entry.path,
         {{"first", std::string(idOf(entries.front().unit))}, {"second", std::string(idOf(entry.unit))}});
     return;
   }
 }
 
-void tellBasis(Reckoning& reckoning, StaticText field, std::string_view reason) {
-  reckoning.tell(FindingCode::basisDoesNotFit, field, {{"reason", std::string(reason)}});
+void tellBasis(Notebook& notes, StaticText field, std::string_view reason) {
+  notes.tell(FindingCode::basisDoesNotFit, field, {{"reason", std::string(reason)}});
 }
 
 /// A rate against a dose, "continuous" without a rate, or a rate that is given in doses (R8).
-void checkBasis(Reckoning& reckoning) {
-  const Order& order = reckoning.given.order;
-  const Reference& reference = reckoning.given.reference;
+void checkBasis(Notebook& notes) {
+  const Order& order = notes.given.order;
+  const Reference& reference = notes.given.reference;
   if (!order.dose) return;
-  if (reference.high && reference.high->isRate() != reckoning.isRate)
-    return tellBasis(reckoning, path::high, reckoning.isRate ? "rate-against-dose" : "dose-against-rate");
+  const bool isRate = order.dose->isRate();
+  if (reference.high && reference.high->isRate() != isRate)
+    return tellBasis(notes, path::high, isRate ? "rate-against-dose" : "dose-against-rate");
   const bool continuous = order.schedule && order.schedule->isContinuous();
-  if (continuous && !reckoning.isRate) return tellBasis(reckoning, path::dose, "continuous-without-rate");
-  if (order.schedule && !continuous && reckoning.isRate)
-    return tellBasis(reckoning, path::schedule, "rate-with-doses");
+  if (continuous && !isRate) return tellBasis(notes, path::dose, "continuous-without-rate");
+  if (order.schedule && !continuous && isRate) return tellBasis(notes, path::schedule, "rate-with-doses");
   const auto& own = reference.schedule;
-  if (own && own->isContinuous() && !reckoning.isRate)
-    return tellBasis(reckoning, path::referenceSchedule, "continuous-without-rate");
+  if (own && own->isContinuous() && !isRate)
+    return tellBasis(notes, path::referenceSchedule, "continuous-without-rate");
 }
 
 }  // namespace
 
-void checkFit(Reckoning& reckoning) {
-  checkUnitsMeet(reckoning);
-  checkBasis(reckoning);
+void checkFit(Notebook& notes) {
+  checkUnitsMeet(notes);
+  checkBasis(notes);
 }
 
 }  // namespace wardchalk::detail

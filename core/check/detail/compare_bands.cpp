@@ -1,4 +1,4 @@
-#include "core/check/detail/reckoning.h"
+#include "core/check/detail/comparing.h"
 #include "core/unit/print.h"
 
 namespace wardchalk::detail {
@@ -72,26 +72,27 @@ struct BandCheck {
   StaticText path;
 };
 
-void judge(Reckoning& reckoning, const BandCheck& band, std::string value, const Edges& edges, Met result) {
+void judge(Comparing& comparing, const BandCheck& band, std::string value, const Edges& edges, Met result) {
   if (result == Met::unclear) {
-    reckoning.need(band.path, Need::For::verdict, /*finer=*/true);
-    return reckoning.notChecked(band.id, WhyNot::missing);
+    comparing.notes.need(band.path, Need::For::verdict, /*finer=*/true);
+    return comparing.notChecked(band.id, WhyNot::missing);
   }
   const bool holds = result == Met::yes;
-  reckoning.check(band.id).value = value;
-  reckoning.check(band.id).limit = edges.text;
-  if (!holds) reckoning.tell(band.outside, band.path, {{"child", value}, {"band", edges.text}}, band.id);
-  compare(reckoning, band.id, {{Number(1), {}, Origin::field(band.path)}, std::nullopt, std::move(value)},
+  comparing.check(band.id).value = value;
+  comparing.check(band.id).limit = edges.text;
+  if (!holds)
+    comparing.notes.tell(band.outside, band.path, {{"child", value}, {"band", edges.text}}, band.id);
+  compare(comparing, band.id, {{Number(1), {}, Origin::field(band.path)}, std::nullopt, std::move(value)},
           Relation::inside, {{}, std::nullopt, edges.text}, holds);
 }
 
-void compareAge(Reckoning& reckoning) {
+void compareAge(Comparing& comparing) {
   const BandCheck check{CheckId::ageBand, FindingCode::notCoveredAge, path::age};
-  const Band<Age>& band = reckoning.given.reference.age;
-  if (!band.isStated()) return reckoning.notChecked(check.id, WhyNot::noBand);
-  if (!reckoning.given.child.age) {
-    reckoning.need(path::age, Need::For::verdict);
-    return reckoning.notChecked(check.id, WhyNot::noAge);
+  const Band<Age>& band = comparing.given.reference.age;
+  if (!band.isStated()) return comparing.notChecked(check.id, WhyNot::noBand);
+  if (!comparing.given.child.age) {
+    comparing.notes.need(path::age, Need::For::verdict);
+    return comparing.notChecked(check.id, WhyNot::noAge);
   }
   Edges edges = edgesOf(
       band, [](const Age& age) { return age.days(); }, [](const Age& age) { return printed(age.written); });
@@ -99,70 +100,71 @@ void compareAge(Reckoning& reckoning) {
     edges.upTo = band.upTo->endDays();
     edges.upToIsOpen = band.upTo->endIsOpen();
   }
-  const Age& age = *reckoning.given.child.age;
+  const Age& age = *comparing.given.child.age;
   const Met result = age.isInWholeYears() ? yearInside(age.days(), edges) : pointInside(age.days(), edges);
-  judge(reckoning, check, printed(age.written), edges, result);
+  judge(comparing, check, printed(age.written), edges, result);
 }
 
-void compareWeight(Reckoning& reckoning) {
+void compareWeight(Comparing& comparing) {
   const BandCheck check{CheckId::weightBand, FindingCode::notCoveredWeight, path::weight};
-  const Band<MixedQuantity>& band = reckoning.given.reference.weight;
-  if (!band.isStated()) return reckoning.notChecked(check.id, WhyNot::noBand);
-  if (!reckoning.kg) {
-    reckoning.need(path::weight, Need::For::verdict);
-    return reckoning.notChecked(check.id, WhyNot::noSize);
+  const Band<MixedQuantity>& band = comparing.given.reference.weight;
+  if (!band.isStated()) return comparing.notChecked(check.id, WhyNot::noBand);
+  if (!comparing.size.kg) {
+    comparing.notes.need(path::weight, Need::For::verdict);
+    return comparing.notChecked(check.id, WhyNot::noSize);
   }
-  reckoning.kgUsed = true;
-  const Pounds pounds = reckoning.rules.pounds;
+  comparing.notes.weightUsed = true;
+  const Pounds pounds = comparing.rules.pounds;
   const auto toKg = [pounds](const MixedQuantity& mixed) {
     Number kg;
     for (const Quantity& part : mixed.parts) kg = kg + *converted(part.value, part.unit, Unit::kg, pounds);
     return kg;
   };
   const Edges edges = edgesOf(band, toKg, [](const MixedQuantity& mixed) { return printed(mixed); });
-  const Quantity& weight = reckoning.kg->amount;
-  judge(reckoning, check, printed(weight), edges, pointInside(weight.value, edges));
+  const Quantity& weight = comparing.size.kg->amount;
+  judge(comparing, check, printed(weight), edges, pointInside(weight.value, edges));
 }
 
-void compareSurface(Reckoning& reckoning) {
+void compareSurface(Comparing& comparing) {
   const BandCheck check{CheckId::bsaBand, FindingCode::notCoveredBsa, path::bsa};
-  const Band<Quantity>& band = reckoning.given.reference.bsa;
-  if (!band.isStated()) return reckoning.notChecked(check.id, WhyNot::noBand);
+  const Band<Quantity>& band = comparing.given.reference.bsa;
+  if (!band.isStated()) return comparing.notChecked(check.id, WhyNot::noBand);
   Chain needed;
-  if (!reckoning.addSizeFactor(needed, PerSize::m2)) return reckoning.notChecked(check.id, WhyNot::noSize);
+  if (!addSizeFactor(comparing.notes, comparing.size, needed, PerSize::m2))
+    return comparing.notChecked(check.id, WhyNot::noSize);
   const Edges edges = edgesOf(
       band, [](const Quantity& area) { return area.value; },
       [](const Quantity& area) { return printed(area); });
-  const Quantity& m2 = reckoning.m2->amount;
-  const int decimals = reckoning.sheet.bsa->fixedDecimals;
+  const Quantity& m2 = comparing.size.m2->amount;
+  const int decimals = comparing.size.surface->fixedDecimals;
   std::string text = decimals >= 0 ? fixedText(m2.value, decimals) + " m²" : printed(m2);
-  judge(reckoning, check, std::move(text), edges, pointInside(m2.value, edges));
+  judge(comparing, check, std::move(text), edges, pointInside(m2.value, edges));
 }
 
-void compareRoute(Reckoning& reckoning) {
-  const auto& order = reckoning.given.order.route;
-  const auto& reference = reckoning.given.reference.route;
-  if (!order || !reference) return reckoning.notChecked(CheckId::route, WhyNot::notStated);
+void compareRoute(Comparing& comparing) {
+  const auto& order = comparing.given.order.route;
+  const auto& reference = comparing.given.reference.route;
+  if (!order || !reference) return comparing.notChecked(CheckId::route, WhyNot::notStated);
   const std::string ordered(idOf(*order));
   const std::string allowed(idOf(*reference));
   const bool same = *order == *reference;
-  reckoning.check(CheckId::route).value = ordered;
-  reckoning.check(CheckId::route).limit = allowed;
-  compare(reckoning, CheckId::route, {{Number(1), {}, Origin::field(path::route)}, std::nullopt, ordered},
+  comparing.check(CheckId::route).value = ordered;
+  comparing.check(CheckId::route).limit = allowed;
+  compare(comparing, CheckId::route, {{Number(1), {}, Origin::field(path::route)}, std::nullopt, ordered},
           Relation::same, {{Number(1), {}, Origin::field(path::referenceRoute)}, std::nullopt, allowed},
           same);
   if (!same)
-    reckoning.tell(FindingCode::notCoveredRoute, path::route, {{"ordered", ordered}, {"reference", allowed}},
-                   CheckId::route);
+    comparing.notes.tell(FindingCode::notCoveredRoute, path::route,
+                         {{"ordered", ordered}, {"reference", allowed}}, CheckId::route);
 }
 
 }  // namespace
 
-void compareBands(Reckoning& reckoning) {
-  compareAge(reckoning);
-  compareWeight(reckoning);
-  compareSurface(reckoning);
-  compareRoute(reckoning);
+void compareBands(Comparing& comparing) {
+  compareAge(comparing);
+  compareWeight(comparing);
+  compareSurface(comparing);
+  compareRoute(comparing);
 }
 
 }  // namespace wardchalk::detail

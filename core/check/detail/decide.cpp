@@ -1,7 +1,8 @@
 #include <algorithm>
 #include <array>
 
-#include "core/check/detail/reckoning.h"
+#include "core/check/detail/decide.h"
+#include "core/check/detail/size.h"
 
 namespace wardchalk::detail {
 
@@ -67,12 +68,12 @@ void moveToEnd(std::vector<Step>& steps, std::vector<Step>& more) {
 
 }  // namespace
 
-void decide(Reckoning& reckoning) {
-  Worksheet& sheet = reckoning.sheet;
+void decide(Worksheet& sheet, Notebook& notes) {
+  sheet.findings = std::move(notes.findings);
+  sheet.needs = std::move(notes.needs);
   sortNeeds(sheet);
   sortFindings(sheet);
   sheet.worst = fullest(sheet);
-  sheet.deciding.reset();
   const Severity first = sheet.findings.empty() ? Severity::note : sheet.findings.front().severity;
   const bool wanting = needsForVerdict(sheet);
   if (first <= Severity::notCovered || (first == Severity::ask && !wanting)) {
@@ -85,24 +86,23 @@ void decide(Reckoning& reckoning) {
   sheet.verdict = wanting ? VerdictKind::undecided : VerdictKind::safe;
 }
 
-void arrange(Reckoning& reckoning) {
-  Worksheet& sheet = reckoning.sheet;
-  const bool referenceAwaited = !reckoning.given.reference.high;
-  const bool surfaceShown = reckoning.m2Used || referenceAwaited;
-  const bool weightInSurface = surfaceShown && !reckoning.household && !reckoning.surfaceSteps.empty();
-  if (reckoning.kgUsed || referenceAwaited || weightInSurface)
-    moveToEnd(reckoning.in(Section::size), reckoning.weightSteps);
-  if (surfaceShown) moveToEnd(reckoning.in(Section::size), reckoning.surfaceSteps);
+void arrange(Worksheet& sheet, Notebook& notes, Size& size) {
+  const bool referenceAwaited = !notes.given.reference.high;
+  const bool surfaceShown = notes.surfaceUsed || referenceAwaited;
+  const bool weightInSurface = surfaceShown && !size.household && !size.surfaceSteps.empty();
+  if (notes.weightUsed || referenceAwaited || weightInSurface)
+    moveToEnd(notes.in(Section::size), size.weightSteps);
+  if (surfaceShown) moveToEnd(notes.in(Section::size), size.surfaceSteps);
 
   std::optional<CheckId> first = sheet.worst;
   if (sheet.deciding && sheet.findings[*sheet.deciding].check) first = sheet.findings[*sheet.deciding].check;
-  std::vector<Step>& comparisons = reckoning.in(Section::comparisons);
+  std::vector<Step>& comparisons = notes.in(Section::comparisons);
   std::stable_sort(comparisons.begin(), comparisons.end(), [&](const Step& a, const Step& b) {
     const bool aFirst = first && a.id == stepOf(*first);
     const bool bFirst = first && b.id == stepOf(*first);
     return aFirst != bFirst ? aFirst : a.id < b.id;
   });
-  for (std::vector<Step>& section : reckoning.sections) moveToEnd(sheet.steps, section);
+  for (std::vector<Step>& section : notes.sections) moveToEnd(sheet.steps, section);
 }
 
 }  // namespace wardchalk::detail

@@ -41,6 +41,8 @@ Factor entryFactor(const Quantity& entry, StaticText path) {
 
 Factor over1(Term term) { return {std::move(term), Term{}}; }
 
+Number inMl(const Quantity& volume) { return *converted(volume.value, volume.unit, Unit::mL); }
+
 void append(Chain& chain, std::vector<Factor> factors) {
   for (Factor& factor : factors) chain.factors.push_back(std::move(factor));
 }

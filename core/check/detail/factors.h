@@ -29,6 +29,9 @@ namespace wardchalk::detail {
 /// A term over 1.
 [[nodiscard]] Factor over1(Term term);
 
+/// A volume in mL.
+[[nodiscard]] Number inMl(const Quantity& volume);
+
 /// Puts factors at the end of a chain.
 void append(Chain& chain, std::vector<Factor> factors);
 /// Turns what stands above a chain's bars from one unit into another.

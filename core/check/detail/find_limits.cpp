@@ -1,4 +1,5 @@
-#include "core/check/detail/reckoning.h"
+#include "core/check/detail/factors.h"
+#include "core/check/detail/limits.h"
 
 namespace wardchalk::detail {
 
@@ -12,25 +13,26 @@ struct Often {
 };
 
 /// By the reference's own schedule; without one by the order's (the taught method), if that is known.
-std::optional<Often> dividingSchedule(const Reckoning& reckoning) {
-  const auto& own = reckoning.given.reference.schedule;
+std::optional<Often> dividingSchedule(const Notebook& notes, const Doses& doses) {
+  const auto& own = notes.given.reference.schedule;
   if (own && !own->isContinuous()) return Often{own->fewest, own->most, path::referenceSchedule};
-  if (!own && reckoning.n) return Often{*reckoning.n, *reckoning.n, path::schedule};
+  if (!own && doses.n) return Often{*doses.n, *doses.n, path::schedule};
   return std::nullopt;
 }
 
-bool referenceOnce(const Reckoning& reckoning) {
-  const auto& own = reckoning.given.reference.schedule;
+bool referenceOnce(const Notebook& notes) {
+  const auto& own = notes.given.reference.schedule;
   return own && own->isOnce();
 }
 
 /// The dose for this child in the order's drug unit; none while a size it wants is not known or the units do
 /// not meet.
-std::optional<Chain> sizedChain(Reckoning& reckoning, const DoseAmount& dose, StaticText path) {
-  if (!reckoning.inOrderUnit(dose.amount)) return std::nullopt;
+std::optional<Chain> sizedChain(Notebook& notes, const Size& size, const Doses& doses, const DoseAmount& dose,
+                                StaticText path) {
+  if (!doses.inOrderUnit(dose.amount)) return std::nullopt;
   Chain chain{{doseFactor(dose, path)}};
-  if (!reckoning.addSizeFactor(chain, dose.perSize)) return std::nullopt;
-  convertAbove(chain, dose.amount.unit, *reckoning.unit);
+  if (!addSizeFactor(notes, size, chain, dose.perSize)) return std::nullopt;
+  convertAbove(chain, dose.amount.unit, *doses.unit);
   return chain;
 }
 
@@ -49,68 +51,68 @@ struct End {
   std::optional<Chain> weekChain;
 };
 
-End endPerDose(Reckoning& reckoning, Chain chain, StepPair steps) {
-  const Unit unit = *reckoning.unit;
+End endPerDose(Notebook& notes, const Doses& doses, Chain chain, StepPair steps) {
+  const Unit unit = *doses.unit;
   End end;
-  end.dose = reckoning.solveStep(Section::limits, steps.dose, std::move(chain), {{unit}, {Unit::dose}});
-  const auto& own = reckoning.given.reference.schedule;
+  end.dose = notes.solveStep(Section::limits, steps.dose, std::move(chain), {{unit}, {Unit::dose}});
+  const auto& own = notes.given.reference.schedule;
   if (steps.dose == StepId::lowDose)
     return end;  // a least dose is no least day: the schedule says how many are too few
   if (!end.dose || !own || own->isContinuous()) return end;
   Chain day{{factorOf(*end.dose),
              dosesADay(own->isOnce() ? Number(1) : own->most.ceil(), path::referenceSchedule)}};
   if (own->isOnce()) {
-    end.day = reckoning.solveUnwritten(day, {{unit}, {Unit::day}}, end.dose->origin);
+    end.day = notes.solveUnwritten(day, {{unit}, {Unit::day}}, end.dose->origin);
     return end;
   }
-  end.day = reckoning.solveStep(Section::limits, steps.day, std::move(day), {{unit}, {Unit::day}});
+  end.day = notes.solveStep(Section::limits, steps.day, std::move(day), {{unit}, {Unit::day}});
   return end;
 }
 
-End endPerDay(Reckoning& reckoning, Chain chain, StepPair steps) {
-  const Unit unit = *reckoning.unit;
+End endPerDay(Notebook& notes, const Doses& doses, Chain chain, StepPair steps) {
+  const Unit unit = *doses.unit;
   End end;
-  end.day = reckoning.solveStep(Section::limits, steps.day, std::move(chain), {{unit}, {Unit::day}});
-  const auto often = dividingSchedule(reckoning);
+  end.day = notes.solveStep(Section::limits, steps.day, std::move(chain), {{unit}, {Unit::day}});
+  const auto often = dividingSchedule(notes, doses);
   if (!end.day || !often) return end;
-  const Number count = referenceOnce(reckoning) ? Number(1) : ceilAtLeastOne(often->fewest);
+  const Number count = referenceOnce(notes) ? Number(1) : ceilAtLeastOne(often->fewest);
   Chain dose{{factorOf(*end.day), dosesADay(count, often->path).turned()}};
-  end.dose = reckoning.solveStep(Section::limits, steps.dose, std::move(dose), {{unit}, {Unit::dose}});
+  end.dose = notes.solveStep(Section::limits, steps.dose, std::move(dose), {{unit}, {Unit::dose}});
   return end;
 }
 
-End endPerWeek(Reckoning& reckoning, Chain chain, StepPair steps) {
-  const Unit unit = *reckoning.unit;
+End endPerWeek(Notebook& notes, const Doses& doses, Chain chain, StepPair steps) {
+  const Unit unit = *doses.unit;
   End end;
   // worked out by the chain that stands beside the week's comparison, unless it is the figure itself
   const bool asStated = chain.factors.size() == 1;
-  end.week = reckoning.solveUnwritten(
+  end.week = notes.solveUnwritten(
       chain, {{unit}, {Unit::week}},
       asStated ? chain.factors.front().over.origin : Origin::step(StepId::comparePeriod));
   end.weekChain = chain;
-  const auto often = dividingSchedule(reckoning);
+  const auto often = dividingSchedule(notes, doses);
   if (!often) return end;
-  const bool ownOnce = referenceOnce(reckoning);
-  const bool orderOnce =
-      reckoning.once && !reckoning.given.reference.schedule;  // the week's amount in its one dose
+  const bool ownOnce = referenceOnce(notes);
+  const bool orderOnce = doses.once && !notes.given.reference.schedule;  // the week's amount in its one dose
   const Number count = ownOnce || orderOnce ? Number(1) : larger(often->fewest * Number(7), Number(1));
   chain.factors.push_back(rateFactor(count, Unit::dose, Unit::week, Origin::field(often->path)).turned());
-  end.dose = reckoning.solveStep(Section::limits, steps.dose, std::move(chain), {{unit}, {Unit::dose}});
+  end.dose = notes.solveStep(Section::limits, steps.dose, std::move(chain), {{unit}, {Unit::dose}});
   return end;
 }
 
-End endOf(Reckoning& reckoning, const std::optional<DoseAmount>& dose, StaticText path, StepPair steps) {
+End endOf(Notebook& notes, const Size& size, const Doses& doses, const std::optional<DoseAmount>& dose,
+          StaticText path, StepPair steps) {
   if (!dose) return {};
-  std::optional<Chain> chain = sizedChain(reckoning, *dose, path);
+  std::optional<Chain> chain = sizedChain(notes, size, doses, *dose, path);
   if (!chain) return {};
   switch (dose->perTime) {
     case PerTime::none:
     case PerTime::dose:
-      return endPerDose(reckoning, std::move(*chain), steps);
+      return endPerDose(notes, doses, std::move(*chain), steps);
     case PerTime::day:
-      return endPerDay(reckoning, std::move(*chain), steps);
+      return endPerDay(notes, doses, std::move(*chain), steps);
     case PerTime::week:
-      return endPerWeek(reckoning, std::move(*chain), steps);
+      return endPerWeek(notes, doses, std::move(*chain), steps);
     case PerTime::h:
     case PerTime::min:
       return {};  // limits on the ordered rate only
@@ -118,13 +120,13 @@ End endOf(Reckoning& reckoning, const std::optional<DoseAmount>& dose, StaticTex
   return {};
 }
 
-std::optional<Found> maximumOf(Reckoning& reckoning, const std::optional<DoseAmount>& maximum,
-                               StaticText path, StepId step) {
+std::optional<Found> maximumOf(Notebook& notes, const Size& size, const Doses& doses,
+                               const std::optional<DoseAmount>& maximum, StaticText path, StepId step) {
   if (!maximum) return std::nullopt;
-  std::optional<Chain> chain = sizedChain(reckoning, *maximum, path);
+  std::optional<Chain> chain = sizedChain(notes, size, doses, *maximum, path);
   if (!chain) return std::nullopt;
-  return reckoning.solveStep(Section::limits, step, std::move(*chain),
-                             {{*reckoning.unit}, {unitOf(maximum->perTime)}});
+  return notes.solveStep(Section::limits, step, std::move(*chain),
+                         {{*doses.unit}, {unitOf(maximum->perTime)}});
 }
 
 void lowerTo(std::optional<Limit>& limit, const std::optional<Found>& candidate, SetBy by) {
@@ -133,49 +135,57 @@ void lowerTo(std::optional<Limit>& limit, const std::optional<Found>& candidate,
 }
 
 /// The limits that count: the reference's, lowered by the maxima (R6).
-void keepLimits(Reckoning& reckoning) {
-  Worksheet& sheet = reckoning.sheet;
-  lowerTo(sheet.limitDay, reckoning.limitDay, SetBy::reference);
-  lowerTo(sheet.limitDay, reckoning.maxDay, SetBy::maxPerDay);
-  lowerTo(sheet.limitDose, reckoning.limitDose, SetBy::reference);
-  lowerTo(sheet.limitDose, reckoning.maxDose, SetBy::maxPerDose);
-  lowerTo(sheet.limitDose, reckoning.maxDay, SetBy::maxPerDay);
-  if (!reckoning.once) lowerTo(sheet.limitDose, reckoning.limitDay, SetBy::reference);
+void keepLowest(Limits& limits, bool once) {
+  lowerTo(limits.lowestDay, limits.day, SetBy::reference);
+  lowerTo(limits.lowestDay, limits.maxDay, SetBy::maxPerDay);
+  lowerTo(limits.lowestDose, limits.dose, SetBy::reference);
+  lowerTo(limits.lowestDose, limits.maxDose, SetBy::maxPerDose);
+  lowerTo(limits.lowestDose, limits.maxDay, SetBy::maxPerDay);
+  if (!once) lowerTo(limits.lowestDose, limits.day, SetBy::reference);
 }
 
-void noteCap(Reckoning& reckoning, const std::optional<Limit>& limit, const std::optional<Found>& uncapped,
+void noteCap(Notebook& notes, const std::optional<Limit>& limit, const std::optional<Found>& uncapped,
              SetBy by, StaticText path) {
   if (!limit || limit->setBy != by || !uncapped) return;
-  reckoning.tell(FindingCode::capApplied, path, {{"limit", limit->amount}, {"uncapped", uncapped->amount}});
+  notes.tell(FindingCode::capApplied, path, {{"limit", limit->amount}, {"uncapped", uncapped->amount}});
 }
 
-void noteCaps(Reckoning& reckoning) {
-  noteCap(reckoning, reckoning.sheet.limitDose, reckoning.limitDose, SetBy::maxPerDose, path::maxPerDose);
-  noteCap(reckoning, reckoning.sheet.limitDay, reckoning.limitDay, SetBy::maxPerDay, path::maxPerDay);
+void noteCaps(Notebook& notes, const Limits& limits) {
+  noteCap(notes, limits.lowestDose, limits.dose, SetBy::maxPerDose, path::maxPerDose);
+  noteCap(notes, limits.lowestDay, limits.day, SetBy::maxPerDay, path::maxPerDay);
+}
+
+/// The high end of the reference on each basis.
+void keepHigh(Limits& limits, End high) {
+  limits.dose = std::move(high.dose);
+  limits.day = std::move(high.day);
+  limits.week = std::move(high.week);
+  limits.weekChain = std::move(high.weekChain);
+}
+
+/// The low end on the basis that it is stated on.
+void keepLow(Limits& limits, End low, bool perDay) {
+  limits.lowDose = low.dose;
+  if (perDay) limits.lowDay = low.day;
+  limits.low = low.week ? std::move(low.week) : perDay ? std::move(low.day) : std::move(low.dose);
+  limits.lowWeekChain = std::move(low.weekChain);
 }
 
 }  // namespace
 
-void findLimits(Reckoning& reckoning) {
-  const Reference& reference = reckoning.given.reference;
-  if (!reference.high) reckoning.need(path::high, Need::For::verdict);
-  if (!reckoning.unit || reckoning.isRate) return;
-  End high = endOf(reckoning, reference.high, path::high, limitSteps);
-  End low = endOf(reckoning, reference.low, path::low, lowSteps);
-  reckoning.limitDose = high.dose;
-  reckoning.limitDay = high.day;
-  reckoning.limitWeek = high.week;
-  reckoning.weekChain = std::move(high.weekChain);
-  reckoning.maxDose = maximumOf(reckoning, reference.maxPerDose, path::maxPerDose, StepId::maxDose);
-  reckoning.maxDay = maximumOf(reckoning, reference.maxPerDay, path::maxPerDay, StepId::maxDay);
-  reckoning.low = low.week                                                  ? low.week
-                  : reference.low && reference.low->perTime == PerTime::day ? low.day
-                                                                            : low.dose;
-  reckoning.lowWeekChain = std::move(low.weekChain);
-  if (low.dose) reckoning.sheet.lowDose = low.dose->amount;
-  if (low.day && reference.low->perTime == PerTime::day) reckoning.sheet.lowDay = low.day->amount;
-  keepLimits(reckoning);
-  noteCaps(reckoning);
+Limits findLimits(Notebook& notes, const Size& size, const Doses& doses) {
+  const Reference& reference = notes.given.reference;
+  Limits limits;
+  if (!reference.high) notes.need(path::high, Need::For::verdict);
+  if (!doses.unit || doses.isRate) return limits;
+  keepHigh(limits, endOf(notes, size, doses, reference.high, path::high, limitSteps));
+  keepLow(limits, endOf(notes, size, doses, reference.low, path::low, lowSteps),
+          reference.low && reference.low->perTime == PerTime::day);
+  limits.maxDose = maximumOf(notes, size, doses, reference.maxPerDose, path::maxPerDose, StepId::maxDose);
+  limits.maxDay = maximumOf(notes, size, doses, reference.maxPerDay, path::maxPerDay, StepId::maxDay);
+  keepLowest(limits, doses.once);
+  noteCaps(notes, limits);
+  return limits;
 }
 
 }  // namespace wardchalk::detail

@@ -1,4 +1,5 @@
-#include "core/check/detail/reckoning.h"
+#include "core/check/detail/factors.h"
+#include "core/check/detail/size.h"
 #include "core/child/surface_formula.h"
 
 namespace wardchalk::detail {
@@ -33,54 +34,53 @@ bool isHouseholdHeight(const MixedQuantity& height) {
 }
 
 /// The total over 1, followed by its conversion to `unit`.
-Chain convertedChain(const Totalled& size, Unit unit, Pounds pounds) {
-  Chain chain{{over1(size.term)}};
-  append(chain, conversionFactors(size.term.units.front(), unit, pounds));
+Chain convertedChain(const Totalled& total, Unit unit, Pounds pounds) {
+  Chain chain{{over1(total.term)}};
+  append(chain, conversionFactors(total.term.units.front(), unit, pounds));
   return chain;
 }
 
-void findWeight(Reckoning& reckoning) {
-  if (!reckoning.given.child.weight) return;
-  const MixedQuantity& weight = *reckoning.given.child.weight;
-  reckoning.kgExact = *totalIn(weight, Unit::kg);
+void findWeight(Notebook& notes, Size& size) {
+  if (!notes.given.child.weight) return;
+  const MixedQuantity& weight = *notes.given.child.weight;
+  size.kgExact = *totalIn(weight, Unit::kg);
   Totalled total = totalled(weight, path::weight);
-  Chain chain = convertedChain(total, Unit::kg, reckoning.rules.pounds);
+  Chain chain = convertedChain(total, Unit::kg, notes.rules.pounds);
   const Units wanted{{Unit::kg}, {}};
-  std::optional<Solution> solution = reckoning.found(solve(chain, wanted));
+  std::optional<Solution> solution = notes.found(solve(chain, wanted));
   if (!solution) return;
-  reckoning.kg = reckoning.found(foundBy(*solution, total.term.origin));
-  if (!reckoning.kg) return;
-  Number& result = reckoning.kg->amount.value;
-  const std::optional<int> decimals = reckoning.rules.kilogramDecimals;
+  size.kg = notes.found(foundBy(*solution, total.term.origin));
+  if (!size.kg) return;
+  Number& result = size.kg->amount.value;
+  const std::optional<int> decimals = notes.rules.kilogramDecimals;
   if (decimals) result = result.rounded(*decimals);
   const bool rounds = result != solution->product.exact;
-  reckoning.sheet.weight = WeightFound{result};
   if (chain.factors.size() == 1 && !rounds) return;
-  reckoning.kg->origin = Origin::step(StepId::weight);
+  size.kg->origin = Origin::step(StepId::weight);
   Step step{StepId::weight,
             wanted,
             Solved{std::move(chain), std::move(solution->product), result, -1},
             {},
             std::move(total.sums)};
   if (rounds) step.rounding = Rounding{"kilogram_decimals", *decimals};
-  reckoning.weightSteps.push_back(std::move(step));
+  size.weightSteps.push_back(std::move(step));
 }
 
 /// The height in cm, as typed or by a step of its own.
-std::optional<Found> heightInCm(Reckoning& reckoning) {
-  Totalled total = totalled(*reckoning.given.child.height, path::height);
-  Chain chain = convertedChain(total, Unit::cm, reckoning.rules.pounds);
+std::optional<Found> heightInCm(Notebook& notes, Size& size) {
+  Totalled total = totalled(*notes.given.child.height, path::height);
+  Chain chain = convertedChain(total, Unit::cm, notes.rules.pounds);
   const Units wanted{{Unit::cm}, {}};
-  std::optional<Solution> solution = reckoning.found(solve(chain, wanted));
+  std::optional<Solution> solution = notes.found(solve(chain, wanted));
   if (!solution) return std::nullopt;
-  if (chain.factors.size() == 1) return reckoning.found(foundBy(*solution, total.term.origin));
-  std::optional<Found> cm = reckoning.found(foundBy(*solution, Origin::step(StepId::height)));
+  if (chain.factors.size() == 1) return notes.found(foundBy(*solution, total.term.origin));
+  std::optional<Found> cm = notes.found(foundBy(*solution, Origin::step(StepId::height)));
   const Number result = solution->product.exact;
-  reckoning.surfaceSteps.push_back({StepId::height,
-                                    wanted,
-                                    Solved{std::move(chain), std::move(solution->product), result, -1},
-                                    {},
-                                    std::move(total.sums)});
+  size.surfaceSteps.push_back({StepId::height,
+                               wanted,
+                               Solved{std::move(chain), std::move(solution->product), result, -1},
+                               {},
+                               std::move(total.sums)});
   return cm;
 }
 
@@ -90,88 +90,90 @@ Factor mostellerFactor(int divisor, Unit length, Unit mass, StaticText name) {
 }
 
 /// Inches and pounds as typed, under the household constant.
-Chain householdChain(Reckoning& reckoning, std::vector<Sum>& sums) {
-  Totalled height = totalled(*reckoning.given.child.height, path::height);
-  Totalled weight = totalled(*reckoning.given.child.weight, path::weight);
+Chain householdChain(const Notebook& notes, std::vector<Sum>& sums) {
+  Totalled height = totalled(*notes.given.child.height, path::height);
+  Totalled weight = totalled(*notes.given.child.weight, path::weight);
   Chain chain{{}, /*rooted=*/true};
-  append(chain, convertedChain(height, Unit::in, reckoning.rules.pounds).factors);
-  append(chain, convertedChain(weight, Unit::lb, reckoning.rules.pounds).factors);
+  append(chain, convertedChain(height, Unit::in, notes.rules.pounds).factors);
+  append(chain, convertedChain(weight, Unit::lb, notes.rules.pounds).factors);
   chain.factors.push_back(mostellerFactor(mostellerHousehold, Unit::in, Unit::lb, "mosteller-household"));
   for (Totalled* total : {&height, &weight})
     for (Sum& sum : total->sums) sums.push_back(std::move(sum));
   return chain;
 }
 
-std::optional<Chain> metricChain(Reckoning& reckoning) {
-  const std::optional<Found> cm = heightInCm(reckoning);
-  if (!cm || !reckoning.kg) return std::nullopt;
-  return Chain{{factorOf(*cm), factorOf(*reckoning.kg),
+std::optional<Chain> metricChain(Notebook& notes, Size& size) {
+  const std::optional<Found> cm = heightInCm(notes, size);
+  if (!cm || !size.kg) return std::nullopt;
+  return Chain{{factorOf(*cm), factorOf(*size.kg),
                 mostellerFactor(mostellerMetric, Unit::cm, Unit::kg, "mosteller-metric")},
                /*rooted=*/true};
 }
 
-void keepSurface(Reckoning& reckoning, Step step, const Quantity& result, const Number& cut) {
-  step.rounding = Rounding{"bsa_decimals", bsaWorkingDecimals(reckoning.rules)};
-  reckoning.surfaceSteps.push_back(std::move(step));
-  reckoning.computedM2 = result.value;
-  if (reckoning.m2) return;  // a charted surface is used as given
-  const int fixed = reckoning.rules.bsaDecimals.value_or(-1);
-  reckoning.m2 = Found(result, {}, Origin::step(StepId::bsa));
-  reckoning.sheet.bsa = SurfaceFound{result.value, false, cut, fixed};
+void keepSurface(Notebook& notes, Size& size, Step step, const Quantity& result, const Number& cut) {
+  step.rounding = Rounding{"bsa_decimals", bsaWorkingDecimals(notes.rules)};
+  size.surfaceSteps.push_back(std::move(step));
+  size.computedM2 = result.value;
+  if (size.m2) return;  // a charted surface is used as given
+  const int fixed = notes.rules.bsaDecimals.value_or(-1);
+  size.m2 = Found(result, {}, Origin::step(StepId::bsa));
+  size.surface = SurfaceFound{result.value, false, cut, fixed};
 }
 
-void findByMosteller(Reckoning& reckoning) {
+void findByMosteller(Notebook& notes, Size& size) {
   std::vector<Sum> sums;
-  reckoning.household =
-      isHouseholdHeight(*reckoning.given.child.height) && isHouseholdWeight(*reckoning.given.child.weight);
-  std::optional<Chain> chain = reckoning.household ? householdChain(reckoning, sums) : metricChain(reckoning);
+  size.household =
+      isHouseholdHeight(*notes.given.child.height) && isHouseholdWeight(*notes.given.child.weight);
+  std::optional<Chain> chain = size.household ? householdChain(notes, sums) : metricChain(notes, size);
   const Units wanted{{Unit::m2}, {}};
-  std::optional<Solution> solution = chain ? reckoning.found(solve(*chain, wanted)) : std::nullopt;
+  std::optional<Solution> solution = chain ? notes.found(solve(*chain, wanted)) : std::nullopt;
   if (!solution) return;
   const Number square = solution->product.exact;
-  reckoning.computedSquared = square;
-  const Number result = square.rootRounded(bsaWorkingDecimals(reckoning.rules));
+  size.computedSquared = square;
+  const Number result = square.rootRounded(bsaWorkingDecimals(notes.rules));
   Solved solved{std::move(*chain), std::move(solution->product), result,
-                reckoning.rules.bsaDecimals.value_or(-1)};
-  keepSurface(reckoning, {StepId::bsa, wanted, std::move(solved), {}, std::move(sums)},
+                notes.rules.bsaDecimals.value_or(-1)};
+  keepSurface(notes, size, {StepId::bsa, wanted, std::move(solved), {}, std::move(sums)},
               {result, solution->units.over.front()}, square.rootCut(6));
 }
 
-void findByFormula(Reckoning& reckoning) {
-  const SurfaceFormula& formula = surfaceFormula(reckoning.rules.bsaFormula);
-  const std::optional<Found> cm = heightInCm(reckoning);
-  if (!cm || !reckoning.kg) return;
-  const Number surface = surfaceByPowers(formula, cm->value(), reckoning.kg->value());
-  reckoning.computedSquared = surface * surface;
-  const Number result = surface.rounded(bsaWorkingDecimals(reckoning.rules));
+void findByFormula(Notebook& notes, Size& size) {
+  const SurfaceFormula& formula = surfaceFormula(notes.rules.bsaFormula);
+  const std::optional<Found> cm = heightInCm(notes, size);
+  if (!cm || !size.kg) return;
+  const Number surface = surfaceByPowers(formula, cm->value(), size.kg->value());
+  size.computedSquared = surface * surface;
+  const Number result = surface.rounded(bsaWorkingDecimals(notes.rules));
   SurfaceByFormula body{formula.name,
                         {formula.factor, {}, Origin::rule("bsa_formula")},
                         factorOf(*cm).over,
                         formula.heightPower,
-                        factorOf(*reckoning.kg).over,
+                        factorOf(*size.kg).over,
                         formula.weightPower,
                         surface,
                         result,
-                        reckoning.rules.bsaDecimals.value_or(-1)};
+                        notes.rules.bsaDecimals.value_or(-1)};
   const Number cut = (surface * Number::powerOfTen(6)).floor() * Number::powerOfTen(-6);
-  keepSurface(reckoning, {StepId::bsa, {{Unit::m2}, {}}, std::move(body), {}, {}}, {result, Unit::m2}, cut);
+  keepSurface(notes, size, {StepId::bsa, {{Unit::m2}, {}}, std::move(body), {}, {}}, {result, Unit::m2}, cut);
 }
 
 }  // namespace
 
-void findSize(Reckoning& reckoning) {
-  findWeight(reckoning);
-  const Child& child = reckoning.given.child;
-  if (child.height) reckoning.cmExact = *totalIn(*child.height, Unit::cm);
+Size findSize(Notebook& notes) {
+  Size size;
+  findWeight(notes, size);
+  const Child& child = notes.given.child;
+  if (child.height) size.cmExact = *totalIn(*child.height, Unit::cm);
   if (child.bsa) {
-    reckoning.m2 = Found(*child.bsa, {}, Origin::field(path::bsa));
-    reckoning.sheet.bsa = SurfaceFound{child.bsa->value, true, std::nullopt, -1};
+    size.m2 = Found(*child.bsa, {}, Origin::field(path::bsa));
+    size.surface = SurfaceFound{child.bsa->value, true, std::nullopt, -1};
   }
-  if (!child.height || !child.weight) return;
-  if (reckoning.rules.bsaFormula == BsaFormula::mosteller)
-    findByMosteller(reckoning);
+  if (!child.height || !child.weight) return size;
+  if (notes.rules.bsaFormula == BsaFormula::mosteller)
+    findByMosteller(notes, size);
   else
-    findByFormula(reckoning);
+    findByFormula(notes, size);
+  return size;
 }
 
 }  // namespace wardchalk::detail

@@ -1,6 +1,6 @@
 #include <algorithm>
 
-#include "core/check/detail/reckoning.h"
+#include "core/check/detail/telling.h"
 #include "core/check/slips/slip.h"
 #include "core/child/size_slip.h"
 #include "core/unit/print.h"
@@ -32,9 +32,9 @@ struct Filled {
   Number fullest;
 };
 
-Filled filledBy(const Worksheet& sheet, const Number& times) {
+Filled filledBy(const Checks& checks, const Number& times) {
   Filled filled;
-  for (const Check& check : sheet.checks) {
+  for (const Check& check : checks.all) {
     if (!isAboutAmount(check.id) || !check.isMade()) continue;
     const Number share = *check.ratio * times;
     const bool upper = check.id != CheckId::low;
@@ -47,10 +47,10 @@ Filled filledBy(const Worksheet& sheet, const Number& times) {
 }
 
 /// Between low and high, or without a low at 90 to 100 % of the limit (R12).
-bool fits(const Worksheet& sheet, const Number& times) {
-  const Filled filled = filledBy(sheet, times);
+bool fits(const Case& given, const Checks& checks, const Number& times) {
+  const Filled filled = filledBy(checks, times);
   if (filled.outside || !filled.byReference) return false;
-  if (filled.lowMade && sheet.given.reference.low) return true;
+  if (filled.lowMade && given.reference.low) return true;
   return filled.fullest >= leastShare();
 }
 
@@ -68,29 +68,33 @@ bool isAboutChild(CheckId id) {
 
 /// A size that would be unlikely or outside a band as it was meant is no explanation; one that the slip
 /// leaves as it was entered tells nothing of the slip.
-bool childStillFits(const Worksheet& entered, const Worksheet& meant) {
-  return std::all_of(meant.checks.begin(), meant.checks.end(), [&](const Check& check) {
+bool childStillFits(const Checks& entered, const Checks& meant) {
+  return std::all_of(meant.all.begin(), meant.all.end(), [&](const Check& check) {
     const Check& before = entered.check(check.id);
     const bool unchanged = before.status == check.status && before.value == check.value;
     return !isAboutChild(check.id) || check.status != CheckStatus::outside || unchanged;
   });
 }
 
+/// What a slip is sought in: the order as it was entered, and what was made of it.
+struct Entered {
+  Notebook& notes;
+  const Facts& facts;
+  const Checks& checks;
+};
+
 /// The case as it was meant, reckoned and judged like any other.
-bool fitsAsMeant(Reckoning& reckoning, Case meant) {
-  Worksheet sheet;
-  sheet.given = std::move(meant);
-  sheet.rules = reckoning.rules;
-  Reckoning again(sheet);
-  prepareChecks(again);
-  findFacts(again);
-  compareAmount(again);
-  if (fits(sheet, Number(1))) {
-    compareBands(again);
-    compareSize(again);
+bool fitsAsMeant(const Entered& entered, const Case& meant) {
+  Notebook again(meant, entered.notes.rules);
+  const Facts facts = findFacts(again);
+  Checks checks = checkAmount(again, facts);
+  bool explained = fits(meant, checks, Number(1));
+  if (explained) {
+    checkChild(again, facts, checks);
+    explained = childStillFits(entered.checks, checks);
   }
-  if (again.failed) reckoning.failed = true;
-  return fits(sheet, Number(1)) && childStillFits(reckoning.sheet, sheet);
+  if (again.failed) entered.notes.failed = true;
+  return explained;
 }
 
 std::string_view textArgument(const Finding& finding, std::string_view name) {
@@ -112,31 +116,31 @@ std::optional<Case> withSizeMeant(const Case& given, std::string_view id) {
 }
 
 /// The check of size has already asked about a slip that explains the dose as well: one cause, one question.
-bool isAskedWithSize(Reckoning& reckoning) {
-  for (const Finding& finding : reckoning.sheet.findings) {
+bool isAskedWithSize(const Entered& entered) {
+  for (const Finding& finding : entered.notes.findings) {
     if (finding.check != CheckId::size) continue;
     for (const std::string_view name : {"slip", "other_slip"}) {
-      std::optional<Case> meant = withSizeMeant(reckoning.given, textArgument(finding, name));
-      if (meant && fitsAsMeant(reckoning, std::move(*meant))) return true;
+      const std::optional<Case> meant = withSizeMeant(entered.notes.given, textArgument(finding, name));
+      if (meant && fitsAsMeant(entered, *meant)) return true;
     }
   }
   return false;
 }
 
 /// Whether an amount was worked out with the size that the slip is one of; with another nothing would change.
-bool countsForAmount(const Reckoning& reckoning, Slip slip) {
+bool countsForAmount(const Notebook& notes, Slip slip) {
   const StaticText field = infoOf(slip).field;
-  const bool charted = reckoning.given.child.bsa.has_value();
-  if (field == path::weight) return reckoning.kgUsed || (reckoning.m2Used && !charted);
-  if (field == path::bsa) return reckoning.m2Used && charted;
+  const bool charted = notes.given.child.bsa.has_value();
+  if (field == path::weight) return notes.weightUsed || (notes.surfaceUsed && !charted);
+  if (field == path::bsa) return notes.surfaceUsed && charted;
   return true;
 }
 
 /// A whole dose fits a smaller child no better where it is too much, nor a larger one where it is too little:
 /// no such undoing is worth working. Of a dose for each kg or m² nothing of the kind is sure.
-bool canExplain(const Reckoning& reckoning, Slip slip, bool tooMuch) {
-  if (!countsForAmount(reckoning, slip)) return false;
-  if (reckoning.given.order.dose->perSize != PerSize::none) return true;
+bool canExplain(const Notebook& notes, Slip slip, bool tooMuch) {
+  if (!countsForAmount(notes, slip)) return false;
+  if (notes.given.order.dose->perSize != PerSize::none) return true;
   switch (slip) {
     case Slip::poundsAsKg:
     case Slip::weightTenTimesTooMuch:
@@ -150,16 +154,17 @@ bool canExplain(const Reckoning& reckoning, Slip slip, bool tooMuch) {
   }
 }
 
-bool explains(Reckoning& reckoning, Undoing undoing) {
-  if (const auto* factor = std::get_if<Number>(&undoing)) return fits(reckoning.sheet, *factor);
-  auto* meant = std::get_if<Case>(&undoing);
-  return meant && fitsAsMeant(reckoning, std::move(*meant));
+bool explains(const Entered& entered, const Undoing& undoing) {
+  if (const auto* factor = std::get_if<Number>(&undoing))
+    return fits(entered.notes.given, entered.checks, *factor);
+  const auto* meant = std::get_if<Case>(&undoing);
+  return meant && fitsAsMeant(entered, *meant);
 }
 
-SlipGround groundOf(const Reckoning& reckoning) {
-  SlipGround ground{reckoning.given, reckoning.rules.pounds, {}, {}, reckoning.n};
-  if (reckoning.kg) ground.kg = reckoning.kg->value();
-  if (reckoning.m2) ground.m2 = reckoning.m2->value();
+SlipGround groundOf(const Notebook& notes, const Facts& facts) {
+  SlipGround ground{notes.given, notes.rules.pounds, {}, {}, facts.doses.n};
+  if (facts.size.kg) ground.kg = facts.size.kg->value();
+  if (facts.size.m2) ground.m2 = facts.size.m2->value();
   return ground;
 }
 
@@ -168,14 +173,13 @@ bool areEnough(const std::vector<Slip>& found) {
   return found.size() >= mostSlips && !isOfOrder(found.back());
 }
 
-std::vector<Slip> explanations(Reckoning& reckoning) {
-  const SlipGround ground = groundOf(reckoning);
-  const Worksheet& sheet = reckoning.sheet;
-  const bool tooMuch = sheet.check(CheckId::low).status != CheckStatus::outside;
+std::vector<Slip> explanations(const Entered& entered) {
+  const SlipGround ground = groundOf(entered.notes, entered.facts);
+  const bool tooMuch = entered.checks.check(CheckId::low).status != CheckStatus::outside;
   std::vector<Slip> found;
   for (std::size_t i = 0; i < slipTable.size() && !areEnough(found); ++i) {
     const auto slip = static_cast<Slip>(i);
-    if (canExplain(reckoning, slip, tooMuch) && explains(reckoning, undone(slip, ground)))
+    if (canExplain(entered.notes, slip, tooMuch) && explains(entered, undone(slip, ground)))
       found.push_back(slip);
   }
   return found;
@@ -202,36 +206,37 @@ std::string entered(const Case& given, StaticText field) {
   return printed(*given.order.dose);
 }
 
-void tellSlip(Reckoning& reckoning, Slip slip, CheckId check) {
-  const Case& given = reckoning.given;
+void tellSlip(Notebook& notes, Slip slip, CheckId check) {
+  const Case& given = notes.given;
   std::vector<Argument> arguments = {{"slip", std::string(idOf(slip))},
                                      {"entered", entered(given, infoOf(slip).field)}};
   if (slip == Slip::perSizeAsTotal)
     arguments.push_back({"size", std::string(infoOf(unitOf(given.reference.high->perSize)).one)});
   if (slip == Slip::scheduleNotOfReference)
     arguments.push_back({"reference", given.reference.schedule->text});
-  reckoning.tell(FindingCode::possibleSlip, infoOf(slip).field, std::move(arguments), check);
+  notes.tell(FindingCode::possibleSlip, infoOf(slip).field, std::move(arguments), check);
 }
 
-std::optional<CheckId> outsideCheck(const Worksheet& sheet) {
-  for (const Check& check : sheet.checks)
+std::optional<CheckId> outsideCheck(const Checks& checks) {
+  for (const Check& check : checks.all)
     if (isAboutAmount(check.id) && check.status == CheckStatus::outside) return check.id;
   return std::nullopt;
 }
 
 /// Figures that do not go together explain nothing.
-bool figuresFit(const Worksheet& sheet) {
-  return !sheet.finding(FindingCode::unitsDoNotMeet) && !sheet.finding(FindingCode::basisDoesNotFit);
+bool figuresFit(const Notebook& notes) {
+  return !notes.hasTold(FindingCode::unitsDoNotMeet) && !notes.hasTold(FindingCode::basisDoesNotFit);
 }
 
 }  // namespace
 
-void findSlips(Reckoning& reckoning) {
-  const std::optional<CheckId> check = outsideCheck(reckoning.sheet);
-  if (!check || !figuresFit(reckoning.sheet) || isAskedWithSize(reckoning)) return;
-  std::vector<Slip> slips = explanations(reckoning);
+void findSlips(Notebook& notes, const Facts& facts, const Checks& checks) {
+  const Entered entered{notes, facts, checks};
+  const std::optional<CheckId> check = outsideCheck(checks);
+  if (!check || !figuresFit(notes) || isAskedWithSize(entered)) return;
+  std::vector<Slip> slips = explanations(entered);
   keepMost(slips);
-  for (const Slip slip : slips) tellSlip(reckoning, slip, *check);
+  for (const Slip slip : slips) tellSlip(notes, slip, *check);
 }
 
 }  // namespace wardchalk::detail

@@ -1,4 +1,5 @@
-#include "core/check/detail/reckoning.h"
+#include "core/check/detail/factors.h"
+#include "core/check/detail/strengths.h"
 #include "core/unit/print.h"
 
 namespace wardchalk::detail {
@@ -12,15 +13,15 @@ struct Candidate {
   Step step;
 };
 
-/// What a mL, a tablet or a capsule holds, by a chain of one entry over another. None fails the reckoning.
-std::optional<Candidate> candidateBy(Reckoning& reckoning, Factor held, StrengthFrom from, StaticText path) {
+/// What a mL, a tablet or a capsule holds, by a chain of one entry over another. None fails the notes.
+std::optional<Candidate> candidateBy(Notebook& notes, Factor held, StrengthFrom from, StaticText path) {
   const Unit drug = held.over.units.front();
   const Unit in = held.under.units.front();
   const Unit one = in == Unit::L ? Unit::mL : in;
   Chain chain{{std::move(held)}};
   convertBelow(chain, in, one);
   const Units wanted{{drug}, {one}};
-  std::optional<Solution> solution = reckoning.found(solve(chain, wanted));
+  std::optional<Solution> solution = notes.found(solve(chain, wanted));
   if (!solution) return std::nullopt;
   const Number perOne = solution->product.exact;
   Solved solved{std::move(chain), std::move(solution->product), perOne, -1};
@@ -35,11 +36,11 @@ std::optional<Sum> mixedVolume(const Stock& stock) {
 }
 
 /// In the order in which one is preferred (R9).
-std::vector<Candidate> candidates(Reckoning& reckoning) {
-  const Stock& stock = reckoning.given.stock;
+std::vector<Candidate> candidates(Notebook& notes) {
+  const Stock& stock = notes.given.stock;
   std::vector<Candidate> all;
   const auto add = [&](Factor held, StrengthFrom from, StaticText path) {
-    if (auto candidate = candidateBy(reckoning, std::move(held), from, path))
+    if (auto candidate = candidateBy(notes, std::move(held), from, path))
       all.push_back(std::move(*candidate));
   };
   if (stock.strength)
@@ -70,42 +71,43 @@ bool printsAs(const Strength& label, const Number& perMl) {
 }
 
 /// Compares one more strength with the one used: far apart, worth a note, or the same as it is printed.
-void compareStrength(Reckoning& reckoning, const StrengthFound& used, const Candidate& other) {
+void compareStrength(Notebook& notes, Strengths& strengths, const Candidate& other) {
+  const StrengthFound& used = *strengths.used;
   const auto perOne = converted(other.found.perOne, other.found.drugUnit, used.drugUnit);
   if (!perOne) return;  // told elsewhere: the drug units do not meet
   const Number difference = (*perOne - used.perOne).absolute();
   const bool far = difference * Number(20) > used.perOne;  // more than 5 % of the one used
   const bool labelled = used.from == StrengthFrom::labelled && used.in == Unit::mL;
-  const bool same = labelled && printsAs(*reckoning.given.stock.strength, *perOne);
+  const bool same = labelled && printsAs(*notes.given.stock.strength, *perOne);
   if (difference.isZero() || (!far && same)) return;
   const auto apart = showApart(used.perOne, *perOne, Grouping::commas);
   const auto text = [&](const ShownNumber& shown) {
     return shown.marked().append(" ").append(idOf(used.drugUnit)).append("/mL");
   };
-  Finding& finding = reckoning.tell(FindingCode::strengthDiffers, other.path,
-                                    {{"used", text(apart.first)},
-                                     {"other", text(apart.second)},
-                                     {"percent", plainPercent(difference * Number(100) / used.perOne)}});
+  Finding& finding = notes.tell(FindingCode::strengthDiffers, other.path,
+                                {{"used", text(apart.first)},
+                                 {"other", text(apart.second)},
+                                 {"percent", plainPercent(difference * Number(100) / used.perOne)}});
   if (!far) {
     finding.severity = Severity::note;
     return;
   }
-  reckoning.amountWithheld = true;
-  const auto& dose = reckoning.given.order.dose;
+  strengths.amountWithheld = true;
+  const auto& dose = notes.given.order.dose;
   if (dose && dose->amount.unit == Unit::mL) finding.severity = Severity::undecided;
 }
 
-void checkFinalVolume(Reckoning& reckoning) {
-  const Stock& stock = reckoning.given.stock;
+void checkFinalVolume(Notebook& notes, Strengths& strengths) {
+  const Stock& stock = notes.given.stock;
   if (!stock.kind || *stock.kind != StockKind::powder || !stock.finalVolume || !stock.diluent) return;
   const Number final = inMl(*stock.finalVolume);
   const Number diluent = inMl(*stock.diluent);
   std::vector<Argument> arguments = {{"final", *stock.finalVolume}, {"diluent", *stock.diluent}};
   if (final < diluent) {
-    reckoning.tell(FindingCode::finalSmallerThanDiluent, path::finalVolume, std::move(arguments));
-    reckoning.amountWithheld = true;
+    notes.tell(FindingCode::finalSmallerThanDiluent, path::finalVolume, std::move(arguments));
+    strengths.amountWithheld = true;
   } else if (final == diluent) {
-    reckoning.tell(FindingCode::displacementIgnored, path::finalVolume, std::move(arguments));
+    notes.tell(FindingCode::displacementIgnored, path::finalVolume, std::move(arguments));
   }
 }
 
@@ -119,19 +121,21 @@ StaticText missingPath(const Stock& stock) {
 
 }  // namespace
 
-void findStrength(Reckoning& reckoning) {
-  const Stock& stock = reckoning.given.stock;
-  if (!stock.kind) reckoning.need(path::stockKind, Need::For::amount);
-  checkFinalVolume(reckoning);
-  std::vector<Candidate> found = candidates(reckoning);
+Strengths findStrength(Notebook& notes) {
+  Strengths strengths;
+  const Stock& stock = notes.given.stock;
+  if (!stock.kind) notes.need(path::stockKind, Need::For::amount);
+  checkFinalVolume(notes, strengths);
+  std::vector<Candidate> found = candidates(notes);
   if (found.empty()) {
-    reckoning.need(missingPath(stock), Need::For::amount);
-    return;
+    notes.need(missingPath(stock), Need::For::amount);
+    return strengths;
   }
-  reckoning.sheet.strength = found.front().found;
+  strengths.used = found.front().found;
   if (found.front().found.from != StrengthFrom::labelled)
-    reckoning.strengthStep = std::move(found.front().step);  // what a label says needs no line
-  for (std::size_t i = 1; i < found.size(); ++i) compareStrength(reckoning, found.front().found, found[i]);
+    strengths.mixing = std::move(found.front().step);  // what a label says needs no line
+  for (std::size_t i = 1; i < found.size(); ++i) compareStrength(notes, strengths, found[i]);
+  return strengths;
 }
 
 }  // namespace wardchalk::detail

@@ -1,10 +1,18 @@
 #include <algorithm>
 
-#include "core/check/detail/reckoning.h"
+#include "core/check/detail/factors.h"
+#include "core/check/detail/giving.h"
 
 namespace wardchalk::detail {
 
 namespace {
+
+/// What an amount is measured by.
+struct Ground {
+  Notebook& notes;
+  const Facts& facts;
+  const Checks& checks;
+};
 
 /// How finely an amount can be measured, and with what.
 struct Device {
@@ -35,11 +43,11 @@ const Syringe* syringeFor(const HouseRules& rules, SyringeKind kind, const Numbe
   return best;
 }
 
-Device volumeDevice(const Reckoning& reckoning, const Number& amountMl) {
-  const HouseRules& rules = reckoning.rules;
+Device volumeDevice(const Notebook& notes, const Number& amountMl) {
+  const HouseRules& rules = notes.rules;
   const int decimals = amountMl < Number(1) ? rules.volumeDecimalsBelow1Ml : rules.volumeDecimalsFrom1Ml;
   Device device{Number::powerOfTen(-decimals), std::nullopt, 0, true};
-  const auto kind = syringeKind(reckoning.given.order.route);
+  const auto kind = syringeKind(notes.given.order.route);
   const Syringe* syringe = kind ? syringeFor(rules, *kind, amountMl) : nullptr;
   if (!syringe) return device;
   device.syringe = *syringe;
@@ -52,8 +60,8 @@ Device volumeDevice(const Reckoning& reckoning, const Number& amountMl) {
 }
 
 /// Whether every check that the ordered dose met is met by so many times it too (R9).
-bool keepsEveryCheck(const Reckoning& reckoning, const Number& times) {
-  return std::all_of(reckoning.bounds.begin(), reckoning.bounds.end(), [&](const DoseBound& bound) {
+bool keepsEveryCheck(const Checks& checks, const Number& times) {
+  return std::all_of(checks.bounds.begin(), checks.bounds.end(), [&](const DoseBound& bound) {
     return !bound.holdsFor(Number(1)) || bound.holdsFor(times);
   });
 }
@@ -80,15 +88,15 @@ struct Choice {
 
 /// The nearer of the two neighbours that can be given: not zero, every check kept, and for a solid close
 /// enough.
-Choice measurable(const Reckoning& reckoning, const Number& amount, const Neighbours& around, bool solid) {
+Choice measurable(const Ground& ground, const Number& amount, const Neighbours& around, bool solid) {
   const bool upFirst = around.above - amount <= amount - around.below;  // half up
   Choice choice;
   for (const Number& candidate :
        {upFirst ? around.above : around.below, upFirst ? around.below : around.above}) {
     if (candidate.isZero()) continue;
     const Number times = candidate / amount;  // the dose is in proportion to the amount
-    if (solid && percentChange(times) > reckoning.rules.askRoundingPercent) continue;
-    if (keepsEveryCheck(reckoning, times)) {
+    if (solid && percentChange(times) > ground.notes.rules.askRoundingPercent) continue;
+    if (keepsEveryCheck(ground.checks, times)) {
       choice.measured = candidate;
       return choice;
     }
@@ -106,141 +114,144 @@ int ceilToInt(const Number& value) {
 }
 
 /// Appends the label turned so that its drug unit is below, and what converts the order's unit to it.
-Chain amountChain(const Reckoning& reckoning) {
-  const StrengthFound& strength = *reckoning.sheet.strength;
-  Chain chain{{factorOf(*reckoning.ordered)}};
-  convertAbove(chain, *reckoning.unit, strength.drugUnit);
+Chain amountChain(const Notebook& notes, const Facts& facts) {
+  const StrengthFound& strength = *facts.strengths.used;
+  Chain chain{{factorOf(*facts.doses.ordered)}};
+  convertAbove(chain, *facts.doses.unit, strength.drugUnit);
   if (strength.from != StrengthFrom::labelled) {
     chain.factors.push_back(strengthFactor(strength, Origin::step(StepId::strength)).turned());
     return chain;
   }
-  const Strength& label = *reckoning.given.stock.strength;
+  const Strength& label = *notes.given.stock.strength;
   chain.factors.push_back(labelFactor(label, path::strength).turned());
   convertAbove(chain, label.in.unit, strength.in);
   return chain;
 }
 
-void askAboutCount(Reckoning& reckoning, std::string_view what, int count) {
-  if (count <= reckoning.rules.manyUnits || reckoning.sheet.finding(FindingCode::manyUnits)) return;
-  reckoning.tell(
+void askAboutCount(Notebook& notes, std::string_view what, int count) {
+  if (count <= notes.rules.manyUnits || notes.hasTold(FindingCode::manyUnits)) return;
+  notes.tell(
       FindingCode::manyUnits, path::strength,
-      {{"count", Number(count)}, {"what", std::string(what)}, {"many", Number(reckoning.rules.manyUnits)}});
+      {{"count", Number(count)}, {"what", std::string(what)}, {"many", Number(notes.rules.manyUnits)}});
 }
 
-void keepMeasured(Reckoning& reckoning, Give& give, const Choice& choice) {
+void keepMeasured(const Ground& ground, Give& give, const Choice& choice) {
   const Number& measured = *choice.measured;
   give.passedOver = choice.passedOver;
   const Number times = measured / give.exact.value;
   const Number change = percentChange(times);
-  const Quantity& ordered = reckoning.ordered->amount;
+  const Quantity& ordered = ground.facts.doses.ordered->amount;
   give.measured = measured;
   give.doseGiven = Quantity{ordered.value * times, ordered.unit};
   give.percentChange = plainPercent(change);
-  if (change > reckoning.rules.askRoundingPercent)
-    reckoning.tell(FindingCode::roundingChangesDose, path::strength,
-                   {{"exact", give.exact},
-                    {"measured", Quantity{measured, give.exact.unit}},
-                    {"percent", plainPercent(change)}});
+  if (change > ground.notes.rules.askRoundingPercent)
+    ground.notes.tell(FindingCode::roundingChangesDose, path::strength,
+                      {{"exact", give.exact},
+                       {"measured", Quantity{measured, give.exact.unit}},
+                       {"percent", plainPercent(change)}});
 }
 
-void askNotMeasurable(Reckoning& reckoning, Give& give, const Neighbours& around) {
+void askNotMeasurable(Notebook& notes, Give& give, const Neighbours& around) {
   for (const Number& neighbour : {around.below, around.above})
     if (!neighbour.isZero()) give.neighbours.push_back(neighbour);
-  reckoning.tell(FindingCode::notMeasurable, path::strength,
-                 {{"exact", give.exact},
-                  {"below", Quantity{around.below, give.exact.unit}},
-                  {"above", Quantity{around.above, give.exact.unit}}});
+  notes.tell(FindingCode::notMeasurable, path::strength,
+             {{"exact", give.exact},
+              {"below", Quantity{around.below, give.exact.unit}},
+              {"above", Quantity{around.above, give.exact.unit}}});
 }
 
-void writeMeasuring(Reckoning& reckoning, const Give& give, const Device& device, const Neighbours& around) {
+void writeMeasuring(Notebook& notes, const Give& give, const Device& device, const Neighbours& around) {
   const bool onMark =
       !device.syringe || !give.measured || (*give.measured / device.syringe->marksMl).isWhole();
   Measuring body{give.exact,   give.measured, device.syringe,    give.syringes, device.step,
                  around.below, around.above,  device.byDecimals, onMark,        give.passedOver};
-  reckoning.in(Section::amount).push_back({StepId::device, {{give.exact.unit}, {}}, std::move(body), {}, {}});
+  notes.in(Section::amount).push_back({StepId::device, {{give.exact.unit}, {}}, std::move(body), {}, {}});
 }
 
-void measureVolume(Reckoning& reckoning, Give& give) {
+void measureVolume(const Ground& ground, Give& give) {
   const Number& amount = give.exact.value;
-  const Quantity& smallest = reckoning.rules.smallestVolume;
+  const Quantity& smallest = ground.notes.rules.smallestVolume;
   if (amount < *converted(smallest.value, smallest.unit, Unit::mL)) {
-    reckoning.tell(FindingCode::tooSmallToMeasure, path::strength,
-                   {{"exact", give.exact}, {"smallest", smallest}});
+    ground.notes.tell(FindingCode::tooSmallToMeasure, path::strength,
+                      {{"exact", give.exact}, {"smallest", smallest}});
     return;
   }
-  Device device = volumeDevice(reckoning, amount);
+  Device device = volumeDevice(ground.notes, amount);
   const Neighbours around = neighboursOf(amount, device.step);
   give.syringe = device.syringe;
-  if (const Choice choice = measurable(reckoning, amount, around, /*solid=*/false); choice.measured) {
-    keepMeasured(reckoning, give, choice);
+  if (const Choice choice = measurable(ground, amount, around, /*solid=*/false); choice.measured) {
+    keepMeasured(ground, give, choice);
     if (device.syringe) give.syringes = ceilToInt(*give.measured / device.syringe->holdsMl);
-    askAboutCount(reckoning, "syringes", give.syringes);
+    askAboutCount(ground.notes, "syringes", give.syringes);
   } else {
-    askNotMeasurable(reckoning, give, around);
+    askNotMeasurable(ground.notes, give, around);
   }
-  const Stock& stock = reckoning.given.stock;
+  const Stock& stock = ground.notes.given.stock;
   if (give.doseGiven && *stock.kind == StockKind::powder && stock.content) {
-    give.containers = ceilToInt(give.doseGiven->value / *reckoning.inOrderUnit(*stock.content));
-    askAboutCount(reckoning, "vials", *give.containers);
+    give.containers = ceilToInt(give.doseGiven->value / *ground.facts.doses.inOrderUnit(*stock.content));
+    askAboutCount(ground.notes, "vials", *give.containers);
   }
-  writeMeasuring(reckoning, give, device, around);
+  writeMeasuring(ground.notes, give, device, around);
 }
 
-void measureSolid(Reckoning& reckoning, Give& give) {
+void measureSolid(const Ground& ground, Give& give) {
   const bool capsule = give.exact.unit == Unit::capsule;
-  const Device device{Number::ratio(1, capsule ? 1 : reckoning.given.stock.dividesInto), std::nullopt, 0,
+  const Device device{Number::ratio(1, capsule ? 1 : ground.notes.given.stock.dividesInto), std::nullopt, 0,
                       false};
   const Neighbours around = neighboursOf(give.exact.value, device.step);
-  if (const Choice choice = measurable(reckoning, give.exact.value, around, /*solid=*/true);
-      choice.measured) {
-    keepMeasured(reckoning, give, choice);
-    askAboutCount(reckoning, capsule ? "capsules" : "tablets", ceilToInt(*give.measured));
+  if (const Choice choice = measurable(ground, give.exact.value, around, /*solid=*/true); choice.measured) {
+    keepMeasured(ground, give, choice);
+    askAboutCount(ground.notes, capsule ? "capsules" : "tablets", ceilToInt(*give.measured));
   } else {
-    askNotMeasurable(reckoning, give, around);
+    askNotMeasurable(ground.notes, give, around);
   }
-  writeMeasuring(reckoning, give, device, around);
+  writeMeasuring(ground.notes, give, device, around);
 }
 
 /// A tablet cannot be injected, nor an infusion swallowed (R9).
-bool formFitsRoute(Reckoning& reckoning) {
-  const auto& route = reckoning.given.order.route;
+bool formFitsRoute(Notebook& notes) {
+  const auto& route = notes.given.order.route;
   if (!route) return true;
-  const bool solid = *reckoning.given.stock.kind == StockKind::solid;
+  const bool solid = *notes.given.stock.kind == StockKind::solid;
   const bool poured = *route == Route::oral || *route == Route::rectal || *route == Route::inhaled ||
                       *route == Route::topical;
-  if (!(solid && isInjection(*route)) && !(reckoning.given.infusion.isStated() && poured)) return true;
-  reckoning.tell(FindingCode::formDiffersFromRoute, path::route,
-                 {{"form", std::string(solid ? "solid" : "infusion")}, {"route", std::string(idOf(*route))}});
+  if (!(solid && isInjection(*route)) && !(notes.given.infusion.isStated() && poured)) return true;
+  notes.tell(FindingCode::formDiffersFromRoute, path::route,
+             {{"form", std::string(solid ? "solid" : "infusion")}, {"route", std::string(idOf(*route))}});
   return false;
 }
 
-bool strengthFitsKind(const Reckoning& reckoning) {
-  const bool solid = *reckoning.given.stock.kind == StockKind::solid;
-  return solid == (dimensionOf(reckoning.sheet.strength->in) != Dimension::volume);
+bool strengthFitsKind(const Stock& stock, const Strengths& strengths) {
+  const bool solid = *stock.kind == StockKind::solid;
+  return solid == (dimensionOf(strengths.used->in) != Dimension::volume);
+}
+
+/// Whether the papers allow an amount at all.
+bool amountIsKnown(Notebook& notes, const Facts& facts) {
+  const Stock& stock = notes.given.stock;
+  if (!notes.allowsAmount() || !facts.doses.ordered || !stock.kind || !formFitsRoute(notes)) return false;
+  const Strengths& strengths = facts.strengths;
+  return strengths.used && !strengths.amountWithheld && strengthFitsKind(stock, strengths);
 }
 
 }  // namespace
 
-void measure(Reckoning& reckoning) {
-  Worksheet& sheet = reckoning.sheet;
-  const bool allowed = sheet.verdict == VerdictKind::safe || sheet.verdict == VerdictKind::ask;
-  if (!allowed || !reckoning.ordered || !reckoning.given.stock.kind || !formFitsRoute(reckoning)) return;
-  if (!sheet.strength || reckoning.amountWithheld || !strengthFitsKind(reckoning)) return;
-  Chain chain = amountChain(reckoning);
-  reckoning.strengthUsed = true;
-  if (reckoning.strengthStep) reckoning.in(Section::amount).push_back(std::move(*reckoning.strengthStep));
-  reckoning.strengthStep.reset();
-  const Unit in = sheet.strength->in;
+std::optional<Give> measure(Notebook& notes, const Facts& facts, const Checks& checks) {
+  if (!amountIsKnown(notes, facts)) return std::nullopt;
+  if (facts.strengths.mixing && !facts.doses.mixingShown)
+    notes.in(Section::amount).push_back(*facts.strengths.mixing);
+  const Unit in = facts.strengths.used->in;
   const auto amount =
-      reckoning.solveStep(Section::amount, StepId::give, std::move(chain), {{in}, {Unit::dose}});
-  if (!amount) return;
+      notes.solveStep(Section::amount, StepId::give, amountChain(notes, facts), {{in}, {Unit::dose}});
+  if (!amount) return std::nullopt;
   Give give;
   give.exact = amount->amount;
+  const Ground ground{notes, facts, checks};
   if (in == Unit::mL)
-    measureVolume(reckoning, give);
+    measureVolume(ground, give);
   else
-    measureSolid(reckoning, give);
-  sheet.give = std::move(give);
+    measureSolid(ground, give);
+  return give;
 }
 
 }  // namespace wardchalk::detail

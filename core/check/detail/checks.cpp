@@ -1,0 +1,38 @@
+#include "core/check/detail/checks.h"
+
+#include "core/check/detail/comparing.h"
+
+namespace wardchalk::detail {
+
+Checks::Checks(WhyNot why) {
+  for (std::size_t i = 0; i < checkCount; ++i) {
+    all[i].id = static_cast<CheckId>(i);
+    all[i].why = why;
+  }
+}
+
+Checks checkAmount(Notebook& notes, const Facts& facts) {
+  Checks checks;
+  Comparing comparing{notes, facts, checks};
+  compareDose(comparing);
+  compareLow(comparing);
+  compareRate(comparing);
+  return checks;
+}
+
+void checkChild(Notebook& notes, const Facts& facts, Checks& checks) {
+  Comparing comparing{notes, facts, checks};
+  compareBands(comparing);
+  compareSize(comparing);
+}
+
+Checks makeChecks(Notebook& notes, const Facts& facts) {
+  Checks checks = checkAmount(notes, facts);
+  Comparing comparing{notes, facts, checks};
+  compareInfusion(comparing);
+  compareSchedule(comparing);
+  checkChild(notes, facts, checks);
+  return checks;
+}
+
+}  // namespace wardchalk::detail

@@ -1,0 +1,39 @@
+#pragma once
+
+#include "core/check/detail/facts.h"
+
+namespace wardchalk::detail {
+
+/// A check that depends on the dose, with how far the ordered dose fills it: value ÷ bound. Each such value
+/// is in proportion to the dose, so that the check can be judged again for each dose that could be measured.
+struct DoseBound {
+  CheckId check;
+  Relation relation;
+  Number filled;
+
+  /// Whether the check is met by a dose of so many times the ordered one.
+  [[nodiscard]] bool holdsFor(const Number& times) const {
+    const Number value = filled * times;
+    return relation == Relation::atMost ? value <= Number(1) : value >= Number(1);
+  }
+};
+
+/// Every check, made or not.
+struct Checks {
+  std::array<Check, checkCount> all;
+  std::vector<DoseBound> bounds;
+  std::optional<Quantity> minimumVolume;  ///< that the greatest concentration allows
+
+  /// Every check as not made, for this reason.
+  explicit Checks(WhyNot why = WhyNot::missing);
+  [[nodiscard]] const Check& check(CheckId id) const { return all[static_cast<std::size_t>(id)]; }
+};
+
+/// Compares the order with everything that is known.
+[[nodiscard]] Checks makeChecks(Notebook& notes, const Facts& facts);
+
+/// The comparisons of the amount with its limits and its low end alone, and those with the child's size.
+[[nodiscard]] Checks checkAmount(Notebook& notes, const Facts& facts);
+void checkChild(Notebook& notes, const Facts& facts, Checks& checks);
+
+}  // namespace wardchalk::detail

@@ -1,0 +1,127 @@
+#include "core/check/detail/doses.h"
+#include "core/check/detail/factors.h"
+
+namespace wardchalk::detail {
+
+namespace {
+
+void capDoses(Notebook& notes, Doses& doses) {
+  const std::optional<int> most = notes.given.order.maxDosesPerDay;
+  if (!most || !doses.n || Number(*most) >= *doses.n) return;
+  notes.tell(FindingCode::capApplied, path::maxDosesPerDay,
+             {{"limit", Quantity{Number(*most), Unit::dose}}, {"uncapped", Quantity{*doses.n, Unit::dose}}});
+  doses.n = Number(*most);
+}
+
+/// The drug unit everything is shown in: the order's, or the stock's when the order is in mL.
+std::optional<Unit> orderUnit(const Case& given) {
+  if (!given.order.dose) return std::nullopt;
+  const Unit unit = given.order.dose->amount.unit;
+  if (measuresDrug(unit)) return unit;
+  if (given.stock.strength) return given.stock.strength->amount.unit;
+  if (given.stock.content) return given.stock.content->unit;
+  return std::nullopt;
+}
+
+/// Appends "× 5 mL → mg" for an order in mL. False when the strength is not known.
+bool addStrength(const Notebook& notes, const Strengths& strengths, Chain& chain) {
+  if (notes.given.order.dose->amount.unit != Unit::mL) return true;
+  if (!strengths.used || strengths.used->in != Unit::mL) return false;
+  const StrengthFound& strength = *strengths.used;
+  if (strength.from == StrengthFrom::labelled) {
+    const Strength& label = *notes.given.stock.strength;
+    convertAbove(chain, Unit::mL, label.in.unit);
+    chain.factors.push_back(labelFactor(label, path::strength));
+  } else {
+    chain.factors.push_back(strengthFactor(strength, Origin::step(StepId::strength)));
+  }
+  return true;
+}
+
+/// The order for this child, in its drug unit per dose or per day.
+std::optional<Chain> orderedChain(Notebook& notes, const Size& size, const Strengths& strengths,
+                                  const Doses& doses) {
+  const DoseAmount& dose = *notes.given.order.dose;
+  Chain chain{{doseFactor(dose, path::dose)}};
+  if (!addSizeFactor(notes, size, chain, dose.perSize)) return std::nullopt;
+  if (!doses.unit || !addStrength(notes, strengths, chain)) {
+    notes.need(path::strength, Need::For::verdict);
+    return std::nullopt;
+  }
+  return chain;
+}
+
+void findFromDose(Notebook& notes, Doses& doses, Chain chain) {
+  const Unit unit = *doses.unit;
+  doses.ordered =
+      notes.solveStep(Section::ordered, StepId::orderedDose, std::move(chain), {{unit}, {Unit::dose}});
+  if (!doses.ordered || !doses.n) return;
+  Chain day{{factorOf(*doses.ordered), dosesADay(doses.n->ceil(), path::schedule)}};
+  doses.orderedDay =
+      notes.solveStep(Section::ordered, StepId::orderedDay, std::move(day), {{unit}, {Unit::day}});
+}
+
+void findFromDay(Notebook& notes, Doses& doses, Chain chain) {
+  const Unit unit = *doses.unit;
+  if (doses.n && *doses.n < Number(1)) {
+    notes.tell(FindingCode::basisDoesNotFit, path::dose, {{"reason", std::string("day-or-dose")}});
+    return;
+  }
+  doses.orderedDay =
+      notes.solveStep(Section::ordered, StepId::orderedDay, std::move(chain), {{unit}, {Unit::day}});
+  if (!doses.n) {
+    doses.orderedDay.reset();  // how much is given in 24 h hangs on the schedule
+    return;
+  }
+  if (!doses.orderedDay) return;
+  Chain dose{{factorOf(*doses.orderedDay), dosesADay(ceilAtLeastOne(*doses.n), path::schedule).turned()}};
+  doses.ordered =
+      notes.solveStep(Section::ordered, StepId::orderedDose, std::move(dose), {{unit}, {Unit::dose}});
+}
+
+/// How often, and in which unit.
+Doses scheduled(Notebook& notes) {
+  const Order& order = notes.given.order;
+  Doses doses;
+  doses.isRate = order.dose && order.dose->isRate();
+  doses.unit = orderUnit(notes.given);
+  if (order.schedule && !order.schedule->isContinuous()) {
+    doses.once = order.schedule->isOnce();
+    doses.n = order.schedule->most;
+    capDoses(notes, doses);
+  }
+  if (!order.dose) notes.need(path::dose, Need::For::verdict);
+  if (!order.schedule && !doses.isRate) notes.need(path::schedule, Need::For::verdict);
+  return doses;
+}
+
+/// An order in mL is compared by the strength: then the mixing is shown where it is used.
+void showMixing(Notebook& notes, const Strengths& strengths, Doses& doses) {
+  if (notes.given.order.dose->amount.unit != Unit::mL || !strengths.mixing) return;
+  notes.in(Section::ordered).push_back(*strengths.mixing);
+  doses.mixingShown = true;
+}
+
+}  // namespace
+
+std::optional<Number> Doses::inOrderUnit(const Quantity& quantity) const {
+  if (!unit) return std::nullopt;
+  return converted(quantity.value, quantity.unit, *unit);
+}
+
+Number ceilAtLeastOne(const Number& x) { return larger(x.ceil(), Number(1)); }
+
+Doses findDoses(Notebook& notes, const Size& size, const Strengths& strengths) {
+  Doses doses = scheduled(notes);
+  if (!notes.given.order.dose || doses.isRate) return doses;
+  std::optional<Chain> chain = orderedChain(notes, size, strengths, doses);
+  if (!chain) return doses;
+  showMixing(notes, strengths, doses);
+  if (notes.given.order.dose->perTime == PerTime::day)
+    findFromDay(notes, doses, std::move(*chain));
+  else
+    findFromDose(notes, doses, std::move(*chain));
+  return doses;
+}
+
+}  // namespace wardchalk::detail

@@ -1,0 +1,15 @@
+#pragma once
+
+#include "core/check/detail/checks.h"
+
+namespace wardchalk::detail {
+
+// What is told of checks that are made.
+
+/// Asks about slips that would explain an amount out of range.
+void findSlips(Notebook& notes, const Facts& facts, const Checks& checks);
+/// Tells where rounding or conversion decides.
+void noteRounding(Notebook& notes, const Facts& facts, const Checks& checks);
+void noteTheRest(Notebook& notes, const Facts& facts);
+
+}  // namespace wardchalk::detail
