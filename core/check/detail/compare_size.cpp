@@ -117,7 +117,7 @@ std::optional<std::string> decidedByCharted(const Comparing& comparing) {
   const auto& order = comparing.given.order.dose;
   const auto& high = comparing.given.reference.high;
   if (!order || !high) return std::nullopt;
-  const Number moved = *comparing.size.computedM2 / comparing.given.child.bsa->value;
+  const Number moved = comparing.size.computedM2->value / comparing.given.child.bsa->value;
   const Number orderMoved = order->perSize == PerSize::m2 ? moved : Number(1);
   const Number limitMoved = high->perSize == PerSize::m2 ? moved : Number(1);
   for (const CheckId id : {CheckId::single, CheckId::daily, CheckId::period}) {
@@ -134,7 +134,8 @@ std::optional<std::string> decidedByCharted(const Comparing& comparing) {
 void compareChartedWithComputed(Comparing& comparing) {
   const auto& charted = comparing.given.child.bsa;
   if (!charted) return comparing.doesNotApply(CheckId::bsaCharted);
-  if (!comparing.size.computedSquared) return comparing.notChecked(CheckId::bsaCharted, WhyNot::noSize);
+  if (!comparing.size.computedSquared || !comparing.size.computedM2)
+    return comparing.notChecked(CheckId::bsaCharted, WhyNot::noSize);
   const Number share = comparing.rules.bsaDiffersPercent / Number(100);
   const Number& square = *comparing.size.computedSquared;
   const Number chartedSquared = charted->value * charted->value;
@@ -142,7 +143,7 @@ void compareChartedWithComputed(Comparing& comparing) {
   const Number down = larger(Number(1) - share, Number(0));
   const bool near = chartedSquared <= up * up * square && chartedSquared >= down * down * square;
   const Number computed = square.rootRounded(20);
-  const Found computedArea({computed, Unit::m2}, {}, Origin::step(StepId::bsa));
+  const Found computedArea({computed, comparing.size.computedM2->unit}, {}, Origin::step(StepId::bsa));
   comparing.check(CheckId::bsaCharted).value = *charted;
   comparing.check(CheckId::bsaCharted).limit = computedArea.amount;
   comparing.check(CheckId::bsaCharted).ratio = charted->value / computed;

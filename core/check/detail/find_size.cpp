@@ -113,7 +113,7 @@ std::optional<Chain> metricChain(Notebook& notes, Size& size) {
 void keepSurface(Notebook& notes, Size& size, Step step, const Quantity& result, const Number& cut) {
   step.rounding = Rounding{"bsa_decimals", bsaWorkingDecimals(notes.rules)};
   size.surfaceSteps.push_back(std::move(step));
-  size.computedM2 = result.value;
+  size.computedM2 = result;
   if (size.m2) return;  // a charted surface is used as given
   const int fixed = notes.rules.bsaDecimals.value_or(-1);
   size.m2 = Found(result, {}, Origin::step(StepId::bsa));

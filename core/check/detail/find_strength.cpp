@@ -13,10 +13,10 @@ struct Candidate {
   Step step;
 };
 
-/// What a mL, a tablet or a capsule holds, by a chain of one entry over another. None fails the notes.
-std::optional<Candidate> candidateBy(Notebook& notes, Factor held, StrengthFrom from, StaticText path) {
-  const Unit drug = held.over.units.front();
-  const Unit in = held.under.units.front();
+/// What a mL, a tablet or a capsule holds, by a chain of one entry over another; `drug` and `in` are the
+/// units of these. None when it does not come out so: then the whole reckoning has failed.
+std::optional<Candidate> candidateBy(Notebook& notes, Factor held, Unit drug, Unit in, StrengthFrom from,
+                                     StaticText path) {
   const Unit one = in == Unit::L ? Unit::mL : in;
   Chain chain{{std::move(held)}};
   convertBelow(chain, in, one);
@@ -39,19 +39,21 @@ std::optional<Sum> mixedVolume(const Stock& stock) {
 std::vector<Candidate> candidates(Notebook& notes) {
   const Stock& stock = notes.given.stock;
   std::vector<Candidate> all;
-  const auto add = [&](Factor held, StrengthFrom from, StaticText path) {
-    if (auto candidate = candidateBy(notes, std::move(held), from, path))
-      all.push_back(std::move(*candidate));
+  const auto add = [&](Factor held, Unit drug, Unit in, StrengthFrom from, StaticText path) {
+    auto candidate = candidateBy(notes, std::move(held), drug, in, from, path);
+    if (candidate) all.push_back(std::move(*candidate));
   };
-  if (stock.strength)
-    add(labelFactor(*stock.strength, path::strength), StrengthFrom::labelled, path::strength);
+  if (const auto& label = stock.strength)
+    add(labelFactor(*label, path::strength), label->amount.unit, label->in.unit, StrengthFrom::labelled,
+        path::strength);
   if (!stock.kind || *stock.kind != StockKind::powder || !stock.content) return all;
-  if (stock.finalVolume)
-    add(entriesFactor(*stock.content, path::content, *stock.finalVolume, path::finalVolume),
+  const Quantity& content = *stock.content;
+  if (const auto& volume = stock.finalVolume)
+    add(entriesFactor(content, path::content, *volume, path::finalVolume), content.unit, volume->unit,
         StrengthFrom::finalVolume, path::finalVolume);
   if (auto mixed = mixedVolume(stock)) {
-    add(entriesFactor(*stock.content, path::content, mixed->total, path::displacement),
-        StrengthFrom::diluentAndDisplacement, path::displacement);
+    add(entriesFactor(content, path::content, mixed->total, path::displacement), content.unit,
+        mixed->total.unit, StrengthFrom::diluentAndDisplacement, path::displacement);
     if (!all.empty()) all.back().step.sums.push_back(std::move(*mixed));
   }
   return all;

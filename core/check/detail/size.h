@@ -12,7 +12,7 @@ struct Size {
   std::optional<Found> m2;                ///< charted, or computed and rounded by house rule
   std::optional<SurfaceFound> surface;    ///< how `m2` was found and is shown
   std::optional<Number> computedSquared;  ///< square of the computed surface, before rounding
-  std::optional<Number> computedM2;       ///< the same, rounded as it would be used
+  std::optional<Quantity> computedM2;     ///< the same, rounded as it would be used
   bool household = false;                 ///< the surface was worked in inches and pounds
   std::vector<Step> weightSteps;          ///< shown only when the weight in kg is used
   std::vector<Step> surfaceSteps;         ///< shown only when the surface is used

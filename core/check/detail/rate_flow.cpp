@@ -1,0 +1,80 @@
+#include "core/check/detail/factors.h"
+#include "core/check/detail/flow.h"
+
+namespace wardchalk::detail {
+
+namespace {
+
+/// The label with its drug unit below, and the volume in mL.
+void appendLabel(const Strength& label, Unit drug, Chain& chain) {
+  convertAbove(chain, drug, label.amount.unit);
+  chain.factors.push_back(labelFactor(label, path::strength).turned());
+  convertAbove(chain, label.in.unit, Unit::mL);
+}
+
+/// Whether the rate that so many times the exact flow give keeps the limits that the order kept. The flow is
+/// in proportion to the rate.
+bool keepsRate(const Checks& checks, const Number& times) {
+  const auto keeps = [&](CheckId id, bool upper) {
+    const Check& check = checks.check(id);
+    if (check.status != CheckStatus::within || !check.ratio) return true;
+    const Number ratio = *check.ratio * times;
+    return upper ? ratio <= Number(1) : ratio >= Number(1);
+  };
+  return keeps(CheckId::rate, true) && keeps(CheckId::low, false);
+}
+
+/// What the rounded rate gives, in the terms of the order.
+void checkRateBack(Notebook& notes, const Facts& facts, const Found& set, RunRate& run) {
+  const DoseAmount& order = *notes.given.order.dose;
+  const Strength& label = *notes.given.stock.strength;
+  Chain back{{factorOf(set)}};
+  convertAbove(back, Unit::mL, label.in.unit);
+  back.factors.push_back(labelFactor(label, path::strength));
+  convertAbove(back, label.amount.unit, *facts.doses.unit);
+  convertBelow(back, Unit::h, unitOf(order.perTime));
+  Units wanted{{*facts.doses.unit}, {}};
+  std::string per;
+  if (order.perSize != PerSize::none) {
+    Chain size;
+    if (!addSizeFactor(notes, facts.size, size, order.perSize)) return;
+    back.factors.push_back(size.factors.front().turned());
+    wanted.under.push_back(unitOf(order.perSize));
+    per = std::string(idOf(unitOf(order.perSize))) + "/";
+  }
+  wanted.under.push_back(unitOf(order.perTime));
+  const auto given = notes.solveStep(Section::amount, StepId::backCheck, std::move(back), wanted);
+  if (given)
+    run.delivered = Delivered{given->amount, std::nullopt, per + std::string(idOf(unitOf(order.perTime)))};
+}
+
+/// What runs in drops, of a chain in mL per the order's own time.
+std::optional<Running> dripOf(Notebook& notes, Chain chain, const Quantity& dropFactor, const Keeps& keeps) {
+  chain.factors.push_back(
+      rateFactor(dropFactor.value, dropFactor.unit, Unit::mL, Origin::field(path::dropFactor)));
+  convertBelow(chain, unitOf(notes.given.order.dose->perTime), Unit::min);
+  return flowOf(notes, StepId::drops, std::move(chain), {{Unit::drop}, {Unit::min}}, 0, keeps);
+}
+
+}  // namespace
+
+std::optional<RunRate> rateFlow(Notebook& notes, const Facts& facts, const Checks& checks) {
+  const DoseAmount& order = *notes.given.order.dose;
+  std::optional<Chain> chain =
+      rateChain(notes, facts.size, facts.doses, order, path::dose, unitOf(order.perTime));
+  if (!chain) return std::nullopt;
+  appendLabel(*notes.given.stock.strength, *facts.doses.unit, *chain);
+  Chain hourly = *chain;
+  convertBelow(hourly, unitOf(order.perTime), Unit::h);
+  const Keeps keeps = [&](const Number& times) { return keepsRate(checks, times); };
+  RunRate run;
+  const auto running = flowOf(notes, StepId::rate, std::move(hourly), {{Unit::mL}, {Unit::h}},
+                              notes.rules.rateDecimals, keeps);
+  if (running) run.mlPerHour = running->flow;
+  if (const auto& dropFactor = notes.given.infusion.dropFactor)
+    if (auto drip = dripOf(notes, std::move(*chain), *dropFactor, keeps)) run.dropsPerMinute = drip->flow;
+  if (running && running->set) checkRateBack(notes, facts, *running->set, run);
+  return run;
+}
+
+}  // namespace wardchalk::detail
