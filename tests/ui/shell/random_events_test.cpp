@@ -18,6 +18,7 @@
 #include <QTest>
 #include <QTimer>
 #include <QToolTip>
+#include <algorithm>
 #include <array>
 #include <functional>
 
@@ -535,9 +536,13 @@ void RandomEventsTest::nothingCrashesWarnsOrGrows() {
   if (isSanitized || wanted_ > usualEvents) return;
   if (wanted_ < usualEvents) return;
   // Resident pages go up and down by some megabytes with how full they are, so what is judged is what is held
-  // in them.
-  QVERIFY(held_.size() > 2);
-  QVERIFY2(held_.back() <= held_[1] + 1024, qPrintable(heldSizes.join(u' ')));
+  // in them. That too goes up and down, by up to 0.7 MB: Qt lets its letters grow to 4 MB before it drops the
+  // oldest. What is lost for good lifts the lowest of several marks.
+  QCOMPARE(held_.size(), std::size_t{usualEvents / 2000});
+  const auto half = held_.begin() + 3;
+  const qint64 before = *std::min_element(held_.begin() + 1, half);
+  const qint64 after = *std::min_element(half, held_.end());
+  QVERIFY2(after <= before + 1024, qPrintable(heldSizes.join(u' ')));
 }
 
 }  // namespace wardchalk::ui
