@@ -3,11 +3,10 @@
 #include <array>
 #include <cstdint>
 #include <optional>
-#include <string>
 #include <string_view>
-#include <variant>
 
 #include "core/unit/quantity.h"
+#include "core/working/stated.h"
 #include "core/working/step_id.h"
 
 namespace wardchalk {
@@ -74,17 +73,14 @@ inline constexpr std::array whyNotIds = {
   return ids[static_cast<std::size_t>(status)];
 }
 
-/// What a check compared: nothing, a quantity, or words (an age, a schedule, a route).
-using Compared = std::variant<std::monostate, Quantity, std::string>;
-
 /// One comparison, made or not.
 struct Check {
   CheckId id;
   CheckStatus status = CheckStatus::notChecked;
   std::optional<WhyNot>
-      why;  ///< set when the check was not made, and where there is more to say when it does not apply
-  Compared value;
-  Compared limit;
+      why;       ///< set when the check was not made, and where there is more to say when it does not apply
+  Stated value;  ///< what it compared; nothing where there was nothing
+  Stated limit;
   std::optional<Number> ratio;  ///< value ÷ limit, where both are amounts
 
   [[nodiscard]] bool isMade() const {

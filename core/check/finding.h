@@ -3,14 +3,13 @@
 #include <array>
 #include <cstdint>
 #include <optional>
-#include <string>
 #include <string_view>
 #include <variant>
 #include <vector>
 
+#include "core/check/argument.h"
 #include "core/check/check.h"
 #include "core/number/static_text.h"
-#include "core/unit/quantity.h"
 
 namespace wardchalk {
 
@@ -50,13 +49,6 @@ inline constexpr std::array findingSeverities = {
   return ids[static_cast<std::size_t>(severity)];
 }
 
-/// A named value that a finding's sentence needs.
-struct Argument {
-  StaticText name;
-  std::variant<Quantity, Number, std::string> value;
-  int significant = 4;  ///< digits when it is not shown exactly; more where two values would print alike
-};
-
 /// Something to tell the user: a code with what its sentence needs, the check it came from and the field to
 /// look at.
 struct Finding {
@@ -65,6 +57,14 @@ struct Finding {
   std::optional<CheckId> check;
   StaticText field;  ///< path of the entry to look at; may be empty
   std::vector<Argument> arguments;
+
+  /// The argument of this name, if there is one and it is a T.
+  template <typename T>
+  [[nodiscard]] const T* argument(std::string_view name) const {
+    for (const Argument& argument : arguments)
+      if (argument.name == name) return std::get_if<T>(&argument.value);
+    return nullptr;
+  }
 };
 
 }  // namespace wardchalk

@@ -76,7 +76,7 @@ struct Give {
   Quantity exact;
   std::optional<Number> measured;
   std::optional<Quantity> doseGiven;
-  std::string percentChange;
+  std::optional<Number> percentChange;  ///< by how much it differs from the ordered dose
   std::optional<Syringe> syringe;
   int syringes = 0;
   std::optional<int> containers;     ///< vials needed
@@ -89,7 +89,7 @@ struct Give {
 struct Flow {
   Quantity exact;                  ///< mL (in an hour) or drops (in a minute)
   std::optional<Number> measured;  ///< none: no setting keeps every check
-  std::string percentChange;
+  Number percentChange;
 };
 
 /// What a rounded rate gives: a dose in a time ("80 mg in 30 min"), or an amount per something ("4.978
@@ -97,7 +97,7 @@ struct Flow {
 struct Delivered {
   Quantity amount;
   std::optional<Quantity> over;  ///< of a single dose
-  std::string per;               ///< of a rate order: "kg/min"; empty for a single dose
+  std::vector<Unit> per;         ///< of a rate order: kg, min; empty for a single dose
 };
 
 /// How an infusion runs.

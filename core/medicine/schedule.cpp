@@ -115,15 +115,15 @@ Refusal backwards(const std::vector<std::string_view>& words, std::size_t from, 
 }
 
 struct Interval {
-  std::string_view unit;
+  Unit unit;
   int hours;
 };
 
 /// The unit of an interval as we write it and its hours; no value for others.
 std::optional<Interval> intervalIn(std::string_view unit) {
-  if (unit == "h") return Interval{"h", 1};
-  if (unit == "day" || unit == "days") return Interval{"day", 24};
-  if (unit == "week" || unit == "weeks") return Interval{"week", 168};
+  if (unit == "h") return Interval{Unit::h, 1};
+  if (unit == "day" || unit == "days") return Interval{Unit::day, 24};
+  if (unit == "week" || unit == "weeks") return Interval{Unit::week, 168};
   return std::nullopt;
 }
 
@@ -149,7 +149,7 @@ Result<Schedule> readEvery(const std::vector<std::string_view>& words, std::stri
   const Number hours(interval->hours);
   return checked(
       {Schedule::Kind::repeated, Number(24) / (range->high * hours), Number(24) / (range->low * hours),
-       "every " + rangeText(*range) + " " + std::string(interval->unit)},
+       "every " + rangeText(*range) + " " + std::string(idOf(interval->unit)), true, interval->unit},
       typed);
 }
 
@@ -169,7 +169,9 @@ Result<Schedule> readTimes(const std::vector<std::string_view>& words, std::stri
   const bool one = range->high == Number(1);
   std::string shown = rangeText(*range) + (one ? " time a " : " times a ") + std::string(unit);
   if (one && unit == "day") shown = "daily";
-  return checked({Schedule::Kind::repeated, range->low / days, range->high / days, std::move(shown)}, typed);
+  return checked({Schedule::Kind::repeated, range->low / days, range->high / days, std::move(shown), false,
+                  unit == "week" ? Unit::week : Unit::day},
+                 typed);
 }
 
 /// "q6h", "q4-6h", "q4–6h" as "every 6 h", "every 4 to 6 h".
@@ -268,7 +270,8 @@ Result<Schedule> readOurs(const std::string& low, std::string_view typed) {
   if (meaning == "continuous")
     return Schedule{Schedule::Kind::continuous, Number(1), Number(1), "continuous"};
   if (meaning == "weekly")
-    return Schedule{Schedule::Kind::repeated, Number::ratio(1, 7), Number::ratio(1, 7), "weekly"};
+    return Schedule{
+        Schedule::Kind::repeated, Number::ratio(1, 7), Number::ratio(1, 7), "weekly", false, Unit::week};
   const std::vector<std::string_view> words = wordsOf(meaning);
   if (words.empty()) return refusalOf(RefusalCode::scheduleUnknown, typed);
   if (words.front() == "every") return readEvery(words, typed);

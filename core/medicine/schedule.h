@@ -5,6 +5,7 @@
 
 #include "core/number/number.h"
 #include "core/number/refusal.h"
+#include "core/unit/unit.h"
 
 namespace wardchalk {
 
@@ -12,9 +13,11 @@ namespace wardchalk {
 struct Schedule {
   enum class Kind : std::uint8_t { repeated, once, continuous };
   Kind kind = Kind::repeated;
-  Number fewest;     ///< doses a day; 1 for once
-  Number most;       ///< doses a day; 1 for once
-  std::string text;  ///< in our words: "every 12 h", whatever abbreviation was typed
+  Number fewest;            ///< doses a day; 1 for once
+  Number most;              ///< doses a day; 1 for once
+  std::string text;         ///< in our words: "every 12 h", whatever abbreviation was typed
+  bool byInterval = false;  ///< said as "every 12 h", which is not "2 times a day"
+  Unit in = Unit::day;      ///< the unit in which it is said: h, day or week
 
   [[nodiscard]] bool isOnce() const { return kind == Kind::once; }
   [[nodiscard]] bool isContinuous() const { return kind == Kind::continuous; }

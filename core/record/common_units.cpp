@@ -50,7 +50,10 @@ class Leveller {
     strength.in.value = Number(1);
   }
 
-  void operator()(Schedule& schedule) const { schedule.text.clear(); }
+  /// What is left is how often, however it was said.
+  void operator()(Schedule& schedule) const {
+    schedule = {schedule.kind, schedule.fewest, schedule.most, {}};
+  }
 
   void operator()(std::string& text) const {
     std::string plain;

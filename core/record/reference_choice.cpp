@@ -12,6 +12,7 @@
 #include "core/words/isolated.h"
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
+#include "core/words/stated_words.h"
 
 namespace wardchalk {
 
@@ -71,8 +72,8 @@ JudgedEntry judge(const ReferenceList& list, std::size_t index, const Child& chi
     if (check.status == CheckStatus::outside) judged.fit = BandFit::doesNotCover;
     if (!check.isMade() && check.why != WhyNot::noBand && judged.fit == BandFit::covers)
       judged.fit = BandFit::unclear;
-    if (const auto* value = std::get_if<std::string>(&check.value))
-      judged.child.append(judged.child.empty() ? "" : ", ").append(*value);
+    if (isStated(check.value))
+      judged.child.append(judged.child.empty() ? "" : ", ").append(statedText(check.value));
   }
   if (judged.fit == BandFit::unclear) judged.needs = bandNeeds(sheet);
   return judged;

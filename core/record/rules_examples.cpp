@@ -124,8 +124,9 @@ std::string roundingChange(const HouseRules& rules) {
   if (!sheet.give || !sheet.give->measured)
     return say(PhraseId::example_notMeasurable, {{"amount", inMl(mL)}});
   const std::string what =
-      say(PhraseId::example_change,
-          {{"from", inMl(mL)}, {"to", inMl(*sheet.give->measured)}, {"percent", sheet.give->percentChange}});
+      say(PhraseId::example_change, {{"from", inMl(mL)},
+                                     {"to", inMl(*sheet.give->measured)},
+                                     {"percent", plainPercent(*sheet.give->percentChange)}});
   return askedOrNot(sheet.finding(FindingCode::roundingChangesDose) != nullptr, what);
 }
 

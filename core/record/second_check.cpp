@@ -241,11 +241,12 @@ Worksheet unsettled(Worksheet sheet, const Disagreement& disagreement) {
   const auto place = std::ranges::find_if(
       sheet.findings, [](const Finding& finding) { return finding.severity >= Severity::ask; });
   const auto at = static_cast<std::size_t>(place - sheet.findings.begin());
-  sheet.findings.insert(place, {FindingCode::secondDiffers,
-                                Severity::ask,
-                                std::nullopt,
-                                {},
-                                {{"first", disagreement.first}, {"second", disagreement.second}}});
+  sheet.findings.insert(place,
+                        {FindingCode::secondDiffers,
+                         Severity::ask,
+                         std::nullopt,
+                         {},
+                         {{"first", Told{disagreement.first}}, {"second", Told{disagreement.second}}}});
   if (decides) {
     sheet.verdict = VerdictKind::ask;
     sheet.deciding = at;

@@ -2,6 +2,7 @@
 
 #include "core/number/decimal_text.h"
 #include "core/unit/print.h"
+#include "core/words/stated_words.h"
 #include "core/words/step_words.h"
 #include "core/words/unit_words.h"
 
@@ -93,13 +94,13 @@ void writeFormula(JsonWriter& writer, const Step& step, const SurfaceByFormula& 
 
 void writeSide(JsonWriter& writer, std::string_view key, const Side& side) {
   writer.key(key).openObject();
-  if (side.text.empty()) {
+  if (!isStated(side.stated)) {
     writer.key("value")
         .text(exactValue(side.term))
         .key("unit")
         .text(unitsText(side.units(), Spelling::filed));
   } else {
-    writer.key("text").text(withoutThousands(side.text));
+    writer.key("text").text(withoutThousands(statedText(side.stated)));
   }
   writer.member("from", side.term.origin.text());
   if (side.chain) writeFactors(writer, *side.chain);

@@ -7,6 +7,7 @@
 #include "core/record/step_file.h"
 #include "core/unit/print.h"
 #include "core/words/sentences.h"
+#include "core/words/stated_words.h"
 
 namespace wardchalk {
 
@@ -85,10 +86,9 @@ void writeDoses(JsonWriter& writer, const Worksheet& sheet) {
   writer.closeObject();
 }
 
-std::string comparedForFile(const Compared& compared, int significant) {
+std::string comparedForFile(const Stated& compared, int significant) {
   if (const auto* quantity = std::get_if<Quantity>(&compared)) return filed(*quantity, significant);
-  if (const auto* text = std::get_if<std::string>(&compared)) return withoutThousands(*text);
-  return {};
+  return withoutThousands(statedText(compared));
 }
 
 void writeCheck(JsonWriter& writer, const Check& check) {
@@ -166,7 +166,7 @@ void writeGive(JsonWriter& writer, const Worksheet& sheet) {
       .text(idOf(give.exact.unit));
   if (give.measured) writer.key("measured").text(exactText(*give.measured));
   writeQuantity(writer, "dose_given", give.doseGiven);
-  if (give.measured) writer.key("percent_change").text(withoutThousands(give.percentChange));
+  if (give.measured) writer.key("percent_change").text(withoutThousands(plainPercent(*give.percentChange)));
   if (!give.neighbours.empty()) {
     writer.key("neighbours").openList();
     for (const Number& neighbour : give.neighbours) writer.text(exactText(neighbour));
@@ -182,7 +182,7 @@ void writeFlow(JsonWriter& writer, std::string_view key, const std::optional<Flo
   if (!flow) return;
   writer.key(key).openObject().key("exact").text(flow->exact.value.rationalText());
   if (flow->measured) writer.key("measured").text(exactText(*flow->measured));
-  writer.member("percent_change", withoutThousands(flow->percentChange)).closeObject();
+  writer.member("percent_change", withoutThousands(plainPercent(flow->percentChange))).closeObject();
 }
 
 void writeDelivered(JsonWriter& writer, const std::optional<Delivered>& delivered) {
@@ -192,7 +192,8 @@ void writeDelivered(JsonWriter& writer, const std::optional<Delivered>& delivere
     writeQuantityMembers(writer, delivered->amount);
     writeQuantity(writer, "over", delivered->over);
   } else {
-    const std::string unit = std::string(idOf(delivered->amount.unit)) + "/" + delivered->per;
+    std::string unit(idOf(delivered->amount.unit));
+    for (const Unit per : delivered->per) unit.append("/").append(idOf(per));
     writer.key("exact").text(delivered->amount.value.rationalText()).key("unit").text(unit);
     writer.key("shown").text(show(delivered->amount.value).marked() + " " + unit);
   }

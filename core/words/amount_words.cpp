@@ -45,7 +45,7 @@ std::string roundingText(const Give& give) {
              {{"exact", amount(give.exact.value)},
               {"measured", amount(*give.measured)},
               {"nearer", give.passedOver ? amount(*give.passedOver) : std::string()},
-              {"percent", give.percentChange}});
+              {"percent", plainPercent(*give.percentChange)}});
 }
 
 /// The dose that is really measured, beside the ordered one where they differ.
@@ -73,9 +73,11 @@ std::string rateText(const RunRate& rate) {
 
 /// "80 mg in 30 min", "4.978 mcg/kg/min".
 std::string deliveredText(const Delivered& delivered) {
-  const std::string amount = printed(delivered.amount);
-  if (!delivered.over)
-    return amount + "/" + (delivered.per.starts_with("m2/") ? "m²" + delivered.per.substr(2) : delivered.per);
+  std::string amount = printed(delivered.amount);
+  if (!delivered.over) {
+    for (const Unit per : delivered.per) amount.append("/").append(infoOf(per).one);
+    return amount;
+  }
   return say(PhraseId::amount_inTime, {{"amount", amount}, {"time", printed(*delivered.over)}});
 }
 
@@ -155,7 +157,7 @@ void putRate(AmountWords& words, const Worksheet& sheet) {
                        ? say(PhraseId::amount_noRounding)
                        : say(PhraseId::amount_rateRounded, {{"exact", printed(flow.exact).append("/h")},
                                                             {"measured", rate},
-                                                            {"percent", flow.percentChange}});
+                                                            {"percent", plainPercent(flow.percentChange)}});
   words.label = labelText(sheet);
 }
 

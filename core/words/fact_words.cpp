@@ -144,7 +144,7 @@ constexpr std::array entries = {
 /// What an entry was understood as, where that says more than the entry does.
 std::string understood(std::string_view path, const Case& inputs, const HouseRules& rules) {
   std::string back = readBack(path, inputs, rules);
-  const bool converted = back.ends_with(" kg") || back.ends_with(" cm");
+  const bool converted = isReadBackConverted(path, inputs);
   const bool schedule = path == path::schedule || path == path::referenceSchedule;
   const auto& strength = inputs.stock.strength;
   const bool shared = path == path::strength && strength && strength->in.value != Number(1);

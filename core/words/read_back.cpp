@@ -53,12 +53,15 @@ std::string equals(const MixedQuantity& mixed, Unit unit, const HouseRules& rule
   const auto total = totalIn(mixed, unit, rules.pounds);
   if (!total) return {};
   const std::string text = printed(Quantity{*total, unit});
-  return text.starts_with("≈") ? text : "= " + text;
+  return show(*total).exact ? "= " + text : text;
+}
+
+bool isIn(const MixedQuantity& mixed, Unit unit) {
+  return mixed.parts.size() == 1 && mixed.parts.front().unit == unit;
 }
 
 std::string sizeBack(const MixedQuantity& mixed, Unit metric, const HouseRules& rules) {
-  const bool alreadyMetric = mixed.parts.size() == 1 && mixed.parts.front().unit == metric;
-  return alreadyMetric ? inWords(mixed) : equals(mixed, metric, rules);
+  return isIn(mixed, metric) ? inWords(mixed) : equals(mixed, metric, rules);
 }
 
 std::string doseBack(const DoseAmount& dose) {
@@ -76,8 +79,7 @@ std::string shown(const Number& number) { return show(number).marked(); }
 /// Fewer than one dose a day: "1 dose every 2 days", "2 doses in a week".
 std::string rareBack(const Schedule& schedule) {
   const Number inWeek = schedule.most * Number(7);
-  if (schedule.fewest == schedule.most &&
-      !(inWeek.isWhole() && schedule.text.find("week") != std::string::npos))
+  if (schedule.fewest == schedule.most && !(inWeek.isWhole() && schedule.in == Unit::week))
     return say(PhraseId::back_everyDays, {{"days", shown(Number(1) / schedule.most)}});
   const Number fewest = schedule.fewest * Number(7);
   const std::string low = schedule.fewest == schedule.most ? std::string() : shown(fewest);
@@ -90,7 +92,7 @@ std::string scheduleBack(const Schedule& schedule) {
   if (schedule.fewest < Number(1)) return rareBack(schedule);
   const bool range = schedule.fewest != schedule.most;
   // "3 times a day" does not say that they are 8 h apart.
-  const bool every = schedule.text.starts_with("every") && schedule.most > Number(1) && !range;
+  const bool every = schedule.byInterval && schedule.most > Number(1) && !range;
   return say(PhraseId::back_inDay,
              {{"low", range ? shown(schedule.fewest) : ""},
               {"high", shown(schedule.most)},
@@ -105,7 +107,8 @@ std::string ifStated(const std::optional<T>& value, Say sayIt) {
 
 /// The part of the case that a path names, handed to the reader of its type; empty for words and flags.
 template <typename Reader>
-std::string readPart(std::string_view path, const Case& c, const Reader& reader) {
+auto readPart(std::string_view path, const Case& c, const Reader& reader)
+    -> decltype(reader.size(c.child.height, Unit::cm)) {
   if (path == path::height) return reader.size(c.child.height, Unit::cm);
   if (path == path::weight) return reader.size(c.child.weight, Unit::kg);
   if (path == path::weightFrom) return reader.size(c.reference.weight.from, Unit::kg);
@@ -147,6 +150,17 @@ struct Reader {
   }
 };
 
+/// Whether a size is read back in another unit than it is written in.
+struct Converted {
+  [[nodiscard]] static bool size(const std::optional<MixedQuantity>& size, Unit metric) {
+    return size && !isIn(*size, metric);
+  }
+  [[nodiscard]] static bool age(const std::optional<Age>& /*age*/) { return false; }
+  [[nodiscard]] static bool dose(const std::optional<DoseAmount>& /*dose*/) { return false; }
+  [[nodiscard]] static bool schedule(const std::optional<Schedule>& /*schedule*/) { return false; }
+  [[nodiscard]] static bool strength(const std::optional<Strength>& /*strength*/) { return false; }
+};
+
 }  // namespace
 
 std::string basisWords(std::string_view basis) {
@@ -159,6 +173,10 @@ std::string basisWords(const DoseAmount& dose) { return basisWords(basisOf(dose)
 
 std::string readBack(std::string_view path, const Case& inputs, const HouseRules& rules) {
   return readPart(path, inputs, Reader{rules});
+}
+
+bool isReadBackConverted(std::string_view path, const Case& inputs) {
+  return readPart(path, inputs, Converted{});
 }
 
 }  // namespace wardchalk

@@ -17,5 +17,7 @@ namespace wardchalk {
 /// The entry at `path` as it was understood, for the line under its field: "≈ 16.9 kg", "2 doses in 24 h, one
 /// every 12 h", "160 mg for each kg, each dose" (T49). Empty where the entry is absent or says all by itself.
 [[nodiscard]] std::string readBack(std::string_view path, const Case& inputs, const HouseRules& rules);
+/// Whether the entry at `path` is a size that is read back in another unit than it is written in.
+[[nodiscard]] bool isReadBackConverted(std::string_view path, const Case& inputs);
 
 }  // namespace wardchalk

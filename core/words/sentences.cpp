@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <array>
 
-#include "core/check/slips/slip.h"
-#include "core/child/size_slip.h"
 #include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
 #include "core/number/unseen_text.h"
@@ -12,7 +10,7 @@
 #include "core/words/isolated.h"
 #include "core/words/phrase_id_list.h"
 #include "core/words/phrasebook.h"
-#include "core/words/step_words.h"
+#include "core/words/stated_words.h"
 
 namespace wardchalk {
 
@@ -75,70 +73,66 @@ std::string unseenName(const UnseenCharacter& unseen) {
   return say(unseenPhrases[static_cast<std::size_t>(unseen.kind)]);
 }
 
-std::string printedArgument(const Argument& argument) {
-  if (const auto* quantity = std::get_if<Quantity>(&argument.value))
-    return givenText(*quantity, argument.significant);
-  if (const auto* number = std::get_if<Number>(&argument.value))
-    return show(*number, Grouping::commas).marked();
-  return std::get<std::string>(argument.value);
+/// The words of ours that an argument can be, where there is no such argument.
+std::optional<ArgumentWord> wordOf(const Finding& finding, std::string_view name) {
+  const auto* word = finding.argument<ArgumentWord>(name);
+  return word ? std::optional(*word) : std::nullopt;
 }
 
-std::string textArgument(const Finding& finding, std::string_view name) {
+std::vector<Filling> argumentFillings(const Finding& finding) {
+  std::vector<Filling> fillings;
   for (const Argument& argument : finding.arguments)
-    if (argument.name == name && std::holds_alternative<std::string>(argument.value))
-      return std::get<std::string>(argument.value);
-  return {};
+    fillings.push_back({argument.name, argumentText(argument)});
+  return fillings;
 }
 
-std::string routeWord(std::string_view id) {
-  const auto found = std::find(routeIds.begin(), routeIds.end(), id);
-  return found == routeIds.end() ? std::string(id) : routeText(static_cast<Route>(found - routeIds.begin()));
+std::string routeWord(const Finding& finding, std::string_view name) {
+  const auto* stated = finding.argument<Stated>(name);
+  const auto* route = stated ? std::get_if<Route>(stated) : nullptr;
+  return route ? routeText(*route) : std::string();
 }
 
-struct Reason {
-  std::string_view id;
+struct WordPhrase {
+  ArgumentWord word;
   PhraseId phrase;
 };
-constexpr std::array basisReasons = {Reason{"day-or-dose", PhraseId::basis_dayOrDose},
-                                     Reason{"rate-against-dose", PhraseId::basis_rateAgainstDose},
-                                     Reason{"dose-against-rate", PhraseId::basis_doseAgainstRate},
-                                     Reason{"continuous-without-rate", PhraseId::basis_continuousWithoutRate},
-                                     Reason{"rate-with-doses", PhraseId::basis_rateWithDoses}};
+constexpr std::array basisReasons = {
+    WordPhrase{ArgumentWord::dayOrDose, PhraseId::basis_dayOrDose},
+    WordPhrase{ArgumentWord::rateAgainstDose, PhraseId::basis_rateAgainstDose},
+    WordPhrase{ArgumentWord::doseAgainstRate, PhraseId::basis_doseAgainstRate},
+    WordPhrase{ArgumentWord::continuousWithoutRate, PhraseId::basis_continuousWithoutRate},
+    WordPhrase{ArgumentWord::rateWithDoses, PhraseId::basis_rateWithDoses}};
 
 std::string basisSentence(const Finding& finding) {
-  const std::string reason = textArgument(finding, "reason");
-  for (const Reason& known : basisReasons)
-    if (known.id == reason) return say(known.phrase);
+  const std::optional<ArgumentWord> reason = wordOf(finding, "reason");
+  for (const WordPhrase& known : basisReasons)
+    if (known.word == reason) return say(known.phrase);
   return say(PhraseId::need_other);
 }
 
 /// The question of a slip named in an argument; empty when there is none.
-std::string slipQuestion(std::string_view id) {
-  const auto found = std::find(sizeSlipIds.begin(), sizeSlipIds.end(), id);
-  if (found == sizeSlipIds.end()) return {};
-  return say(sizeSlipPhrases[static_cast<std::size_t>(found - sizeSlipIds.begin())]);
+std::string slipQuestion(const Finding& finding, std::string_view name) {
+  const auto* slip = finding.argument<SizeSlip>(name);
+  return slip ? say(sizeSlipPhrases[static_cast<std::size_t>(*slip)]) : std::string();
 }
 
 Filling slipFilling(const Finding& finding) {
-  std::string first = slipQuestion(textArgument(finding, "slip"));
-  std::string second = slipQuestion(textArgument(finding, "other_slip"));
+  std::string first = slipQuestion(finding, "slip");
+  std::string second = slipQuestion(finding, "other_slip");
   if (second.empty()) return {"slip", std::move(first)};
   return {"slip", say(PhraseId::slip_two, {{"first", std::move(first)}, {"second", std::move(second)}})};
 }
 
-PhraseId implausiblePhrase(std::string_view what) {
-  if (what == "weight") return PhraseId::implausible_weight;
-  if (what == "height") return PhraseId::implausible_height;
-  return what == "both" ? PhraseId::implausible_both : PhraseId::implausible_surface;
+PhraseId implausiblePhrase(std::optional<ArgumentWord> what) {
+  if (what == ArgumentWord::weight) return PhraseId::implausible_weight;
+  if (what == ArgumentWord::height) return PhraseId::implausible_height;
+  return what == ArgumentWord::both ? PhraseId::implausible_both : PhraseId::implausible_surface;
 }
 
 std::vector<Filling> implausibleFillings(const Finding& finding) {
-  std::vector<Filling> values;
-  for (const Argument& argument : finding.arguments)
-    values.push_back({argument.name, printedArgument(argument)});
-  const PhraseId what = implausiblePhrase(textArgument(finding, "what"));
+  const PhraseId what = implausiblePhrase(wordOf(finding, "what"));
   const bool confirmed = finding.severity == Severity::ask;
-  return {{"what", say(what, values)},
+  return {{"what", say(what, argumentFillings(finding))},
           {"advice", say(confirmed ? PhraseId::implausible_confirmed : PhraseId::implausible_check)},
           slipFilling(finding)};
 }
@@ -153,79 +147,78 @@ bool isBandFinding(FindingCode code) {
          code == FindingCode::notCoveredBsa;
 }
 
-struct ManyPhrase {
-  std::string_view what;
-  PhraseId phrase;
-};
-constexpr std::array manyPhrases = {
-    ManyPhrase{"tablets", PhraseId::many_tablets}, ManyPhrase{"capsules", PhraseId::many_capsules},
-    ManyPhrase{"vials", PhraseId::many_vials}, ManyPhrase{"syringes", PhraseId::many_syringes}};
+constexpr std::array manyPhrases = {WordPhrase{ArgumentWord::tablets, PhraseId::many_tablets},
+                                    WordPhrase{ArgumentWord::capsules, PhraseId::many_capsules},
+                                    WordPhrase{ArgumentWord::vials, PhraseId::many_vials},
+                                    WordPhrase{ArgumentWord::syringes, PhraseId::many_syringes}};
 
 /// "5 vials"
 std::string countedText(const Finding& finding) {
-  const std::string what = textArgument(finding, "what");
-  const auto known = std::find_if(manyPhrases.begin(), manyPhrases.end(),
-                                  [&](const ManyPhrase& many) { return many.what == what; });
-  std::string count;
-  for (const Argument& argument : finding.arguments)
-    if (argument.name == "count") count = printedArgument(argument);
-  if (known == manyPhrases.end()) return count;
-  return say(known->phrase, {{"count", count}}, count == "1" ? 1 : 2);
+  const auto* count = finding.argument<Number>("count");
+  const std::optional<ArgumentWord> what = wordOf(finding, "what");
+  if (!count) return {};
+  const std::string text = argumentText({"count", *count});
+  for (const WordPhrase& many : manyPhrases)
+    if (many.word == what) return say(many.phrase, {{"count", text}}, *count == Number(1) ? 1 : 2);
+  return text;
 }
 
 /// What hangs on the two surfaces; empty when the order passes or fails by both.
 std::string decidesText(const Finding& finding) {
-  const std::string order = textArgument(finding, "order");
-  if (order.empty()) return {};
-  return say(order == "within" ? PhraseId::differs_within : PhraseId::differs_over);
+  const std::optional<ArgumentWord> order = wordOf(finding, "order");
+  if (!order) return {};
+  return say(order == ArgumentWord::within ? PhraseId::differs_within : PhraseId::differs_over);
 }
 
 /// Of which time both amounts are; a rate says so by its unit.
 std::string timeOfLow(const Finding& finding) {
-  const std::string per = textArgument(finding, "per");
-  if (per.empty()) return {};
-  if (per == idOf(Unit::week)) return say(PhraseId::low_inWeek);
-  return say(per == idOf(Unit::day) ? PhraseId::low_inDay : PhraseId::low_inDose);
+  const auto* per = finding.argument<Unit>("per");
+  if (!per) return {};
+  if (*per == Unit::week) return say(PhraseId::low_inWeek);
+  return say(*per == Unit::day ? PhraseId::low_inDay : PhraseId::low_inDose);
+}
+
+std::string bandOf(const Finding& finding) {
+  const auto* stated = finding.argument<Stated>("band");
+  const auto* band = stated ? std::get_if<StatedBand>(stated) : nullptr;
+  return band ? bandInWords(*band) : std::string();
 }
 
 /// Fillings that are words of ours and not figures.
 std::vector<Filling> wordFillings(const Finding& finding) {
   if (finding.code == FindingCode::scheduleDiffers)
-    return {{"how", say(textArgument(finding, "more") == "more" ? PhraseId::schedule_more
-                                                                : PhraseId::schedule_less)}};
+    return {{"how", say(wordOf(finding, "more") == ArgumentWord::more ? PhraseId::schedule_more
+                                                                      : PhraseId::schedule_less)}};
   if (finding.code == FindingCode::formDiffersFromRoute)
-    return {{"what",
-             say(textArgument(finding, "form") == "solid" ? PhraseId::form_solid : PhraseId::form_infusion)},
-            {"route", routeWord(textArgument(finding, "route"))}};
+    return {{"what", say(wordOf(finding, "form") == ArgumentWord::solid ? PhraseId::form_solid
+                                                                        : PhraseId::form_infusion)},
+            {"route", routeWord(finding, "route")}};
   if (finding.code == FindingCode::belowLow || finding.code == FindingCode::belowUsual)
     return {{"when", timeOfLow(finding)}};
   if (finding.code == FindingCode::manyUnits) return {{"what", countedText(finding)}};
   if (finding.code == FindingCode::bsaDiffers) return {{"decides", decidesText(finding)}};
   if (finding.code == FindingCode::sizeImplausible) return implausibleFillings(finding);
   if (isUnlikelySize(finding.code)) return {slipFilling(finding)};
-  if (isBandFinding(finding.code)) return {{"band", bandInWords(textArgument(finding, "band"))}};
+  if (isBandFinding(finding.code)) return {{"band", bandOf(finding)}};
   if (finding.code == FindingCode::notCoveredRoute)
-    return {{"ordered", routeWord(textArgument(finding, "ordered"))},
-            {"reference", routeWord(textArgument(finding, "reference"))}};
+    return {{"ordered", routeWord(finding, "ordered")}, {"reference", routeWord(finding, "reference")}};
   return {};
 }
 
-PhraseId possibleSlipPhrase(std::string_view id) {
-  const auto known =
-      std::find_if(slipTable.begin(), slipTable.end(), [id](const SlipInfo& info) { return info.id == id; });
-  if (known == slipTable.end()) return PhraseId::need_other;
-  return possibleSlipPhrases[static_cast<std::size_t>(known - slipTable.begin())];
+PhraseId possibleSlipPhrase(const Finding& finding) {
+  const auto* slip = finding.argument<Slip>("slip");
+  return slip ? possibleSlipPhrases[static_cast<std::size_t>(*slip)] : PhraseId::need_other;
 }
 
 PhraseId phraseFor(const Finding& finding) {
-  if (finding.code == FindingCode::possibleSlip) return possibleSlipPhrase(textArgument(finding, "slip"));
+  if (finding.code == FindingCode::possibleSlip) return possibleSlipPhrase(finding);
   if (finding.code == FindingCode::strengthDiffers && finding.severity == Severity::note)
     return PhraseId::note_strengthDiffers;
   if (finding.code == FindingCode::tooFast && finding.check == CheckId::infusionTime)
     return PhraseId::tooFast_time;
-  if (finding.code == FindingCode::weightUnlikely && textArgument(finding, "age").empty())
+  if (finding.code == FindingCode::weightUnlikely && !finding.argument<Stated>("age"))
     return PhraseId::unlikely_weight;
-  if (finding.code == FindingCode::heightUnlikely && textArgument(finding, "age").empty())
+  if (finding.code == FindingCode::heightUnlikely && !finding.argument<Stated>("age"))
     return PhraseId::unlikely_height;
   return findingPhrases[static_cast<std::size_t>(finding.code)];
 }
@@ -249,11 +242,10 @@ constexpr std::array needPhrases = {
     NeedPhrase{path::infusionOver, PhraseId::need_infusionOver},
 };
 
-std::string comparedText(const Compared& compared, int significant) {
+std::string comparedText(const Stated& compared, int significant) {
   if (const auto* quantity = std::get_if<Quantity>(&compared))
     return printed(*quantity, Grouping::commas, significant);
-  if (const auto* text = std::get_if<std::string>(&compared)) return *text;
-  return {};
+  return statedText(compared);
 }
 
 std::string safeReason(const Worksheet& sheet) {
@@ -317,9 +309,7 @@ std::string placedSentence(const Refusal& refusal) {
 
 std::string sentence(const Finding& finding) {
   if (finding.code == FindingCode::basisDoesNotFit) return basisSentence(finding);
-  std::vector<Filling> fillings;
-  for (const Argument& argument : finding.arguments)
-    fillings.push_back({argument.name, printedArgument(argument)});
+  std::vector<Filling> fillings = argumentFillings(finding);
   for (Filling& filling : wordFillings(finding)) fillings.push_back(std::move(filling));
   return say(phraseFor(finding), fillings);
 }
@@ -399,33 +389,6 @@ std::string checkName(CheckId id) { return say(checkPhrases[static_cast<std::siz
 
 std::string whyNotText(WhyNot why) { return say(whyPhrases[static_cast<std::size_t>(why)]); }
 
-std::string bandInWords(std::string_view band) {
-  struct Sign {
-    std::string_view sign;
-    PhraseId phrase;
-  };
-  constexpr std::array signs = {Sign{"≥ ", PhraseId::band_from}, Sign{"> ", PhraseId::band_over},
-                                Sign{"< ", PhraseId::band_below}, Sign{"≤ ", PhraseId::band_upTo}};
-  std::string text;
-  while (!band.empty()) {
-    const std::size_t end = std::min(band.find(", "), band.size());
-    const std::string_view edge = band.substr(0, end);
-    for (const Sign& known : signs)
-      if (edge.starts_with(known.sign))
-        text.append(text.empty() ? "" : ", ")
-            .append(say(known.phrase, {{"edge", std::string(edge.substr(known.sign.size()))}}));
-    band.remove_prefix(std::min(end + 2, band.size()));
-  }
-  return text;
-}
-
 std::string routeText(Route route) { return say(routePhrases[static_cast<std::size_t>(route)]); }
-
-std::string filedArgument(const Argument& argument) {
-  if (const auto* quantity = std::get_if<Quantity>(&argument.value))
-    return filed(*quantity, argument.significant);
-  if (const auto* number = std::get_if<Number>(&argument.value)) return exactText(*number);
-  return withoutThousands(std::get<std::string>(argument.value));
-}
 
 }  // namespace wardchalk

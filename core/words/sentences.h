@@ -45,13 +45,7 @@ namespace wardchalk {
 /// Why a check was not made.
 [[nodiscard]] std::string whyNotText(WhyNot why);
 
-/// A band written in signs ("≥ 2 years, < 12 years") in words: "at least 2 years, below 12 years".
-[[nodiscard]] std::string bandInWords(std::string_view band);
-
 /// A route in words.
 [[nodiscard]] std::string routeText(Route route);
-
-/// A finding's argument as it stands in worksheet files: "60 mg", "71.4".
-[[nodiscard]] std::string filedArgument(const Argument& argument);
 
 }  // namespace wardchalk

@@ -85,7 +85,7 @@ class StepWriter {
     std::string_view result;
     const std::string text = sideText(side);
     result = text;
-    const bool about = result.starts_with(aboutSign);
+    const bool about = !isShownExactly(side);
     if (about) result.remove_prefix(aboutSign.size());
     lines_.push_back(chain(*side.chain, cancel(*side.chain)) + notation_.sign(about ? "≈" : "=") +
                      amount(result));

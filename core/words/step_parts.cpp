@@ -32,7 +32,7 @@ std::vector<ChainOutcome> rootOutcomes(const Step& step, const Solved& solved, c
 std::vector<ChainOutcome> chainOutcomes(const Step& step, const Solved& solved, const std::string& result) {
   if (equalsSign(step) != "=")
     return {shown(show(solved.product.exact, Grouping::commas), {}), {Sign::rounded, result}};
-  if (result.starts_with(aboutSign)) return {{Sign::about, result.substr(aboutSign.size())}};
+  if (!concludesExactly(step)) return {{Sign::about, result.substr(aboutSign.size())}};
   return {{Sign::equals, result}};
 }
 

@@ -5,6 +5,7 @@
 #include "core/unit/print.h"
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
+#include "core/words/stated_words.h"
 #include "core/words/step_words.h"
 #include "core/words/unit_words.h"
 
@@ -17,8 +18,10 @@ bool isOne(const Number& value) { return value == Number(1); }
 }  // namespace
 
 std::string spokenTerm(const Term& term) {
-  std::string text = valueText(term.value, term.fixedDecimals);
-  if (text.starts_with("≈")) text = "about " + text.substr(std::string("≈").size());
+  const ShownNumber shown = show(term.value, Grouping::commas);
+  std::string text = term.fixedDecimals >= 0 ? valueText(term.value, term.fixedDecimals)
+                     : shown.exact           ? shown.text
+                                             : "about " + shown.text;
   if (!term.units.empty()) text.append(" ").append(spoken(term.units, !isOne(term.value)));
   return text;
 }
@@ -117,9 +120,8 @@ std::string spokenFormula(const Step& step, const SurfaceByFormula& formula) {
 }  // namespace
 
 std::string spokenSide(const Side& side, int significant) {
-  std::string band = bandInWords(side.text);
-  if (!band.empty()) return band;
-  if (!side.text.empty()) return side.text;
+  if (const auto* band = std::get_if<StatedBand>(&side.stated)) return bandInWords(*band);
+  if (isStated(side.stated)) return statedText(side.stated);
   const ShownNumber shown = show(side.term.value, Grouping::commas, significant);
   return (shown.exact ? "" : "about ") + shown.text + " " + spoken(side.term.units, !isOne(side.term.value)) +
          spokenPer(side.under);

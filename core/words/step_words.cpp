@@ -5,6 +5,7 @@
 #include "core/medicine/paths.h"
 #include "core/unit/print.h"
 #include "core/words/phrasebook.h"
+#include "core/words/stated_words.h"
 #include "core/words/unit_words.h"
 
 namespace wardchalk {
@@ -233,8 +234,7 @@ std::string amountText(const Number& value, int fixedDecimals, const Units& unit
   if (units.under == std::vector{Unit::day}) return say(PhraseId::in_24H, {{"amount", amount}});
   if (units.under == std::vector{Unit::week}) return say(PhraseId::in_week, {{"amount", amount}});
   if (units.under.empty()) return amount;
-  const std::string under = unitsText(Units{{}, units.under}, Spelling::printed);
-  return amount + under.substr(1);  // what stands after the 1 of "1/mL"
+  return amount + perText(units.under, Spelling::printed);
 }
 
 std::string conclusion(const Step& step) {
@@ -245,6 +245,13 @@ std::string conclusion(const Step& step) {
   if (const auto* comparison = std::get_if<Comparison>(&step.body))
     return say(comparison->holds ? PhraseId::truth_true : PhraseId::truth_false);
   return measuringLine(std::get<Measuring>(step.body));
+}
+
+bool concludesExactly(const Step& step) {
+  const auto exact = [](const auto& found) { return found.fixedDecimals >= 0 || show(found.result).exact; };
+  if (const auto* solved = std::get_if<Solved>(&step.body)) return exact(*solved);
+  if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body)) return exact(*formula);
+  return true;
 }
 
 std::string unroundedText(const Step& step) {
@@ -267,23 +274,18 @@ std::string equalsSign(const Step& step) {
 }
 
 std::string sideText(const Side& side, int significant) {
-  if (!side.text.empty()) return side.text;
+  if (isStated(side.stated)) return statedText(side.stated);
   const ShownNumber shown = show(side.term.value, Grouping::commas, significant);
   return (shown.exact ? "" : "≈") + shown.text + " " + unitsText(side.units(), Spelling::printed);
 }
 
-namespace {
-
-bool isBand(const Side& side) {
-  for (const std::string_view sign : {"≥", ">", "<", "≤"})
-    if (side.text.starts_with(sign)) return true;
-  return false;
+bool isShownExactly(const Side& side) {
+  const auto* per = std::get_if<QuantityPer>(&side.stated);
+  return show(per ? per->amount.value : side.term.value).exact;
 }
 
-}  // namespace
-
 std::string relationSign(const Comparison& comparison) {
-  if (isBand(comparison.right)) return {};
+  if (std::holds_alternative<StatedBand>(comparison.right.stated)) return {};
   switch (comparison.relation) {
     case Relation::atMost:
       return "≤";

@@ -28,6 +28,8 @@ namespace wardchalk {
 
 /// "=" where the conclusion is exact, "≈" where it is rounded.
 [[nodiscard]] std::string equalsSign(const Step& step);
+/// Whether the conclusion shows its number as it is; if not, "≈" stands before it.
+[[nodiscard]] bool concludesExactly(const Step& step);
 
 /// An amount with what it is per: "84 mg in one dose", "160 mg in 24 h", "40 mg/mL".
 [[nodiscard]] std::string amountText(const Number& value, int fixedDecimals, const Units& units);
@@ -40,6 +42,8 @@ namespace wardchalk {
 [[nodiscard]] std::string sumLine(const Sum& sum, Grouping grouping = Grouping::commas);
 /// One side of a comparison in one line, without its chain: "80 mg", "87.5 mg/week", "every 12 h".
 [[nodiscard]] std::string sideText(const Side& side, int significant = 4);
+/// Whether a side is shown as it is; if not, "≈" stands before it.
+[[nodiscard]] bool isShownExactly(const Side& side);
 /// "≤", "≥", "agrees with", "is the same as" for the eye; empty before a band, which brings its own signs.
 [[nodiscard]] std::string relationSign(const Comparison& comparison);
 /// An amount as it is given: "3.2 mL", "2½ tablets" (a fraction of a tablet as a fraction, so that no point

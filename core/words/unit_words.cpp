@@ -1,5 +1,7 @@
 #include "core/words/unit_words.h"
 
+#include <algorithm>
+
 #include "core/number/decimal_text.h"
 
 namespace wardchalk {
@@ -22,6 +24,13 @@ std::string powerText(Unit unit, int power, Spelling spelling) {
   }
   if (filed) return text + std::to_string(power);
   return text + (power == 2 ? "²" : power == 3 ? "³" : "^" + std::to_string(power));
+}
+
+/// Whether units multiplied together are written with a point between them.
+bool standsInParts(const std::vector<Unit>& units) {
+  const Unit first = units.front();
+  return std::any_of(units.begin() + 1, units.end(),
+                     [first](Unit unit) { return unit != first || unit == Unit::m; });
 }
 
 }  // namespace
@@ -52,12 +61,15 @@ std::string_view unitBeside(const Term& term, std::size_t use) {
 }
 
 std::string unitsText(const Units& units, Spelling spelling) {
-  std::string over = unitsText(units.over, spelling);
+  const std::string over = unitsText(units.over, spelling);
   if (units.under.empty()) return over;
-  const std::string under = unitsText(units.under, spelling);
-  if (over.empty()) over = "1";
-  const bool several = under.find("·") != std::string::npos;
-  return several ? over + "/(" + under + ")" : over + "/" + under;
+  return (over.empty() ? "1" : over) + perText(units.under, spelling);
+}
+
+std::string perText(const std::vector<Unit>& under, Spelling spelling) {
+  if (under.empty()) return {};
+  const std::string text = unitsText(under, spelling);
+  return standsInParts(under) ? "/(" + text + ")" : "/" + text;
 }
 
 std::string valueText(const Number& value, int fixedDecimals) {

@@ -22,6 +22,9 @@ enum class Spelling : std::uint8_t { printed, filed };
 /// "mg/dose", "mL/h", "mg²/mL"; several below the stroke stand in parentheses: "mg/(kg·day)".
 [[nodiscard]] std::string unitsText(const Units& units, Spelling spelling);
 
+/// What an amount is per, to stand behind it: "/mL", "/(kg·day)"; empty for a plain amount.
+[[nodiscard]] std::string perText(const std::vector<Unit>& under, Spelling spelling);
+
 /// A term's number as it stands in a chain: "120", "0.70", "≈16.82", "1,200".
 [[nodiscard]] std::string valueText(const Term& term);
 /// A value with its fixed decimals, if it has any.

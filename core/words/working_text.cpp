@@ -85,7 +85,7 @@ std::string formulaLine(const SurfaceByFormula& formula) {
 void writeSideChain(std::string& out, const Side& side) {
   if (!side.chain) return;
   const std::string result = sideText(side);
-  const bool exact = !result.starts_with("≈");  // "=" stands only where it is exact
+  const bool exact = isShownExactly(side);  // "=" stands only where it is exact
   out.append(indent).append(chainLine(*side.chain)).append(exact ? " = " : " ").append(result).append("\n");
 }
 

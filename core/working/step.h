@@ -1,7 +1,6 @@
 #pragma once
 
 #include <optional>
-#include <string>
 #include <string_view>
 #include <variant>
 #include <vector>
@@ -10,6 +9,7 @@
 #include "core/rules/house_rules.h"
 #include "core/unit/quantity.h"
 #include "core/working/chain.h"
+#include "core/working/stated.h"
 #include "core/working/step_id.h"
 
 namespace wardchalk {
@@ -45,7 +45,7 @@ enum class Relation : std::uint8_t { atMost, atLeast, inside, same };
 struct Side {
   Term term;
   std::optional<Chain> chain;
-  std::string text;              ///< for what is no single number: a schedule, an age, a route
+  Stated stated;                 ///< what it is where that is more than the term: a schedule, an age, a route
   std::vector<Unit> under = {};  ///< what the term is per: a week, a mL
   [[nodiscard]] Units units() const { return {term.units, under}; }
   friend bool operator==(const Side&, const Side&) = default;

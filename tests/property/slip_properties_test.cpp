@@ -11,6 +11,7 @@
 #include "core/check/slips/slip.h"
 #include "core/check/work_out.h"
 #include "core/record/worksheet_file.h"
+#include "core/words/stated_words.h"
 #include "tests/property/for_all.h"
 #include "tests/support/drawn_order.h"
 
@@ -25,8 +26,7 @@ std::vector<std::string> named(const Worksheet& sheet) {
   std::vector<std::string> slips;
   for (const Finding& finding : sheet.findings)
     for (const Argument& argument : finding.arguments)
-      if (argument.name == "slip" || argument.name == "other_slip")
-        slips.push_back(std::get<std::string>(argument.value));
+      if (argument.name == "slip" || argument.name == "other_slip") slips.push_back(argumentText(argument));
   return slips;
 }
 
@@ -180,11 +180,10 @@ bool isAmountOutside(const Worksheet& sheet) {
 }
 
 std::string wrongSlip(const Worksheet& sheet, const Finding& finding) {
-  const auto& id = std::get<std::string>(finding.arguments.front().value);
-  const auto known =
-      std::find_if(slipTable.begin(), slipTable.end(), [&](const SlipInfo& info) { return info.id == id; });
-  if (known == slipTable.end()) return "no such slip as " + id;
-  const auto meant = meantBy(static_cast<Slip>(known - slipTable.begin()), sheet);
+  const auto* slip = finding.argument<Slip>("slip");
+  if (!slip) return "no slip is named";
+  const std::string id(idOf(*slip));
+  const auto meant = meantBy(*slip, sheet);
   if (!meant) return id + " cannot have been made";
   const Worksheet again = workOut(*meant, sheet.rules);
   if (isAmountOutside(again)) return id + " undone leaves the order outside";

@@ -52,7 +52,7 @@ class ViewBuilder {
   void addRounding(StepView& view, const std::string& unrounded, bool exact) {
     const auto& rounding = view.step.rounding;
     if (!rounding || rounding->decimals >= allDigits) {
-      view.productExact = !view.conclusion.startsWith(u'≈');
+      view.productExact = concludesExactly(view.step);
       if (!view.productExact) view.conclusion = view.conclusion.mid(1).trimmed();
       return;
     }

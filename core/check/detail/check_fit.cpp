@@ -38,15 +38,14 @@ void checkUnitsMeet(Notebook& notes) {
   const std::vector<DrugEntry> entries = drugEntries(notes.given);
   for (const DrugEntry& entry : entries) {
     if (dimensionOf(entry.unit) == dimensionOf(entries.front().unit)) continue;
-    notes.tell(
-        FindingCode::unitsDoNotMeet, entry.path,
-        {{"first", std::string(idOf(entries.front().unit))}, {"second", std::string(idOf(entry.unit))}});
+    notes.tell(FindingCode::unitsDoNotMeet, entry.path,
+               {{"first", entries.front().unit}, {"second", entry.unit}});
     return;
   }
 }
 
-void tellBasis(Notebook& notes, StaticText field, std::string_view reason) {
-  notes.tell(FindingCode::basisDoesNotFit, field, {{"reason", std::string(reason)}});
+void tellBasis(Notebook& notes, StaticText field, ArgumentWord reason) {
+  notes.tell(FindingCode::basisDoesNotFit, field, {{"reason", reason}});
 }
 
 /// A rate against a dose, "continuous" without a rate, or a rate that is given in doses (R8).
@@ -56,13 +55,15 @@ void checkBasis(Notebook& notes) {
   if (!order.dose) return;
   const bool isRate = order.dose->isRate();
   if (reference.high && reference.high->isRate() != isRate)
-    return tellBasis(notes, path::high, isRate ? "rate-against-dose" : "dose-against-rate");
+    return tellBasis(notes, path::high,
+                     isRate ? ArgumentWord::rateAgainstDose : ArgumentWord::doseAgainstRate);
   const bool continuous = order.schedule && order.schedule->isContinuous();
-  if (continuous && !isRate) return tellBasis(notes, path::dose, "continuous-without-rate");
-  if (order.schedule && !continuous && isRate) return tellBasis(notes, path::schedule, "rate-with-doses");
+  if (continuous && !isRate) return tellBasis(notes, path::dose, ArgumentWord::continuousWithoutRate);
+  if (order.schedule && !continuous && isRate)
+    return tellBasis(notes, path::schedule, ArgumentWord::rateWithDoses);
   const auto& own = reference.schedule;
   if (own && own->isContinuous() && !isRate)
-    return tellBasis(notes, path::referenceSchedule, "continuous-without-rate");
+    return tellBasis(notes, path::referenceSchedule, ArgumentWord::continuousWithoutRate);
 }
 
 }  // namespace

@@ -1,5 +1,4 @@
 #include "core/check/detail/comparing.h"
-#include "core/unit/print.h"
 
 namespace wardchalk::detail {
 
@@ -8,11 +7,11 @@ namespace {
 /// How one edge of a band is met. `unclear`: the entry is too coarse to say (an age in whole years).
 enum class Met : std::uint8_t { yes, no, unclear };
 
-/// The four edges of a band on one scale, with how each is written. An open end is not itself within.
+/// The four edges of a band on one scale, with how each is stated. An open end is not itself within.
 struct Edges {
   std::optional<Number> from, over, below, upTo;
   bool upToIsOpen = false;
-  std::string text;
+  StatedBand stated;
 };
 
 Met met(bool holds) { return holds ? Met::yes : Met::no; }
@@ -51,18 +50,18 @@ Met yearInside(const Number& start, const Edges& edges) {
   return worse(pointInside(start, certain), unclear ? Met::unclear : Met::yes);
 }
 
-template <typename T, typename ToNumber, typename ToText>
-Edges edgesOf(const Band<T>& band, ToNumber toNumber, ToText toText) {
+template <typename T, typename ToNumber, typename AsStated>
+Edges edgesOf(const Band<T>& band, ToNumber toNumber, AsStated asStated) {
   Edges edges;
-  const auto add = [&](std::string_view sign, const std::optional<T>& edge, std::optional<Number>& into) {
+  const auto add = [&](BandEdge::Kind kind, const std::optional<T>& edge, std::optional<Number>& into) {
     if (!edge) return;
     into = toNumber(*edge);
-    edges.text.append(edges.text.empty() ? "" : ", ").append(sign).append(toText(*edge));
+    edges.stated.edges.push_back({kind, asStated(*edge)});
   };
-  add("≥ ", band.from, edges.from);
-  add("> ", band.over, edges.over);
-  add("< ", band.below, edges.below);
-  add("≤ ", band.upTo, edges.upTo);
+  add(BandEdge::Kind::from, band.from, edges.from);
+  add(BandEdge::Kind::over, band.over, edges.over);
+  add(BandEdge::Kind::below, band.below, edges.below);
+  add(BandEdge::Kind::upTo, band.upTo, edges.upTo);
   return edges;
 }
 
@@ -72,18 +71,18 @@ struct BandCheck {
   StaticText path;
 };
 
-void judge(Comparing& comparing, const BandCheck& band, std::string value, const Edges& edges, Met result) {
+void judge(Comparing& comparing, const BandCheck& band, Stated value, const Edges& edges, Met result) {
   if (result == Met::unclear) {
     comparing.notes.need(band.path, Need::For::verdict, /*finer=*/true);
     return comparing.notChecked(band.id, WhyNot::missing);
   }
   const bool holds = result == Met::yes;
   comparing.check(band.id).value = value;
-  comparing.check(band.id).limit = edges.text;
+  comparing.check(band.id).limit = edges.stated;
   if (!holds)
-    comparing.notes.tell(band.outside, band.path, {{"child", value}, {"band", edges.text}}, band.id);
+    comparing.notes.tell(band.outside, band.path, {{"child", value}, {"band", edges.stated}}, band.id);
   compare(comparing, band.id, {{Number(1), {}, Origin::field(band.path)}, std::nullopt, std::move(value)},
-          Relation::inside, {{}, std::nullopt, edges.text}, holds);
+          Relation::inside, {{}, std::nullopt, edges.stated}, holds);
 }
 
 void compareAge(Comparing& comparing) {
@@ -95,14 +94,14 @@ void compareAge(Comparing& comparing) {
     return comparing.notChecked(check.id, WhyNot::noAge);
   }
   Edges edges = edgesOf(
-      band, [](const Age& age) { return age.days(); }, [](const Age& age) { return printed(age.written); });
+      band, [](const Age& age) { return age.days(); }, [](const Age& age) { return age.written; });
   if (band.upTo) {
     edges.upTo = band.upTo->endDays();
     edges.upToIsOpen = band.upTo->endIsOpen();
   }
   const Age& age = *comparing.given.child.age;
   const Met result = age.isInWholeYears() ? yearInside(age.days(), edges) : pointInside(age.days(), edges);
-  judge(comparing, check, printed(age.written), edges, result);
+  judge(comparing, check, age.written, edges, result);
 }
 
 void compareWeight(Comparing& comparing) {
@@ -120,9 +119,9 @@ void compareWeight(Comparing& comparing) {
     for (const Quantity& part : mixed.parts) kg = kg + *converted(part.value, part.unit, Unit::kg, pounds);
     return kg;
   };
-  const Edges edges = edgesOf(band, toKg, [](const MixedQuantity& mixed) { return printed(mixed); });
+  const Edges edges = edgesOf(band, toKg, [](const MixedQuantity& mixed) { return mixed; });
   const Quantity& weight = comparing.size.kg->amount;
-  judge(comparing, check, printed(weight), edges, pointInside(weight.value, edges));
+  judge(comparing, check, weight, edges, pointInside(weight.value, edges));
 }
 
 void compareSurface(Comparing& comparing) {
@@ -134,28 +133,27 @@ void compareSurface(Comparing& comparing) {
     return comparing.notChecked(check.id, WhyNot::noSize);
   const Edges edges = edgesOf(
       band, [](const Quantity& area) { return area.value; },
-      [](const Quantity& area) { return printed(area); });
+      [](const Quantity& area) { return MixedQuantity{{area}}; });
   const Quantity& m2 = comparing.size.m2->amount;
   const int decimals = comparing.size.surface->fixedDecimals;
-  std::string text = decimals >= 0 ? fixedText(m2.value, decimals) + " m²" : printed(m2);
-  judge(comparing, check, std::move(text), edges, pointInside(m2.value, edges));
+  Stated surface = m2;
+  if (decimals >= 0) surface = FixedQuantity{m2, decimals};
+  judge(comparing, check, std::move(surface), edges, pointInside(m2.value, edges));
 }
 
 void compareRoute(Comparing& comparing) {
   const auto& order = comparing.given.order.route;
   const auto& reference = comparing.given.reference.route;
   if (!order || !reference) return comparing.notChecked(CheckId::route, WhyNot::notStated);
-  const std::string ordered(idOf(*order));
-  const std::string allowed(idOf(*reference));
   const bool same = *order == *reference;
-  comparing.check(CheckId::route).value = ordered;
-  comparing.check(CheckId::route).limit = allowed;
-  compare(comparing, CheckId::route, {{Number(1), {}, Origin::field(path::route)}, std::nullopt, ordered},
-          Relation::same, {{Number(1), {}, Origin::field(path::referenceRoute)}, std::nullopt, allowed},
+  comparing.check(CheckId::route).value = *order;
+  comparing.check(CheckId::route).limit = *reference;
+  compare(comparing, CheckId::route, {{Number(1), {}, Origin::field(path::route)}, std::nullopt, *order},
+          Relation::same, {{Number(1), {}, Origin::field(path::referenceRoute)}, std::nullopt, *reference},
           same);
   if (!same)
     comparing.notes.tell(FindingCode::notCoveredRoute, path::route,
-                         {{"ordered", ordered}, {"reference", allowed}}, CheckId::route);
+                         {{"ordered", *order}, {"reference", *reference}}, CheckId::route);
 }
 
 }  // namespace

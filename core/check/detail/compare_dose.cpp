@@ -16,8 +16,8 @@ std::vector<Argument> excessArguments(const Quantity& ordered, const Quantity& l
   const int significant = digitsApart(ordered.value, limit.value);
   return {{"ordered", ordered, significant},
           {"limit", limit, significant},
-          {"percent", percentText(ordered.value, limit.value)},
-          {"over", excessText(ordered.value, limit.value)}};
+          {"percent", Percent{ordered.value, limit.value}},
+          {"over", Excess{ordered.value, limit.value}}};
 }
 
 /// An upper limit on the dose: made, shown, told when outside, and kept to be judged again for a measured

@@ -136,8 +136,8 @@ std::vector<Argument> argumentsFor(const Quantity& ordered, const Quantity& expe
   const int significant = digitsApart(ordered.value, expected.value);
   return {{"ordered", ordered, significant},
           {"expected", expected, significant},
-          {"percent", percentText(ordered.value, expected.value)},
-          {"per", std::string(idOf(per))}};
+          {"percent", Percent{ordered.value, expected.value}},
+          {"per", per}};
 }
 
 void compareWith(Comparing& comparing, const Basis& basis) {

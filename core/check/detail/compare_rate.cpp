@@ -1,15 +1,11 @@
-#include <algorithm>
-
 #include "core/check/detail/comparing.h"
-#include "core/unit/print.h"
 
 namespace wardchalk::detail {
 
 std::optional<Side> sidePer(Notebook& notes, Chain chain, const Units& wanted) {
   std::optional<Side> side = sideBy(notes, std::move(chain), wanted);
   if (!side) return std::nullopt;
-  side->text = printed(amountOf(*side));
-  if (!side->under.empty()) side->text.append("/").append(idOf(side->under.front()));
+  side->stated = QuantityPer{amountOf(*side), side->under};
   if (side->chain->factors.size() == 1) side->chain.reset();
   return side;
 }
@@ -18,12 +14,9 @@ namespace {
 
 /// Adds digits to two sides that print alike and are not equal, until they differ (R1).
 void tellApart(Side& left, Side& right) {
-  if (left.text != right.text || left.term.value == right.term.value) return;
   const int significant = digitsApart(left.term.value, right.term.value);
-  for (Side* side : {&left, &right}) {
-    const std::string per = side->text.substr(std::min(side->text.find('/'), side->text.size()));
-    side->text = printed(amountOf(*side), Grouping::commas, significant) + per;
-  }
+  for (Side* side : {&left, &right})
+    if (auto* per = std::get_if<QuantityPer>(&side->stated)) per->significant = significant;
 }
 
 }  // namespace
@@ -35,14 +28,14 @@ void compareSides(Comparing& comparing, CheckId id, std::optional<Side> left, Re
   const Number value = left->term.value;
   const Number limit = right->term.value;
   const bool holds = relation == Relation::atMost ? value <= limit : value >= limit;
-  comparing.check(id).value = left->text;
-  comparing.check(id).limit = right->text;
+  comparing.check(id).value = left->stated;
+  comparing.check(id).limit = right->stated;
   comparing.check(id).ratio = value / limit;
   const StaticText limitName =
       outside == FindingCode::belowLow ? StaticText("expected") : StaticText("limit");
   std::vector<Argument> arguments = {
-      {"ordered", left->text}, {limitName, right->text}, {"percent", percentText(value, limit)}};
-  if (!holds && relation == Relation::atMost) arguments.push_back({"over", excessText(value, limit)});
+      {"ordered", left->stated}, {limitName, right->stated}, {"percent", Percent{value, limit}}};
+  if (!holds && relation == Relation::atMost) arguments.push_back({"over", Excess{value, limit}});
   compare(comparing, id, std::move(*left), relation, std::move(*right), holds);
   if (!holds) comparing.notes.tell(outside, field, std::move(arguments), id);
 }

@@ -13,9 +13,9 @@ bool isInside(const Schedule& order, const Schedule& reference, bool asNeeded) {
 void tellScheduleDiffers(Comparing& comparing, const Schedule& order, const Schedule& reference) {
   comparing.notes.tell(
       FindingCode::scheduleDiffers, path::schedule,
-      {{"ordered", order.text},
-       {"reference", reference.text},
-       {"more", std::string(order.most > reference.most || reference.isOnce() ? "more" : "less")}},
+      {{"ordered", order},
+       {"reference", reference},
+       {"more", order.most > reference.most || reference.isOnce() ? ArgumentWord::more : ArgumentWord::less}},
       CheckId::schedule);
 }
 
@@ -28,12 +28,12 @@ void compareWithReference(Comparing& comparing) {
   if (order->isContinuous() != reference->isContinuous())
     return comparing.notChecked(CheckId::schedule, WhyNot::missing);
   const bool inside = order->isContinuous() || isInside(*order, *reference, comparing.given.order.asNeeded);
-  comparing.check(CheckId::schedule).value = order->text;
-  comparing.check(CheckId::schedule).limit = reference->text;
+  comparing.check(CheckId::schedule).value = *order;
+  comparing.check(CheckId::schedule).limit = *reference;
   Term left{Number(1), {}, Origin::field(path::schedule)};
   Term right{Number(1), {}, Origin::field(path::referenceSchedule)};
-  compare(comparing, CheckId::schedule, {left, std::nullopt, order->text}, Relation::inside,
-          {right, std::nullopt, reference->text}, inside);
+  compare(comparing, CheckId::schedule, {left, std::nullopt, *order}, Relation::inside,
+          {right, std::nullopt, *reference}, inside);
   if (!inside) tellScheduleDiffers(comparing, *order, *reference);
 }
 
@@ -45,9 +45,9 @@ void askForSchedule(Comparing& comparing) {
   const bool perDose = reference.high->perTime == PerTime::dose;
   const bool daysTotalKnown = *comparing.doses.n >= Number(1) && reference.maxPerDay;
   if (perDose && order->isRepeated() && !daysTotalKnown)
-    comparing.notes.tell(FindingCode::scheduleUnknown, path::referenceSchedule, {{"ordered", order->text}});
+    comparing.notes.tell(FindingCode::scheduleUnknown, path::referenceSchedule, {{"ordered", *order}});
   if (reference.high->perTime == PerTime::day && *comparing.doses.n < Number(2))
-    comparing.notes.tell(FindingCode::divisionUnknown, path::referenceSchedule, {{"ordered", order->text}});
+    comparing.notes.tell(FindingCode::divisionUnknown, path::referenceSchedule, {{"ordered", *order}});
 }
 
 /// An interval that does not divide the day: every 5 h (R4).
@@ -56,7 +56,7 @@ void askForInterval(Comparing& comparing) {
   if (!order || !order->isRepeated() || comparing.given.order.asNeeded) return;
   const auto isOdd = [](const Number& dosesADay) { return dosesADay > Number(1) && !dosesADay.isWhole(); };
   if (isOdd(order->fewest) || isOdd(order->most))
-    comparing.notes.tell(FindingCode::intervalOdd, path::schedule, {{"ordered", order->text}});
+    comparing.notes.tell(FindingCode::intervalOdd, path::schedule, {{"ordered", *order}});
 }
 
 }  // namespace

@@ -1,6 +1,5 @@
 #include "core/check/detail/comparing.h"
 #include "core/child/size_slip.h"
-#include "core/unit/print.h"
 
 namespace wardchalk::detail {
 
@@ -41,31 +40,25 @@ WhyNot reasonOf(NotJudged why) {
   return WhyNot::noSize;
 }
 
-/// "37.9 kg, 103 cm": what the check looked at.
-std::string sizeText(const Child& child) {
-  std::string text;
-  if (child.weight) text = printed(*child.weight);
-  if (child.height) text.append(text.empty() ? "" : ", ").append(printed(*child.height));
-  return text;
-}
-
 /// What was entered and the slips that would explain it, as the sentences need them.
 std::vector<Argument> sizeArguments(const Child& child) {
   std::vector<Argument> arguments;
-  if (child.weight) arguments.push_back({"weight", printed(*child.weight)});
-  if (child.height) arguments.push_back({"height", printed(*child.height)});
-  if (child.age) arguments.push_back({"age", printed(child.age->written)});
+  if (child.weight) arguments.push_back({"weight", *child.weight});
+  if (child.height) arguments.push_back({"height", *child.height});
+  if (child.age) arguments.push_back({"age", child.age->written});
   const std::vector<SizeSlip> slips = slipsThatExplain(child);
-  if (!slips.empty()) arguments.push_back({"slip", std::string(idOf(slips.front()))});
-  if (slips.size() > 1) arguments.push_back({"other_slip", std::string(idOf(slips.back()))});
+  if (!slips.empty()) arguments.push_back({"slip", slips.front()});
+  if (slips.size() > 1) arguments.push_back({"other_slip", slips.back()});
   return arguments;
 }
 
 void tellImplausibleSize(Comparing& comparing, const SizeFaults& faults) {
   const Child& child = comparing.given.child;
   std::vector<Argument> arguments = sizeArguments(child);
-  const std::string_view what = !faults.height ? "weight" : !faults.weight ? "height" : "both";
-  arguments.push_back({"what", std::string(what)});
+  const ArgumentWord what = !faults.height   ? ArgumentWord::weight
+                            : !faults.weight ? ArgumentWord::height
+                                             : ArgumentWord::both;
+  arguments.push_back({"what", what});
   Finding& finding =
       comparing.notes.tell(FindingCode::sizeImplausible, faults.weight ? path::weight : path::height,
                            std::move(arguments), CheckId::size);
@@ -95,7 +88,7 @@ void compareWithGrowth(Comparing& comparing) {
   const SizeJudgement judged = judgeSize(child, bodySizeOf(child));
   check.status = judged.unlikely.any() ? CheckStatus::outside : CheckStatus::within;
   check.why.reset();
-  check.value = sizeText(child);
+  check.value = StatedSize{child.weight, child.height};
   if (judged.implausible.any())
     tellImplausibleSize(comparing, judged.implausible);
   else if (judged.unlikely.any())
@@ -111,9 +104,9 @@ void compareChildSize(Comparing& comparing) {
 }
 
 /// Whether the order would pass or fail by the computed surface where the charted one says otherwise: then
-/// the question decides the verdict and not only the figures. "within": it is within by the charted one
+/// the question decides the verdict and not only the figures. `within`: it is within by the charted one
 /// alone.
-std::optional<std::string> decidedByCharted(const Comparing& comparing) {
+std::optional<ArgumentWord> decidedByCharted(const Comparing& comparing) {
   const auto& order = comparing.given.order.dose;
   const auto& high = comparing.given.reference.high;
   if (!order || !high) return std::nullopt;
@@ -124,7 +117,8 @@ std::optional<std::string> decidedByCharted(const Comparing& comparing) {
     const Check& check = comparing.checks.check(id);
     if (!check.isMade() || !check.ratio) continue;
     const bool within = check.status == CheckStatus::within;
-    if ((*check.ratio * orderMoved <= limitMoved) != within) return within ? "within" : "over";
+    if ((*check.ratio * orderMoved <= limitMoved) != within)
+      return within ? ArgumentWord::within : ArgumentWord::over;
   }
   return std::nullopt;
 }
@@ -160,7 +154,7 @@ void compareChartedWithComputed(Comparing& comparing) {
   std::vector<Argument> arguments = {
       {"charted", *charted},
       {"computed", computedArea.amount},
-      {"percent", plainPercent((charted->value - computed).absolute() * Number(100) / computed)}};
+      {"percent", PlainPercent{(charted->value - computed).absolute() * Number(100) / computed}}};
   if (const auto decides = decidedByCharted(comparing)) arguments.push_back({"order", *decides});
   comparing.notes.tell(FindingCode::bsaDiffers, path::bsa, std::move(arguments), CheckId::bsaCharted);
 }

@@ -64,7 +64,7 @@ void findFromDose(Notebook& notes, Doses& doses, Chain chain) {
 void findFromDay(Notebook& notes, Doses& doses, Chain chain) {
   const Unit unit = *doses.unit;
   if (doses.n && *doses.n < Number(1)) {
-    notes.tell(FindingCode::basisDoesNotFit, path::dose, {{"reason", std::string("day-or-dose")}});
+    notes.tell(FindingCode::basisDoesNotFit, path::dose, {{"reason", ArgumentWord::dayOrDose}});
     return;
   }
   doses.orderedDay =

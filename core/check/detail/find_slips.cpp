@@ -3,7 +3,6 @@
 #include "core/check/detail/telling.h"
 #include "core/check/slips/slip.h"
 #include "core/child/size_slip.h"
-#include "core/unit/print.h"
 
 namespace wardchalk::detail {
 
@@ -97,17 +96,9 @@ bool fitsAsMeant(const Entered& entered, const Case& meant) {
   return explained;
 }
 
-std::string_view textArgument(const Finding& finding, std::string_view name) {
-  for (const Argument& argument : finding.arguments)
-    if (argument.name == name) return std::get<std::string>(argument.value);
-  return {};
-}
-
-/// The child with the size that was meant, if `id` is that of a slip of weight or height.
-std::optional<Case> withSizeMeant(const Case& given, std::string_view id) {
-  const auto known = std::find(sizeSlipIds.begin(), sizeSlipIds.end(), id);
-  if (known == sizeSlipIds.end()) return std::nullopt;
-  const auto size = undone(static_cast<SizeSlip>(known - sizeSlipIds.begin()), given.child);
+/// The child with the size that was meant.
+std::optional<Case> withSizeMeant(const Case& given, SizeSlip slip) {
+  const auto size = undone(slip, given.child);
   if (!size) return std::nullopt;
   Case meant = given;
   if (size->kg) meant.child.weight = MixedQuantity{{{*size->kg, Unit::kg}}};
@@ -120,7 +111,8 @@ bool isAskedWithSize(const Entered& entered) {
   for (const Finding& finding : entered.notes.findings) {
     if (finding.check != CheckId::size) continue;
     for (const std::string_view name : {"slip", "other_slip"}) {
-      const std::optional<Case> meant = withSizeMeant(entered.notes.given, textArgument(finding, name));
+      const auto* slip = finding.argument<SizeSlip>(name);
+      const std::optional<Case> meant = slip ? withSizeMeant(entered.notes.given, *slip) : std::nullopt;
       if (meant && fitsAsMeant(entered, *meant)) return true;
     }
   }
@@ -198,22 +190,19 @@ void keepMost(std::vector<Slip>& slips) {
 }
 
 /// What stands in the entry that the question is about.
-std::string entered(const Case& given, StaticText field) {
-  if (field == path::schedule) return given.order.schedule->text;
-  if (field == path::weight) return printed(*given.child.weight);
-  if (field == path::bsa) return printed(*given.child.bsa);
-  if (field == path::strength) return printed(*given.stock.strength);
-  return printed(*given.order.dose);
+ArgumentValue entered(const Case& given, StaticText field) {
+  if (field == path::schedule) return *given.order.schedule;
+  if (field == path::weight) return *given.child.weight;
+  if (field == path::bsa) return *given.child.bsa;
+  if (field == path::strength) return *given.stock.strength;
+  return *given.order.dose;
 }
 
 void tellSlip(Notebook& notes, Slip slip, CheckId check) {
   const Case& given = notes.given;
-  std::vector<Argument> arguments = {{"slip", std::string(idOf(slip))},
-                                     {"entered", entered(given, infoOf(slip).field)}};
-  if (slip == Slip::perSizeAsTotal)
-    arguments.push_back({"size", std::string(infoOf(unitOf(given.reference.high->perSize)).one)});
-  if (slip == Slip::scheduleNotOfReference)
-    arguments.push_back({"reference", given.reference.schedule->text});
+  std::vector<Argument> arguments = {{"slip", slip}, {"entered", entered(given, infoOf(slip).field)}};
+  if (slip == Slip::perSizeAsTotal) arguments.push_back({"size", unitOf(given.reference.high->perSize)});
+  if (slip == Slip::scheduleNotOfReference) arguments.push_back({"reference", *given.reference.schedule});
   notes.tell(FindingCode::possibleSlip, infoOf(slip).field, std::move(arguments), check);
 }
 

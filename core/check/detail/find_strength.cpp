@@ -82,14 +82,14 @@ void compareStrength(Notebook& notes, Strengths& strengths, const Candidate& oth
   const bool labelled = used.from == StrengthFrom::labelled && used.in == Unit::mL;
   const bool same = labelled && printsAs(*notes.given.stock.strength, *perOne);
   if (difference.isZero() || (!far && same)) return;
-  const auto apart = showApart(used.perOne, *perOne, Grouping::commas);
-  const auto text = [&](const ShownNumber& shown) {
-    return shown.marked().append(" ").append(idOf(used.drugUnit)).append("/mL");
+  const int significant = digitsApart(used.perOne, *perOne);
+  const auto perMl = [&](const Number& value) {
+    return QuantityPer{{value, used.drugUnit}, {Unit::mL}, significant};
   };
   Finding& finding = notes.tell(FindingCode::strengthDiffers, other.path,
-                                {{"used", text(apart.first)},
-                                 {"other", text(apart.second)},
-                                 {"percent", plainPercent(difference * Number(100) / used.perOne)}});
+                                {{"used", perMl(used.perOne)},
+                                 {"other", perMl(*perOne)},
+                                 {"percent", PlainPercent{difference * Number(100) / used.perOne}}});
   if (!far) {
     finding.severity = Severity::note;
     return;

@@ -1,7 +1,5 @@
 #include "core/check/detail/flow.h"
 
-#include "core/unit/print.h"
-
 namespace wardchalk::detail {
 
 namespace {
@@ -18,16 +16,14 @@ std::optional<Number> settingFor(const Number& exact, int decimals, const Keeps&
 }
 
 void askAboutRounding(Notebook& notes, Flow& flow, const Number& shown, Unit under) {
-  const auto perTime = [&](const Number& value) {
-    return printed(Quantity{value, flow.exact.unit}).append("/").append(idOf(under));
-  };
+  const auto perTime = [&](const Number& value) { return QuantityPer{{value, flow.exact.unit}, {under}}; };
   const Number change = (shown - flow.exact.value).absolute() * Number(100) / flow.exact.value;
-  flow.percentChange = plainPercent(change);
+  flow.percentChange = change;
   if (flow.measured && change <= notes.rules.askRoundingPercent) return;
   notes.tell(FindingCode::roundingChangesRate, path::infusionOver,
              {{"exact", perTime(flow.exact.value)},
-              {"measured", flow.measured ? perTime(shown) : std::string()},
-              {"percent", flow.percentChange}});
+              {"measured", flow.measured ? Stated(perTime(shown)) : Stated()},
+              {"percent", PlainPercent{change}}});
 }
 
 }  // namespace

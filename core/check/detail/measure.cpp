@@ -128,11 +128,10 @@ Chain amountChain(const Notebook& notes, const Facts& facts) {
   return chain;
 }
 
-void askAboutCount(Notebook& notes, std::string_view what, int count) {
+void askAboutCount(Notebook& notes, ArgumentWord what, int count) {
   if (count <= notes.rules.manyUnits || notes.hasTold(FindingCode::manyUnits)) return;
-  notes.tell(
-      FindingCode::manyUnits, path::strength,
-      {{"count", Number(count)}, {"what", std::string(what)}, {"many", Number(notes.rules.manyUnits)}});
+  notes.tell(FindingCode::manyUnits, path::strength,
+             {{"count", Number(count)}, {"what", what}, {"many", Number(notes.rules.manyUnits)}});
 }
 
 void keepMeasured(const Ground& ground, Give& give, const Choice& choice) {
@@ -143,12 +142,12 @@ void keepMeasured(const Ground& ground, Give& give, const Choice& choice) {
   const Quantity& ordered = ground.facts.doses.ordered->amount;
   give.measured = measured;
   give.doseGiven = Quantity{ordered.value * times, ordered.unit};
-  give.percentChange = plainPercent(change);
+  give.percentChange = change;
   if (change > ground.notes.rules.askRoundingPercent)
     ground.notes.tell(FindingCode::roundingChangesDose, path::strength,
                       {{"exact", give.exact},
                        {"measured", Quantity{measured, give.exact.unit}},
-                       {"percent", plainPercent(change)}});
+                       {"percent", PlainPercent{change}}});
 }
 
 void askNotMeasurable(Notebook& notes, Give& give, const Neighbours& around) {
@@ -182,14 +181,14 @@ void measureVolume(const Ground& ground, Give& give) {
   if (const Choice choice = measurable(ground, amount, around, /*solid=*/false); choice.measured) {
     keepMeasured(ground, give, choice);
     if (device.syringe) give.syringes = ceilToInt(*give.measured / device.syringe->holdsMl);
-    askAboutCount(ground.notes, "syringes", give.syringes);
+    askAboutCount(ground.notes, ArgumentWord::syringes, give.syringes);
   } else {
     askNotMeasurable(ground.notes, give, around);
   }
   const Stock& stock = ground.notes.given.stock;
   if (give.doseGiven && *stock.kind == StockKind::powder && stock.content) {
     give.containers = ceilToInt(give.doseGiven->value / *ground.facts.doses.inOrderUnit(*stock.content));
-    askAboutCount(ground.notes, "vials", *give.containers);
+    askAboutCount(ground.notes, ArgumentWord::vials, *give.containers);
   }
   writeMeasuring(ground.notes, give, device, around);
 }
@@ -201,7 +200,8 @@ void measureSolid(const Ground& ground, Give& give) {
   const Neighbours around = neighboursOf(give.exact.value, device.step);
   if (const Choice choice = measurable(ground, give.exact.value, around, /*solid=*/true); choice.measured) {
     keepMeasured(ground, give, choice);
-    askAboutCount(ground.notes, capsule ? "capsules" : "tablets", ceilToInt(*give.measured));
+    askAboutCount(ground.notes, capsule ? ArgumentWord::capsules : ArgumentWord::tablets,
+                  ceilToInt(*give.measured));
   } else {
     askNotMeasurable(ground.notes, give, around);
   }
@@ -217,7 +217,7 @@ bool formFitsRoute(Notebook& notes) {
                       *route == Route::topical;
   if (!(solid && isInjection(*route)) && !(notes.given.infusion.isStated() && poured)) return true;
   notes.tell(FindingCode::formDiffersFromRoute, path::route,
-             {{"form", std::string(solid ? "solid" : "infusion")}, {"route", std::string(idOf(*route))}});
+             {{"form", solid ? ArgumentWord::solid : ArgumentWord::infusion}, {"route", *route}});
   return false;
 }
 

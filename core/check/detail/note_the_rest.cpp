@@ -34,7 +34,7 @@ void noteHouseholdConstant(Notebook& notes, const Size& size) {
   const Number exact = (*size.cmExact * *size.kgExact / Number(mostellerMetric)).rootRounded(decimals);
   if (exact == size.m2->value()) return;
   notes.tell(FindingCode::householdConstant, path::height,
-             {{"used", fixedText(size.m2->value(), decimals)}, {"exact", fixedText(exact, decimals)}});
+             {{"used", FixedNumber{size.m2->value(), decimals}}, {"exact", FixedNumber{exact, decimals}}});
 }
 
 }  // namespace

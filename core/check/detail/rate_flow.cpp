@@ -34,18 +34,15 @@ void checkRateBack(Notebook& notes, const Facts& facts, const Found& set, RunRat
   convertAbove(back, label.amount.unit, *facts.doses.unit);
   convertBelow(back, Unit::h, unitOf(order.perTime));
   Units wanted{{*facts.doses.unit}, {}};
-  std::string per;
   if (order.perSize != PerSize::none) {
     Chain size;
     if (!addSizeFactor(notes, facts.size, size, order.perSize)) return;
     back.factors.push_back(size.factors.front().turned());
     wanted.under.push_back(unitOf(order.perSize));
-    per = std::string(idOf(unitOf(order.perSize))) + "/";
   }
   wanted.under.push_back(unitOf(order.perTime));
   const auto given = notes.solveStep(Section::amount, StepId::backCheck, std::move(back), wanted);
-  if (given)
-    run.delivered = Delivered{given->amount, std::nullopt, per + std::string(idOf(unitOf(order.perTime)))};
+  if (given) run.delivered = Delivered{given->amount, std::nullopt, wanted.under};
 }
 
 /// What runs in drops, of a chain in mL per the order's own time.

@@ -134,7 +134,7 @@ Number Replay::valueOf(const Chain& chain) const {
 
 std::optional<Number> Replay::sideValue(const Side& side) const {
   if (side.chain) return valueOf(*side.chain);
-  if (!side.text.empty()) return std::nullopt;
+  if (isStated(side.stated)) return std::nullopt;
   const std::optional<Number> value = known(side.term.origin);
   return value ? value : std::optional(side.term.value);
 }

@@ -150,8 +150,7 @@ class Story {
 std::string unitText(const Units& wanted) {
   if (wanted.over.size() != 1) return unitsText(wanted, Spelling::printed);
   std::string text(infoOf(wanted.over.front()).many);
-  if (wanted.under.empty()) return text;
-  return text + unitsText(Units{{}, wanted.under}, Spelling::printed).substr(1);  // without the 1 of "1/mL"
+  return text + perText(wanted.under, Spelling::printed);
 }
 
 /// Whether the question says already what the answer is in: "How many mL in an hour?"

@@ -68,8 +68,8 @@ std::string answerTo(const Ask& ask, const Worksheet& key) {
   const bool counted = step.id == StepId::give && key.give && key.give->exact.unit != Unit::mL;
   const std::string result =
       counted ? givenText(key.give->exact) : conclusion(step);  // "½ tablet", not "0.5"
-  const std::string sign =
-      result.starts_with("≈") ? "" : equalsSign(step) + " ";  // "=" only where it is exact
+  const bool exact = counted ? show(key.give->exact.value).exact : concludesExactly(step);
+  const std::string sign = exact ? equalsSign(step) + " " : "";  // "=" only where it is exact
   return chainLine(solved->chain) + " " + sign + result;
 }
 

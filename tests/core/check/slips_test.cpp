@@ -25,7 +25,7 @@ std::string slipsIn(const Worksheet& sheet) {
   std::string text;
   for (const Finding& finding : sheet.findings)
     if (finding.code == FindingCode::possibleSlip)
-      text.append(text.empty() ? "" : " ").append(std::get<std::string>(finding.arguments.front().value));
+      text.append(text.empty() ? "" : " ").append(idOf(*finding.argument<Slip>("slip")));
   return text;
 }
 
@@ -245,10 +245,10 @@ TEST(Slips, eachAsksAndNamesOnlyWhatWasEntered) {
   const std::set<std::string> calls = {"ask the prescriber", "Weigh the child again", "Check the chart",
                                        "Read the label"};
   for (const SlipInfo& info : slipTable) {
-    const std::vector<Argument> arguments = {{"slip", std::string(info.id)},
-                                             {"entered", std::string("ENTERED")},
-                                             {"size", std::string("kg")},
-                                             {"reference", std::string("SCHEDULE")}};
+    const std::vector<Argument> arguments = {{"slip", info.slip},
+                                             {"entered", Told{"ENTERED"}},
+                                             {"size", Unit::kg},
+                                             {"reference", Told{"SCHEDULE"}}};
     const std::string said =
         sentence(Finding{FindingCode::possibleSlip, Severity::note, {}, info.field, arguments});
     EXPECT_NE(said.find('?'), std::string::npos) << said;

@@ -198,5 +198,26 @@ RC_GTEST_PROP(ScheduleProperty, neverAltersWhatWasTyped, ()) {
     RC_ASSERT(static_cast<bool>(readSchedule(schedule.refusal().suggestion)));
 }
 
+struct SaidRow {
+  const char* typed;
+  bool byInterval;
+  Unit in;
+};
+
+// How a schedule is said is data: who reads it back, or looks for hours taken for doses, reads no text.
+TEST(Schedule, knowsHowItIsSaid) {
+  for (const SaidRow& row :
+       {SaidRow{"every 12 h", true, Unit::h}, SaidRow{"q4-6h", true, Unit::h},
+        SaidRow{"every 2 day", true, Unit::day}, SaidRow{"every 1 week", true, Unit::week},
+        SaidRow{"2 times a day", false, Unit::day}, SaidRow{"BID", false, Unit::day},
+        SaidRow{"daily", false, Unit::day}, SaidRow{"2 times a week", false, Unit::week},
+        SaidRow{"weekly", false, Unit::week}, SaidRow{"once", false, Unit::day}}) {
+    const Result<Schedule> schedule = readSchedule(row.typed);
+    ASSERT_TRUE(schedule) << row.typed;
+    EXPECT_EQ(schedule->byInterval, row.byInterval) << row.typed;
+    EXPECT_EQ(schedule->in, row.in) << row.typed;
+  }
+}
+
 }  // namespace
 }  // namespace wardchalk

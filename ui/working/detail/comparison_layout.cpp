@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/words/step_words.h"
 #include "ui/working/detail/chain_layout.h"
 #include "ui/working/detail/number_line.h"
 #include "ui/working/detail/pieces.h"
@@ -17,7 +18,7 @@ constexpr double widestLine = 520;
 
 Piece sidePiece(const QString& text, const Side& side, const StepView& view, const Metrics& metrics,
                 double width) {
-  const FontRole role = side.text.empty() ? FontRole::big : FontRole::words;
+  const FontRole role = !isStated(side.stated) ? FontRole::big : FontRole::words;
   Piece piece{paragraph(text, role, Ink::text, metrics, width),
               tagsBox({&side.term}, view.tags, metrics, width)};
   const QString origin = QString::fromStdString(side.term.origin.text());
@@ -63,7 +64,7 @@ void addSideChain(std::vector<Box>& rows, const Side& side, const QString& comes
                   const Metrics& metrics, double width) {
   if (!side.chain) return;
   const Product product = cancel(*side.chain);
-  const bool exact = !comesTo.startsWith(u'≈');
+  const bool exact = isShownExactly(side);
   ChainResult result;
   result.product = exact ? comesTo : comesTo.mid(1).trimmed();
   result.exact = exact;

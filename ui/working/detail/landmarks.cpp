@@ -4,6 +4,7 @@
 
 #include "core/unit/print.h"
 #include "core/words/phrasebook.h"
+#include "core/words/stated_words.h"
 #include "core/words/step_words.h"
 #include "core/words/unit_words.h"
 #include "ui/theme/text.h"
@@ -14,7 +15,7 @@ namespace {
 
 using Kind = Landmark::Kind;
 
-const Quantity* amount(const Compared& compared) { return std::get_if<Quantity>(&compared); }
+const Quantity* amount(const Stated& compared) { return std::get_if<Quantity>(&compared); }
 
 /// The checks that are made on one basis: how much in a dose, or how much in 24 h.
 struct Basis {
@@ -96,7 +97,7 @@ std::vector<Landmark> landmarksOf(const Step& step, const Worksheet& sheet) {
   LandmarkFinder finder(sheet);
   const auto onBasis = [&](const Basis& basis) {
     const Quantity* ordered = finder.orderedOn(basis);
-    return ordered && ordered->value == comparison.left.term.value && comparison.left.text.empty() &&
+    return ordered && ordered->value == comparison.left.term.value && !isStated(comparison.left.stated) &&
            comparison.left.under.empty();
   };
   switch (step.id) {
@@ -122,9 +123,7 @@ std::vector<Landmark> landmarksOf(const Step& step, const Worksheet& sheet) {
 
 std::string unitOfLine(const Comparison& comparison) {
   if (comparesWords(comparison)) return {};
-  const std::string& text = comparison.left.text;
-  if (const std::size_t space = text.find_last_of(' '); space != std::string::npos)
-    return text.substr(space + 1);
+  if (const auto* per = std::get_if<QuantityPer>(&comparison.left.stated)) return unitText(*per);
   return unitsText(comparison.left.units(), Spelling::printed);
 }
 

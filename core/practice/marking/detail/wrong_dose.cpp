@@ -45,7 +45,7 @@ const std::optional<Schedule>& scheduleOf(const WrongGround& ground) {
 
 /// "every 8 h", where the hours could be taken for the doses.
 bool isByTheHour(const std::optional<Schedule>& schedule) {
-  return schedule && schedule->text.ends_with(" h");
+  return schedule && schedule->byInterval && schedule->in == Unit::h;
 }
 
 /// A dose that is stated as each dose, divided all the same.
