@@ -163,6 +163,12 @@ bool isForOrdered(const ListGroup& group, const Order& order) {
   return ordered.find_first_not_of(' ') == std::string::npos || folded(group.medicine) == ordered;
 }
 
+bool mayBeTaken(const ListEntry& entry, const ListGroup& group, const Order& order, const Date& today,
+                const Agreed& agreed) {
+  const bool reviewed = !isPastReview(entry, today) || agreed.pastReview;
+  return reviewed && (isForOrdered(group, order) || agreed.otherMedicine);
+}
+
 std::optional<std::size_t> firstToLookAt(const std::vector<ListGroup>& groups, std::string_view part,
                                          const Order& order) {
   const bool nothingSaid = wordsOf(folded(part)).empty() && wordsOf(folded(order.medicine)).empty();

@@ -51,6 +51,17 @@ struct BandChoice {
 /// Whether an entry of the list is for the medicine that is ordered; an order that names none asks for none.
 [[nodiscard]] bool isForOrdered(const ListGroup& group, const Order& order);
 
+/// What somebody has agreed to before an entry is taken.
+struct Agreed {
+  bool pastReview = false;     ///< it is past its review, and used all the same
+  bool otherMedicine = false;  ///< it is not of the medicine that is ordered, and meant all the same
+};
+
+/// Whether an entry of the group may be taken into a case: it is not past its review and of the ordered
+/// medicine, or somebody has agreed.
+[[nodiscard]] bool mayBeTaken(const ListEntry& entry, const ListGroup& group, const Order& order,
+                              const Date& today, const Agreed& agreed);
+
 /// Which of these groups to look at first: one of the ordered medicine by the ordered route, else one of the
 /// medicine, else the first. None while nothing is ordered and nothing was searched for.
 [[nodiscard]] std::optional<std::size_t> firstToLookAt(const std::vector<ListGroup>& groups,

@@ -160,9 +160,6 @@ OutcomeCompared compareOutcome(Outcome outcome, const Worksheet& first, const Wo
   return {outcome, text(one, first), text(other, second), agreement};
 }
 
-constexpr std::array amountSteps = {StepId::give, StepId::device, StepId::rate, StepId::drops,
-                                    StepId::backCheck};
-
 /// The source is written by each in other words, or taken from a list by one of them.
 void onlyShowSource(std::vector<EntryCompared>& entries) {
   for (EntryCompared& entry : entries)
@@ -234,29 +231,6 @@ std::optional<Disagreement> disagreementOf(const SecondCheck& check) {
       return Disagreement{orNothing(enteredText(one.path, one.first)),
                           orNothing(enteredText(one.path, one.second))};
   return std::nullopt;
-}
-
-Worksheet unsettled(Worksheet sheet, const Disagreement& disagreement) {
-  const bool decides = sheet.verdict == VerdictKind::safe || sheet.verdict == VerdictKind::ask;
-  const auto place = std::ranges::find_if(
-      sheet.findings, [](const Finding& finding) { return finding.severity >= Severity::ask; });
-  const auto at = static_cast<std::size_t>(place - sheet.findings.begin());
-  sheet.findings.insert(place,
-                        {FindingCode::secondDiffers,
-                         Severity::ask,
-                         std::nullopt,
-                         {},
-                         {{"first", Told{disagreement.first}}, {"second", Told{disagreement.second}}}});
-  if (decides) {
-    sheet.verdict = VerdictKind::ask;
-    sheet.deciding = at;
-  }
-  sheet.give.reset();
-  sheet.rate.reset();
-  std::erase_if(sheet.steps, [](const Step& step) {
-    return std::ranges::find(amountSteps, step.id) != amountSteps.end();
-  });
-  return sheet;
 }
 
 std::vector<Need> needsBeyond(const Worksheet& other, const Worksheet& sheet) {

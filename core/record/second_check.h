@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/check/disagreement.h"
 #include "core/check/worksheet.h"
 #include "core/record/case_file.h"
 
@@ -89,21 +90,9 @@ struct Checked {
 [[nodiscard]] std::vector<EntryCompared> compareEntries(std::span<const WrittenEntry> first,
                                                         std::span<const WrittenEntry> second, Pounds pounds);
 
-/// What two people came to differently, in words; nothing may be prepared until they have settled it.
-struct Disagreement {
-  std::string first;
-  std::string second;
-
-  friend bool operator==(const Disagreement&, const Disagreement&) = default;
-};
-
 /// The first figure that differs, on the way from the papers to the dose, or else the first entry; never the
 /// amount to measure, which nobody is to take from here. Nothing when the two agree.
 [[nodiscard]] std::optional<Disagreement> disagreementOf(const SecondCheck& check);
-
-/// A worksheet as it stands while two people disagree about its case: asked about before anything else, and
-/// without an amount or the steps that come to it. A verdict that is graver stays.
-[[nodiscard]] Worksheet unsettled(Worksheet sheet, const Disagreement& disagreement);
 
 /// What is wanting on this sheet and not on the other: two who both have no label in hand are as far.
 [[nodiscard]] std::vector<Need> needsBeyond(const Worksheet& other, const Worksheet& sheet);

@@ -1,5 +1,6 @@
 #include "core/words/outline.h"
 
+#include "core/check/judgement.h"
 #include "core/words/amount_words.h"
 #include "core/words/isolated.h"
 #include "core/words/phrasebook.h"

@@ -349,23 +349,6 @@ std::string verdictReason(const Worksheet& sheet) {
   return {};
 }
 
-std::vector<const Finding*> findingsBeside(const Worksheet& sheet, bool questionsStand) {
-  const bool sizeUnusable = sheet.deciding &&
-                            sheet.findings[*sheet.deciding].code == FindingCode::sizeImplausible &&
-                            sheet.verdict == VerdictKind::undecided;
-  std::vector<const Finding*> beside;
-  for (std::size_t i = 0; i < sheet.findings.size(); ++i) {
-    const Finding& finding = sheet.findings[i];
-    const bool ofTheSize = finding.code == FindingCode::belowLow || finding.code == FindingCode::belowUsual ||
-                           finding.code == FindingCode::possibleSlip;
-    if (i == sheet.deciding || (questionsStand && finding.severity == Severity::ask) ||
-        (sizeUnusable && ofTheSize))
-      continue;
-    beside.push_back(&finding);
-  }
-  return beside;
-}
-
 std::string checksNotMade(const Worksheet& sheet) {
   // While a figure is being changed nothing is judged, and a list of all there is would only hide that.
   if (sheet.finding(FindingCode::finishTyping) || sheet.finding(FindingCode::notWorkedOut)) return {};

@@ -30,11 +30,6 @@ namespace wardchalk {
 /// The one sentence beside them, naming the worst check. Empty where the title says all.
 [[nodiscard]] std::string verdictReason(const Worksheet& sheet);
 
-/// What is told beneath the verdict: all findings but the deciding one and, where `questionsStand` as ticks
-/// of their own, the questions. While a size cannot be used, no dose is called too little for it: that would
-/// name a dose to reach for.
-[[nodiscard]] std::vector<const Finding*> findingsBeside(const Worksheet& sheet, bool questionsStand);
-
 /// The checks that were not made, most important first: "NOT checked: daily total, schedule". Empty if there
 /// are none.
 [[nodiscard]] std::string checksNotMade(const Worksheet& sheet);

@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "core/check/judgement.h"
 #include "core/medicine/paths.h"
 #include "core/unit/print.h"
 #include "core/words/phrasebook.h"
@@ -185,11 +186,6 @@ std::string stepTag(std::string_view id, const Worksheet& sheet) {
 }
 
 }  // namespace
-
-bool callsAnythingSafe(const Worksheet& sheet) {
-  return sheet.verdict != VerdictKind::notCovered &&
-         (sheet.verdict != VerdictKind::undecided || !sheet.deciding);
-}
 
 std::string question(const Step& step, const Worksheet& sheet) { return say(questionFor(step, sheet)); }
 

@@ -10,10 +10,6 @@ namespace wardchalk {
 /// The question a step answers: "How much is that from this bottle?"
 [[nodiscard]] std::string question(const Step& step, const Worksheet& sheet);
 
-/// Whether the working may call anything safe: not where the reference does not serve this child, nor where a
-/// size cannot be used.
-[[nodiscard]] bool callsAnythingSafe(const Worksheet& sheet);
-
 /// "looking for mg/dose"; empty for a comparison or a measurement.
 [[nodiscard]] std::string lookingFor(const Step& step);
 

@@ -1,8 +1,8 @@
 #include "ui/paper/sheet_content.h"
 
 #include <algorithm>
-#include <array>
 
+#include "core/check/judgement.h"
 #include "core/medicine/paths.h"
 #include "core/record/reference_choice.h"
 #include "core/words/amount_words.h"
@@ -17,14 +17,6 @@
 namespace wardchalk::ui {
 
 namespace {
-
-/// The steps that come to an amount which must not be prepared before the questions are asked.
-constexpr std::array amountSteps = {StepId::give, StepId::device, StepId::rate, StepId::drops,
-                                    StepId::backCheck};
-
-bool isAmountStep(const StepView& view) {
-  return std::find(amountSteps.begin(), amountSteps.end(), view.step.id) != amountSteps.end();
-}
 
 bool usesLetters(const StepView& view) {
   const auto* solved = std::get_if<Solved>(&view.step.body);
@@ -140,7 +132,7 @@ class ContentBuilder {
     content_.steps = stepViews(sheet_);
     if (!amount_.measure.empty() && waitsForAnswers()) {
       const auto count = static_cast<long>(amount_.asks.size());
-      std::erase_if(content_.steps, isAmountStep);
+      std::erase_if(content_.steps, [](const StepView& view) { return tellsAmount(view.step.id); });
       content_.leftOut = held(say(PhraseId::sheet_amountLeftOut, {{"n", std::to_string(count)}}, count));
     }
     if (std::any_of(content_.steps.begin(), content_.steps.end(), usesLetters))

@@ -267,15 +267,12 @@ void ProblemPage::showFeedback(LineRow* pointAt) {
   applyLetters(window(), zoom_);
 }
 
-/// What comes after the verdict stays covered until one is chosen: being asked for an amount must not tell
-/// that there is one.
 void ProblemPage::uncover() {
-  bool covered = false;
-  for (LineRow* row : rows_) {
-    row->setVisible(!covered || session_->current().handedIn);
-    const bool isVerdict = session_->current().problem.asks[row->line()].isVerdict();
-    covered = covered || (isVerdict && row->text().isEmpty());
-  }
+  const PracticeProblem& shown = session_->current();
+  const bool saysVerdict = std::any_of(rows_.begin(), rows_.end(), [&](const LineRow* row) {
+    return shown.problem.asks[row->line()].isVerdict() && !row->text().isEmpty();
+  });
+  for (LineRow* row : rows_) row->setVisible(!shown.isCovered(row->line(), saysVerdict));
 }
 
 void ProblemPage::check(LineRow* row) {

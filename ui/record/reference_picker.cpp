@@ -344,14 +344,17 @@ void ReferencePicker::setOther(const ListGroup* group) {
   useOther_->setToolTip(plainTip(whole));
 }
 
-void ReferencePicker::allowTaking() {
-  const bool asks = chosen_ && isPastReview(list_.entries[*chosen_], today_);
-  const bool other = !useOther_->isHidden();
-  take_->setEnabled(chosen_ && (!asks || useIt_->isChecked()) && (!other || useOther_->isChecked()));
+bool ReferencePicker::mayTake() const {
+  const int row = found_->currentRow();
+  return chosen_ && row >= 0 &&
+         mayBeTaken(list_.entries[*chosen_], groups_[static_cast<std::size_t>(row)], order_, today_,
+                    {useIt_->isChecked(), useOther_->isChecked()});
 }
 
+void ReferencePicker::allowTaking() { take_->setEnabled(mayTake()); }
+
 void ReferencePicker::take() {
-  if (!take_->isEnabled()) return;
+  if (!mayTake()) return;
   Q_EMIT taken(entriesOf(list_.entries[*chosen_], today_));
   accept();
 }

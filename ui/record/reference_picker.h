@@ -59,6 +59,7 @@ class ReferencePicker : public QDialog {
   void say(const QString& text);
   void setReview(const ListEntry* entry);
   void setOther(const ListGroup* group);
+  [[nodiscard]] bool mayTake() const;
   void allowTaking();
   void take();
 

@@ -1,5 +1,6 @@
 #include "ui/working/step_views.h"
 
+#include "core/check/judgement.h"
 #include "core/number/decimal_text.h"
 #include "core/words/phrasebook.h"
 #include "core/words/step_words.h"

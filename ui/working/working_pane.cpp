@@ -7,6 +7,7 @@
 #include <QScrollBar>
 #include <algorithm>
 
+#include "core/check/judgement.h"
 #include "core/words/sentences.h"
 #include "ui/theme/text.h"
 #include "ui/working/amount_widget.h"

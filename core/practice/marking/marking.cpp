@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/check/judgement.h"
 #include "core/number/ascii.h"
 #include "core/number/decimal_text.h"
 #include "core/practice/marking/detail/mark_number.h"
@@ -77,21 +78,18 @@ LineMark markDevice(const Worksheet& key, const Number& holds) {
 }  // namespace
 
 VerdictWord verdictWordOf(const Worksheet& key, const Replay& carried) {
-  for (std::size_t i = 0; i < checkCount; ++i) {
-    const auto id = static_cast<CheckId>(i);
-    const bool ofInfusion =
-        id == CheckId::concentration || id == CheckId::infusionTime || id == CheckId::infusionRate;
-    if ((isUpperLimit(id) || ofInfusion) && carried.holds(stepOf(id)) == false) return VerdictWord::unsafe;
+  switch (verdictWhere(key, [&](CheckId id) { return carried.holds(stepOf(id)); })) {
+    case VerdictKind::unsafe:
+      return VerdictWord::unsafe;
+    case VerdictKind::notCovered:
+      return VerdictWord::doesNotFit;
+    case VerdictKind::ask:
+    case VerdictKind::undecided:
+      return VerdictWord::ask;
+    case VerdictKind::safe:
+      break;
   }
-  const auto asks = [](const Finding& finding, Severity severity) { return finding.severity == severity; };
-  const auto any = [&](Severity severity) {
-    return std::ranges::any_of(key.findings, [&](const Finding& finding) {
-      return asks(finding, severity) && finding.check != CheckId::low;
-    });
-  };
-  if (any(Severity::notCovered)) return VerdictWord::doesNotFit;
-  const bool low = carried.holds(StepId::compareLow) == false;
-  return low || any(Severity::ask) ? VerdictWord::ask : VerdictWord::safe;
+  return VerdictWord::safe;
 }
 
 Marking::Marking(const Problem& problem)

@@ -34,6 +34,12 @@ bool anyMarkedAfter(const PracticeProblem& problem, std::size_t line) {
 
 }  // namespace
 
+bool PracticeProblem::isCovered(std::size_t line, bool saysVerdict) const {
+  if (handedIn || saysVerdict) return false;
+  const auto end = problem.asks.begin() + static_cast<std::ptrdiff_t>(line);
+  return std::any_of(problem.asks.begin(), end, [](const Ask& ask) { return ask.isVerdict(); });
+}
+
 PracticeSession::PracticeSession(PracticeSet set, PracticeMode mode) : set_(std::move(set)), mode_(mode) {
   set_.count = std::clamp(set_.count, 1, mostProblems);
   set_.level = std::clamp(set_.level, lowestLevel, highestLevel);

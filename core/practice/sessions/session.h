@@ -32,6 +32,11 @@ struct PracticeProblem {
   std::vector<PracticeLine> lines;  ///< as many as asks
   bool skipped = false;
   bool handedIn = false;
+
+  /// Whether a line is not to be seen yet: what comes after the verdict stays covered until one is given
+  /// (`saysVerdict`: it stands on the page, kept or not) or the problem is handed in. Being asked for an
+  /// amount must not tell that there is one.
+  [[nodiscard]] bool isCovered(std::size_t line, bool saysVerdict) const;
 };
 
 /// A student's way through a set of problems. It knows no clock and no sentence, keeps nothing anywhere, and

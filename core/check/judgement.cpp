@@ -1,0 +1,51 @@
+#include "core/check/judgement.h"
+
+#include <algorithm>
+
+namespace wardchalk {
+
+bool callsAnythingSafe(const Worksheet& sheet) {
+  return sheet.verdict != VerdictKind::notCovered &&
+         (sheet.verdict != VerdictKind::undecided || !sheet.deciding);
+}
+
+std::vector<const Finding*> findingsBeside(const Worksheet& sheet, bool questionsStand) {
+  const bool sizeUnusable = sheet.deciding &&
+                            sheet.findings[*sheet.deciding].code == FindingCode::sizeImplausible &&
+                            sheet.verdict == VerdictKind::undecided;
+  std::vector<const Finding*> beside;
+  for (std::size_t i = 0; i < sheet.findings.size(); ++i) {
+    const Finding& finding = sheet.findings[i];
+    const bool ofTheSize = finding.code == FindingCode::belowLow || finding.code == FindingCode::belowUsual ||
+                           finding.code == FindingCode::possibleSlip;
+    if (i == sheet.deciding || (questionsStand && finding.severity == Severity::ask) ||
+        (sizeUnusable && ofTheSize))
+      continue;
+    beside.push_back(&finding);
+  }
+  return beside;
+}
+
+namespace {
+
+/// Whether the check makes an order unsafe when it is outside.
+bool forbids(CheckId id) {
+  return isUpperLimit(id) || id == CheckId::concentration || id == CheckId::infusionTime ||
+         id == CheckId::infusionRate;
+}
+
+}  // namespace
+
+VerdictKind verdictWhere(const Worksheet& sheet, const Holds& holds) {
+  for (const Check& check : sheet.checks)
+    if (forbids(check.id) && holds(check.id) == false) return VerdictKind::unsafe;
+  const auto any = [&](Severity severity) {
+    return std::ranges::any_of(sheet.findings, [severity](const Finding& finding) {
+      return finding.severity == severity && finding.check != CheckId::low;
+    });
+  };
+  if (any(Severity::notCovered)) return VerdictKind::notCovered;
+  return holds(CheckId::low) == false || any(Severity::ask) ? VerdictKind::ask : VerdictKind::safe;
+}
+
+}  // namespace wardchalk
