@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/check/answers.h"
 #include "core/check/check.h"
 #include "core/check/finding.h"
 #include "core/check/slips/slip.h"
@@ -47,6 +48,7 @@ static_assert(allDiffer(stepIds) && allPlain(stepIds));
 static_assert(allDiffer(checkIds) && allPlain(checkIds));
 static_assert(allDiffer(findingIds) && allPlain(findingIds));
 static_assert(allDiffer(whyNotIds) && allPlain(whyNotIds));
+static_assert(allDiffer(answerIds) && allPlain(answerIds));
 static_assert(allDiffer(sizeSlipIds) && allPlain(sizeSlipIds));
 static_assert(allDiffer(lineFaultIds) && allPlain(lineFaultIds));
 constexpr std::array lineRemarkIds = {
