@@ -146,12 +146,6 @@ void CaseEditor::forgetSteps() {
   undoStack_.setClean();
 }
 
-Shelved CaseEditor::take() {
-  Shelved taken{draft_, isModified()};
-  clear();
-  return taken;
-}
-
 void CaseEditor::restore(Shelved shelved) {
   draft_ = std::move(shelved.draft);
   forgetSteps();

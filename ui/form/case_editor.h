@@ -8,15 +8,9 @@
 #include <vector>
 
 #include "core/record/case_draft.h"
+#include "core/session/shelved.h"
 
 namespace wardchalk::ui {
-
-/// Entries that were taken out of the form, to be hidden or to make room for another person's. They live in
-/// no widget.
-struct Shelved {
-  CaseDraft draft;
-  bool modified = false;
-};
 
 /// Everything that changes the draft goes through here: the form, undo, files, New child. Whoever shows the
 /// draft listens.
@@ -45,9 +39,9 @@ class CaseEditor : public QObject {
   void clear();
   void offer(UnitSystem system);
 
-  /// Empties the form and gives away what stood in it. What could be undone is forgotten.
-  [[nodiscard]] Shelved take();
-  /// Puts back what was taken, whatever stands there now.
+  /// What stands in the form, and whether it was changed.
+  [[nodiscard]] Shelved shown() const { return {draft_, isModified()}; }
+  /// Puts other entries into the form, whatever stands there now. What could be undone is forgotten.
   void restore(Shelved shelved);
 
   /// Whether something was entered or changed since the last file was opened or saved.

@@ -5,8 +5,10 @@
 #include <QVBoxLayout>
 
 #include "core/rules/house_rules.h"
+#include "core/session/case_session.h"
 #include "core/words/case_facts.h"
 #include "core/words/phrasebook.h"
+#include "ui/form/case_editor.h"
 #include "ui/form/field_table.h"
 #include "ui/shell/cover_page.h"
 #include "ui/shell/idle_watch.h"
@@ -49,8 +51,9 @@ IdleDesk::IdleDesk(const WindowParts& parts)
   connect(page_, &CoverPage::newChildWanted, this, &IdleDesk::newChildWanted);
 }
 
-void IdleDesk::follow(bool moreIsHeld) {
-  if (!isCovered()) watch_->setWatching(moreIsHeld || !parts_.editor.draft().isEmpty());
+void IdleDesk::follow() {
+  const CaseSession& session = parts_.session;
+  if (!session.isCovered()) watch_->setWatching(session.isUnderWay() || !parts_.editor.draft().isEmpty());
 }
 
 void IdleDesk::followRules() { watch_->setMinutes(parts_.rules.idleMinutes); }
@@ -78,11 +81,11 @@ void IdleDesk::cover() {
   keep();
   away_ << putOtherWindowsAway(parts_.window);
   parts_.clipboard.empty();
-  if (!isCovered()) {
+  if (!parts_.session.isCovered()) {
     Q_EMIT covering();
     before_ = parts_.pages->currentWidget();
-    hidden_.emplace();  // covered from here on, for whoever hears that the form is empty
-    hidden_ = parts_.editor.take();
+    parts_.session.cover(parts_.editor.shown());  // before the form is emptied, for whoever hears of that
+    parts_.editor.clear();
   }
   parts_.pages->setCurrentWidget(page_);
   page_->cover(parts_.rules.idleMinutes);
@@ -90,8 +93,9 @@ void IdleDesk::cover() {
 }
 
 void IdleDesk::showFacts() {
-  if (!isCovered()) return;  // the button was still going down when the cover was lifted
-  page_->showFacts(factsOf(hidden_->draft));
+  const std::optional<Shelved>& hidden = parts_.session.hidden();
+  if (!hidden) return;  // the button was still going down when the cover was lifted
+  page_->showFacts(factsOf(hidden->draft));
   watch_->setWatching(true);
 }
 
@@ -101,18 +105,16 @@ void IdleDesk::leavePage() {
 }
 
 void IdleDesk::uncover() {
-  if (!isCovered()) return;
-  Shelved shelved = *std::exchange(hidden_, std::nullopt);
+  Moved moved = parts_.session.uncover();
+  if (!moved) return;
   leavePage();
-  parts_.editor.restore(std::move(shelved));
+  parts_.editor.restore(std::move(*moved.toForm));
   bringBack(away_);
   parts_.window->activateWindow();
   Q_EMIT uncovered();
 }
 
-void IdleDesk::forget() {
-  if (!isCovered()) return;
-  hidden_.reset();
+void IdleDesk::reset() {
   bringBackForNewChild(away_);
   watch_->setWatching(false);
   parts_.pages->setCurrentIndex(0);

@@ -2,9 +2,7 @@
 
 #include <QObject>
 #include <QPointer>
-#include <optional>
 
-#include "ui/form/case_editor.h"
 #include "ui/shell/other_windows.h"
 #include "ui/shell/window_parts.h"
 
@@ -22,19 +20,14 @@ class IdleDesk : public QObject {
  public:
   explicit IdleDesk(const WindowParts& parts);
 
-  /// Looks again whether there is anything to hide: a case in the form, or more that is held elsewhere.
-  void follow(bool moreIsHeld);
+  /// Looks again whether there is anything to hide: a case in the form, or more that is put away.
+  void follow();
   void followRules();
 
-  [[nodiscard]] bool isCovered() const { return hidden_.has_value(); }
-  /// Whether entries that are not saved lie under the cover.
-  [[nodiscard]] bool hidesUnsaved() const {
-    return hidden_ && hidden_->modified && !hidden_->draft.isEmpty();
-  }
   /// Brings back what was covered.
   void uncover();
-  /// Takes the cover away and forgets what lay under it.
-  void forget();
+  /// Takes the cover off the screen: nothing lies under it any more.
+  void reset();
 
  Q_SIGNALS:
   /// Before entries leave the form, and after: whoever shows anything of the case takes it away.
@@ -56,7 +49,6 @@ class IdleDesk : public QObject {
   QPointer<NoticeBar> elsewhere_;  // the same warning on a board or a dialog that lies over the window
   CoverPage* page_;
   QPointer<QWidget> before_;  // the page that was covered
-  std::optional<Shelved> hidden_;
   WindowsAway away_;
 };
 

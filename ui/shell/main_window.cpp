@@ -31,6 +31,7 @@
 #include "ui/shell/rules_desk.h"
 #include "ui/shell/save_check.h"
 #include "ui/shell/second_check_desk.h"
+#include "ui/shell/second_check_words.h"
 #include "ui/shell/sheet_desk.h"
 #include "ui/shell/window_place.h"
 #include "ui/theme/text.h"
@@ -195,6 +196,11 @@ void MainWindow::connectSides() {
   connect(pane_, &WorkingPane::lit, form_, &Form::light);
   connect(pane_, &WorkingPane::originActivated, this, &MainWindow::goToOrigin);
   connect(pane_, &WorkingPane::exampleRequested, this, &MainWindow::showExample);
+  connect(pane_->amount(), &AmountWidget::answered, this,
+          [this](FindingCode question, std::optional<Answer> how) {
+            session_.answer(question, how);
+            pane_->amount()->showAnswers(session_.answers());
+          });
   // A session that ends does not always ask its windows to close.
   connect(qApp, &QCoreApplication::aboutToQuit, this, [this] { clipboard_.empty(); });
 }
@@ -202,22 +208,23 @@ void MainWindow::connectSides() {
 void MainWindow::workAgain() {
   const CaseDraft& draft = editor_.draft();
   sheet_ = workOut(draft.toCase(), rules_, draft.pendingPath());
-  const auto apart = second_->disagreement();
+  const auto apart = session_.disagreement();
   if (apart && !draft.isEmpty()) sheet_ = unsettled(std::move(sheet_), *apart);
   (*actions_)[ActionId::board]->setEnabled(!draft.isEmpty());
   form_->setWanted(draft.isEmpty() ? QStringList() : wantedFields(sheet_));
-  pane_->show(sheet_);
+  session_.worked(sheet_);
+  pane_->show(sheet_, session_.answers());
   if (draft.isEmpty()) pane_->showEmpty();  // and nothing of what stood there is left in it, shown or not
   followCase();
 }
 
 void MainWindow::nameWindow() {
-  if (idle_->isCovered()) {
+  if (session_.isCovered()) {
     setWindowModified(false);
     return setWindowTitle(tr("Wardchalk"));
   }
   const QString file = document_.name().isEmpty() ? tr("new child") : document_.name();
-  const QString name = second_->isUnderWay() ? tr("second check") : file;
+  const QString name = session_.isUnderWay() ? tr("second check") : file;
   QString shown = outside(name);
   shown.replace(QStringLiteral("[*]"),
                 QStringLiteral("[*][*]"));  // of the file's name, not the sign of changes
@@ -225,14 +232,9 @@ void MainWindow::nameWindow() {
   setWindowModified(editor_.isModified());
 }
 
-bool MainWindow::holdsUnsaved() const {
-  const bool inForm = editor_.isModified() && !editor_.draft().isEmpty();
-  return inForm || idle_->hidesUnsaved() || second_->holdsUnsaved();
-}
-
 /// Whether the entries may go: nothing was entered, or they are saved, or the user lets them go.
 bool MainWindow::mayLeave(const QString& question) {
-  if (!holdsUnsaved()) return true;
+  if (!session_.holdsUnsaved(editor_.shown())) return true;
   switch (dialogs_.unsaved(this, question)) {
     case Unsaved::save:
       idle_->uncover();
@@ -249,8 +251,9 @@ bool MainWindow::mayLeave(const QString& question) {
 void MainWindow::newChild() {
   if (!mayLeave(tr("The entries are not saved. Begin with a new child? It cannot be undone."))) return;
   clipboard_.empty();
-  idle_->forget();
-  second_->forget();
+  session_.forget();
+  idle_->reset();
+  second_->reset();
   document_.clear();
   followDesks();
   form_->focusField(QStringLiteral("child.height"));
@@ -262,24 +265,26 @@ void MainWindow::openChosen() {
 }
 
 bool MainWindow::openFile(const QString& file) {
-  if (idle_->isCovered() || second_->isUnderWay()) return false;
+  if (session_.isCovered() || session_.isUnderWay()) return false;
   if (!mayLeave(tr("The entries are not saved. Open another case in their place?"))) return false;
   if (const auto opened = document_.open(file); !opened) {
     tellRefusal(tr("The case was not opened"), file, opened.refusal());
     return false;
   }
-  second_->forget();
+  session_.opened();
+  second_->reset();
   followDesks();
   return true;
 }
 
 bool MainWindow::openRow(const std::vector<WrittenEntry>& entries) {
-  if (second_->isUnderWay())
+  if (session_.isUnderWay())
     dialogs_.tell(this, tr("The row was not opened"), fromCore(say(PhraseId::second_underWay)));
-  if (stage() != WindowStage::usual) return false;
+  if (session_.isCovered() || session_.isUnderWay()) return false;
   if (!mayLeave(tr("The entries are not saved. Open another case in their place?"))) return false;
   document_.openEntries(entries);
-  second_->forget();
+  session_.opened();
+  second_->reset();
   followDesks();
   return true;
 }
@@ -325,10 +330,11 @@ void MainWindow::tellRefusal(const QString& title, const QString& file, const Re
 }
 
 void MainWindow::showExample() {
-  if (idle_->isCovered() || second_->isUnderWay()) return;
+  if (session_.isCovered() || session_.isUnderWay()) return;
   if (!mayLeave(tr("The entries are not saved. Show the worked example in their place?"))) return;
-  second_->forget();
   document_.openExample();
+  session_.opened();
+  second_->reset();
   followDesks();
 }
 
@@ -340,7 +346,7 @@ void MainWindow::makeSheet(void (SheetDesk::*make)(const Worksheet&, const Sheet
                          tr("Enter the child, the order and the reference first."));
   SheetMade made = madeNow();
   made.asked = pane_->amount()->asked();
-  if (second_->isRecorded()) made.second = second_->words();
+  if (session_.record()) made.second = secondCheckWords(session_.record());
   (desk_->*make)(sheet_, made);
 }
 

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "core/check/worksheet.h"
+#include "core/session/case_session.h"
 #include "ui/form/case_editor.h"
 #include "ui/shell/case_document.h"
 #include "ui/shell/dialogs.h"
@@ -17,7 +18,6 @@ class QVBoxLayout;
 namespace wardchalk::ui {
 
 struct SheetMade;
-enum class WindowStage : std::uint8_t;
 class Actions;
 class Board;
 class CautionBar;
@@ -77,11 +77,9 @@ class MainWindow : public QMainWindow {
   void followCase();
   void followDesks();
   void followSecondCheck();
-  [[nodiscard]] WindowStage stage() const;
   void useRules();
   void hideOther();
   void nameWindow();
-  [[nodiscard]] bool holdsUnsaved() const;
   bool mayLeave(const QString& question);
   void newChild();
   void openChosen();
@@ -101,6 +99,7 @@ class MainWindow : public QMainWindow {
   Settings& settings_;
   Dialogs& dialogs_;
   CaseEditor editor_;
+  CaseSession session_;
   CaseDocument document_;
   OwnClipboard clipboard_;
   Worksheet sheet_;

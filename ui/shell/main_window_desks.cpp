@@ -7,6 +7,7 @@
 #include "ui/shell/offered_actions.h"
 #include "ui/shell/rules_desk.h"
 #include "ui/shell/second_check_desk.h"
+#include "ui/shell/second_check_words.h"
 #include "ui/theme/text.h"
 #include "ui/working/working_pane.h"
 
@@ -15,7 +16,7 @@
 namespace wardchalk::ui {
 
 void MainWindow::buildDesks(QStackedWidget* pages, QVBoxLayout* notices) {
-  const WindowParts parts{this, editor_, rules_, dialogs_, clipboard_, pages, notices};
+  const WindowParts parts{this, editor_, session_, rules_, dialogs_, clipboard_, pages, notices};
   rulesDesk_ = new RulesDesk(parts, rules_, settings_);
   second_ = new SecondCheckDesk(parts);
   idle_ = new IdleDesk(parts);
@@ -41,37 +42,32 @@ void MainWindow::bindCheckActions() {
   connect(idle_, &IdleDesk::uncovered, this, [this] {
     second_->uncover();
     followDesks();
-    if (!second_->isComparing()) form_->focusLast();
+    if (!session_.isComparing()) form_->focusLast();
   });
   connect(idle_, &IdleDesk::newChildWanted, this, &MainWindow::newChild);
 }
 
 /// What stands at the bottom, and whether there is anything to hide.
 void MainWindow::followCase() {
-  idle_->follow(second_->isUnderWay());
-  const bool stands = !editor_.draft().isEmpty() && !second_->isUnderWay() && !idle_->isCovered();
-  caution_->setSecondCheck(stands ? second_->words() : QString());
-}
-
-WindowStage MainWindow::stage() const {
-  if (idle_->isCovered()) return WindowStage::covered;
-  if (second_->isComparing()) return WindowStage::comparing;
-  return second_->isUnderWay() ? WindowStage::secondEnters : WindowStage::usual;
+  idle_->follow();
+  const bool stands = !editor_.draft().isEmpty() && !session_.isUnderWay() && !session_.isCovered();
+  caution_->setSecondCheck(stands ? secondCheckWords(session_.record()) : QString());
 }
 
 /// What the window offers and is called follows from what is under way: a second check, a cover.
 void MainWindow::followDesks() {
   followCase();
-  actions_->leaveOnly(offeredActions(stage()));
-  pane_->offerExample(stage() == WindowStage::usual);
-  form_->offerList(stage() == WindowStage::usual || stage() == WindowStage::secondEnters);
+  const bool isFormSeen = !session_.isCovered() && !session_.isComparing();
+  actions_->leaveOnly(offeredActions(session_.state()));
+  pane_->offerExample(isFormSeen && !session_.isUnderWay());
+  form_->offerList(isFormSeen);
   nameWindow();
 }
 
 /// A disagreement that was recorded stands in the worksheet, and goes from it when it is settled or void.
 void MainWindow::followSecondCheck() {
   const bool stands = sheet_.finding(FindingCode::secondDiffers) != nullptr;
-  if (stands != second_->disagreement().has_value() && !editor_.draft().isEmpty()) workAgain();
+  if (stands != session_.disagreement().has_value() && !editor_.draft().isEmpty()) workAgain();
   followDesks();
 }
 

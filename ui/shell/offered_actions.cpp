@@ -41,15 +41,20 @@ QSet<A> ofTheUsual() {
 
 }  // namespace
 
-QSet<ActionId> offeredActions(WindowStage stage) {
-  switch (stage) {
-    case WindowStage::usual:
+QSet<ActionId> offeredActions(SessionState state) {
+  switch (state) {
+    case SessionState::alone:
+    case SessionState::agreed:
+    case SessionState::differs:
       return ofTheUsual();
-    case WindowStage::secondEnters:
+    case SessionState::secondEnters:
+    case SessionState::firstCorrects:
+    case SessionState::secondCorrects:
       return harmless() + ofEntering();
-    case WindowStage::comparing:
+    case SessionState::comparingAlike:
+    case SessionState::comparingApart:
       return harmless() + QSet<A>{A::secondLeave};
-    case WindowStage::covered:
+    case SessionState::covered:
       return harmless();
   }
   return harmless();

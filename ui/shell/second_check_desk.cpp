@@ -4,9 +4,9 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
-#include "core/check/work_out.h"
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
+#include "ui/form/case_editor.h"
 #include "ui/form/field_table.h"
 #include "ui/record/second_check_view.h"
 #include "ui/shell/dialogs.h"
@@ -18,18 +18,9 @@ namespace wardchalk::ui {
 
 namespace {
 
-QStringList entriesApart(const SecondCheck& check) {
-  QStringList apart;
-  for (const EntryCompared& entry : check.entries)
-    if (!agrees(entry.agreement)) apart << nameOf(fieldSpec(entry.path));
-  return apart;
-}
-
-/// What the two have to look at; the figures between follow from the entries.
-QStringList whatDiffers(const SecondCheck& check) {
-  QStringList apart = entriesApart(check);
-  if (!check.sameVerdict) apart << fromCore(say(PhraseId::second_verdict));
-  return apart;
+/// As it is told on the sheet.
+std::string timeNow() {
+  return QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd HH:mm")).toStdString();
 }
 
 }  // namespace
@@ -69,7 +60,7 @@ void SecondCheckDesk::dropView() {
 }
 
 void SecondCheckDesk::begin() {
-  if (isUnderWay()) return;
+  if (parts_.session.isUnderWay()) return;
   parts_.editor.finishAll();
   const CaseDraft& draft = parts_.editor.draft();
   if (draft.isEmpty())
@@ -82,23 +73,21 @@ void SecondCheckDesk::begin() {
         fromCore(say(PhraseId::second_notBegun, {{"field", nameOf(fieldSpec(*path)).toStdString()}})));
     return Q_EMIT fieldWanted(fromCore(*path));
   }
-  record_.reset();
+  if (!parts_.session.begin(parts_.editor.shown())) return;
   voided_->quiet();
   parts_.clipboard.empty();  // what the first person copied is not offered to the second
   away_ = putOtherWindowsAway(parts_.window);
-  inForm_ = Person::second;
-  corrected_ = false;
-  firstLook_.reset();
-  other_ = parts_.editor.take();
+  parts_.editor.clear();
   sayWhoseTurn();
   Q_EMIT changed();
   Q_EMIT begun();
 }
 
 void SecondCheckDesk::sayWhoseTurn() {
-  const PhraseId id = !corrected_                ? PhraseId::second_hidden
-                      : inForm_ == Person::first ? PhraseId::second_correctFirst
-                                                 : PhraseId::second_correctSecond;
+  const SessionState state = parts_.session.state();
+  const PhraseId id = state == SessionState::firstCorrects    ? PhraseId::second_correctFirst
+                      : state == SessionState::secondCorrects ? PhraseId::second_correctSecond
+                                                              : PhraseId::second_hidden;
   notice_->say(fromCore(say(id)));
 }
 
@@ -114,18 +103,8 @@ bool SecondCheckDesk::mayCompare() {
     Q_EMIT fieldWanted(fromCore(*path));
     return false;
   }
-  if (firstLook_) return true;
-  const std::vector<Need> needs = stillNeeded();
-  if (!needs.empty() && !comparesUnfinished(needs)) return false;
-  firstLook_ = FirstLook{{}, needs.empty()};
-  firstLook_->apart = whatDiffers(*comparison()).join(QStringLiteral(", "));
-  return true;
-}
-
-/// Before the first comparison the form is the second person's.
-std::vector<Need> SecondCheckDesk::stillNeeded() const {
-  const Worksheet first = workOut(other_.draft.toCase(), parts_.rules);
-  return needsBeyond(first, workOut(parts_.editor.draft().toCase(), parts_.rules));
+  const std::vector<Need> needs = parts_.session.stillNeeded(draft, parts_.rules);
+  return needs.empty() || comparesUnfinished(needs);
 }
 
 /// Who has seen the first person's entries does not work alone any more.
@@ -138,28 +117,16 @@ bool SecondCheckDesk::comparesUnfinished(const std::vector<Need>& needs) {
                                                tr("&Go on entering"), tr("&Compare all the same")});
 }
 
-std::optional<SecondCheck> SecondCheckDesk::comparison() const {
-  if (!isUnderWay()) return std::nullopt;
-  const CaseDraft& here = parts_.editor.draft();
-  const bool firstHere = inForm_ == Person::first;
-  const CaseDraft& first = firstHere ? here : other_.draft;
-  const CaseDraft& second = firstHere ? other_.draft : here;
-  const Worksheet one = workOut(first.toCase(), parts_.rules);
-  const Worksheet two = workOut(second.toCase(), parts_.rules);
-  const std::vector<WrittenEntry> oneEntries = first.entries();
-  const std::vector<WrittenEntry> twoEntries = second.entries();
-  return compareChecks({oneEntries, one}, {twoEntries, two});
-}
-
 void SecondCheckDesk::showPage(QWidget* page) {
-  comparing_ = view_ && page == view_;
-  if (view_ && !comparing_) view_->empty();
+  if (view_ && page != view_) view_->empty();
   parts_.pages->setCurrentWidget(page);
   Q_EMIT changed();
 }
 
 void SecondCheckDesk::compare() {
-  if (!isUnderWay() || comparing_ || !mayCompare()) return;
+  const CaseSession& session = parts_.session;
+  if (!session.isUnderWay() || session.isComparing() || !mayCompare()) return;
+  if (!parts_.session.compare(parts_.editor.draft(), parts_.rules)) return;
   notice_->quiet();
   makeView();
   showComparison();
@@ -167,87 +134,47 @@ void SecondCheckDesk::compare() {
 }
 
 /// Who was shown the first entries before the own ones were complete cannot say to have worked alone.
-void SecondCheckDesk::showComparison() { view_->show(*comparison(), firstLook_ && firstLook_->complete); }
-
-void SecondCheckDesk::swap() {
-  Shelved here = parts_.editor.take();
-  parts_.editor.restore(std::exchange(other_, std::move(here)));
-  inForm_ = inForm_ == Person::first ? Person::second : Person::first;
+void SecondCheckDesk::showComparison() {
+  const auto check = parts_.session.comparison(parts_.editor.draft(), parts_.rules);
+  if (check) view_->show(*check, parts_.session.wasAlone());
 }
 
 void SecondCheckDesk::correct(Person person) {
-  if (inForm_ != person) swap();
-  corrected_ = true;
+  Moved moved = parts_.session.correct(person, parts_.editor.shown());
+  if (!moved) return;
+  if (moved.toForm) parts_.editor.restore(std::move(*moved.toForm));
   showPage(parts_.pages->widget(0));
   sayWhoseTurn();
   Q_EMIT fieldWanted({});
 }
 
-/// Nothing of the second person's entries is kept.
-void SecondCheckDesk::putFirstBack() {
-  if (inForm_ == Person::second) swap();
-  other_ = {};
-  inForm_ = Person::none;
-  firstLook_.reset();
+/// The first person's entries are in the form again.
+void SecondCheckDesk::end(Moved moved) {
+  if (!moved) return;
+  if (moved.toForm) parts_.editor.restore(std::move(*moved.toForm));
   notice_->quiet();
   showPage(parts_.pages->widget(0));
   dropView();
   const bool others = !away_.isEmpty();
   bringBack(away_);
   if (others) parts_.window->activateWindow();  // the keyboard stays with the case
+  Q_EMIT fieldWanted({});
 }
 
 void SecondCheckDesk::askToLeave() {
-  if (!isUnderWay()) return;
+  if (!parts_.session.isUnderWay()) return;
   parts_.editor.finishAll();
-  const bool entered = inForm_ == Person::first || !parts_.editor.draft().isEmpty();
+  const bool entered = parts_.session.inForm() == Person::first || !parts_.editor.draft().isEmpty();
   const GoOnQuestion question{tr("Stop the second check"), fromCore(say(PhraseId::second_stop)),
                               tr("&Go on entering"), tr("&Stop the second check")};
   if (!entered || parts_.dialogs.goesOn(parts_.window, question)) leave();
 }
 
-void SecondCheckDesk::leave() {
-  if (!isUnderWay()) return;
-  putFirstBack();
-  Q_EMIT fieldWanted({});
-}
+void SecondCheckDesk::leave() { end(parts_.session.leave()); }
 
-std::string SecondCheckDesk::doneWords(const SecondCheck& check) const {
-  const bool alone = firstLook_ && firstLook_->complete;
-  if (const auto apart = disagreementOf(check)) {
-    const std::string how = alone ? std::string() : say(PhraseId::second_notAlone);
-    return say(PhraseId::second_doneDiffers,
-               {{"first", apart->first},
-                {"second", apart->second},
-                {"entries", entriesApart(check).join(QStringLiteral(", ")).toStdString()},
-                {"how", how}});
-  }
-  if (!alone) return say(PhraseId::second_notIndependent);
-  if (firstLook_->apart.isEmpty()) return say(PhraseId::second_doneSame);
-  return say(PhraseId::second_differedAtFirst, {{"what", firstLook_->apart.toStdString()}});
-}
+void SecondCheckDesk::finish() { end(parts_.session.record(parts_.editor.shown(), parts_.rules, timeNow())); }
 
-QString SecondCheckDesk::recordWords(const SecondCheck& check) const {
-  const std::string time =
-      QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd HH:mm")).toStdString();
-  return fromCore(say(PhraseId::second_when, {{"said", doneWords(check)}, {"time", time}}));
-}
-
-void SecondCheckDesk::finish() {
-  const SecondCheck check = *comparison();
-  const QString words = recordWords(check);
-  putFirstBack();
-  record_ = Record{parts_.editor.draft().entries(), parts_.rules, words, disagreementOf(check)};
-  Q_EMIT changed();
-  Q_EMIT fieldWanted({});
-}
-
-void SecondCheckDesk::forget() {
-  other_ = {};
-  inForm_ = Person::none;
-  firstLook_.reset();
-  record_.reset();
-  covered_ = false;
+void SecondCheckDesk::reset() {
   bringBackForNewChild(away_);
   notice_->quiet();
   voided_->quiet();
@@ -255,47 +182,28 @@ void SecondCheckDesk::forget() {
   dropView();
 }
 
-void SecondCheckDesk::voidRecord(PhraseId what) {
-  if (!record_) return;
-  record_.reset();
+void SecondCheckDesk::sayVoid(PhraseId what) {
   voided_->say(fromCore(say(PhraseId::second_voided, {{"what", say(what)}})));
   Q_EMIT changed();
 }
 
-/// After how many minutes entries are covered changes no figure.
 void SecondCheckDesk::followRules() {
-  if (!record_) return;
-  HouseRules now = parts_.rules;
-  now.idleMinutes = record_->rules.idleMinutes;
-  if (now == record_->rules) return;
-  voidRecord(PhraseId::second_rulesChanged);
+  if (parts_.session.rulesChanged(parts_.rules)) sayVoid(PhraseId::second_rulesChanged);
 }
 
-/// Any change of an entry voids the record, also one that is taken back.
 void SecondCheckDesk::follow() {
-  if (record_ && !covered_ && parts_.editor.draft().entries() != record_->entries)
-    voidRecord(PhraseId::second_entryChanged);
-}
-
-bool SecondCheckDesk::holdsUnsaved() const {
-  return isUnderWay() && (other_.modified || parts_.editor.isModified() || covered_);
-}
-
-QString SecondCheckDesk::words() const {
-  return record_ ? record_->words : fromCore(say(PhraseId::second_notDone) + ".");
+  if (parts_.session.changed(parts_.editor.draft())) sayVoid(PhraseId::second_entryChanged);
 }
 
 void SecondCheckDesk::cover() {
-  covered_ = true;
-  if (comparing_) view_->empty();
+  if (view_) view_->empty();
   voided_->quiet();
   notice_->quiet();
 }
 
 void SecondCheckDesk::uncover() {
-  covered_ = false;
-  if (comparing_) showComparison();
-  if (isUnderWay() && !comparing_) sayWhoseTurn();
+  if (parts_.session.isComparing()) return showComparison();
+  if (parts_.session.isUnderWay()) sayWhoseTurn();
 }
 
 void SecondCheckDesk::setZoom(int percent) {

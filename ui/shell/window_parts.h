@@ -5,6 +5,7 @@ class QVBoxLayout;
 class QWidget;
 
 namespace wardchalk {
+class CaseSession;
 struct HouseRules;
 }  // namespace wardchalk
 
@@ -18,6 +19,7 @@ class OwnClipboard;
 struct WindowParts {
   QWidget* window;
   CaseEditor& editor;
+  CaseSession& session;  ///< where the case stands; a desk tells it what happens and shows what it says
   const HouseRules& rules;
   Dialogs& dialogs;
   OwnClipboard& clipboard;

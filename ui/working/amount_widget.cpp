@@ -2,6 +2,8 @@
 
 #include <QLayout>
 #include <QPainter>
+#include <algorithm>
+#include <map>
 
 #include "core/words/phrasebook.h"
 #include "ui/theme/text.h"
@@ -13,13 +15,14 @@ namespace wardchalk::ui {
 AmountWidget::AmountWidget(QWidget* parent)
     : QWidget(parent), questions_(new QuestionList(this)), text_(new AmountText(this)) {
   connect(questions_, &QuestionList::answered, this, [this] {
+    tellAnswers();
     refresh();
     Q_EMIT changed();
   });
   questions_->setQuestions({});
 }
 
-void AmountWidget::show(const Worksheet& sheet) {
+void AmountWidget::show(const Worksheet& sheet, const Answers& answers) {
   const bool sameCase = sheet.given == given_ && sheet.rules == rules_;
   AmountWords words = amountWords(sheet);
   if (words.measure.empty()) words.asks.clear();  // there is nothing to unfold
@@ -31,15 +34,34 @@ void AmountWidget::show(const Worksheet& sheet) {
   given_ = sheet.given;
   rules_ = sheet.rules;
   words_ = std::move(words);
+  asked_ = asks() ? questionsOf(sheet) : std::vector<FindingCode>();
+  showAnswers(answers);
+}
+
+void AmountWidget::showAnswers(const Answers& answers) {
+  answers_ = answers;
   refresh();
 }
+
+/// One answer is for every question of the same code, and stands once all of them are ticked.
+void AmountWidget::tellAnswers() {
+  const std::vector<std::optional<Answer>> ticked = questions_->answers();
+  std::map<FindingCode, std::optional<Answer>> told;
+  for (std::size_t i = 0; i < std::min(asked_.size(), ticked.size()); ++i) {
+    const auto [place, isNew] = told.emplace(asked_[i], ticked[i]);
+    if (!isNew && !ticked[i]) place->second.reset();
+  }
+  for (const auto& [question, how] : told) Q_EMIT answered(question, how);
+}
+
+bool AmountWidget::isSettled() const { return answers_.areSettled(asked_) && questions_->allAnswered(); }
 
 void AmountWidget::voidTicks() { questions_->voidTicks(); }
 
 bool AmountWidget::showsAmount() const { return text_->showsAmount(); }
 
 std::optional<QStringList> AmountWidget::asked() const {
-  if (!asks() || !questions_->allAnswered()) return std::nullopt;
+  if (!asks() || !isSettled()) return std::nullopt;
   return questions_->whomAsked();
 }
 
@@ -48,7 +70,7 @@ QList<QWidget*> AmountWidget::focusOrder() const { return questions_->focusOrder
 void AmountWidget::refresh() {
   AmountText::Content content{words_, {}, {}};
   const auto count = static_cast<long>(words_.asks.size());
-  if (count > 0 && !questions_->allAnswered())
+  if (count > 0 && !isSettled())
     content.before = held(say(PhraseId::ask_before, {{"n", std::to_string(count)}}, count));
   else if (count > 0)
     content.done = held(say(PhraseId::ask_done));

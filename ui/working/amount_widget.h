@@ -3,7 +3,9 @@
 #include <QStringList>
 #include <QWidget>
 #include <optional>
+#include <vector>
 
+#include "core/check/answers.h"
 #include "core/check/worksheet.h"
 #include "core/words/amount_words.h"
 #include "ui/theme/board_palette.h"
@@ -14,15 +16,19 @@ class AmountText;
 class QuestionList;
 
 /// The amount to give, or why there is none. When the order must be asked about, the amount stays folded
-/// until every question is ticked as asked; any change of the case voids the ticks.
+/// until every question is settled. Ticks are what is being answered; that it is settled is told from
+/// outside.
 class AmountWidget : public QWidget {
   Q_OBJECT
 
  public:
   explicit AmountWidget(QWidget* parent);
 
-  void show(const Worksheet& sheet);
+  /// The ticks of another case, of other house rules or of other questions go.
+  void show(const Worksheet& sheet, const Answers& answers = {});
   using QWidget::show;
+  /// How the questions are settled now.
+  void showAnswers(const Answers& answers);
 
   /// Takes every tick back; the amount folds away.
   void voidTicks();
@@ -37,13 +43,15 @@ class AmountWidget : public QWidget {
   /// Whether there are questions to tick before an amount is shown.
   [[nodiscard]] bool asks() const { return !words_.asks.empty(); }
 
-  /// With whom each question was asked, once every one is answered.
+  /// With whom each question was asked, once every one is settled.
   [[nodiscard]] std::optional<QStringList> asked() const;
 
   /// What takes the keyboard, in reading order.
   [[nodiscard]] QList<QWidget*> focusOrder() const;
 
  Q_SIGNALS:
+  /// A question was ticked with whom it was asked, or is open again.
+  void answered(FindingCode question, std::optional<Answer> how);
   /// Ticks have changed what is shown, and with it the height.
   void changed();
 
@@ -52,12 +60,16 @@ class AmountWidget : public QWidget {
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  void tellAnswers();
+  [[nodiscard]] bool isSettled() const;
   void refresh();
   void arrange(int width);
 
   QuestionList* questions_;
   AmountText* text_;
   AmountWords words_;
+  std::vector<FindingCode> asked_;  // of each question, in their order
+  Answers answers_;
   Case given_;
   HouseRules rules_;
   Scheme scheme_ = Scheme::light;

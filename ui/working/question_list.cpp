@@ -5,6 +5,7 @@
 #include <QGridLayout>
 #include <QSignalBlocker>
 #include <algorithm>
+#include <array>
 
 #include "core/words/phrasebook.h"
 #include "ui/theme/plain_label.h"
@@ -16,7 +17,15 @@ namespace wardchalk::ui {
 
 namespace {
 
-/// Least height of what is clicked, at 100 %.
+struct Whom {
+  Answer answer;
+  PhraseId words;
+};
+
+/// Whom a question can be put to, in the order of the box.
+constexpr std::array whoms = {Whom{Answer::prescriber, PhraseId::ask_prescriber},
+                              Whom{Answer::pharmacist, PhraseId::ask_pharmacist},
+                              Whom{Answer::other, PhraseId::ask_other}};
 
 }  // namespace
 
@@ -50,8 +59,7 @@ void QuestionList::addRow(const QString& question) {
   row.whom->setObjectName(QStringLiteral("whom_%1").arg(at));
   row.whom->setAccessibleName(fromCore(say(PhraseId::ask_whom)));
   row.whom->setPlaceholderText(fromCore(say(PhraseId::ask_chooseWhom)));
-  for (const PhraseId whom : {PhraseId::ask_prescriber, PhraseId::ask_pharmacist, PhraseId::ask_other})
-    row.whom->addItem(fromCore(say(whom)));
+  for (const Whom& whom : whoms) row.whom->addItem(fromCore(say(whom.words)));
   row.whom->setCurrentIndex(-1);
   style(row);
   grid_->addWidget(row.tick, at, 0, Qt::AlignTop);
@@ -72,9 +80,19 @@ void QuestionList::voidTicks() {
   Q_EMIT answered();
 }
 
+std::vector<std::optional<Answer>> QuestionList::answers() const {
+  std::vector<std::optional<Answer>> answers;
+  for (const Row& row : rows_) {
+    const int whom = row.whom->currentIndex();
+    const bool isAnswered = row.tick->isChecked() && whom >= 0;
+    answers.push_back(isAnswered ? std::optional(whoms.at(static_cast<std::size_t>(whom)).answer)
+                                 : std::nullopt);
+  }
+  return answers;
+}
+
 bool QuestionList::allAnswered() const {
-  return std::all_of(rows_.begin(), rows_.end(),
-                     [](const Row& row) { return row.tick->isChecked() && row.whom->currentIndex() >= 0; });
+  return std::ranges::all_of(answers(), [](const auto& answer) { return answer.has_value(); });
 }
 
 QStringList QuestionList::whomAsked() const {

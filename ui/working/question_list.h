@@ -2,8 +2,10 @@
 
 #include <QStringList>
 #include <QWidget>
+#include <optional>
 #include <vector>
 
+#include "core/check/answers.h"
 #include "ui/theme/board_palette.h"
 
 class QCheckBox;
@@ -27,6 +29,8 @@ class QuestionList : public QWidget {
 
   [[nodiscard]] bool isEmpty() const { return rows_.empty(); }
   [[nodiscard]] bool allAnswered() const;
+  /// How each is answered, in their order; nothing for one that is not.
+  [[nodiscard]] std::vector<std::optional<Answer>> answers() const;
   /// With whom each was asked, in their order.
   [[nodiscard]] QStringList whomAsked() const;
 

@@ -64,11 +64,11 @@ void WorkingPane::showEmpty() {
 
 void WorkingPane::offerExample(bool offered) { start_->offerExample(offered); }
 
-void WorkingPane::show(const Worksheet& sheet) {
+void WorkingPane::show(const Worksheet& sheet, const Answers& answers) {
   empty_ = false;
   start_->hide();
   flag_->show(sheet);
-  amount_->show(sheet);
+  amount_->show(sheet, answers);
   showFindings(sheet);
   showSteps(stepViews(sheet));
   orderFocus();

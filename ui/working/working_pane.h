@@ -3,6 +3,7 @@
 #include <QWidget>
 #include <vector>
 
+#include "core/check/answers.h"
 #include "core/check/worksheet.h"
 #include "ui/theme/board_palette.h"
 
@@ -30,7 +31,7 @@ class WorkingPane : public QWidget {
 
   /// Shows a worksheet; steps that have not changed keep their cards and are neither laid out nor painted
   /// again.
-  void show(const Worksheet& sheet);
+  void show(const Worksheet& sheet, const Answers& answers = {});
   using QWidget::show;
   /// Shows what the program does and what to enter first.
   void showEmpty();

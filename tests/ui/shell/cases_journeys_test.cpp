@@ -216,7 +216,9 @@ void CasesJourneysTest::aRowThatIsNotOpenedIsNotSelected() {
 void CasesJourneysTest::openingAfterACoverAsksNothing() {
   nurse_->fill({QStringLiteral("99 cm")});
   CaseEditor& editor = nurse_->window().editor();
-  editor.restore(editor.take());
+  const Shelved away = editor.shown();
+  editor.clear();
+  editor.restore(away);
   QVERIFY(editor.isModified());
   editor.open({{"child.weight", "20 kg"}});
   QVERIFY(!editor.isModified());

@@ -4,9 +4,11 @@
 #include <QComboBox>
 #include <QSignalSpy>
 #include <QTest>
+#include <map>
 
 #include "core/check/work_out.h"
 #include "core/record/case_entry.h"
+#include "tests/ui/working/kept_answers.h"
 #include "tests/ui/working/sample_cases.h"
 #include "ui/working/amount_text.h"
 
@@ -15,11 +17,12 @@ namespace wardchalk::ui::test {
 namespace {
 
 struct Shown {
-  explicit Shown(const char* name) : amount(nullptr) {
-    amount.show(sample(name));
+  explicit Shown(const char* name) : amount(nullptr), answers(amount) {
+    show(sample(name));
     amount.resize(900, amount.heightAt(900));
     amount.show();
   }
+  void show(const Worksheet& sheet) { amount.show(sheet, answers.follow(sheet)); }
   QString text() const { return amount.findChild<AmountText*>()->spoken(); }
   QList<QCheckBox*> ticks() const { return amount.findChildren<QCheckBox*>(); }
   /// Ticks one question as asked, of the pharmacist.
@@ -31,6 +34,7 @@ struct Shown {
     for (qsizetype i = 0; i < ticks().size(); ++i) answer(i);
   }
   AmountWidget amount;
+  KeptAnswers answers;
 };
 
 }  // namespace
@@ -49,6 +53,9 @@ class AmountWidgetTest : public QObject {
   void anyEditVoidsTheTicks();
   void showingTheSameCaseKeepsTheTicks();
   void voidTicksFoldsTheAmount();
+  void anAnswerThatIsNotKeptUnfoldsNothing();
+  void whatIsKeptAloneUnfoldsNothing();
+  void tellsHowEachQuestionIsSettled();
   void eachQuestionSaysWhomItCanBePutTo();
   void questionsHaveAccessibleNames();
 };
@@ -136,7 +143,7 @@ void AmountWidgetTest::anyEditVoidsTheTicks() {
   shown.tickAll();
   Case edited = sample("ask").given;
   QVERIFY(setEntry(edited, "child.sex", "female"));
-  shown.amount.show(workOut(edited, exactRules()));
+  shown.show(workOut(edited, exactRules()));
   QVERIFY(!shown.amount.showsAmount());
   for (const QCheckBox* tick : shown.ticks()) QVERIFY(!tick->isChecked());
 }
@@ -144,7 +151,7 @@ void AmountWidgetTest::anyEditVoidsTheTicks() {
 void AmountWidgetTest::showingTheSameCaseKeepsTheTicks() {
   Shown shown("ask");
   shown.tickAll();
-  shown.amount.show(sample("ask"));
+  shown.show(sample("ask"));
   QVERIFY(shown.amount.showsAmount());
 }
 
@@ -153,6 +160,40 @@ void AmountWidgetTest::voidTicksFoldsTheAmount() {
   shown.tickAll();
   shown.amount.voidTicks();
   QVERIFY(!shown.amount.showsAmount());
+}
+
+/// A tick is what somebody says; whether it counts is not for the widget to decide.
+void AmountWidgetTest::anAnswerThatIsNotKeptUnfoldsNothing() {
+  Shown shown("ask");
+  shown.answers.follow({});  // another sheet stands by now
+  shown.tickAll();
+  QVERIFY(!shown.amount.showsAmount());
+  QVERIFY(!shown.amount.asked());
+}
+
+void AmountWidgetTest::whatIsKeptAloneUnfoldsNothing() {
+  Shown shown("ask");
+  Answers all;
+  for (const FindingCode question : questionsOf(sample("ask"))) all.given[question] = Answer::pharmacist;
+  shown.amount.showAnswers(all);
+  QVERIFY(!shown.amount.showsAmount());
+}
+
+void AmountWidgetTest::tellsHowEachQuestionIsSettled() {
+  const Shown shown("ask");
+  std::map<FindingCode, std::optional<Answer>> told;
+  connect(&shown.amount, &AmountWidget::answered, this,
+          [&](FindingCode question, std::optional<Answer> how) { told[question] = how; });
+  const std::vector<FindingCode> questions = questionsOf(sample("ask"));
+  const std::vector wanted{Answer::prescriber, Answer::pharmacist, Answer::other};
+  for (int whom = 0; whom < 3; ++whom) {
+    shown.ticks().first()->setChecked(true);
+    shown.amount.findChildren<QComboBox*>().first()->setCurrentIndex(whom);
+    QCOMPARE(told.at(questions[0]), std::optional(wanted[static_cast<std::size_t>(whom)]));
+    QCOMPARE(told.at(questions[1]), std::optional<Answer>());
+  }
+  shown.ticks().first()->setChecked(false);
+  QCOMPARE(told.at(questions[0]), std::optional<Answer>());
 }
 
 void AmountWidgetTest::eachQuestionSaysWhomItCanBePutTo() {

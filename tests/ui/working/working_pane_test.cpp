@@ -10,6 +10,7 @@
 #include "core/check/work_out.h"
 #include "core/record/case_entry.h"
 #include "tests/ui/support/ink.h"
+#include "tests/ui/working/kept_answers.h"
 #include "tests/ui/working/sample_cases.h"
 #include "ui/working/amount_text.h"
 #include "ui/working/amount_widget.h"
@@ -30,12 +31,13 @@ Case edited(const char* name, const char* path, const char* text) {
 /// A pane of the usual size with a sample on screen.
 struct Shown {
   explicit Shown(const char* name) : Shown(sample(name)) {}
-  explicit Shown(const Worksheet& sheet) : pane(nullptr) {
+  explicit Shown(const Worksheet& sheet) : pane(nullptr), answers(*pane.amount()) {
     pane.resize(930, 700);
-    pane.show(sheet);
+    pane.show(sheet, answers.follow(sheet));
     pane.show();
   }
   WorkingPane pane;
+  KeptAnswers answers;
 };
 
 StepCard* cardOf(const WorkingPane& pane, StepId id) {
@@ -299,13 +301,14 @@ void WorkingPaneTest::shoots() {
     for (const int zoom : {100, 200})
       for (const bool dark : {false, true}) {
         WorkingPane pane;
+        KeptAnswers answers(*pane.amount());
         if (dark) pane.setPalette(darkDesktop());
         pane.resize(930, 700);
         pane.setZoom(zoom);
         if (each.name == "empty")
           pane.showEmpty();
         else
-          pane.show(workOut(each.given, each.rules));
+          pane.show(workOut(each.given, each.rules), answers.follow(workOut(each.given, each.rules)));
         pane.show();
         QVERIFY(QTest::qWaitForWindowExposed(&pane));
         for (auto* tick : pane.findChildren<QCheckBox*>().mid(0, dark ? 9 : 1)) tick->setChecked(true);
