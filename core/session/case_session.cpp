@@ -1,5 +1,6 @@
 #include "core/session/case_session.h"
 
+#include <algorithm>
 #include <utility>
 
 #include "core/check/work_out.h"
@@ -11,12 +12,18 @@ namespace {
 /// Whether two may compare by these entries, or begin to.
 bool isReadable(const CaseDraft& draft) { return !draft.isEmpty() && !draft.refusedPath(); }
 
+/// Never nothing where the two differ: the verdicts stand in where no figure and no entry can be named.
+Disagreement differenceIn(const SecondCheck& check) {
+  return disagreementOf(check).value_or(Disagreement{check.firstVerdict, check.secondVerdict});
+}
+
 }  // namespace
 
 SessionState CaseSession::stateUnderCover() const {
   if (!underWay_) {
     if (!record_) return SessionState::alone;
-    return record_->differs ? SessionState::differs : SessionState::agreed;
+    if (!record_->differs) return SessionState::agreed;
+    return record_->changedSince ? SessionState::differedBefore : SessionState::differs;
   }
   if (underWay_->comparing)
     return underWay_->apart ? SessionState::comparingApart : SessionState::comparingAlike;
@@ -27,7 +34,12 @@ SessionState CaseSession::stateUnderCover() const {
 SessionState CaseSession::state() const { return isCovered() ? SessionState::covered : stateUnderCover(); }
 
 std::optional<Disagreement> CaseSession::disagreement() const {
-  return record_ ? record_->differs : std::nullopt;
+  if (underWay_ || !record_ || record_->changedSince) return std::nullopt;
+  return record_->differs;
+}
+
+bool CaseSession::leavesDifference() const {
+  return underWay_ && (underWay_->seenApart || (record_ && !record_->changedSince));
 }
 
 bool CaseSession::wasAlone() const {
@@ -42,9 +54,9 @@ bool CaseSession::holdsUnsaved(const Shelved& inForm) const {
 
 bool CaseSession::begin(const Shelved& inForm) {
   if (!isUsual() || !isReadable(inForm.draft)) return false;
-  record_.reset();
+  if (record_ && !record_->differs) record_.reset();
   questioning_.voidAnswers();
-  underWay_ = UnderWay{.other = inForm, .firstLook = {}};
+  underWay_ = UnderWay{.other = inForm, .firstLook = {}, .seenApart = {}};
   return true;
 }
 
@@ -72,6 +84,7 @@ bool CaseSession::compare(const CaseDraft& inForm, const HouseRules& rules) {
   if (!underWay_->firstLook)
     underWay_->firstLook = FirstLook{apartIn(check), stillNeeded(inForm, rules).empty()};
   underWay_->apart = !check.agree();
+  if (underWay_->apart) underWay_->seenApart = recordOf(check, inForm, rules);
   underWay_->comparing = true;
   return true;
 }
@@ -85,7 +98,24 @@ Moved CaseSession::correct(Person person, const Shelved& inForm) {
   return {true, std::exchange(underWay_->other, inForm)};
 }
 
-Moved CaseSession::putFirstBack() {
+const CaseDraft& CaseSession::firstDraft(const CaseDraft& inForm) const {
+  return underWay_ && underWay_->inForm == Person::second ? underWay_->other.draft : inForm;
+}
+
+SecondCheckRecord CaseSession::recordOf(const SecondCheck& check, const CaseDraft& inForm,
+                                        const HouseRules& rules) const {
+  SecondCheckRecord record{
+      firstDraft(inForm).entries(), rules, *underWay_->firstLook, apartIn(check), {}, {}};
+  if (!check.agree()) record.differs = differenceIn(check);
+  return record;
+}
+
+void CaseSession::judgeRecord(const CaseDraft& firsts) {
+  if (record_ && record_->differs) record_->changedSince = isChangedSince(*record_, firsts);
+}
+
+Moved CaseSession::putFirstBack(const Shelved& inForm) {
+  judgeRecord(firstDraft(inForm.draft));
   const UnderWay ended = *std::exchange(underWay_, std::nullopt);
   if (ended.inForm == Person::first) return {true, std::nullopt};
   questioning_.voidAnswers();
@@ -94,27 +124,32 @@ Moved CaseSession::putFirstBack() {
 
 Moved CaseSession::record(const Shelved& inForm, const HouseRules& rules, std::string time) {
   if (isCovered() || !isComparing()) return {};
-  const SecondCheck check = *comparison(inForm.draft, rules);
-  const bool firstHere = underWay_->inForm == Person::first;
-  const CaseDraft& first = firstHere ? inForm.draft : underWay_->other.draft;
-  record_ = SecondCheckRecord{first.entries(),       rules,          *underWay_->firstLook, apartIn(check),
-                              disagreementOf(check), std::move(time)};
-  return putFirstBack();
+  record_ = recordOf(*comparison(inForm.draft, rules), inForm.draft, rules);
+  record_->time = std::move(time);
+  return putFirstBack(inForm);
 }
 
-Moved CaseSession::leave() {
+Moved CaseSession::leave(const Shelved& inForm, std::string time) {
   if (isCovered() || !isUnderWay()) return {};
-  return putFirstBack();
+  if (underWay_->seenApart) {
+    record_ = std::move(underWay_->seenApart);
+    record_->time = std::move(time);
+  }
+  return putFirstBack(inForm);
 }
 
 bool CaseSession::changed(const CaseDraft& inForm) {
-  if (!record_ || !isUsual() || inForm.entries() == record_->entries) return false;
-  record_.reset();
-  return true;
+  if (!record_ || !isUsual()) return false;
+  const SessionState before = state();
+  if (record_->differs)
+    judgeRecord(inForm);
+  else if (inForm.entries() != record_->entries)
+    record_.reset();
+  return state() != before;
 }
 
 bool CaseSession::rulesChanged(const HouseRules& rules) {
-  if (!record_) return false;
+  if (!record_ || record_->differs) return false;
   HouseRules now = rules;
   now.idleMinutes = record_->rules.idleMinutes;
   if (now == record_->rules) return false;
@@ -122,10 +157,21 @@ bool CaseSession::rulesChanged(const HouseRules& rules) {
   return true;
 }
 
-bool CaseSession::opened() {
+bool CaseSession::opened(const CaseDraft& before, const CaseDraft& now) {
   if (!isUsual()) return false;
-  record_.reset();
   questioning_.voidAnswers();
+  const std::vector<WrittenEntry> entries = now.entries();
+  const auto isOf = [&](const SecondCheckRecord& record) {
+    return isSameChild(record.entries, entries, record.rules.pounds);
+  };
+  if (record_ && !record_->differs) record_.reset();
+  if (record_ && !isOf(*record_) && !isSameChild(before.entries(), entries, record_->rules.pounds))
+    setAside_.push_back(*std::exchange(record_, std::nullopt));
+  if (const auto known = std::ranges::find_if(setAside_, isOf); !record_ && known != setAside_.end()) {
+    record_ = std::move(*known);
+    setAside_.erase(known);
+  }
+  judgeRecord(now);
   return true;
 }
 

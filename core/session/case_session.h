@@ -20,6 +20,7 @@ enum class SessionState : std::uint8_t {
   alone,           ///< one person's entries, or none; nothing is recorded of a second check
   agreed,          ///< a second check was recorded, and agrees
   differs,         ///< a second check was recorded, and differs: no amount
+  differedBefore,  ///< the same, and an entry that differed was changed since; it was not repeated
   secondEnters,    ///< a second person enters; the first one's entries are put away
   comparingAlike,  ///< both are side by side, and nothing differs
   comparingApart,  ///< both are side by side, and differ
@@ -28,9 +29,10 @@ enum class SessionState : std::uint8_t {
   covered,         ///< everything is hidden, and waits as it was
 };
 
-inline constexpr std::array<std::string_view, 9> sessionStateIds = {
-    "alone",          "agreed",          "differs", "second enters", "comparing, alike", "comparing, apart",
-    "first corrects", "second corrects", "covered"};
+inline constexpr std::array<std::string_view, 10> sessionStateIds = {
+    "alone",           "agreed",           "differs",          "differed before",
+    "second enters",   "comparing, alike", "comparing, apart", "first corrects",
+    "second corrects", "covered"};
 
 [[nodiscard]] constexpr std::string_view idOf(SessionState state) {
   return sessionStateIds[static_cast<std::size_t>(state)];
@@ -63,11 +65,14 @@ class CaseSession {
   /// What lies under the cover.
   [[nodiscard]] const std::optional<Shelved>& hidden() const { return hidden_; }
   [[nodiscard]] const std::optional<SecondCheckRecord>& record() const { return record_; }
-  /// What two people recorded as different and did not settle.
+  /// What two people differ in and did not settle. Nothing while a second person works: it would tell of the
+  /// first one's entries.
   [[nodiscard]] std::optional<Disagreement> disagreement() const;
   [[nodiscard]] const Answers& answers() const { return questioning_.answers(); }
   /// Whose entries the form holds: the first person's unless a second check is under way.
   [[nodiscard]] Person inForm() const { return underWay_ ? underWay_->inForm : Person::first; }
+  /// Whether a difference stands on when the second check is left now.
+  [[nodiscard]] bool leavesDifference() const;
   /// Whether the second person had entered everything before the first comparison.
   [[nodiscard]] bool wasAlone() const;
   [[nodiscard]] bool hasBeenCompared() const { return underWay_ && underWay_->firstLook; }
@@ -86,16 +91,19 @@ class CaseSession {
   Moved correct(Person person, const Shelved& inForm);
   /// Records what is compared; nothing of the second person's entries is kept.
   Moved record(const Shelved& inForm, const HouseRules& rules, std::string time);
-  /// Gives the second check up; nothing of the second person's entries is kept.
-  Moved leave();
+  /// Gives the second check up; nothing of the second person's entries is kept. A difference that has been
+  /// looked at is recorded, and one that was recorded earlier stands on: only a record that agrees ends it.
+  Moved leave(const Shelved& inForm, std::string time);
 
-  /// The form's entries may be others. True when a record is void by it.
+  /// The form's entries may be others. True when the state is another by it: a record that agrees is void;
+  /// one that differs stands while the entries that differed have their values.
   bool changed(const CaseDraft& inForm);
-  /// These house rules are in force now. True when a record is void by it. After how many minutes entries are
-  /// covered changes no figure, and voids nothing.
+  /// These house rules are in force now. True when a record that agrees is void by it; one that differs
+  /// stands. After how many minutes entries are covered changes no figure, and voids nothing.
   bool rulesChanged(const HouseRules& rules);
-  /// Another case takes the place of the one in the form. Not while there is more than that one.
-  bool opened();
+  /// Another case has taken the place of the one in the form. Not while there is more than that one. A record
+  /// that agrees goes; a difference is set aside, and comes back with a case of the same child.
+  bool opened(const CaseDraft& before, const CaseDraft& now);
   /// A new child: nothing of anybody's entries is kept.
   void forget();
 
@@ -114,13 +122,19 @@ class CaseSession {
     bool comparing = false;
     bool apart = false;  ///< by the last comparison
     std::optional<FirstLook> firstLook;
+    std::optional<SecondCheckRecord> seenApart;  ///< the last comparison that showed a difference
   };
   [[nodiscard]] bool isUsual() const { return !isCovered() && !isUnderWay(); }
-  [[nodiscard]] Moved putFirstBack();
+  [[nodiscard]] const CaseDraft& firstDraft(const CaseDraft& inForm) const;
+  [[nodiscard]] SecondCheckRecord recordOf(const SecondCheck& check, const CaseDraft& inForm,
+                                           const HouseRules& rules) const;
+  void judgeRecord(const CaseDraft& firsts);
+  [[nodiscard]] Moved putFirstBack(const Shelved& inForm);
 
   std::optional<UnderWay> underWay_;
   std::optional<Shelved> hidden_;
   std::optional<SecondCheckRecord> record_;
+  std::vector<SecondCheckRecord> setAside_;  ///< differences about cases that others have taken the place of
   Questioning questioning_;
 };
 

@@ -105,7 +105,7 @@ void SecondCheckView::buildButtons(FlowLayout* row) {
   add("second-correct-second", tr("The secon&d person corrects"), &SecondCheckView::secondCorrects);
   finish_ = add("second-finish", tr("&Record this on the sheet"), &SecondCheckView::finished);
   connect(alone_, &QCheckBox::toggled, finish_, &QPushButton::setEnabled);
-  add("second-leave", tr("&Leave without recording"), &SecondCheckView::left);
+  leave_ = add("second-leave", fromCore(say(PhraseId::second_leave)), &SecondCheckView::left);
 }
 
 SecondCheckView::Row SecondCheckView::rowOf(const EntryCompared& entry) const {
@@ -119,8 +119,9 @@ SecondCheckView::Row SecondCheckView::rowOf(const OutcomeCompared& outcome) cons
           outcome.agreement};
 }
 
-void SecondCheckView::show(const SecondCheck& check, bool alone) {
+void SecondCheckView::show(const SecondCheck& check, bool alone, bool differenceStays) {
   empty();
+  leave_->setText(fromCore(say(differenceStays ? PhraseId::second_leaveDiffers : PhraseId::second_leave)));
   alone_->setVisible(alone);
   finish_->setEnabled(!alone);
   summary_->setText(held(secondCheckSummary(check)));

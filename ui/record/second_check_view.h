@@ -22,8 +22,8 @@ class SecondCheckView : public QWidget {
   explicit SecondCheckView(QWidget* parent = nullptr);
 
   /// `alone`: the second person had entered everything before this was seen. To record it then takes a tick
-  /// that says so.
-  void show(const SecondCheck& check, bool alone);
+  /// that says so. `differenceStays`: whoever leaves this leaves a difference, which is recorded.
+  void show(const SecondCheck& check, bool alone, bool differenceStays);
   using QWidget::show;
   /// Takes everything of the two out of the view.
   void empty();
@@ -58,6 +58,7 @@ class SecondCheckView : public QWidget {
   QTableWidget* table_;
   QCheckBox* alone_;
   QPushButton* finish_ = nullptr;
+  QPushButton* leave_ = nullptr;
 };
 
 }  // namespace wardchalk::ui

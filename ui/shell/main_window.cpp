@@ -267,11 +267,12 @@ void MainWindow::openChosen() {
 bool MainWindow::openFile(const QString& file) {
   if (session_.isCovered() || session_.isUnderWay()) return false;
   if (!mayLeave(tr("The entries are not saved. Open another case in their place?"))) return false;
+  const CaseDraft before = editor_.draft();
   if (const auto opened = document_.open(file); !opened) {
     tellRefusal(tr("The case was not opened"), file, opened.refusal());
     return false;
   }
-  session_.opened();
+  session_.opened(before, editor_.draft());
   second_->reset();
   followDesks();
   return true;
@@ -282,8 +283,9 @@ bool MainWindow::openRow(const std::vector<WrittenEntry>& entries) {
     dialogs_.tell(this, tr("The row was not opened"), fromCore(say(PhraseId::second_underWay)));
   if (session_.isCovered() || session_.isUnderWay()) return false;
   if (!mayLeave(tr("The entries are not saved. Open another case in their place?"))) return false;
+  const CaseDraft before = editor_.draft();
   document_.openEntries(entries);
-  session_.opened();
+  session_.opened(before, editor_.draft());
   second_->reset();
   followDesks();
   return true;
@@ -332,8 +334,9 @@ void MainWindow::tellRefusal(const QString& title, const QString& file, const Re
 void MainWindow::showExample() {
   if (session_.isCovered() || session_.isUnderWay()) return;
   if (!mayLeave(tr("The entries are not saved. Show the worked example in their place?"))) return;
+  const CaseDraft before = editor_.draft();
   document_.openExample();
-  session_.opened();
+  session_.opened(before, editor_.draft());
   second_->reset();
   followDesks();
 }

@@ -46,6 +46,7 @@ QSet<ActionId> offeredActions(SessionState state) {
     case SessionState::alone:
     case SessionState::agreed:
     case SessionState::differs:
+    case SessionState::differedBefore:
       return ofTheUsual();
     case SessionState::secondEnters:
     case SessionState::firstCorrects:

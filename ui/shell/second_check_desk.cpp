@@ -136,7 +136,7 @@ void SecondCheckDesk::compare() {
 /// Who was shown the first entries before the own ones were complete cannot say to have worked alone.
 void SecondCheckDesk::showComparison() {
   const auto check = parts_.session.comparison(parts_.editor.draft(), parts_.rules);
-  if (check) view_->show(*check, parts_.session.wasAlone());
+  if (check) view_->show(*check, parts_.session.wasAlone(), parts_.session.leavesDifference());
 }
 
 void SecondCheckDesk::correct(Person person) {
@@ -165,12 +165,14 @@ void SecondCheckDesk::askToLeave() {
   if (!parts_.session.isUnderWay()) return;
   parts_.editor.finishAll();
   const bool entered = parts_.session.inForm() == Person::first || !parts_.editor.draft().isEmpty();
-  const GoOnQuestion question{tr("Stop the second check"), fromCore(say(PhraseId::second_stop)),
-                              tr("&Go on entering"), tr("&Stop the second check")};
+  const PhraseId what =
+      parts_.session.leavesDifference() ? PhraseId::second_stopDiffers : PhraseId::second_stop;
+  const GoOnQuestion question{tr("Stop the second check"), fromCore(say(what)), tr("&Go on entering"),
+                              tr("&Stop the second check")};
   if (!entered || parts_.dialogs.goesOn(parts_.window, question)) leave();
 }
 
-void SecondCheckDesk::leave() { end(parts_.session.leave()); }
+void SecondCheckDesk::leave() { end(parts_.session.leave(parts_.editor.shown(), timeNow())); }
 
 void SecondCheckDesk::finish() { end(parts_.session.record(parts_.editor.shown(), parts_.rules, timeNow())); }
 
@@ -191,8 +193,16 @@ void SecondCheckDesk::followRules() {
   if (parts_.session.rulesChanged(parts_.rules)) sayVoid(PhraseId::second_rulesChanged);
 }
 
+/// A difference comes back with the entries that differed, and its notice goes then.
 void SecondCheckDesk::follow() {
-  if (parts_.session.changed(parts_.editor.draft())) sayVoid(PhraseId::second_entryChanged);
+  if (!parts_.session.changed(parts_.editor.draft())) return;
+  const SessionState now = parts_.session.state();
+  if (now == SessionState::alone) return sayVoid(PhraseId::second_entryChanged);
+  if (now == SessionState::differedBefore)
+    voided_->say(fromCore(say(PhraseId::second_repeat)));
+  else
+    voided_->quiet();
+  Q_EMIT changed();
 }
 
 void SecondCheckDesk::cover() {

@@ -15,8 +15,8 @@ class NoticeBar;
 class SecondCheckView;
 
 /// The independent second check: the first person's entries leave the form, the second person fills it in
-/// alone, and then both are laid side by side. What is recorded stands on the sheet until anything of the
-/// case is changed.
+/// alone, and then both are laid side by side. What is recorded stands on the sheet as long as CaseSession
+/// says.
 class SecondCheckDesk : public QObject {
   Q_OBJECT
 
@@ -26,7 +26,8 @@ class SecondCheckDesk : public QObject {
   void begin();
   /// Lays both side by side; until every entry can be read it leads to the one that cannot.
   void compare();
-  /// Gives the second entries up, once that is confirmed, and puts the first back; nothing is recorded.
+  /// Gives the second entries up, once that is confirmed, and puts the first back; only a difference that was
+  /// looked at is recorded.
   void askToLeave();
   void leave();
   /// Takes everything of a second check off the screen: another case, or a new child.

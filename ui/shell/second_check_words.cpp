@@ -26,6 +26,7 @@ std::string whatDiffered(const Apart& apart) {
 
 std::string doneWords(const SecondCheckRecord& record) {
   const FirstLook& look = record.firstLook;
+  if (record.changedSince) return say(PhraseId::second_differedBefore);
   if (record.differs)
     return say(PhraseId::second_doneDiffers,
                {{"first", record.differs->first},

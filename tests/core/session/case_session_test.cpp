@@ -27,24 +27,25 @@ constexpr std::string_view nothing = "–";
 const std::vector<Row>& table() {
   static const std::vector<Row> rows = [] {
     const std::string_view no = nothing, alone = "alone", agreed = "agreed", differs = "differs",
-                           enters = "second enters", alike = "comparing, alike", apart = "comparing, apart",
-                           first = "first corrects", second = "second corrects", covered = "covered";
+                           before = "differed before", enters = "second enters", alike = "comparing, alike",
+                           apart = "comparing, apart", first = "first corrects", second = "second corrects",
+                           covered = "covered";
     return std::vector<Row>{
-        {Event::begin, {enters, enters, enters, no, no, no, no, no, no}},
-        {Event::compareAlike, {no, no, no, alike, no, no, alike, alike, no}},
-        {Event::compareApart, {no, no, no, apart, no, no, apart, apart, no}},
-        {Event::firstCorrects, {no, no, no, no, first, first, no, no, no}},
-        {Event::secondCorrects, {no, no, no, no, second, second, no, no, no}},
-        {Event::record, {no, no, no, no, agreed, differs, no, no, no}},
-        {Event::leave, {no, no, no, alone, alone, alone, alone, alone, no}},
-        {Event::apartEntryChanged, {alone, alone, alone, enters, no, no, first, second, no}},
-        {Event::otherEntryChanged, {alone, alone, alone, enters, no, no, first, second, no}},
-        {Event::rulesChanged, {alone, alone, alone, enters, alike, apart, first, second, covered}},
-        {Event::otherOpened, {alone, alone, alone, no, no, no, no, no, no}},
-        {Event::newChild, {alone, alone, alone, alone, alone, alone, alone, alone, alone}},
-        {Event::cover, {covered, covered, covered, covered, covered, covered, covered, covered, no}},
-        {Event::uncover, {no, no, no, no, no, no, no, no, "as it was"}},
-        {Event::answer, {alone, agreed, differs, enters, no, no, first, second, no}},
+        {Event::begin, {enters, enters, enters, enters, no, no, no, no, no, no}},
+        {Event::compareAlike, {no, no, no, no, alike, no, no, alike, alike, no}},
+        {Event::compareApart, {no, no, no, no, apart, no, no, apart, apart, no}},
+        {Event::firstCorrects, {no, no, no, no, no, first, first, no, no, no}},
+        {Event::secondCorrects, {no, no, no, no, no, second, second, no, no, no}},
+        {Event::record, {no, no, no, no, no, agreed, differs, no, no, no}},
+        {Event::leave, {no, no, no, no, alone, alone, differs, differs, differs, no}},
+        {Event::apartEntryChanged, {alone, alone, before, before, enters, no, no, first, second, no}},
+        {Event::otherEntryChanged, {alone, alone, differs, before, enters, no, no, first, second, no}},
+        {Event::rulesChanged, {alone, alone, differs, before, enters, alike, apart, first, second, covered}},
+        {Event::otherOpened, {alone, alone, alone, alone, no, no, no, no, no, no}},
+        {Event::newChild, {alone, alone, alone, alone, alone, alone, alone, alone, alone, alone}},
+        {Event::cover, {covered, covered, covered, covered, covered, covered, covered, covered, covered, no}},
+        {Event::uncover, {no, no, no, no, no, no, no, no, no, "as it was"}},
+        {Event::answer, {alone, agreed, differs, before, enters, no, no, first, second, no}},
     };
   }();
   return rows;

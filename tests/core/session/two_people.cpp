@@ -1,14 +1,14 @@
 #include "tests/core/session/two_people.h"
 
-#include <vector>
+#include <algorithm>
 
 namespace wardchalk::test {
 
 namespace {
 
-std::vector<WrittenEntry> usual(std::string_view weight) {
+std::vector<WrittenEntry> usual() {
   return {{"child.height", "103 cm"},
-          {"child.weight", std::string(weight)},
+          {"child.weight", "17.2 kg"},
           {"order.medicine", "Plover"},
           {"order.dose", "60 mg/dose"},
           {"order.route", "oral"},
@@ -21,6 +21,10 @@ std::vector<WrittenEntry> usual(std::string_view weight) {
           {"stock.strength", "25 mg/1 mL"}};
 }
 
+std::string& textAt(std::vector<WrittenEntry>& entries, std::string_view path) {
+  return std::ranges::find(entries, path, &WrittenEntry::path)->text;
+}
+
 void append(std::string& text, const CaseDraft& draft) {
   for (const WrittenEntry& entry : draft.entries())
     text.append(entry.path).append("=").append(entry.text + "; ");
@@ -28,10 +32,15 @@ void append(std::string& text, const CaseDraft& draft) {
 
 }  // namespace
 
-TwoPeople::TwoPeople() { enter("17.2 kg"); }
+TwoPeople::TwoPeople(std::string_view dose, std::string_view high) : papers_(usual()) {
+  textAt(papers_, "order.dose") = dose;
+  textAt(papers_, "reference.high") = high;
+  enter("17.2 kg");
+}
 
 void TwoPeople::enter(std::string_view weight) {
-  form.draft.open(usual(weight));
+  textAt(papers_, "child.weight") = weight;
+  form.draft.open(papers_);
   follow();
 }
 
@@ -70,6 +79,15 @@ bool TwoPeople::compare(std::string_view weight) {
   return session.compare(form.draft, rules);
 }
 
+bool TwoPeople::open(std::string_view weight) {
+  if (session.isCovered() || session.isUnderWay()) return session.opened(form.draft, form.draft);
+  const CaseDraft before = form.draft;
+  enter(weight);
+  const bool taken = session.opened(before, form.draft);
+  session.worked(worked());
+  return taken;
+}
+
 bool TwoPeople::send(Event event) {
   switch (event) {
     case Event::begin:
@@ -89,7 +107,7 @@ bool TwoPeople::send(Event event) {
     case Event::record:
       return take(session.record(form, rules, "2026-11-25 13:40"));
     case Event::leave:
-      return take(session.leave());
+      return take(session.leave(form, "2026-11-25 14:05"));
     case Event::apartEntryChanged:
     case Event::otherEntryChanged:
       if (!isFormSeen()) {
@@ -108,9 +126,7 @@ bool TwoPeople::send(Event event) {
       session.worked(worked());
       return true;
     case Event::otherOpened:
-      if (!session.opened()) return false;
-      enter("20 kg");
-      return true;
+      return open("20 kg");
     case Event::newChild:
       session.forget();
       empty();
@@ -138,7 +154,8 @@ void TwoPeople::reach(SessionState state) {
   send(Event::begin);
   if (state == secondEnters) return;
   send(state == agreed || state == comparingAlike ? Event::compareAlike : Event::compareApart);
-  if (state == agreed || state == differs) send(Event::record);
+  if (state == agreed || state == differs || state == differedBefore) send(Event::record);
+  if (state == differedBefore) edit("child.weight", "17.3 kg");
   if (state == firstCorrects) send(Event::firstCorrects);
   if (state == secondCorrects) send(Event::secondCorrects);
 }

@@ -4,6 +4,7 @@
 #include <string>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 #include "core/check/work_out.h"
 #include "core/record/second_check.h"
@@ -54,7 +55,7 @@ inline constexpr std::array<std::string_view, 15> eventNames = {"second check be
 /// asked about; they differ, if they do, in the weight.
 class TwoPeople {
  public:
-  TwoPeople();
+  explicit TwoPeople(std::string_view dose = "60 mg/dose", std::string_view high = "120 mg/m2/dose");
 
   CaseSession session;
   Shelved form;
@@ -69,6 +70,8 @@ class TwoPeople {
   void enter(std::string_view weight);
   /// Changes one entry, as typed and read.
   void edit(std::string_view path, std::string_view text);
+  /// Opens the same case with this weight, as the window lets it; false when it is refused.
+  bool open(std::string_view weight);
   /// What the form's entries come to, with what two people have not settled.
   [[nodiscard]] Worksheet worked() const;
   /// Tells the session of the form as it is.
@@ -77,6 +80,7 @@ class TwoPeople {
   [[nodiscard]] std::string allEntries() const;
 
  private:
+  std::vector<WrittenEntry> papers_;
   [[nodiscard]] bool isFormSeen() const { return !session.isCovered() && !session.isComparing(); }
   bool compare(std::string_view weight);
   bool take(Moved moved);
