@@ -129,16 +129,18 @@ TEST(SizeSentences, holdWhatWasTypedAndTheQuestions) {
 }
 
 TEST(SizeSentences, everySlipHasOne) {
-  for (const std::string_view slip : sizeSlipIds) {
-    const Finding finding{
-        FindingCode::weightUnlikely,
-        Severity::ask,
-        CheckId::size,
-        "child.weight",
-        {{"weight", std::string("1 kg")}, {"age", std::string("4 years")}, {"slip", std::string(slip)}}};
+  for (std::size_t i = 0; i < sizeSlipIds.size(); ++i) {
+    const auto slip = static_cast<SizeSlip>(i);
+    const MixedQuantity weight{{Quantity{Number(1), Unit::kg}}};
+    const MixedQuantity age{{Quantity{Number(4), Unit::year}}};
+    const Finding finding{FindingCode::weightUnlikely,
+                          Severity::ask,
+                          CheckId::size,
+                          "child.weight",
+                          {{"weight", weight}, {"age", age}, {"slip", slip}}};
     const std::string words = sentence(finding);
-    EXPECT_TRUE(words.starts_with("A weight of 1 kg is unlikely at this age.")) << slip;
-    EXPECT_EQ(words.back(), '?') << slip;
+    EXPECT_TRUE(words.starts_with("A weight of 1 kg is unlikely at this age.")) << idOf(slip);
+    EXPECT_EQ(words.back(), '?') << idOf(slip);
   }
 }
 
