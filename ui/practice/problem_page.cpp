@@ -54,6 +54,10 @@ ProblemPage::ProblemPage(QWidget* parent) : QWidget(parent) {
   bindKeys();
 }
 
+// The line that has the keyboard goes with the rest of the widget, after `rows_` has gone: no line is come to
+// then.
+ProblemPage::~ProblemPage() { disconnect(qApp, nullptr, this, nullptr); }
+
 void ProblemPage::buildHead(QBoxLayout* column) {
   auto* row = new QHBoxLayout;
   progress_ = wordsIn(this, {}, 1.3, true);

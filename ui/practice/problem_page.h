@@ -22,6 +22,7 @@ class ProblemPage : public QWidget {
 
  public:
   explicit ProblemPage(QWidget* parent);
+  ~ProblemPage() override;
 
   /// Shows the current problem of this session, which must outlive being shown.
   void show(PracticeSession& session, double zoom);

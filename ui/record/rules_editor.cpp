@@ -78,6 +78,10 @@ RulesEditor::RulesEditor(HouseRules rules, QWidget* parent) : QDialog(parent), r
   showExamples();
 }
 
+// The field that has the keyboard goes with the rest of the widget, after what is ours has gone: nothing is
+// to be kept in view then.
+RulesEditor::~RulesEditor() { disconnect(qApp, nullptr, this, nullptr); }
+
 void RulesEditor::build() {
   auto* column = new QVBoxLayout(this);
   auto* about = new PlainLabel(

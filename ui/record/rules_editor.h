@@ -23,6 +23,7 @@ class RulesEditor : public QDialog {
 
  public:
   RulesEditor(HouseRules rules, QWidget* parent);
+  ~RulesEditor() override;
 
   [[nodiscard]] const HouseRules& rules() const { return rules_; }
 
