@@ -96,9 +96,13 @@ MainWindow::MainWindow(HouseRules rules, Settings& settings, Dialogs& dialogs, Q
   form_->focusLast();
 }
 
-/// Before the rest: it hears of cards that go, and would reach for actions and a worksheet that are gone
-/// already.
-MainWindow::~MainWindow() { delete copies_; }
+/// Before the rest: what still tells something on its way out (the undo stack that it is clean now, cards
+/// that they go) would reach for a document, actions and a worksheet that are gone already.
+MainWindow::~MainWindow() {
+  editor_.undoStack().disconnect();
+  editor_.disconnect();
+  delete copies_;
+}
 
 void MainWindow::buildCentre() {
   auto* centre = new QWidget(this);

@@ -46,12 +46,19 @@ class FileDialogsTest : public QObject {
     } else if (auto* dialog = qobject_cast<QFileDialog*>(widget)) {
       if (!asked_.isEmpty()) return dialog->reject();
       if (std::exchange(pressed_, dialog) == dialog) return;  // one press is on its way
-      dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"))->setText(name);
+      auto* edit = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
       auto* buttons = dialog->findChild<QDialogButtonBox*>();
       auto* accept = buttons->button(
           dialog->acceptMode() == QFileDialog::AcceptSave ? QDialogButtonBox::Save : QDialogButtonBox::Open);
-      // not from within the timer, which would be still while the question stands that may follow
-      QMetaObject::invokeMethod(accept, &QAbstractButton::click, Qt::QueuedConnection);
+      // Not from within the timer, which would be still while the question stands that may follow; and in one
+      // go, since the dialog writes the proposed name when it has read the folder, which may be late.
+      QMetaObject::invokeMethod(
+          dialog,
+          [edit, accept, name] {
+            edit->setText(name);
+            accept->click();
+          },
+          Qt::QueuedConnection);
     }
   }
   FileQuestion asking(FileQuestion::Kind kind, const QString& ending) const {
