@@ -136,7 +136,7 @@ void compareSurface(Comparing& comparing) {
       [](const Quantity& area) { return MixedQuantity{{area}}; });
   const Quantity& m2 = comparing.size.m2->amount;
   const int decimals = comparing.size.surface->fixedDecimals;
-  Stated surface = m2;
+  Stated surface = MixedQuantity{{m2}};  // as every size of the child is written
   if (decimals >= 0) surface = FixedQuantity{m2, decimals};
   judge(comparing, check, std::move(surface), edges, pointInside(m2.value, edges));
 }

@@ -193,7 +193,7 @@ void keepMost(std::vector<Slip>& slips) {
 ArgumentValue entered(const Case& given, StaticText field) {
   if (field == path::schedule) return *given.order.schedule;
   if (field == path::weight) return *given.child.weight;
-  if (field == path::bsa) return *given.child.bsa;
+  if (field == path::bsa) return MixedQuantity{{*given.child.bsa}};  // as every size of the child is written
   if (field == path::strength) return *given.stock.strength;
   return *given.order.dose;
 }
