@@ -41,7 +41,7 @@ class Story {
   }
 
  private:
-  void paragraph(std::string text) { text_.append(text_.empty() ? "" : "\n").append(text); }
+  void paragraph(std::string_view text) { text_.append(text_.empty() ? "" : "\n").append(text); }
 
   void tellChild() {
     const Child& child = case_.child;

@@ -40,7 +40,7 @@ std::string JsonFields::pathOf(std::string_view key) const {
 }
 
 void JsonFields::refuse(RefusalCode code, std::string_view key, std::string_view typed,
-                        std::string suggestion) {
+                        std::string_view suggestion) {
   if (refusal_) return;
   refusal_ = refusalOf(code, typed, suggestion);
   refusal_->path = pathOf(key);

@@ -30,7 +30,8 @@ class JsonFields {
   [[nodiscard]] bool has(std::string_view key) const { return object_.member(key) != nullptr; }
   /// Refuses keys that were not taken. The head of a file need not be.
   void endOfObject();
-  void refuse(RefusalCode code, std::string_view key, std::string_view typed, std::string suggestion = {});
+  void refuse(RefusalCode code, std::string_view key, std::string_view typed,
+              std::string_view suggestion = {});
   /// Takes over what another reader refused, its path prolonged by this one's.
   void refuse(Refusal refusal, std::string_view key);
 

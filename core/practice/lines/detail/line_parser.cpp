@@ -127,10 +127,10 @@ class Parser {
     if (left && shape.divisors > 1 && shape.lastNamed)
       return fail(LineFaultCode::unclearDivision, spanFrom(begin));
     while (left) {
-      const bool unsigned_ = is(TokenKind::open);  // ")(" multiplies
-      if (!unsigned_ && !is(TokenKind::times) && !is(TokenKind::divide)) break;
-      if (unsigned_ && divided) return fail(LineFaultCode::unclearDivision, upToClose(begin));
-      const bool divide = !unsigned_ && take().kind == TokenKind::divide;
+      const bool withoutSign = is(TokenKind::open);  // ")(" multiplies
+      if (!withoutSign && !is(TokenKind::times) && !is(TokenKind::divide)) break;
+      if (withoutSign && divided) return fail(LineFaultCode::unclearDivision, upToClose(begin));
+      const bool divide = !withoutSign && take().kind == TokenKind::divide;
       const std::size_t from = at_;
       const Maybe right = fraction(shape);
       if (!right) return std::nullopt;
