@@ -1,6 +1,7 @@
 #include "app/console/commands.h"
 #include "app/console/files.h"
 #include "app/console/output.h"
+#include "core/check/shown.h"
 #include "core/check/work_out.h"
 #include "core/record/case_file.h"
 #include "core/record/worksheet_file.h"
@@ -13,13 +14,22 @@ namespace {
 
 bool asJson(const CheckOptions& options) { return options.json || options.format == "json"; }
 
-std::string formatted(const Worksheet& sheet, const CheckOptions& options) {
-  if (options.format == "mathml") return workingMarkup(sheet, Markup::mathml);
-  if (options.format == "latex") return workingMarkup(sheet, Markup::latex);
-  if (!asJson(options)) return workingText(sheet);
+std::string asFile(const Worksheet& sheet) {
   std::string out;
   writeWorksheet(out, sheet, WorksheetExtent::whole);
   return out + '\n';
+}
+
+/// For the eye: what may be seen with the questions settled so.
+std::string asWorking(Worksheet sheet, const CheckOptions& options) {
+  std::vector<Answer> ways;
+  for (const std::string& id : options.asked)
+    if (const auto way = answerOf(id)) ways.push_back(*way);
+  Answers answers = answersBy(sheet, ways);
+  const Shown shown(std::move(sheet), std::move(answers));
+  if (options.format == "mathml") return workingMarkup(shown, Markup::mathml);
+  if (options.format == "latex") return workingMarkup(shown, Markup::latex);
+  return workingText(shown);
 }
 
 }  // namespace
@@ -34,8 +44,9 @@ int check(const CheckOptions& options) {
     tell(inputName(options.caseFile), inputs.refusal());
     return unusable;
   }
-  const Worksheet sheet = workOut(*inputs, *rules);
-  return print(formatted(sheet, options), asJson(options) ? Output::Kind::json : Output::Kind::text);
+  Worksheet sheet = workOut(*inputs, *rules);
+  if (asJson(options)) return print(asFile(sheet), Output::Kind::json);
+  return print(asWorking(std::move(sheet), options), Output::Kind::text);
 }
 
 }  // namespace wardchalk::console

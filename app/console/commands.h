@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "core/number/refusal.h"
 #include "core/rules/house_rules.h"
@@ -20,7 +21,8 @@ struct CheckOptions {
   std::string caseFile;
   std::string rulesFile;  ///< empty: the *exact* set
   bool json = false;
-  std::string format;  ///< "text" (or empty), "mathml", "latex" or "json"
+  std::string format;              ///< "text" (or empty), "mathml", "latex" or "json"
+  std::vector<std::string> asked;  ///< ids of how questions were settled; empty: they are open
 };
 
 struct BatchOptions {

@@ -1,10 +1,19 @@
 #include "app/console/commands.h"
 #include "app/console/offer.h"
 #include "app/console/whole_number.h"
+#include "core/check/answers.h"
 
 namespace wardchalk::console {
 
 namespace {
+
+std::vector<std::string> answerWords() { return {answerIds.begin(), answerIds.end()}; }
+
+/// A file keeps the amount, marked as for after asking: how the questions were settled is for the eye alone.
+void refuseAskedInFile(const CheckOptions& options) {
+  if (!options.asked.empty() && options.format == "json")
+    throw CLI::ExcludesError("--asked", "--format json");
+}
 
 void offerCheck(CLI::App& app, Work& chosen) {
   const Offer<CheckOptions> offer{
@@ -18,6 +27,15 @@ void offerCheck(CLI::App& app, Work& chosen) {
                    "text (the default), mathml (a page of XHTML), latex (a document), json")
       ->check(CLI::IsMember({"text", "mathml", "latex", "json"}))
       ->excludes(json);
+  offer.command
+      ->add_option(
+          "--asked", options.asked,
+          "How the questions were settled, once for each way. The amount is told once every question is "
+          "settled")
+      ->check(CLI::IsMember(answerWords()))
+      ->allow_extra_args(false)
+      ->excludes(json);
+  offer.command->parse_complete_callback([kept = offer.options] { refuseAskedInFile(*kept); });
   offer.does(check, chosen);
 }
 

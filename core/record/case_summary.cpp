@@ -1,5 +1,6 @@
 #include "core/record/case_summary.h"
 
+#include "core/check/shown.h"
 #include "core/number/decimal_text.h"
 #include "core/unit/print.h"
 #include "core/words/amount_words.h"
@@ -22,23 +23,17 @@ std::string surfaceText(const std::optional<SurfaceFound>& bsa) {
   return (bsa->fixedDecimals >= 0 ? fixedText(bsa->m2, bsa->fixedDecimals) : show(bsa->m2).marked()) + " m2";
 }
 
-/// An amount that must not be taken for one that may be given at once.
-std::string afterAsking(std::string amount, bool ask) {
-  return ask && !amount.empty() ? say(PhraseId::row_afterAsking, {{"amount", amount}}) : amount;
-}
-
 std::string giveText(const Worksheet& sheet) {
   if (!sheet.give || !sheet.give->measured || !sheet.give->doseGiven) return {};
   const Give& give = *sheet.give;
-  std::string amount = filed({*give.measured, give.exact.unit}) + " (" + filed(*give.doseGiven) + ")";
-  return afterAsking(std::move(amount), give.afterAsking);
+  return filed({*give.measured, give.exact.unit}) + " (" + filed(*give.doseGiven) + ")";
 }
 
 std::string flowText(const std::optional<RunRate>& rate, std::optional<Flow> RunRate::*flow,
                      std::string_view per) {
   if (!rate || !((*rate).*flow) || !((*rate).*flow)->measured) return {};
   const Flow& found = *((*rate).*flow);
-  return afterAsking(filed({*found.measured, found.exact.unit}).append(per), rate->afterAsking);
+  return filed({*found.measured, found.exact.unit}).append(per);
 }
 
 template <typename List, typename Id>
@@ -53,6 +48,14 @@ std::string idsOf(const List& list, Id id) {
 std::vector<std::string> summaryOf(const Worksheet& sheet) {
   std::string reason = verdictReason(sheet);
   if (reason.empty()) reason = verdictTitle(sheet);
+  const Shown seen(sheet);
+  // in place of what is there and may not be seen: a blank cell would say that there is nothing
+  const auto cell = [&](std::string text, const std::string& whole) {
+    return seen.waits() && !whole.empty() ? say(PhraseId::row_askFirst) : std::move(text);
+  };
+  const auto flowCell = [&](std::optional<Flow> RunRate::*flow, std::string_view per) {
+    return cell(flowText(seen->rate, flow, per), flowText(sheet.rate, flow, per));
+  };
   return {std::string(idOf(sheet.verdict)),
           std::move(reason),
           surfaceText(sheet.bsa),
@@ -61,10 +64,10 @@ std::vector<std::string> summaryOf(const Worksheet& sheet) {
           filedOr(sheet.orderedDay),
           filedOr(sheet.limitDose),
           filedOr(sheet.limitDay),
-          giveText(sheet),
-          amountWords(sheet).device,
-          flowText(sheet.rate, &RunRate::mlPerHour, "/h"),
-          flowText(sheet.rate, &RunRate::dropsPerMinute, "/min"),
+          cell(giveText(seen.sheet()), giveText(sheet)),
+          cell(amountWords(seen).device, giveText(sheet)),
+          flowCell(&RunRate::mlPerHour, "/h"),
+          flowCell(&RunRate::dropsPerMinute, "/min"),
           idsOf(sheet.findings, [](const Finding& finding) { return idOf(finding.code); }),
           idsOf(sheet.needs, [](const Need& need) { return need.path; }),
           {}};

@@ -15,8 +15,8 @@ inline constexpr std::array<std::string_view, 15> summaryColumns = {
     "verdict", "reason", "bsa",  "weight_kg", "ordered_dose", "ordered_day", "limit_dose", "limit_day",
     "give",    "device", "rate", "drops",     "findings",     "needs",       "error"};
 
-/// A worksheet in the cells of summaryColumns. An amount never stands without its dose, and on *ask* it says
-/// that it is for after asking.
+/// A worksheet in the cells of summaryColumns. An amount never stands without its dose, and while a question
+/// is open "ask first" stands in its place.
 [[nodiscard]] std::vector<std::string> summaryOf(const Worksheet& sheet);
 
 /// The same cells for a case that could not be read: nothing but why.

@@ -112,7 +112,7 @@ class CaseSession {
 
   /// This worksheet was worked out from the form.
   void worked(const Worksheet& sheet) { questioning_.follow(sheet); }
-  /// How a question was settled, or that it is open again. False when it is not asked now.
+  /// How a question was settled, or that it is open again. False when it is not asked now, or not settled so.
   bool answer(FindingCode question, std::optional<Answer> how);
 
  private:

@@ -15,6 +15,7 @@ void Questioning::follow(const Worksheet& sheet) {
 
 bool Questioning::answer(FindingCode question, std::optional<Answer> how) {
   if (std::ranges::find(questions_, question) == questions_.end()) return false;
+  if (how && !settles(*how, question)) return false;
   if (how)
     answers_.given.insert_or_assign(question, *how);
   else

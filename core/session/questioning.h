@@ -14,7 +14,8 @@ class Questioning {
  public:
   /// This worksheet stands now.
   void follow(const Worksheet& sheet);
-  /// How a question was settled, or that it is open again. False, and nothing is kept, when it is not asked.
+  /// How a question was settled, or that it is open again. False, and nothing changes, when it is not asked
+  /// or not settled so.
   bool answer(FindingCode question, std::optional<Answer> how);
   void voidAnswers() { answers_ = {}; }
 

@@ -1,5 +1,7 @@
 #include "core/words/amount_words.h"
 
+#include <array>
+
 #include "core/unit/print.h"
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
@@ -122,7 +124,8 @@ std::string undecidedText(const Worksheet& sheet) {
   return say(PhraseId::amount_noneUndecided);
 }
 
-std::string noneText(const Worksheet& sheet) {
+std::string noneText(const Shown& shown) {
+  const Worksheet& sheet = shown.sheet();
   switch (sheet.verdict) {
     case VerdictKind::unsafe:
       return say(PhraseId::amount_noneUnsafe);
@@ -135,6 +138,10 @@ std::string noneText(const Worksheet& sheet) {
       break;
   }
   if (sheet.finding(FindingCode::secondDiffers)) return say(PhraseId::amount_noneUnsettled);
+  if (shown.waits()) {
+    const auto count = static_cast<long>(shown.questions().size());
+    return say(PhraseId::ask_before, {{"n", std::to_string(count)}}, count);
+  }
   if (sheet.give) return say(PhraseId::amount_exactOnly, {{"exact", printed(sheet.give->exact)}});
   if (const Need* need = needForAmount(sheet))
     return say(PhraseId::amount_noneStock, {{"what", sentence(*need)}});
@@ -142,10 +149,11 @@ std::string noneText(const Worksheet& sheet) {
 }
 
 /// A rate order: the flow is what is given.
-void putRate(AmountWords& words, const Worksheet& sheet) {
+void putRate(AmountWords& words, const Shown& shown) {
+  const Worksheet& sheet = shown.sheet();
   const std::string rate = sheet.rate ? rateText(*sheet.rate) : std::string();
   if (rate.empty()) {
-    words.none = noneText(sheet);
+    words.none = noneText(shown);
     return;
   }
   words.measure = say(PhraseId::amount_runAt, {{"rate", rate}});
@@ -161,20 +169,22 @@ void putRate(AmountWords& words, const Worksheet& sheet) {
   words.label = labelText(sheet);
 }
 
-}  // namespace
-
-AmountWords amountWords(const Worksheet& sheet) {
-  AmountWords words;
-  if (sheet.verdict == VerdictKind::ask)
-    for (const Finding& finding : sheet.findings)
-      if (finding.severity == Severity::ask) words.asks.push_back(sentence(finding));
-  if (sheet.given.order.dose && sheet.given.order.dose->isRate()) {
-    putRate(words, sheet);
-    return words;
+/// Findings of one code are one question, and one answer is for all of them.
+void putQuestions(AmountWords& words, const Shown& shown) {
+  for (const FindingCode code : shown.questions()) {
+    QuestionWords question{code, {}, {}};
+    for (const Finding& finding : shown->findings)
+      if (finding.code == code) question.text = joined(question.text, sentence(finding), " ");
+    if (const auto answer = shown.answerTo(code)) question.settled = settledText(*answer);
+    words.asks.push_back(std::move(question));
   }
+}
+
+void putDose(AmountWords& words, const Shown& shown) {
+  const Worksheet& sheet = shown.sheet();
   if (!sheet.give || !sheet.give->measured) {
-    words.none = noneText(sheet);
-    return words;
+    words.none = noneText(shown);
+    return;
   }
   const Give& give = *sheet.give;
   const bool liquid = give.exact.unit == Unit::mL;
@@ -186,6 +196,27 @@ AmountWords amountWords(const Worksheet& sheet) {
   words.rounding = roundingText(give);
   words.run = runText(sheet);
   words.label = labelText(sheet);
+}
+
+}  // namespace
+
+std::string settledText(Answer answer) {
+  constexpr std::array texts = {
+#define WARDCHALK_ANSWER(name, id) PhraseId::settled_##name,
+#include "core/check/answers.def"
+#undef WARDCHALK_ANSWER
+  };
+  return say(texts[static_cast<std::size_t>(answer)]);
+}
+
+AmountWords amountWords(const Shown& shown) {
+  AmountWords words;
+  putQuestions(words, shown);
+  if (shown->given.order.dose && shown->given.order.dose->isRate())
+    putRate(words, shown);
+  else
+    putDose(words, shown);
+  if (shown.asksFirst() && !words.measure.empty()) words.done = say(PhraseId::ask_done);
   return words;
 }
 

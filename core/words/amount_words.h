@@ -3,25 +3,35 @@
 #include <string>
 #include <vector>
 
-#include "core/check/worksheet.h"
+#include "core/check/shown.h"
 
 namespace wardchalk {
 
-/// What stands in the place of the amount to give, line by line; a view sets the first in its largest type.
-struct AmountWords {
-  std::string measure;   ///< "Measure 3.2 mL"; empty where there is no amount to give
-  std::string dose;      ///< "(80 mg) for one dose"
-  std::string when;      ///< "oral, every 12 h"
-  std::string device;    ///< "5 mL oral syringe, marks every 0.2 mL"
-  std::string rounding;  ///< "no rounding needed"
-  std::string run;       ///< "Run 50 mL over 30 min: 100 mL/h; it delivers 80 mg in 30 min"
-  std::string label;     ///< "Label must read: Plover 25 mg in 1 mL"
-  std::string none;      ///< why there is no amount; empty where there is one
-  std::vector<std::string>
-      asks;  ///< on ASK: each question that must have been asked before the amount is shown
+/// A question that stands where an amount will, and how it was settled.
+struct QuestionWords {
+  FindingCode code;
+  std::string text;
+  std::string settled;  ///< "asked: pharmacist"; empty while it is open
 };
 
-/// The words for the amount of this worksheet, or for why there is none.
-[[nodiscard]] AmountWords amountWords(const Worksheet& sheet);
+/// What stands in the place of the amount to give, line by line; a view sets the first in its largest type.
+struct AmountWords {
+  std::string measure;              ///< "Measure 3.2 mL"; empty where there is no amount to give
+  std::string dose;                 ///< "(80 mg) for one dose"
+  std::string when;                 ///< "oral, every 12 h"
+  std::string device;               ///< "5 mL oral syringe, marks every 0.2 mL"
+  std::string rounding;             ///< "no rounding needed"
+  std::string run;                  ///< "Run 50 mL over 30 min: 100 mL/h; it delivers 80 mg in 30 min"
+  std::string label;                ///< "Label must read: Plover 25 mg in 1 mL"
+  std::string none;                 ///< why there is no amount; empty where there is one
+  std::vector<QuestionWords> asks;  ///< on ASK, each question; all of them before the amount is shown
+  std::string done;                 ///< over an amount that is shown since all are settled
+};
+
+/// The words for the amount as far as it may be seen, or for why there is none.
+[[nodiscard]] AmountWords amountWords(const Shown& shown);
+
+/// "asked: pharmacist", "weighed again".
+[[nodiscard]] std::string settledText(Answer answer);
 
 }  // namespace wardchalk

@@ -15,7 +15,7 @@ using Kind = OutlineLine::Kind;
 
 class Outline {
  public:
-  explicit Outline(const Worksheet& sheet) : sheet_(sheet) {}
+  explicit Outline(const Shown& shown) : shown_(shown), sheet_(shown.sheet()) {}
 
   std::vector<OutlineLine> before() {
     line(isolated(sheet_.given.title));
@@ -38,12 +38,12 @@ class Outline {
   void gap() { lines_.push_back({Kind::gap, {}}); }
 
   void amount() {
-    const AmountWords words = amountWords(sheet_);
+    const AmountWords words = amountWords(shown_);
     if (!words.asks.empty()) {
       add(Kind::heading, say(PhraseId::heading_questions));
-      for (const std::string& ask : words.asks) add(Kind::question, ask);
-      if (!words.measure.empty()) line(say(PhraseId::amount_afterAsking));
+      for (const QuestionWords& ask : words.asks) question(ask);
     }
+    line(words.done);
     line(words.none);
     if (words.measure.empty()) return;
     line(words.measure + " " + words.dose);
@@ -51,6 +51,11 @@ class Outline {
     line(words.device.empty() ? words.rounding : words.device + "; " + words.rounding);
     line(words.run);
     line(words.label);
+  }
+
+  void question(const QuestionWords& ask) {
+    if (ask.settled.empty()) return add(Kind::question, ask.text);
+    add(Kind::settled, say(PhraseId::question_settled, {{"question", ask.text}, {"how", ask.settled}}));
   }
 
   void notes() {
@@ -63,13 +68,14 @@ class Outline {
     if (!first) gap();
   }
 
+  const Shown& shown_;
   const Worksheet& sheet_;
   std::vector<OutlineLine> lines_;
 };
 
 }  // namespace
 
-std::vector<OutlineLine> outlineBefore(const Worksheet& sheet) { return Outline(sheet).before(); }
+std::vector<OutlineLine> outlineBefore(const Shown& shown) { return Outline(shown).before(); }
 
 std::vector<OutlineLine> outlineAfter(const Worksheet& sheet) {
   return {{Kind::line, say(PhraseId::rules_used, {{"name", rulesTitle(sheet.rules)}})},

@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "core/check/worksheet.h"
+#include "core/check/shown.h"
 
 namespace wardchalk {
 
@@ -12,7 +12,8 @@ struct OutlineLine {
   enum class Kind : std::uint8_t {
     line,
     heading,
-    question,  ///< to be ticked as asked
+    question,  ///< still to be settled
+    settled,   ///< a question with how it was settled
     note,
     gap,  ///< nothing is said: what follows stands apart
   };
@@ -22,7 +23,7 @@ struct OutlineLine {
 
 /// Verdict, checks not made, questions, amount or why there is none, findings: what stands before the
 /// working.
-[[nodiscard]] std::vector<OutlineLine> outlineBefore(const Worksheet& sheet);
+[[nodiscard]] std::vector<OutlineLine> outlineBefore(const Shown& shown);
 
 /// House rules and cautions: what stands after it.
 [[nodiscard]] std::vector<OutlineLine> outlineAfter(const Worksheet& sheet);

@@ -18,6 +18,7 @@ std::string written(const OutlineLine& line, const Notation& notation) {
       return notation.heading(line.text);
     case Kind::question:
       return notation.question(line.text);
+    case Kind::settled:
     case Kind::note:
       return notation.note(line.text);
     case Kind::gap:
@@ -28,10 +29,11 @@ std::string written(const OutlineLine& line, const Notation& notation) {
 
 }  // namespace
 
-std::string workingMarkup(const Worksheet& sheet, Markup markup) {
+std::string workingMarkup(const Shown& shown, Markup markup) {
+  const Worksheet& sheet = shown.sheet();
   const Notation& notation = notationOf(markup);
   std::string out = notation.documentHead(say(PhraseId::sheet_title));
-  for (const OutlineLine& line : outlineBefore(sheet)) out += written(line, notation);
+  for (const OutlineLine& line : outlineBefore(shown)) out += written(line, notation);
   if (!sheet.steps.empty()) out += notation.heading(say(PhraseId::heading_working));
   int number = 1;
   for (const Step& step : sheet.steps)

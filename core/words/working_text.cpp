@@ -126,6 +126,9 @@ void writeLine(std::string& out, const OutlineLine& line) {
     case Kind::question:
       out.append(wrapped(line.text, pageWidth, "  [ ] ", "      "));
       break;
+    case Kind::settled:
+      out.append(wrapped(line.text, pageWidth, "  [x] ", "      "));
+      break;
     case Kind::note:
       out.append(wrapped(line.text, pageWidth, "  - ", "    "));
       break;
@@ -157,9 +160,10 @@ std::string stepText(const Step& step, int number, const Worksheet& sheet) {
   return out;
 }
 
-std::string workingText(const Worksheet& sheet) {
+std::string workingText(const Shown& shown) {
+  const Worksheet& sheet = shown.sheet();
   std::string out;
-  for (const OutlineLine& line : outlineBefore(sheet)) writeLine(out, line);
+  for (const OutlineLine& line : outlineBefore(shown)) writeLine(out, line);
   if (!sheet.steps.empty()) out.append(say(PhraseId::heading_working)).append("\n");
   if (hasCancellation(sheet)) out.append(wrapped(say(PhraseId::legend_struck), pageWidth, "")).append("\n");
   int number = 1;

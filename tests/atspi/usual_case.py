@@ -174,27 +174,28 @@ class Changes:
 
 
 def ask_first(client):
-    """An order to ask about shows its amount when the question is ticked as asked and it is said with whom."""
+    """An order to ask about shows its amount when it is chosen how the question was settled."""
     changes = Changes()
     client.write("Dose ordered", "55")
     print(wait_for("the flag of an order to ask about", lambda: client.reads("ASK BEFORE GIVING")))
-    wait_for("the amount held back", lambda: client.reads("Ask first. The amount appears when the question is ticked"))
+    wait_for("the amount held back", lambda: client.reads("Ask first. The amount is told once it is said how"))
     assert client.reads("Measure") is None
     client.press(0xFFC4)  # F7, to the flag
     wait_for("the focus on the flag", lambda: client.focus_is("label", "ASK BEFORE GIVING") or client.focus_is("static", "ASK BEFORE GIVING"))
     client.press(0xFF09)  # Tab
-    tick = wait_for("the focus on the question", lambda: client.focus_is("check box", "Asked:"))
-    assert "55 mg" in tick.get_name(), tick.get_name()
-    client.press(0x20)  # space
-    wait_for("the tick", lambda: tick.get_state_set().contains(Atspi.StateType.CHECKED))
-    assert client.reads("Measure") is None, "an amount before it is said with whom"
-    client.press(0xFF09)
-    wait_for("the focus on with whom", lambda: client.focus_is("combo box", "with whom"))
+    box = wait_for("the focus on the question", lambda: client.focus_is("combo box", "settled how?"))
+    labels = [relation.get_target(0).get_name() for relation in box.get_relation_set()
+              if relation.get_relation_type() == Atspi.RelationType.LABELLED_BY]
+    assert "55\xa0mg" in "".join(labels), labels
+    client.press(0x61)  # a, of "asked the prescriber": no letter chooses
+    client.press(0x20)  # space opens the list
     client.press(0xFF54)  # Down
-    amount = wait_for("the amount once it was asked", lambda: client.reads("Asked. Give the amount only if the answers allow it"))
+    assert client.reads("Measure") is None, "an amount before it is said how it was settled"
+    client.press(0xFF0D)  # Return
+    amount = wait_for("the amount once it was asked", lambda: client.reads("Settled as chosen. Give the amount only if the answers allow it"))
     assert "Measure 2.2 mL (55 mg) for one dose" in amount, amount
     print(amount)
-    for start in ("Ask first.", "Asked. Give the amount"):
+    for start in ("Ask first.", "Settled as chosen. Give the amount"):
         for kind in ("property-change", "text-changed"):
             wait_for(f"{start!r} told by {kind}", lambda start=start, kind=kind: changes.tell(kind, start))
 

@@ -1,11 +1,13 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <filesystem>
 #include <ostream>
 #include <set>
 #include <string>
 #include <vector>
 
+#include "core/check/shown.h"
 #include "core/check/work_out.h"
 #include "core/record/worksheet_file.h"
 #include "core/words/working_text.h"
@@ -47,6 +49,20 @@ class GoldenTest : public ::testing::TestWithParam<GoldenCase> {};
 TEST_P(GoldenTest, WritesTheExpectedWorking) {
   const GoldenCase& golden = GetParam();
   compareWithFile(goldenFolder() / (golden.name + ".txt"), workingText(worksheetOf(golden)));
+}
+
+/// What is told on ask once every question is settled, beside what is told before.
+TEST_P(GoldenTest, WritesTheExpectedWorkingAfterAsking) {
+  const GoldenCase& golden = GetParam();
+  const Worksheet sheet = worksheetOf(golden);
+  const Answers settled = answersBy(
+      sheet, {Answer::prescriber, Answer::weighedAgain, Answer::measuredAgain, Answer::labelReadAgain});
+  const std::filesystem::path file = goldenFolder() / (golden.name + ".asked.txt");
+  if (settled.given.empty()) {
+    EXPECT_FALSE(std::filesystem::exists(file));
+    return;
+  }
+  compareWithFile(file, workingText(Shown(sheet, settled)));
 }
 
 TEST_P(GoldenTest, WritesTheExpectedWorksheet) {

@@ -18,6 +18,7 @@
 #include "core/words/working_markup.h"
 #include "core/words/working_text.h"
 #include "tests/property/for_all.h"
+#include "tests/support/settled.h"
 
 namespace wardchalk::test {
 
@@ -73,7 +74,7 @@ TEST(AlwaysBeside, H14_H15_everyAmountHasItsDoseAndItsLabel) {
   int measured = 0;
   forAll(8000, [&](Choices& choices) -> std::string {
     const RandomCase random = choices.onceIn(6) ? randomRateCase(choices) : randomCase(choices);
-    const AmountWords words = amountWords(worked(random));
+    const AmountWords words = amountWords(settled(worked(random)));
     if (words.measure.empty()) return words.none.empty() ? "no amount and no reason" + shown(random) : "";
     ++measured;
     if (words.dose.empty()) return "an amount without its dose" + shown(random);
@@ -169,10 +170,10 @@ TEST(Hazards, H46_aNameTurnsNoFigureInAnySentence) {
     HouseRules rules = exactRules();
     rules.name = rules.agreedBy = rules.agreedOn = name;
     const Worksheet sheet = workOut(caseNamed(name), rules);
-    const std::string text = workingText(sheet);
+    const std::string text = workingText(settled(sheet));
     EXPECT_EQ(turning(text), "");
     EXPECT_NE(text.find("25 mg in 1 mL"), std::string::npos);
-    EXPECT_EQ(turning(workingMarkup(sheet, Markup::mathml)), "");
+    EXPECT_EQ(turning(workingMarkup(settled(sheet), Markup::mathml)), "");
     for (const Fact& fact : caseFacts(sheet.given)) EXPECT_EQ(turning(fact.text), "");
     EXPECT_EQ(turning(rulesTitle(rules) + " " + rulesProvenance(rules)), "");
     EXPECT_EQ(turning(sentence(Refusal{RefusalCode::wordUnknown, name, "25 mg", {}})), "");

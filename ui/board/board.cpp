@@ -12,9 +12,9 @@
 
 namespace wardchalk::ui {
 
-Board::Board(Worksheet sheet, bool asked, int strokeMs, QWidget* parent)
+Board::Board(Shown shown, int strokeMs, QWidget* parent)
     : QWidget(parent, Qt::Window),
-      story_(std::move(sheet), asked),
+      story_(std::move(shown)),
       surface_(new BoardSurface(this, story_, strokeMs)),
       steps_(new StepList(this, story_)) {
   setObjectName(QStringLiteral("board"));

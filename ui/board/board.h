@@ -20,7 +20,7 @@ class Board : public QWidget {
  public:
   /// `asked`: every question that the amount waits for is ticked. `strokeMs` as desktopStrokeMs() gives it,
   /// or 0.
-  Board(Worksheet sheet, bool asked, int strokeMs, QWidget* parent = nullptr);
+  Board(Shown shown, int strokeMs, QWidget* parent = nullptr);
 
   /// Fills a screen: where there are two, the one that the window `beside` is not on.
   void present(const QWidget* beside);

@@ -2,7 +2,6 @@
 
 #include <utility>
 
-#include "core/words/amount_words.h"
 #include "core/words/phrasebook.h"
 #include "ui/theme/text.h"
 #include "ui/working/step_views.h"
@@ -26,12 +25,8 @@ void hideUnfoundLow(StepView& view, const Worksheet& sheet) {
 
 }  // namespace
 
-BoardStory::BoardStory(Worksheet sheet, bool asked)
-    : sheet_(std::move(sheet)),
-      mayTellAmount_(asked || amountWords(sheet_).asks.empty()),
-      facts_(caseFacts(sheet_.given)) {
-  for (StepView& view : stepViews(sheet_))
-    if (mayTellAmount_ || !tellsAmount(view.step.id)) addStep(std::move(view));
+BoardStory::BoardStory(Shown shown) : shown_(std::move(shown)), facts_(caseFacts(sheet().given)) {
+  for (StepView& view : stepViews(sheet())) addStep(std::move(view));
   BoardPage verdict;
   verdict.number = pages_.empty() ? 1 : pages_.back().number + 1;
   verdict.isVerdict = true;
@@ -43,7 +38,7 @@ void BoardStory::addStep(StepView view) {
   BoardPage page;
   page.number = view.number;
   page.stages = stagesOf(view);
-  hideUnfoundLow(view, sheet_);
+  hideUnfoundLow(view, sheet());
   if (findsSomething(view)) page.found = view.conclusion;
   page.view = std::move(view);
   pages_.push_back(std::move(page));

@@ -3,7 +3,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/check/worksheet.h"
+#include "core/check/shown.h"
 #include "core/words/case_facts.h"
 #include "ui/working/stages.h"
 
@@ -26,15 +26,13 @@ struct BoardPlace {
   friend bool operator==(const BoardPlace&, const BoardPlace&) = default;
 };
 
-/// The order in which a board uncovers a worksheet. On ASK the steps that tell the amount are left out until
-/// every question has been asked.
+/// The order in which a board uncovers what may be seen of a worksheet.
 class BoardStory {
  public:
-  /// `asked`: every question that the amount waits for is ticked.
-  BoardStory(Worksheet sheet, bool asked);
+  explicit BoardStory(Shown shown);
 
-  [[nodiscard]] const Worksheet& sheet() const { return sheet_; }
-  [[nodiscard]] bool mayTellAmount() const { return mayTellAmount_; }
+  [[nodiscard]] const Shown& shown() const { return shown_; }
+  [[nodiscard]] const Worksheet& sheet() const { return shown_.sheet(); }
   [[nodiscard]] const std::vector<BoardPage>& pages() const { return pages_; }
   [[nodiscard]] const BoardPage& page(const BoardPlace& place) const;
   [[nodiscard]] const std::vector<Fact>& facts() const { return facts_; }
@@ -57,8 +55,7 @@ class BoardStory {
   void addStep(StepView view);
   [[nodiscard]] int lastStage(int page) const;
 
-  Worksheet sheet_;
-  bool mayTellAmount_;
+  Shown shown_;
   std::vector<BoardPage> pages_;
   std::vector<Fact> facts_;
 };

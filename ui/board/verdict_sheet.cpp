@@ -13,8 +13,13 @@ namespace wardchalk::ui {
 
 namespace {
 
-QString askLine(const std::string& question) {
-  return held(say(PhraseId::board_ask, {{"question", question}}));
+std::string askLine(const QuestionWords& ask) { return say(PhraseId::board_ask, {{"question", ask.text}}); }
+
+/// While a question is open, the questions stand alone.
+AmountWords standingAlone(const QuestionWords& ask) {
+  AmountWords words;
+  words.none = askLine(ask);
+  return words;
 }
 
 }  // namespace
@@ -24,18 +29,18 @@ VerdictSheet::VerdictSheet(QWidget* parent, const BoardStory& story, Scheme sche
   setAttribute(Qt::WA_TransparentForMouseEvents);
   flag_->setFocusPolicy(Qt::NoFocus);
   flag_->show(story.sheet());
-  const AmountWords words = amountWords(story.sheet());
-  if (!story.mayTellAmount())
-    for (const std::string& ask : words.asks) addLine({}, askLine(ask), {});
+  const AmountWords words = amountWords(story.shown());
+  if (story.shown().isOpen())
+    for (const QuestionWords& ask : words.asks) addLine(standingAlone(ask));
   else
-    addLine(words, {}, words.asks.empty() ? QString() : fromCore(say(PhraseId::ask_done)));
+    addLine(words);
   setScheme(scheme);
 }
 
-void VerdictSheet::addLine(const AmountWords& words, const QString& before, const QString& done) {
+void VerdictSheet::addLine(const AmountWords& words) {
   auto* line = new AmountText(this);
   line->setFocusPolicy(Qt::NoFocus);
-  line->show({words, before, done});
+  line->show(words);
   lines_.push_back(line);
 }
 
@@ -92,12 +97,12 @@ void VerdictSheet::fit(const QRectF& within, const BoardSizes& sizes) {
 
 QString verdictSpoken(const BoardStory& story) {
   const Worksheet& sheet = story.sheet();
-  const AmountWords words = amountWords(sheet);
+  const AmountWords words = amountWords(story.shown());
   QStringList said;
   for (const std::string& line : {verdictTitle(sheet), verdictReason(sheet), checksNotMade(sheet)})
     said << fromCore(line);
-  if (!story.mayTellAmount()) {
-    for (const std::string& ask : words.asks) said << askLine(ask);
+  if (story.shown().isOpen()) {
+    for (const QuestionWords& ask : words.asks) said << held(askLine(ask));
   } else {
     said << fromCore(words.measure + ' ' + words.dose);
     for (const std::string& line : {words.none, words.when, words.run, words.label}) said << fromCore(line);

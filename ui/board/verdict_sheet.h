@@ -30,7 +30,7 @@ class VerdictSheet : public QWidget {
   [[nodiscard]] const std::vector<AmountText*>& lines() const { return lines_; }
 
  private:
-  void addLine(const AmountWords& words, const QString& before, const QString& done);
+  void addLine(const AmountWords& words);
   int heightAt(int width, double scale);
   double largestScale(int width, double room, double most);
 

@@ -87,25 +87,26 @@ QMimeData* fromPicture(CopyAs as, const Picture& picture, const QString& title) 
 
 }  // namespace
 
-std::unique_ptr<QMimeData> workingAs(CopyAs as, const Worksheet& sheet) {
+std::unique_ptr<QMimeData> workingAs(CopyAs as, const Shown& shown) {
   switch (as) {
     case CopyAs::text:
-      return std::unique_ptr<QMimeData>(fromText({}, workingText(sheet)));
+      return std::unique_ptr<QMimeData>(fromText({}, workingText(shown)));
     case CopyAs::mathMl:
       return std::unique_ptr<QMimeData>(
-          fromText(QStringLiteral("application/xhtml+xml"), workingMarkup(sheet, Markup::mathml)));
+          fromText(QStringLiteral("application/xhtml+xml"), workingMarkup(shown, Markup::mathml)));
     case CopyAs::latex:
       return std::unique_ptr<QMimeData>(
-          fromText(QStringLiteral("application/x-tex"), workingMarkup(sheet, Markup::latex)));
+          fromText(QStringLiteral("application/x-tex"), workingMarkup(shown, Markup::latex)));
     case CopyAs::picture:
     case CopyAs::svg:
       break;
   }
   const QString title = fromCore(say(PhraseId::sheet_title));
-  return std::unique_ptr<QMimeData>(fromPicture(as, pictureOf(stepViews(sheet)), title));
+  return std::unique_ptr<QMimeData>(fromPicture(as, pictureOf(stepViews(shown.sheet())), title));
 }
 
-std::unique_ptr<QMimeData> stepAs(CopyAs as, std::size_t step, const Worksheet& sheet) {
+std::unique_ptr<QMimeData> stepAs(CopyAs as, std::size_t step, const Shown& shown) {
+  const Worksheet& sheet = shown.sheet();
   const Step& one = sheet.steps.at(step);
   switch (as) {
     case CopyAs::text:

@@ -5,7 +5,7 @@
 #include <memory>
 #include <vector>
 
-#include "core/check/worksheet.h"
+#include "core/check/shown.h"
 
 namespace wardchalk::ui {
 
@@ -13,9 +13,9 @@ namespace wardchalk::ui {
 enum class CopyAs : std::uint8_t { text, mathMl, latex, picture, svg };
 
 /// The whole working for the clipboard. Where its source is text, programs that know no better find that.
-[[nodiscard]] std::unique_ptr<QMimeData> workingAs(CopyAs as, const Worksheet& sheet);
+[[nodiscard]] std::unique_ptr<QMimeData> workingAs(CopyAs as, const Shown& shown);
 
 /// One step of it, by its place from 0.
-[[nodiscard]] std::unique_ptr<QMimeData> stepAs(CopyAs as, std::size_t step, const Worksheet& sheet);
+[[nodiscard]] std::unique_ptr<QMimeData> stepAs(CopyAs as, std::size_t step, const Shown& shown);
 
 }  // namespace wardchalk::ui

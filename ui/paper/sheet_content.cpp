@@ -25,8 +25,8 @@ bool usesLetters(const StepView& view) {
 
 class ContentBuilder {
  public:
-  ContentBuilder(const Worksheet& sheet, const SheetMade& made)
-      : sheet_(sheet), made_(made), amount_(amountWords(sheet)) {}
+  ContentBuilder(const Shown& shown, const SheetMade& made)
+      : shown_(shown), sheet_(shown.sheet()), made_(made), amount_(amountWords(shown)) {}
 
   SheetContent build() {
     putHead();
@@ -89,13 +89,13 @@ class ContentBuilder {
     }
   }
 
-  bool waitsForAnswers() const { return !amount_.asks.empty() && !made_.asked; }
-
   void putAmount() {
-    for (std::size_t i = 0; i < amount_.asks.size(); ++i)
-      content_.questions.push_back({held(amount_.asks[i]), askedOf(static_cast<qsizetype>(i))});
+    for (const QuestionWords& ask : amount_.asks)
+      content_.questions.push_back(
+          {held(ask.text),
+           ask.settled.empty() ? QString() : words(PhraseId::sheet_settled, "how", ask.settled)});
     if (!content_.questions.empty()) content_.askedBy = words(PhraseId::sheet_askedBy);
-    if (amount_.measure.empty() || waitsForAnswers()) return putNoAmount();
+    if (amount_.measure.empty()) return putNoAmount();
     content_.measure = held(amount_.measure);
     content_.dose = held(amount_.dose);
     const auto line = [&](const std::string& first, const std::string& second) {
@@ -108,15 +108,10 @@ class ContentBuilder {
     line(amount_.run, {});
   }
 
-  std::optional<QString> askedOf(qsizetype question) const {
-    if (!made_.asked) return std::nullopt;
-    return words(PhraseId::sheet_askedOf, "whom", made_.asked->value(question).toStdString());
-  }
-
   void putNoAmount() {
     content_.doNotPrepare = words(PhraseId::sheet_doNotPrepare);
     content_.none = held(amount_.none);
-    if (amount_.measure.empty()) return;
+    if (!shown_.waits()) return;
     const auto count = static_cast<long>(amount_.asks.size());
     content_.none = held(say(PhraseId::sheet_askFirst, {{"n", std::to_string(count)}}, count));
   }
@@ -130,9 +125,8 @@ class ContentBuilder {
   void putSteps() {
     content_.workingHeading = words(PhraseId::sheet_working);
     content_.steps = stepViews(sheet_);
-    if (!amount_.measure.empty() && waitsForAnswers()) {
+    if (shown_.waits()) {
       const auto count = static_cast<long>(amount_.asks.size());
-      std::erase_if(content_.steps, [](const StepView& view) { return tellsAmount(view.step.id); });
       content_.leftOut = held(say(PhraseId::sheet_amountLeftOut, {{"n", std::to_string(count)}}, count));
     }
     if (std::any_of(content_.steps.begin(), content_.steps.end(), usesLetters))
@@ -180,6 +174,7 @@ class ContentBuilder {
     content_.pageOfAll = fromCore(say(PhraseId::sheet_page, {{"n", "%1"}, {"m", "%2"}}));
   }
 
+  const Shown& shown_;
   const Worksheet& sheet_;
   const SheetMade& made_;
   AmountWords amount_;
@@ -196,7 +191,7 @@ QString spokenSheet(const SheetContent& content) {
   }
   lines << content.flag << content.reason << content.notMade;
   for (const SheetQuestion& question : content.questions)
-    lines << question.text << question.asked.value_or(content.askedBy);
+    lines << question.text << (question.settled.isEmpty() ? content.askedBy : question.settled);
   lines << content.measure + u' ' + content.dose << content.amountLines << content.doNotPrepare
         << content.none;
   for (const SheetFinding& finding : content.findings) lines << finding.text;
@@ -209,8 +204,8 @@ QString spokenSheet(const SheetContent& content) {
   return loosed(lines.join(u'\n'));
 }
 
-SheetContent sheetContent(const Worksheet& sheet, const SheetMade& made) {
-  return ContentBuilder(sheet, made).build();
+SheetContent sheetContent(const Shown& shown, const SheetMade& made) {
+  return ContentBuilder(shown, made).build();
 }
 
 }  // namespace wardchalk::ui

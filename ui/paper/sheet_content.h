@@ -5,7 +5,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/check/worksheet.h"
+#include "core/check/shown.h"
 #include "ui/working/step_view.h"
 
 namespace wardchalk::ui {
@@ -14,8 +14,6 @@ namespace wardchalk::ui {
 struct SheetMade {
   QString time;     ///< as printed: "2026-11-25 13:40"
   QString version;  ///< of the program
-  /// Of whom each question was asked, in their order. None: not every one has been asked.
-  std::optional<QStringList> asked;
   /// What was recorded of a second check in the program: "Second check: done independently, same result …".
   /// Empty: not done.
   QString second;
@@ -34,7 +32,7 @@ struct SheetFacts {
 
 struct SheetQuestion {
   QString text;
-  std::optional<QString> asked;  ///< "Asked of: pharmacist"
+  QString settled;  ///< "Settled: asked the pharmacist"; empty while it is open
 };
 
 struct SheetFinding {
@@ -89,6 +87,6 @@ struct SheetContent {
 /// The whole sheet read aloud: the working as sentences and not as stacked fractions.
 [[nodiscard]] QString spokenSheet(const SheetContent& content);
 
-[[nodiscard]] SheetContent sheetContent(const Worksheet& sheet, const SheetMade& made);
+[[nodiscard]] SheetContent sheetContent(const Shown& shown, const SheetMade& made);
 
 }  // namespace wardchalk::ui

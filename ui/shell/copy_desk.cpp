@@ -28,8 +28,8 @@ constexpr std::array stepActions = {
 
 }  // namespace
 
-CopyDesk::CopyDesk(WorkingPane& pane, Actions& actions, const Worksheet& sheet, QObject* parent)
-    : QObject(parent), pane_(pane), actions_(actions), sheet_(sheet) {
+CopyDesk::CopyDesk(WorkingPane& pane, Actions& actions, const Shown& shown, QObject* parent)
+    : QObject(parent), pane_(pane), actions_(actions), shown_(shown) {
   for (const auto& [id, as] : workingActions) actions_.bind(id, [this, as = as] { copyWorking(as); });
   for (const auto& [id, as] : stepActions) actions_.bind(id, [this, as = as] { copyStep(as); });
   // A right click or the Menu key on a card comes up to the pane.
@@ -59,14 +59,14 @@ void CopyDesk::enable() {
 /// A picture is of steps: before there is one, what was copied before stays.
 void CopyDesk::copyWorking(CopyAs as) {
   const bool drawn = as == CopyAs::picture || as == CopyAs::svg;
-  if (!drawn || !sheet_.steps.empty()) OwnClipboard::put(workingAs(as, sheet_));
+  if (!drawn || !shown_->steps.empty()) OwnClipboard::put(workingAs(as, shown_));
 }
 
 void CopyDesk::copyStep(CopyAs as) {
   const auto& cards = pane_.cards();
   const auto at = std::find(cards.begin(), cards.end(), card_.data());
   const auto step = static_cast<std::size_t>(at - cards.begin());
-  if (at != cards.end() && step < sheet_.steps.size()) OwnClipboard::put(stepAs(as, step, sheet_));
+  if (at != cards.end() && step < shown_->steps.size()) OwnClipboard::put(stepAs(as, step, shown_));
 }
 
 void CopyDesk::showMenu(const QPoint& at) {

@@ -3,7 +3,7 @@
 #include <QObject>
 #include <QPointer>
 
-#include "core/check/worksheet.h"
+#include "core/check/shown.h"
 #include "ui/paper/copies.h"
 
 class QPoint;
@@ -21,7 +21,7 @@ class CopyDesk : public QObject {
   Q_OBJECT
 
  public:
-  CopyDesk(WorkingPane& pane, Actions& actions, const Worksheet& sheet, QObject* parent);
+  CopyDesk(WorkingPane& pane, Actions& actions, const Shown& shown, QObject* parent);
 
  private:
   void copyWorking(CopyAs as);
@@ -32,7 +32,7 @@ class CopyDesk : public QObject {
 
   WorkingPane& pane_;
   Actions& actions_;
-  const Worksheet& sheet_;
+  const Shown& shown_;
   QPointer<StepCard> card_;
   QMetaObject::Connection gone_;
 };

@@ -103,7 +103,7 @@ int takePicture(const QString& caseFile, const QString& picture) {
   return written ? done : refuse(picture, written.refusal());
 }
 
-/// The sheet of a case as a PDF, by the exact rules. Nobody was there to tick a question as asked.
+/// The sheet of a case as a PDF, by the exact rules. Nobody was there to say how a question was settled.
 int writeSheet(const QString& caseFile, const QString& pdf, PaperSize paper) {
   const Result<std::string> text = readTextFile(nativePath(caseFile));
   const Result<Case> inputs = text ? readCase(*text) : Result<Case>(text.refusal());

@@ -165,7 +165,7 @@ void MainWindow::bindEditActions() {
   connect(&stack, &QUndoStack::canRedoChanged, redo, &QAction::setEnabled);
   actions_->bind(ActionId::undo, [this] { editor_.undoStack().undo(); });
   actions_->bind(ActionId::redo, [this] { editor_.undoStack().redo(); });
-  copies_ = new CopyDesk(*pane_, *actions_, sheet_, this);
+  copies_ = new CopyDesk(*pane_, *actions_, shown_, this);
 }
 
 void MainWindow::bindViewActions() {
@@ -203,7 +203,7 @@ void MainWindow::connectSides() {
   connect(pane_->amount(), &AmountWidget::answered, this,
           [this](FindingCode question, std::optional<Answer> how) {
             session_.answer(question, how);
-            pane_->amount()->showAnswers(session_.answers());
+            showWhatMayBeSeen();
           });
   // A session that ends does not always ask its windows to close.
   connect(qApp, &QCoreApplication::aboutToQuit, this, [this] { clipboard_.empty(); });
@@ -217,9 +217,15 @@ void MainWindow::workAgain() {
   (*actions_)[ActionId::board]->setEnabled(!draft.isEmpty());
   form_->setWanted(draft.isEmpty() ? QStringList() : wantedFields(sheet_));
   session_.worked(sheet_);
-  pane_->show(sheet_, session_.answers());
+  showWhatMayBeSeen();
   if (draft.isEmpty()) pane_->showEmpty();  // and nothing of what stood there is left in it, shown or not
   followCase();
+}
+
+/// Also a box that shows what the session did not keep goes back to what it did.
+void MainWindow::showWhatMayBeSeen() {
+  shown_ = Shown(sheet_, session_.answers());
+  pane_->show(shown_);
 }
 
 void MainWindow::nameWindow() {
@@ -346,21 +352,20 @@ void MainWindow::showExample() {
 }
 
 /// A number that is still being typed counts as typed to its end, as when a case is saved.
-void MainWindow::makeSheet(void (SheetDesk::*make)(const Worksheet&, const SheetMade&)) {
+void MainWindow::makeSheet(void (SheetDesk::*make)(const Shown&, const SheetMade&)) {
   editor_.finishAll();
   if (editor_.draft().isEmpty())
     return dialogs_.tell(this, tr("There is no sheet yet"),
                          tr("Enter the child, the order and the reference first."));
   SheetMade made = madeNow();
-  made.asked = pane_->amount()->asked();
   if (session_.record()) made.second = secondCheckWords(session_.record());
-  (desk_->*make)(sheet_, made);
+  (desk_->*make)(shown_, made);
 }
 
 void MainWindow::showBoard() {
   editor_.finishAll();
   delete board_;
-  board_ = new Board(sheet_, pane_->amount()->showsAmount(), desktopStrokeMs(), this);
+  board_ = new Board(shown_, desktopStrokeMs(), this);
   board_->setAttribute(Qt::WA_DeleteOnClose);
   board_->present(this);
 }

@@ -4,7 +4,7 @@
 #include <QPointer>
 #include <optional>
 
-#include "core/check/worksheet.h"
+#include "core/check/shown.h"
 #include "core/session/case_session.h"
 #include "ui/form/case_editor.h"
 #include "ui/shell/case_document.h"
@@ -87,7 +87,8 @@ class MainWindow : public QMainWindow {
   bool saveAs();
   bool saveTo(const QString& file, KnownFile believed);
   void showExample();
-  void makeSheet(void (SheetDesk::*make)(const Worksheet&, const SheetMade&));
+  void makeSheet(void (SheetDesk::*make)(const Shown&, const SheetMade&));
+  void showWhatMayBeSeen();
   void setZoom(int percent);
   void setUnitSystem(UnitSystem system);
   void goToWorking();
@@ -103,6 +104,7 @@ class MainWindow : public QMainWindow {
   CaseDocument document_;
   OwnClipboard clipboard_;
   Worksheet sheet_;
+  Shown shown_{Worksheet{}};
   Actions* actions_;
   Form* form_ = nullptr;
   WorkingPane* pane_ = nullptr;

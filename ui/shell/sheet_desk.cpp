@@ -15,19 +15,18 @@ SheetMade madeNow() {
   // year first: the one order of figures that no country reads otherwise
   return {QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd HH:mm")),
           QCoreApplication::applicationVersion(),
-          {},
           {}};
 }
 
 SheetDesk::SheetDesk(QWidget* window, Settings& settings, Dialogs& dialogs)
     : QObject(window), window_(window), settings_(settings), dialogs_(dialogs) {}
 
-void SheetDesk::print(const Worksheet& sheet, const SheetMade& made) { print(sheetContent(sheet, made)); }
+void SheetDesk::print(const Shown& shown, const SheetMade& made) { print(sheetContent(shown, made)); }
 
-void SheetDesk::savePdf(const Worksheet& sheet, const SheetMade& made) { savePdf(sheetContent(sheet, made)); }
+void SheetDesk::savePdf(const Shown& shown, const SheetMade& made) { savePdf(sheetContent(shown, made)); }
 
-void SheetDesk::preview(const Worksheet& sheet, const SheetMade& made) {
-  auto* preview = new SheetPreview(sheetContent(sheet, made), settings_.paper(), window_);
+void SheetDesk::preview(const Shown& shown, const SheetMade& made) {
+  auto* preview = new SheetPreview(sheetContent(shown, made), settings_.paper(), window_);
   connect(preview, &SheetPreview::paperChosen, this, [this](PaperSize size) { settings_.setPaper(size); });
   connect(preview, &SheetPreview::printWanted, this, [this, preview] { print(preview->content()); });
   connect(preview, &SheetPreview::pdfWanted, this, [this, preview] { savePdf(preview->content()); });

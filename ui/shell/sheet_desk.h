@@ -3,7 +3,7 @@
 #include <QObject>
 #include <QStringList>
 
-#include "core/check/worksheet.h"
+#include "core/check/shown.h"
 #include "ui/paper/sheet_content.h"
 #include "ui/shell/dialogs.h"
 #include "ui/shell/settings.h"
@@ -12,11 +12,11 @@ namespace wardchalk::ui {
 
 class SheetPreview;
 
-/// Now, by this program; nothing asked, no second check.
+/// Now, by this program; no second check.
 [[nodiscard]] SheetMade madeNow();
 
-/// Where a worksheet becomes a sheet of paper. `made` says when, and what was done besides: questions asked,
-/// a second check.
+/// Where what may be seen of a worksheet becomes a sheet of paper. `made` says when, and what was recorded of a
+/// second check.
 class SheetDesk : public QObject {
   Q_OBJECT
 
@@ -24,10 +24,10 @@ class SheetDesk : public QObject {
   SheetDesk(QWidget* window, Settings& settings, Dialogs& dialogs);
 
   /// Prints on a printer that is chosen first.
-  void print(const Worksheet& sheet, const SheetMade& made);
+  void print(const Shown& shown, const SheetMade& made);
   /// Shows the pages in a window of their own, from which they can be printed or saved.
-  void preview(const Worksheet& sheet, const SheetMade& made);
-  void savePdf(const Worksheet& sheet, const SheetMade& made);
+  void preview(const Shown& shown, const SheetMade& made);
+  void savePdf(const Shown& shown, const SheetMade& made);
 
  private:
   void print(const SheetContent& content);

@@ -35,13 +35,12 @@ Box linesBox(const QStringList& lines, const Metrics& metrics, double width) {
 
 AmountText::AmountText(QWidget* parent) : SpokenWidget(parent) { setObjectName(QStringLiteral("amount")); }
 
-void AmountText::show(const Content& content) {
-  const AmountWords& words = content.words;
-  showsAmount_ = !words.measure.empty() && content.before.isEmpty();
-  sentence_ = showsAmount_ ? QString() : content.before.isEmpty() ? held(words.none) : content.before;
-  done_ = showsAmount_ ? content.done : QString();
-  measure_ = showsAmount_ ? held(words.measure) : QString();
-  dose_ = showsAmount_ ? held(words.dose) : QString();
+void AmountText::show(const AmountWords& words) {
+  showsAmount_ = !words.measure.empty();
+  sentence_ = held(words.none);
+  done_ = held(words.done);
+  measure_ = held(words.measure);
+  dose_ = held(words.dose);
   run_ = held(words.run);
   label_ = held(words.label);
   device_ = held(words.device);

@@ -13,14 +13,7 @@ class AmountText : public SpokenWidget {
  public:
   explicit AmountText(QWidget* parent);
 
-  /// What may be shown now. `before` stands alone while questions are open; `done` stands over an amount that
-  /// was shown after asking.
-  struct Content {
-    AmountWords words;
-    QString before;
-    QString done;
-  };
-  void show(const Content& content);
+  void show(const AmountWords& words);
   using QWidget::show;
 
   /// Whether an amount can be read here now.

@@ -1,14 +1,12 @@
 #include "ui/working/question_list.h"
 
-#include <QCheckBox>
-#include <QComboBox>
 #include <QGridLayout>
-#include <QSignalBlocker>
 #include <algorithm>
-#include <array>
 
 #include "core/words/phrasebook.h"
 #include "ui/theme/plain_label.h"
+#include "ui/theme/retire.h"
+#include "ui/theme/still_box.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
 #include "ui/working/metrics.h"
@@ -17,109 +15,87 @@ namespace wardchalk::ui {
 
 namespace {
 
-struct Whom {
-  Answer answer;
-  PhraseId words;
-};
+/// The first choice: the question is open, as at the start or again.
+constexpr int openPlace = 0;
 
-/// Whom a question can be put to, in the order of the box.
-constexpr std::array whoms = {Whom{Answer::prescriber, PhraseId::ask_prescriber},
-                              Whom{Answer::pharmacist, PhraseId::ask_pharmacist},
-                              Whom{Answer::other, PhraseId::ask_other}};
+int placeOf(const std::optional<Answer>& answer, const StillBox& box) {
+  return answer ? std::max(openPlace, box.findData(static_cast<int>(*answer))) : openPlace;
+}
+
+std::optional<Answer> answerAt(int place, const StillBox& box) {
+  if (place <= openPlace) return std::nullopt;
+  return static_cast<Answer>(box.itemData(place).toInt());
+}
 
 }  // namespace
 
 QuestionList::QuestionList(QWidget* parent) : QWidget(parent), grid_(new QGridLayout(this)) {
   grid_->setContentsMargins(14, 6, 14, 2);
-  grid_->setHorizontalSpacing(8);
+  grid_->setHorizontalSpacing(12);
   grid_->setVerticalSpacing(4);
-  grid_->setColumnStretch(1, 1);
+  grid_->setColumnStretch(0, 1);
   setAutoFillBackground(true);
 }
 
-void QuestionList::setQuestions(const QStringList& questions) {
-  for (const Row& row : rows_) {
-    delete row.tick;
-    delete row.question;
-    delete row.whom;
-  }
-  rows_.clear();
-  for (const QString& question : questions) addRow(question);
-  setVisible(!rows_.empty());
+bool QuestionList::shows(const std::vector<QuestionWords>& questions) const {
+  return std::ranges::equal(rows_, questions, [](const Row& row, const QuestionWords& question) {
+    return row.code == question.code && row.text == question.text;
+  });
 }
 
-void QuestionList::addRow(const QString& question) {
+void QuestionList::show(const std::vector<QuestionWords>& questions,
+                        const std::vector<std::optional<Answer>>& answers) {
+  if (!shows(questions)) {
+    for (const Row& row : rows_) {
+      row.question->clear();
+      row.how->clear();
+      retire(row.question);
+      retire(row.how);
+    }
+    rows_.clear();
+    for (const QuestionWords& question : questions) addRow(question);
+    setVisible(!rows_.empty());
+  }
+  for (std::size_t i = 0; i < rows_.size(); ++i)
+    rows_[i].how->setCurrentIndex(placeOf(answers[i], *rows_[i].how));
+}
+
+void QuestionList::addRow(const QuestionWords& question) {
   const int at = static_cast<int>(rows_.size());
-  Row row{new QCheckBox(fromCore(say(PhraseId::ask_asked)), this),
-          new PlainLabel(withoutMnemonic(question), this), new QComboBox(this)};
+  const QString text = held(question.text);
+  Row row{question.code, question.text, new PlainLabel(withoutMnemonic(text), this), new StillBox(this)};
   row.question->setWordWrap(true);
-  row.question->setBuddy(row.tick);
-  row.tick->setObjectName(QStringLiteral("asked_%1").arg(at));
-  row.tick->setAccessibleName(row.tick->text() + u' ' + loosed(question));
-  row.whom->setObjectName(QStringLiteral("whom_%1").arg(at));
-  row.whom->setAccessibleName(fromCore(say(PhraseId::ask_whom)));
-  row.whom->setPlaceholderText(fromCore(say(PhraseId::ask_chooseWhom)));
-  for (const Whom& whom : whoms) row.whom->addItem(fromCore(say(whom.words)));
-  row.whom->setCurrentIndex(-1);
+  row.question->setBuddy(row.how);
+  row.how->setObjectName(QStringLiteral("settled_%1").arg(at));
+  row.how->setAccessibleName(fromCore(say(PhraseId::ask_howOf, {{"question", loosed(text).toStdString()}})));
+  row.how->addItem(fromCore(say(PhraseId::ask_open)));
+  for (const Answer answer : whatSettles(question.code))
+    row.how->addItem(fromCore(settledText(answer)), static_cast<int>(answer));
   style(row);
-  grid_->addWidget(row.tick, at, 0, Qt::AlignTop);
-  grid_->addWidget(row.question, at, 1, Qt::AlignVCenter);
-  grid_->addWidget(row.whom, at, 2, Qt::AlignTop);
-  connect(row.tick, &QCheckBox::toggled, this, &QuestionList::answered);
-  connect(row.whom, &QComboBox::currentIndexChanged, this, &QuestionList::answered);
-  rows_.push_back(row);
-}
-
-void QuestionList::voidTicks() {
-  for (const Row& row : rows_) {
-    const QSignalBlocker quietTick(row.tick);
-    const QSignalBlocker quietWhom(row.whom);
-    row.tick->setChecked(false);
-    row.whom->setCurrentIndex(-1);
-  }
-  Q_EMIT answered();
-}
-
-std::vector<std::optional<Answer>> QuestionList::answers() const {
-  std::vector<std::optional<Answer>> answers;
-  for (const Row& row : rows_) {
-    const int whom = row.whom->currentIndex();
-    const bool isAnswered = row.tick->isChecked() && whom >= 0;
-    answers.push_back(isAnswered ? std::optional(whoms.at(static_cast<std::size_t>(whom)).answer)
-                                 : std::nullopt);
-  }
-  return answers;
-}
-
-bool QuestionList::allAnswered() const {
-  return std::ranges::all_of(answers(), [](const auto& answer) { return answer.has_value(); });
-}
-
-QStringList QuestionList::whomAsked() const {
-  QStringList whom;
-  for (const Row& row : rows_) whom << row.whom->currentText();
-  return whom;
+  grid_->addWidget(row.question, at, 0, Qt::AlignVCenter);
+  grid_->addWidget(row.how, at, 1, Qt::AlignTop);
+  connect(row.how, &QComboBox::activated, this, [this, code = row.code, box = row.how](int place) {
+    Q_EMIT answered(code, answerAt(place, *box));
+  });
+  rows_.push_back(std::move(row));
 }
 
 void QuestionList::style(const Row& row) const {
   const Metrics metrics{0, scale_, {}, 1};
   const QFont font = fontOf(metrics.type(FontRole::finding), {});
-  for (QWidget* widget : {static_cast<QWidget*>(row.tick), static_cast<QWidget*>(row.question),
-                          static_cast<QWidget*>(row.whom)}) {
+  for (QWidget* widget : {static_cast<QWidget*>(row.question), static_cast<QWidget*>(row.how)}) {
     widget->setFont(font);
     widget->setMinimumHeight(qRound(metrics.px(leastTarget)));
   }
-  // the edges of ticks and boxes are drawn in a shade of the window's colour, which would be lost on a dark
-  // board
+  // the edge of a box is drawn in a shade of the window's colour, which would be lost on a dark board
   QPalette edged = palette();
   edged.setColor(QPalette::Window, boardPalette(scheme_)[Ink::quiet]);
-  row.tick->setPalette(edged);
-  row.whom->setPalette(edged);
+  row.how->setPalette(edged);
 }
 
 QList<QWidget*> QuestionList::focusOrder() const {
   QList<QWidget*> order;
-  for (const Row& row : rows_) order << row.tick << row.whom;
+  for (const Row& row : rows_) order << row.how;
   return order;
 }
 

@@ -1,38 +1,33 @@
 #pragma once
 
-#include <QStringList>
 #include <QWidget>
 #include <optional>
 #include <vector>
 
 #include "core/check/answers.h"
+#include "core/words/amount_words.h"
 #include "ui/theme/board_palette.h"
 
-class QCheckBox;
-class QComboBox;
 class QGridLayout;
 class QLabel;
 
 namespace wardchalk::ui {
 
-/// The questions that must have been asked before an amount is shown, each with a tick and with whom it was
-/// asked.
+class StillBox;
+
+/// The questions that must be settled before an amount is shown, each with a box to choose how it was. What
+/// is chosen is told; that it counts, and what the boxes show, comes from outside.
 class QuestionList : public QWidget {
   Q_OBJECT
 
  public:
   explicit QuestionList(QWidget* parent);
 
-  /// Shows these questions, unticked.
-  void setQuestions(const QStringList& questions);
-  void voidTicks();
+  /// Shows these questions with how each is settled; boxes of questions that stay are kept.
+  void show(const std::vector<QuestionWords>& questions, const std::vector<std::optional<Answer>>& answers);
+  using QWidget::show;
 
   [[nodiscard]] bool isEmpty() const { return rows_.empty(); }
-  [[nodiscard]] bool allAnswered() const;
-  /// How each is answered, in their order; nothing for one that is not.
-  [[nodiscard]] std::vector<std::optional<Answer>> answers() const;
-  /// With whom each was asked, in their order.
-  [[nodiscard]] QStringList whomAsked() const;
 
   /// What takes the keyboard, in reading order.
   [[nodiscard]] QList<QWidget*> focusOrder() const;
@@ -41,15 +36,18 @@ class QuestionList : public QWidget {
   void setScheme(Scheme scheme);
 
  Q_SIGNALS:
-  void answered();
+  /// How a question was settled was chosen, or that it is open again.
+  void answered(FindingCode question, std::optional<Answer> how);
 
  private:
   struct Row {
-    QCheckBox* tick;
+    FindingCode code;
+    std::string text;
     QLabel* question;
-    QComboBox* whom;
+    StillBox* how;
   };
-  void addRow(const QString& question);
+  [[nodiscard]] bool shows(const std::vector<QuestionWords>& questions) const;
+  void addRow(const QuestionWords& question);
   void style(const Row& row) const;
 
   QGridLayout* grid_;

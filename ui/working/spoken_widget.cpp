@@ -5,6 +5,7 @@
 #include <QPainter>
 #include <cmath>
 
+#include "ui/theme/retire.h"
 #include "ui/theme/text.h"
 #include "ui/working/detail/spoken_accessible.h"
 
@@ -13,6 +14,11 @@ namespace wardchalk::ui {
 SpokenWidget::SpokenWidget(QWidget* parent, QAccessible::Role role) : QWidget(parent), role_(role) {
   detail::installSpokenAccessible();
   setFocusPolicy(Qt::StrongFocus);
+}
+
+void SpokenWidget::end() {
+  setSpoken({});
+  retire(this);
 }
 
 void SpokenWidget::setScale(double scale) {

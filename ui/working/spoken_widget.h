@@ -20,6 +20,9 @@ class SpokenWidget : public QWidget {
   [[nodiscard]] const QString& spoken() const { return spoken_; }
   [[nodiscard]] QAccessible::Role role() const { return role_; }
 
+  /// Takes it out of its window: at once it says nothing more, and it is deleted when it can be.
+  void end();
+
   void setScale(double scale);
   void setScheme(Scheme scheme);
 

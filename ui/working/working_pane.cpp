@@ -51,12 +51,11 @@ WorkingPane::WorkingPane(QWidget* parent)
 void WorkingPane::connectParts() {
   connect(start_, &StartPage::exampleRequested, this, &WorkingPane::exampleRequested);
   connect(flag_, &FlagWidget::originActivated, this, &WorkingPane::activate);
-  connect(amount_, &AmountWidget::changed, this, &WorkingPane::arrange);
 }
 
 void WorkingPane::showEmpty() {
   empty_ = true;
-  amount_->voidTicks();
+  amount_->show(Worksheet{});  // and nothing of what stood there is left in it
   start_->setVisible(true);
   showParts(false);
   arrange();
@@ -64,25 +63,25 @@ void WorkingPane::showEmpty() {
 
 void WorkingPane::offerExample(bool offered) { start_->offerExample(offered); }
 
-void WorkingPane::show(const Worksheet& sheet, const Answers& answers) {
+void WorkingPane::show(const Shown& shown) {
   empty_ = false;
   start_->hide();
-  flag_->show(sheet);
-  amount_->show(sheet, answers);
-  showFindings(sheet);
-  showSteps(stepViews(sheet));
+  flag_->show(shown.sheet());
+  amount_->show(shown);
+  showFindings(shown);
+  showSteps(stepViews(shown.sheet()));
   orderFocus();
   arrange();
 }
 
-void WorkingPane::showFindings(const Worksheet& sheet) {
+void WorkingPane::showFindings(const Shown& shown) {
   std::size_t used = 0;
-  for (const Finding* finding : findingsBeside(sheet, amount_->asks())) {
+  for (const Finding* finding : findingsBeside(shown.sheet(), shown.asksFirst())) {
     if (used == findings_.size()) findings_.push_back(makeFinding());
     findings_[used++]->show(*finding);
   }
   while (findings_.size() > used) {
-    delete findings_.back();
+    findings_.back()->end();
     findings_.pop_back();
   }
 }
@@ -108,7 +107,8 @@ void WorkingPane::showSteps(const std::vector<StepView>& views) {
     card->setVisible(true);  // only now: a card without a step has nothing to lay out
     cards_.push_back(card);
   }
-  for (StepCard* card : before) delete card;
+  for (StepCard* card : before)
+    if (card) card->end();
 }
 
 /// Tab goes down the pane as the eye does, whatever was made first.
@@ -137,8 +137,6 @@ StepCard* WorkingPane::makeCard() {
 void WorkingPane::light(const QString& path) {
   for (StepCard* card : cards_) card->light(path);
 }
-
-void WorkingPane::voidTicks() { amount_->voidTicks(); }
 
 /// A number that comes from an earlier step leads to that step's card; everything else is for the form.
 void WorkingPane::activate(const QString& origin) {

@@ -3,8 +3,7 @@
 #include <QWidget>
 #include <vector>
 
-#include "core/check/answers.h"
-#include "core/check/worksheet.h"
+#include "core/check/shown.h"
 #include "ui/theme/board_palette.h"
 
 class QScrollArea;
@@ -31,7 +30,7 @@ class WorkingPane : public QWidget {
 
   /// Shows a worksheet; steps that have not changed keep their cards and are neither laid out nor painted
   /// again.
-  void show(const Worksheet& sheet, const Answers& answers = {});
+  void show(const Shown& shown);
   using QWidget::show;
   /// Shows what the program does and what to enter first.
   void showEmpty();
@@ -44,8 +43,6 @@ class WorkingPane : public QWidget {
 
   /// Lights every number that comes from this entry; an empty path lights none.
   void light(const QString& path);
-  /// Takes back every tick of a question asked.
-  void voidTicks();
 
   [[nodiscard]] FlagWidget* flag() const { return flag_; }
   [[nodiscard]] AmountWidget* amount() const { return amount_; }
@@ -68,7 +65,7 @@ class WorkingPane : public QWidget {
 
  private:
   void connectParts();
-  void showFindings(const Worksheet& sheet);
+  void showFindings(const Shown& shown);
   void showSteps(const std::vector<StepView>& views);
   void orderFocus();
   StepCard* makeCard();

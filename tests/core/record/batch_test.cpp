@@ -63,10 +63,10 @@ TEST(BatchTable, answersBesideEachRow) {
   EXPECT_EQ(cell(rows, 2, "give"), "");
 }
 
-TEST(BatchTable, anAmountOnAskIsForAfterAsking) {
+TEST(BatchTable, anAmountOnAskIsNotTold) {
   const auto rows = test::tableRows(worked(header + rowWith("17.2 kg", "60 mg"), {StreamKind::table}).text);
   EXPECT_EQ(cell(rows, 1, "verdict"), "ask");
-  EXPECT_EQ(cell(rows, 1, "give"), "after asking: 2.4 mL (60 mg)");
+  EXPECT_EQ(cell(rows, 1, "give"), "ask first");
 }
 
 TEST(BatchTable, takesColumnsInAnyOrderAndSpreadsheetsCapitals) {

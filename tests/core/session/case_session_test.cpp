@@ -264,10 +264,19 @@ TEST(SessionAnswers, areKeptByTheirQuestionAndCanBeTakenBack) {
   TwoPeople people;
   EXPECT_TRUE(people.session.answer(FindingCode::belowLow, Answer::pharmacist));
   EXPECT_EQ(people.session.answers().given.at(FindingCode::belowLow), Answer::pharmacist);
-  EXPECT_TRUE(people.session.answer(FindingCode::belowLow, Answer::weighedAgain));
-  EXPECT_EQ(people.session.answers().given.at(FindingCode::belowLow), Answer::weighedAgain);
+  EXPECT_TRUE(people.session.answer(FindingCode::belowLow, Answer::seniorNurse));
+  EXPECT_EQ(people.session.answers().given.at(FindingCode::belowLow), Answer::seniorNurse);
   EXPECT_TRUE(people.session.answer(FindingCode::belowLow, std::nullopt));
   EXPECT_TRUE(people.session.answers().given.empty());
+}
+
+TEST(SessionAnswers, whatDoesNotSettleAQuestionChangesNothing) {
+  TwoPeople people;
+  EXPECT_FALSE(people.session.answer(FindingCode::belowLow, Answer::weighedAgain));
+  EXPECT_TRUE(people.session.answers().given.empty());
+  people.session.answer(FindingCode::belowLow, Answer::pharmacist);
+  EXPECT_FALSE(people.session.answer(FindingCode::belowLow, Answer::labelReadAgain));
+  EXPECT_EQ(people.session.answers().given.at(FindingCode::belowLow), Answer::pharmacist);
 }
 
 TEST(SessionAnswers, aQuestionThatIsNotAskedHasNone) {

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/check/work_out.h"
+#include "tests/support/settled.h"
 #include "tests/ui/board/golden_cases.h"
 #include "ui/board/stage_words.h"
 #include "ui/board/turned_view.h"
@@ -11,9 +12,12 @@
 
 namespace wardchalk::ui::test {
 
+using wardchalk::test::settled;
+
 namespace {
 
-BoardStory storyOf(const char* name, bool asked = false) { return {sample(name), asked}; }
+BoardStory storyOf(const char* name) { return BoardStory(sample(name)); }
+BoardStory settledStoryOf(const char* name) { return BoardStory(settled(sample(name))); }
 
 const BoardPage& pageOf(const BoardStory& story, StepId id) {
   return *std::find_if(story.pages().begin(), story.pages().end(),
@@ -86,7 +90,7 @@ void BoardStoryTest::namesTheStagesOfEachKindOfStep() {
 void BoardStoryTest::hasAsManyStagesAsTheLayout() {
   int steps = 0;
   for (const SampleCase& each : everyCase()) {
-    const BoardStory story(workOut(each.given, each.rules), true);
+    const BoardStory story(settled(workOut(each.given, each.rules)));
     for (const BoardPage& page : story.pages()) {
       if (page.isVerdict) continue;
       ++steps;
@@ -113,7 +117,7 @@ void BoardStoryTest::hasAsManyStagesAsTheLayout() {
 void BoardStoryTest::comesToTheEndAndBackTheSameWay() {
   for (const SampleCase& each : everyCase())
     for (const bool predict : {false, true}) {
-      const BoardStory story(workOut(each.given, each.rules), false);
+      const BoardStory story(workOut(each.given, each.rules));
       const std::vector<BoardPlace> places = placesOf(story, predict);
       std::size_t stages = 0;
       for (const BoardPage& page : story.pages()) stages += page.stages.size() + (predict ? 1 : 0);
@@ -161,8 +165,8 @@ void BoardStoryTest::leavesTheAmountOutUntilAsked() {
     const Worksheet sheet = workOut(each.given, each.rules);
     if (sheet.verdict != VerdictKind::ask || !sheet.give) continue;
     ++asks;
-    const BoardStory before(sheet, false);
-    const BoardStory after(sheet, true);
+    const BoardStory before(sheet);
+    const BoardStory after(settled(sheet));
     for (const StepId id : {StepId::give, StepId::device, StepId::rate, StepId::drops, StepId::backCheck}) {
       QVERIFY(!tells(before, id));
       QCOMPARE(tells(after, id), sheet.step(id) != nullptr);
@@ -170,8 +174,8 @@ void BoardStoryTest::leavesTheAmountOutUntilAsked() {
   }
   QVERIFY(asks > 3);
   for (const char* name : {"unsafe", "not covered", "undecided"}) {
-    QVERIFY(!tells(storyOf(name, true), StepId::give));
-    QVERIFY(!tells(storyOf(name, true), StepId::device));
+    QVERIFY(!tells(settledStoryOf(name), StepId::give));
+    QVERIFY(!tells(settledStoryOf(name), StepId::device));
   }
 }
 

@@ -13,6 +13,7 @@
 #include "core/number/decimal_text.h"
 #include "core/words/sentences.h"
 #include "core/words/step_words.h"
+#include "tests/support/settled.h"
 #include "tests/ui/board/golden_cases.h"
 #include "ui/board/board_surface.h"
 #include "ui/board/step_list.h"
@@ -31,8 +32,7 @@ QString plain(QString text) { return text.replace(QChar::Nbsp, u' '); }
 /// A board on a screen of its own, without motion.
 class Shown {
  public:
-  explicit Shown(const Worksheet& sheet, bool asked = false, int strokeMs = 0)
-      : board_(sheet, asked, strokeMs) {
+  explicit Shown(wardchalk::Shown seen, int strokeMs = 0) : board_(std::move(seen), strokeMs) {
     board_.resize(ward);
     board_.show();
     board_.surface()->setFocus();
@@ -237,7 +237,7 @@ void BoardTest::takesClicks() {
 void BoardTest::tellsNothingBeforeItsTurn() {
   int looked = 0;
   for (const SampleCase& each : goldenCases()) {
-    Shown shown(workOut(each.given, each.rules), true);
+    Shown shown(wardchalk::test::settled(workOut(each.given, each.rules)));
     QString known;
     for (const Fact& fact : shown.story().facts()) known += QString::fromStdString(fact.text) + u' ';
     QStringList told;
@@ -300,12 +300,12 @@ void BoardTest::tellsTheVerdictAtTheEndAlone() {
 
 void BoardTest::asksInPlaceOfAnAmount() {
   const Worksheet sheet = sample("ask");
-  Shown before(sheet, false);
+  Shown before(sheet);
   before.press(Qt::Key_End);
   QVERIFY(before.painted().contains(QStringLiteral("Ask: ")));
   QVERIFY(!before.painted().contains(QStringLiteral("Measure")));
   QVERIFY(!before.accessible().contains(QStringLiteral("Measure")));
-  Shown after(sheet, true);
+  Shown after(wardchalk::test::settled(sheet));
   after.press(Qt::Key_End);
   QVERIFY(after.painted().contains(QStringLiteral("Measure")));
   QVERIFY(!after.painted().contains(QStringLiteral("Ask: ")));
@@ -460,7 +460,7 @@ void BoardTest::showsItsKeys() {
 
 void BoardTest::leaves() {
   for (const Qt::Key key : {Qt::Key_Escape, Qt::Key_F11}) {
-    QPointer<Board> board = new Board(sample("usual"), false, 0);
+    QPointer<Board> board = new Board(sample("usual"), 0);
     board->setAttribute(Qt::WA_DeleteOnClose);
     board->show();
     QTest::keyClick(board->surface(), Qt::Key_B);
@@ -483,7 +483,7 @@ void BoardTest::changesItsLook() {
 
 void BoardTest::drawsStrokesInAndThenRests() {
   const auto atStroke = [](int strokeMs) {
-    auto shown = std::make_unique<Shown>(sample("usual"), false, strokeMs);
+    auto shown = std::make_unique<Shown>(wardchalk::Shown(sample("usual")), strokeMs);
     shown->goTo(StepId::limitDose);
     shown->press(Qt::Key_Space, 3);
     return shown;

@@ -30,7 +30,7 @@ namespace wardchalk::ui::test {
 namespace {
 
 constexpr QSize ward(1366, 768);
-const SheetMade made{QStringLiteral("2026-11-29 13:40"), QStringLiteral("1.2.3"), {}, {}};
+const SheetMade made{QStringLiteral("2026-11-29 13:40"), QStringLiteral("1.2.3"), {}};
 
 /// A case with this name wherever a case has free text.
 QByteArray caseWith(const QString& name) {

@@ -7,11 +7,13 @@
 #include "core/check/work_out.h"
 #include "core/words/working_text.h"
 #include "tests/support/golden_cases.h"
+#include "tests/support/settled.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui::test {
 
 using wardchalk::test::goldenCases;
+using wardchalk::test::settled;
 
 namespace {
 
@@ -69,8 +71,9 @@ class CopiesTest : public QObject {
 
 void CopiesTest::theWorkingIsReadByAnXmlReader() {
   QFETCH(int, index);
-  const Worksheet sheet = worked(index);
-  const auto data = workingAs(CopyAs::mathMl, sheet);
+  const Shown shown = settled(worked(index));
+  const Worksheet& sheet = shown.sheet();
+  const auto data = workingAs(CopyAs::mathMl, shown);
   QStringList names;
   QCOMPARE(xmlFault(data->data(QStringLiteral("application/xhtml+xml")), names), QString());
   QCOMPARE(names.first(), QStringLiteral("html"));
@@ -79,9 +82,10 @@ void CopiesTest::theWorkingIsReadByAnXmlReader() {
 
 void CopiesTest::eachStepIsOneMathElement() {
   QFETCH(int, index);
-  const Worksheet sheet = worked(index);
+  const Shown shown = settled(worked(index));
+  const Worksheet& sheet = shown.sheet();
   for (std::size_t step = 0; step < sheet.steps.size(); ++step) {
-    const auto data = stepAs(CopyAs::mathMl, step, sheet);
+    const auto data = stepAs(CopyAs::mathMl, step, shown);
     QStringList names;
     QCOMPARE(xmlFault(data->data(QStringLiteral("application/mathml+xml")), names), QString());
     QCOMPARE(names.first(), QStringLiteral("math"));
@@ -97,13 +101,14 @@ void CopiesTest::eachStepIsOneMathElement() {
 
 void CopiesTest::eachStepIsAPictureAndADrawing() {
   QFETCH(int, index);
-  const Worksheet sheet = worked(index);
+  const Shown shown = settled(worked(index));
+  const Worksheet& sheet = shown.sheet();
   for (std::size_t step = 0; step < sheet.steps.size(); ++step) {
-    const auto picture = stepAs(CopyAs::picture, step, sheet);
+    const auto picture = stepAs(CopyAs::picture, step, shown);
     const auto image = qvariant_cast<QImage>(picture->imageData());
     QVERIFY(hasInk(image));
     QVERIFY(isGrey(image));
-    const auto drawing = stepAs(CopyAs::svg, step, sheet);
+    const auto drawing = stepAs(CopyAs::svg, step, shown);
     QStringList names;
     QCOMPARE(xmlFault(drawing->data(QStringLiteral("image/svg+xml")), names), QString());
     QCOMPARE(names.first(), QStringLiteral("svg"));

@@ -15,7 +15,7 @@ using wardchalk::test::goldenCases;
 
 namespace {
 
-const SheetMade made{QStringLiteral("2026-11-25 13:40"), QStringLiteral("1.2.3"), {}, {}};
+const SheetMade made{QStringLiteral("2026-11-25 13:40"), QStringLiteral("1.2.3"), {}};
 
 /// Everything that a step says on paper, in single parts.
 QStringList partsOf(const StepView& view) {

@@ -4,6 +4,7 @@
 
 #include "core/number/decimal_text.h"
 #include "tests/ui/shell/nurse.h"
+#include "tests/ui/support/settling.h"
 #include "ui/working/amount_text.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/flag_widget.h"
@@ -11,6 +12,8 @@
 
 using namespace wardchalk;
 using namespace wardchalk::ui;
+using wardchalk::ui::test::choose;
+using wardchalk::ui::test::settlingBoxes;
 
 namespace {
 
@@ -201,7 +204,7 @@ void OrderJourneysTest::ageBandAsksForTheAgeAndLeavesOutTheYounger() {
 }
 
 /// 172 kg at four years, a point lost: nothing is judged until the size is confirmed; then it is a question,
-/// and the amount comes when the question is ticked as asked.
+/// and the amount comes when it is said how the question was settled.
 void OrderJourneysTest::implausibleWeightIsConfirmedAskedAboutAndThenMeasured() {
   enterAll({{"child.height", one("103 cm")},
             {"child.weight", one("172 kg")},
@@ -222,18 +225,16 @@ void OrderJourneysTest::implausibleWeightIsConfirmedAskedAboutAndThenMeasured() 
   QCOMPARE(nurse_->sheet().verdict, VerdictKind::ask);
   QVERIFY(!pane()->amount()->showsAmount());
   nurse_->press(Qt::Key_F7);
-  for (int tabs = 0; tabs < 20 && nurse_->focused() != QStringLiteral("asked_0"); ++tabs)
+  for (int tabs = 0; tabs < 20 && nurse_->focused() != QStringLiteral("settled_0"); ++tabs)
     nurse_->press(Qt::Key_Tab);
-  QCOMPARE(nurse_->focused(), QStringLiteral("asked_0"));
-  nurse_->press(Qt::Key_Space);
-  QVERIFY(!pane()->amount()->showsAmount());  // until it is said with whom
-  nurse_->press(Qt::Key_Tab);
-  QCOMPARE(nurse_->focused(), QStringLiteral("whom_0"));
-  nurse_->press(Qt::Key_Down);
+  QCOMPARE(nurse_->focused(), QStringLiteral("settled_0"));
+  nurse_->press(Qt::Key_W);  // "weighed again": no letter chooses
+  QVERIFY(!pane()->amount()->showsAmount());
+  choose(settlingBoxes(nurse_->window()).first(), 1);
   QVERIFY(pane()->amount()->showsAmount());
   QVERIFY2(amountText().contains(QStringLiteral("Measure 10 mL (250 mg)")), qPrintable(amountText()));
 
-  enterAll({{"order.dose", one("249 mg/dose")}});  // any change voids the ticks
+  enterAll({{"order.dose", one("249 mg/dose")}});  // any change opens the question again
   QVERIFY(!pane()->amount()->showsAmount());
 }
 

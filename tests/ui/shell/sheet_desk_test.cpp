@@ -8,12 +8,14 @@
 
 #include "tests/ui/paper/pdf_text.h"
 #include "tests/ui/shell/nurse.h"
+#include "tests/ui/support/settling.h"
 #include "ui/paper/sheet_preview.h"
 #include "ui/working/spoken_widget.h"
 
 namespace wardchalk::ui {
 
 using test::pagesOfPdf;
+using test::settleAll;
 using test::unspaced;
 
 class SheetDeskTest : public QObject {
@@ -114,13 +116,10 @@ void SheetDeskTest::theAmountNeedsEveryAnswer() {
   nurse_->enter();
   QCOMPARE(nurse_->sheet().verdict, VerdictKind::ask);
   QVERIFY(savedSheet().contains(QStringLiteral("DONOTPREPARE")));
-  for (auto* tick : nurse_->window().findChildren<QCheckBox*>())
-    if (tick->objectName().startsWith(QStringLiteral("asked_"))) tick->setChecked(true);
-  for (auto* whom : nurse_->window().findChildren<QComboBox*>())
-    if (whom->objectName().startsWith(QStringLiteral("whom_"))) whom->setCurrentIndex(1);
+  settleAll(nurse_->window(), 2);
   const QString after = savedSheet();
   QVERIFY(!after.contains(QStringLiteral("DONOTPREPARE")));
-  QVERIFY(after.contains(QStringLiteral("Askedof:pharmacist")));
+  QVERIFY(after.contains(QStringLiteral("Settled:askedthepharmacist")));
   QVERIFY(after.contains(QStringLiteral("Measure2.4mL")));
 }
 

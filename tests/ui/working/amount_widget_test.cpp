@@ -1,13 +1,12 @@
 #include "ui/working/amount_widget.h"
 
-#include <QCheckBox>
 #include <QComboBox>
 #include <QSignalSpy>
 #include <QTest>
-#include <map>
 
 #include "core/check/work_out.h"
 #include "core/record/case_entry.h"
+#include "tests/ui/support/settling.h"
 #include "tests/ui/working/kept_answers.h"
 #include "tests/ui/working/sample_cases.h"
 #include "ui/working/amount_text.h"
@@ -17,24 +16,15 @@ namespace wardchalk::ui::test {
 namespace {
 
 struct Shown {
-  explicit Shown(const char* name) : amount(nullptr), answers(amount) {
-    show(sample(name));
+  explicit Shown(const char* name) : amount(nullptr), answers(amount, amount) {
+    answers.follow(sample(name));
     amount.resize(900, amount.heightAt(900));
     amount.show();
   }
-  void show(const Worksheet& sheet) { amount.show(sheet, answers.follow(sheet)); }
   QString text() const { return amount.findChild<AmountText*>()->spoken(); }
-  QList<QCheckBox*> ticks() const { return amount.findChildren<QCheckBox*>(); }
-  /// Ticks one question as asked, of the pharmacist.
-  void answer(qsizetype question) const {
-    ticks().at(question)->setChecked(true);
-    amount.findChildren<QComboBox*>().at(question)->setCurrentIndex(1);
-  }
-  void tickAll() const {
-    for (qsizetype i = 0; i < ticks().size(); ++i) answer(i);
-  }
+  QList<QComboBox*> boxes() const { return settlingBoxes(amount); }
   AmountWidget amount;
-  KeptAnswers answers;
+  KeptAnswers<AmountWidget> answers;
 };
 
 }  // namespace
@@ -47,16 +37,14 @@ class AmountWidgetTest : public QObject {
   void amountIsTheLargestAndDoseAtLeastHalfOfIt();
   void saysWhyThereIsNone_data();
   void saysWhyThereIsNone();
-  void staysFoldedUntilEveryQuestionIsAnswered();
-  void staysFoldedUntilItIsSaidWithWhom();
-  void foldsAgainWhenATickIsTakenBack();
-  void anyEditVoidsTheTicks();
-  void showingTheSameCaseKeepsTheTicks();
-  void voidTicksFoldsTheAmount();
+  void staysFoldedUntilEveryQuestionIsSettled();
+  void foldsAgainWhenAnAnswerIsTakenBack();
+  void anyEditOpensTheQuestions();
+  void showingTheSameCaseKeepsTheAnswers();
   void anAnswerThatIsNotKeptUnfoldsNothing();
-  void whatIsKeptAloneUnfoldsNothing();
   void tellsHowEachQuestionIsSettled();
-  void eachQuestionSaysWhomItCanBePutTo();
+  void eachQuestionOffersWhatSettlesIt();
+  void noLetterAndNoArrowSettles();
   void questionsHaveAccessibleNames();
 };
 
@@ -103,114 +91,99 @@ void AmountWidgetTest::saysWhyThereIsNone() {
   const Shown shown(name.toLatin1().constData());
   QVERIFY(!shown.amount.showsAmount());
   QVERIFY2(shown.text().startsWith(says), qPrintable(shown.text()));
-  QVERIFY(shown.ticks().isEmpty());
+  QVERIFY(shown.boxes().isEmpty());
 }
 
-void AmountWidgetTest::staysFoldedUntilEveryQuestionIsAnswered() {
+void AmountWidgetTest::staysFoldedUntilEveryQuestionIsSettled() {
   const Shown shown("ask");
-  QCOMPARE(shown.ticks().size(), 2);
+  QCOMPARE(shown.boxes().size(), 2);
   QVERIFY(!shown.amount.showsAmount());
   QVERIFY(!shown.text().contains(QStringLiteral("mL")));
-  const QSignalSpy changed(&shown.amount, &AmountWidget::changed);
-  shown.answer(0);
+  choose(shown.boxes().first(), 1);
   QVERIFY(!shown.amount.showsAmount());
   QVERIFY(!shown.text().contains(QStringLiteral("mL")));
-  shown.answer(1);
+  choose(shown.boxes().last(), 2);
   QVERIFY(shown.amount.showsAmount());
   QVERIFY(shown.text().contains(QStringLiteral("Measure 2.2 mL (55 mg)")));
-  QCOMPARE(changed.size(), 4);
 }
 
-void AmountWidgetTest::staysFoldedUntilItIsSaidWithWhom() {
+void AmountWidgetTest::foldsAgainWhenAnAnswerIsTakenBack() {
   const Shown shown("ask");
-  shown.answer(0);
-  shown.ticks().last()->setChecked(true);
-  QVERIFY(!shown.amount.showsAmount());
-  QVERIFY(shown.text().contains(QStringLiteral("with whom")));
-  shown.amount.findChildren<QComboBox*>().last()->setCurrentIndex(0);
+  settleAll(shown.amount);
   QVERIFY(shown.amount.showsAmount());
-}
-
-void AmountWidgetTest::foldsAgainWhenATickIsTakenBack() {
-  const Shown shown("ask");
-  shown.tickAll();
-  shown.ticks().first()->setChecked(false);
+  choose(shown.boxes().first(), 0);
   QVERIFY(!shown.amount.showsAmount());
 }
 
-void AmountWidgetTest::anyEditVoidsTheTicks() {
+void AmountWidgetTest::anyEditOpensTheQuestions() {
   Shown shown("ask");
-  shown.tickAll();
+  settleAll(shown.amount);
   Case edited = sample("ask").given;
   QVERIFY(setEntry(edited, "child.sex", "female"));
-  shown.show(workOut(edited, exactRules()));
+  shown.answers.follow(workOut(edited, exactRules()));
   QVERIFY(!shown.amount.showsAmount());
-  for (const QCheckBox* tick : shown.ticks()) QVERIFY(!tick->isChecked());
+  for (const QComboBox* box : shown.boxes()) QCOMPARE(box->currentIndex(), 0);
 }
 
-void AmountWidgetTest::showingTheSameCaseKeepsTheTicks() {
+void AmountWidgetTest::showingTheSameCaseKeepsTheAnswers() {
   Shown shown("ask");
-  shown.tickAll();
-  shown.show(sample("ask"));
+  settleAll(shown.amount);
+  shown.answers.follow(sample("ask"));
   QVERIFY(shown.amount.showsAmount());
 }
 
-void AmountWidgetTest::voidTicksFoldsTheAmount() {
-  Shown shown("ask");
-  shown.tickAll();
-  shown.amount.voidTicks();
-  QVERIFY(!shown.amount.showsAmount());
-}
-
-/// A tick is what somebody says; whether it counts is not for the widget to decide.
+/// A choice is what somebody says; whether it counts is not for the widget to decide.
 void AmountWidgetTest::anAnswerThatIsNotKeptUnfoldsNothing() {
   Shown shown("ask");
-  shown.answers.follow({});  // another sheet stands by now
-  shown.tickAll();
+  shown.answers.forget({});  // another sheet stands by now
+  settleAll(shown.amount);
   QVERIFY(!shown.amount.showsAmount());
-  QVERIFY(!shown.amount.asked());
-}
-
-void AmountWidgetTest::whatIsKeptAloneUnfoldsNothing() {
-  Shown shown("ask");
-  Answers all;
-  for (const FindingCode question : questionsOf(sample("ask"))) all.given[question] = Answer::pharmacist;
-  shown.amount.showAnswers(all);
-  QVERIFY(!shown.amount.showsAmount());
+  for (const QComboBox* box : shown.boxes()) QCOMPARE(box->currentIndex(), 0);
 }
 
 void AmountWidgetTest::tellsHowEachQuestionIsSettled() {
   const Shown shown("ask");
-  std::map<FindingCode, std::optional<Answer>> told;
-  connect(&shown.amount, &AmountWidget::answered, this,
-          [&](FindingCode question, std::optional<Answer> how) { told[question] = how; });
   const std::vector<FindingCode> questions = questionsOf(sample("ask"));
-  const std::vector wanted{Answer::prescriber, Answer::pharmacist, Answer::other};
-  for (int whom = 0; whom < 3; ++whom) {
-    shown.ticks().first()->setChecked(true);
-    shown.amount.findChildren<QComboBox*>().first()->setCurrentIndex(whom);
-    QCOMPARE(told.at(questions[0]), std::optional(wanted[static_cast<std::size_t>(whom)]));
-    QCOMPARE(told.at(questions[1]), std::optional<Answer>());
+  const std::vector<Answer> ways = whatSettles(questions[0]);
+  QCOMPARE(ways.size(), 4U);
+  for (int place = 1; place <= 4; ++place) {
+    choose(shown.boxes().first(), place);
+    QCOMPARE(shown.answers.answers().given.at(questions[0]), ways[static_cast<std::size_t>(place - 1)]);
+    QVERIFY(!shown.answers.answers().isSettled(questions[1]));
   }
-  shown.ticks().first()->setChecked(false);
-  QCOMPARE(told.at(questions[0]), std::optional<Answer>());
 }
 
-void AmountWidgetTest::eachQuestionSaysWhomItCanBePutTo() {
+void AmountWidgetTest::eachQuestionOffersWhatSettlesIt() {
   const Shown shown("ask");
-  const auto boxes = shown.amount.findChildren<QComboBox*>();
-  QCOMPARE(boxes.size(), shown.ticks().size());
-  QStringList whom;
-  for (int i = 0; i < boxes.first()->count(); ++i) whom << boxes.first()->itemText(i);
-  QCOMPARE(whom, QStringList(
-                     {QStringLiteral("prescriber"), QStringLiteral("pharmacist"), QStringLiteral("other")}));
-  QCOMPARE(boxes.first()->currentIndex(), -1);
+  QStringList ways;
+  for (int i = 0; i < shown.boxes().first()->count(); ++i) ways << shown.boxes().first()->itemText(i);
+  QCOMPARE(ways, QStringList({QStringLiteral("settled how?"), QStringLiteral("asked the prescriber"),
+                              QStringLiteral("asked the pharmacist"), QStringLiteral("asked a senior nurse"),
+                              QStringLiteral("read in the chart")}));
+  QCOMPARE(shown.boxes().first()->currentIndex(), 0);
+}
+
+void AmountWidgetTest::noLetterAndNoArrowSettles() {
+  const Shown shown("ask");
+  QComboBox* box = shown.boxes().first();
+  for (const int key : {Qt::Key_A, Qt::Key_R, Qt::Key_End, Qt::Key_PageDown, Qt::Key_Right}) {
+    QTest::keyClick(box, static_cast<Qt::Key>(key));
+    QCOMPARE(box->currentIndex(), 0);
+  }
+  QTest::keyClick(box, Qt::Key_Down);  // opens the list, and chooses nothing
+  QTRY_VERIFY(box->view()->isVisible());
+  QTest::keyClick(box->view(), Qt::Key_A);
+  QCOMPARE(box->view()->currentIndex().row(), 0);
+  QTest::keyClick(box->view(), Qt::Key_Escape);
+  QTRY_VERIFY(!box->view()->isVisible());
+  QCOMPARE(box->currentIndex(), 0);
+  QVERIFY(shown.answers.answers().given.empty());
 }
 
 void AmountWidgetTest::questionsHaveAccessibleNames() {
   const Shown shown("ask");
-  QVERIFY(shown.ticks().first()->accessibleName().contains(
-      QStringLiteral("Too little by this reference: 55 mg")));
+  QVERIFY(shown.boxes().first()->accessibleName().contains(
+      QStringLiteral("How was it settled: Too little by this reference: 55 mg")));
 }
 
 }  // namespace wardchalk::ui::test

@@ -1,7 +1,6 @@
 #include "ui/working/working_pane.h"
 
 #include <QApplication>
-#include <QCheckBox>
 #include <QComboBox>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -10,6 +9,7 @@
 #include "core/check/work_out.h"
 #include "core/record/case_entry.h"
 #include "tests/ui/support/ink.h"
+#include "tests/ui/support/settling.h"
 #include "tests/ui/working/kept_answers.h"
 #include "tests/ui/working/sample_cases.h"
 #include "ui/working/amount_text.h"
@@ -31,13 +31,13 @@ Case edited(const char* name, const char* path, const char* text) {
 /// A pane of the usual size with a sample on screen.
 struct Shown {
   explicit Shown(const char* name) : Shown(sample(name)) {}
-  explicit Shown(const Worksheet& sheet) : pane(nullptr), answers(*pane.amount()) {
+  explicit Shown(const Worksheet& sheet) : pane(nullptr), answers(pane, *pane.amount()) {
     pane.resize(930, 700);
-    pane.show(sheet, answers.follow(sheet));
+    answers.follow(sheet);
     pane.show();
   }
   WorkingPane pane;
-  KeptAnswers answers;
+  KeptAnswers<WorkingPane> answers;
 };
 
 StepCard* cardOf(const WorkingPane& pane, StepId id) {
@@ -77,7 +77,7 @@ class WorkingPaneTest : public QObject {
   void zoomKeepsEverythingInside();
   void emptyPaneOffersAWorkedExample();
   void findingsLeadToTheirField();
-  void tickKeepsTheKeyboard();
+  void anAnswerKeepsTheKeyboard();
   void followsTheDesktopIntoTheDark();
   void shoots();
 };
@@ -194,9 +194,8 @@ void WorkingPaneTest::tabGoesFromFlagThroughTheCards() {
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
   }
   QCOMPARE(QApplication::focusWidget(), shown.pane.cards().back());
-  const QStringList first({QStringLiteral("flag"), QStringLiteral("asked_0"), QStringLiteral("whom_0"),
-                           QStringLiteral("asked_1"), QStringLiteral("whom_1"), QStringLiteral("amount"),
-                           QStringLiteral("step_bsa")});
+  const QStringList first({QStringLiteral("flag"), QStringLiteral("settled_0"), QStringLiteral("settled_1"),
+                           QStringLiteral("amount"), QStringLiteral("step_bsa")});
   QCOMPARE(order.mid(0, first.size()), first);
 }
 
@@ -269,19 +268,21 @@ void WorkingPaneTest::findingsLeadToTheirField() {
   QCOMPARE(activated.at(1).first().toString(), QStringLiteral("child.height"));
 }
 
-/// At a size of letters at which the amount must scroll with the working, a tick unfolds it and keeps the
+/// At a size of letters at which the amount must scroll with the working, an answer unfolds it and keeps the
 /// keyboard.
-void WorkingPaneTest::tickKeepsTheKeyboard() {
+void WorkingPaneTest::anAnswerKeepsTheKeyboard() {
   Shown shown("ask");
   QVERIFY(QTest::qWaitForWindowActive(&shown.pane));
   for (const int zoom : {100, 130, 160, 200}) {
     shown.pane.setZoom(zoom);
-    shown.pane.voidTicks();
-    auto* last = shown.pane.findChild<QCheckBox*>(QStringLiteral("asked_1"));
-    for (auto* whom : shown.pane.findChildren<QComboBox*>()) whom->setCurrentIndex(0);
-    shown.pane.findChild<QCheckBox*>(QStringLiteral("asked_0"))->setChecked(true);
+    shown.answers.follow(Worksheet{});
+    shown.answers.follow(sample("ask"));
+    QVERIFY(!shown.pane.amount()->showsAmount());
+    const QList<QComboBox*> boxes = settlingBoxes(shown.pane);
+    choose(boxes.first(), 1);
+    QComboBox* last = boxes.last();
     last->setFocus();
-    QTest::keyClick(last, Qt::Key_Space);
+    choose(last, 1);
     QVERIFY(shown.pane.amount()->showsAmount());
     QTRY_COMPARE(QApplication::focusWidget(), last);
   }
@@ -301,18 +302,17 @@ void WorkingPaneTest::shoots() {
     for (const int zoom : {100, 200})
       for (const bool dark : {false, true}) {
         WorkingPane pane;
-        KeptAnswers answers(*pane.amount());
+        KeptAnswers<WorkingPane> answers(pane, *pane.amount());
         if (dark) pane.setPalette(darkDesktop());
         pane.resize(930, 700);
         pane.setZoom(zoom);
         if (each.name == "empty")
           pane.showEmpty();
         else
-          pane.show(workOut(each.given, each.rules), answers.follow(workOut(each.given, each.rules)));
+          answers.follow(workOut(each.given, each.rules));
         pane.show();
         QVERIFY(QTest::qWaitForWindowExposed(&pane));
-        for (auto* tick : pane.findChildren<QCheckBox*>().mid(0, dark ? 9 : 1)) tick->setChecked(true);
-        for (auto* whom : pane.findChildren<QComboBox*>().mid(0, dark ? 9 : 1)) whom->setCurrentIndex(0);
+        for (QComboBox* box : settlingBoxes(pane).mid(0, dark ? 9 : 1)) choose(box, 1);
         pane.grab().save(QStringLiteral("%1/pane-%2-%3%4.png")
                              .arg(folder, QString::fromStdString(each.name))
                              .arg(zoom)

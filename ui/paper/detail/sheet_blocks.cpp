@@ -154,15 +154,15 @@ std::vector<SheetBlock> questionBlocks(const SheetContent& content, const Metric
   for (const SheetQuestion& question : content.questions) {
     SheetBlock block;
     block.gapBefore = metrics.px(6);
-    putTickBox(block, {metrics.px(pad), 0}, side, question.asked.has_value());
+    putTickBox(block, {metrics.px(pad), 0}, side, !question.settled.isEmpty());
     Box said = flowed(question.text, FontRole::body, metrics, room);
     const double below = said.height() + metrics.px(2);
     put(block, std::move(said), {left, 0});
-    Box answer = question.asked
-                     ? flowed({{*question.asked, typeOf(FontRole::finding, true, metrics)}}, metrics, room)
+    Box answer = !question.settled.isEmpty()
+                     ? flowed({{question.settled, typeOf(FontRole::finding, true, metrics)}}, metrics, room)
                      : flowed(content.askedBy, FontRole::aside, metrics, room);
     const double line = below + answer.above + metrics.px(2);
-    if (!question.asked)
+    if (question.settled.isEmpty())
       addRule(block.drawing, {left + answer.width + metrics.px(6), line}, {left + room, line}, 0.9);
     block.height = below + answer.height() + metrics.px(2);
     put(block, std::move(answer), {left, below});

@@ -13,7 +13,7 @@ namespace wardchalk::ui::detail {
 [[nodiscard]] SheetBlock headBlock(const SheetContent& content, const Metrics& metrics);
 /// The verdict in a frame: white on black where nothing may be prepared.
 [[nodiscard]] SheetBlock flagBlock(const SheetContent& content, const Metrics& metrics);
-/// Each question with a box to tick, a line for the answer or of whom it was asked.
+/// Each question with a box to tick, a line for the answer or how it was settled.
 [[nodiscard]] std::vector<SheetBlock> questionBlocks(const SheetContent& content, const Metrics& metrics);
 /// What to measure, or that nothing may be prepared and why.
 [[nodiscard]] SheetBlock amountBlock(const SheetContent& content, const Metrics& metrics);
