@@ -15,8 +15,8 @@ class SheetPreview;
 /// Now, by this program; no second check.
 [[nodiscard]] SheetMade madeNow();
 
-/// Where what may be seen of a worksheet becomes a sheet of paper. `made` says when, and what was recorded of a
-/// second check.
+/// Where what may be seen of a worksheet becomes a sheet of paper. `made` says when, and what was recorded of
+/// a second check.
 class SheetDesk : public QObject {
   Q_OBJECT
 
