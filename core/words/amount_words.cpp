@@ -119,6 +119,7 @@ const Need* needForAmount(const Worksheet& sheet) {
 
 /// First judge, then measure: what the verdict waits for is what the amount waits for.
 std::string undecidedText(const Worksheet& sheet) {
+  if (sheet.finding(FindingCode::notWorkedOut)) return say(PhraseId::amount_noneNotWorkedOut);
   if (!sheet.deciding && !sheet.needs.empty())
     return say(PhraseId::amount_noneStock, {{"what", sentence(sheet.needs.front())}});
   return say(PhraseId::amount_noneUndecided);

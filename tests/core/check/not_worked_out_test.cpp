@@ -42,6 +42,7 @@ TEST(NotWorkedOut, standsInTheTextWithNoStepAndNoAmount) {
   const std::string text = workingText(failedSheet());
   EXPECT_NE(text.find(told), std::string::npos) << text;
   EXPECT_EQ(text.find("Give"), std::string::npos) << text;
+  EXPECT_NE(text.find("No amount: this program could not work it out."), std::string::npos) << text;
 }
 
 TEST(NotWorkedOut, standsInTheFileWithNoNumber) {
