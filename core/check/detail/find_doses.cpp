@@ -13,9 +13,16 @@ void capDoses(Notebook& notes, Doses& doses) {
   doses.n = Number(*most);
 }
 
+/// Before there is an order, what is safe is shown in the reference's own unit: the method begins there.
+std::optional<Unit> referenceUnit(const Reference& reference) {
+  for (const auto& stated : {reference.high, reference.low, reference.maxPerDose, reference.maxPerDay})
+    if (stated && measuresDrug(stated->amount.unit)) return stated->amount.unit;
+  return std::nullopt;
+}
+
 /// The drug unit everything is shown in: the order's, or the stock's when the order is in mL.
-std::optional<Unit> orderUnit(const Case& given) {
-  if (!given.order.dose) return std::nullopt;
+std::optional<Unit> drugUnit(const Case& given) {
+  if (!given.order.dose) return referenceUnit(given.reference);
   const Unit unit = given.order.dose->amount.unit;
   if (measuresDrug(unit)) return unit;
   if (given.stock.strength) return given.stock.strength->amount.unit;
@@ -84,7 +91,7 @@ Doses scheduled(Notebook& notes) {
   const Order& order = notes.given.order;
   Doses doses;
   doses.isRate = order.dose && order.dose->isRate();
-  doses.unit = orderUnit(notes.given);
+  doses.unit = drugUnit(notes.given);
   if (order.schedule && !order.schedule->isContinuous()) {
     doses.once = order.schedule->isOnce();
     doses.n = order.schedule->most;
