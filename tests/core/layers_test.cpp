@@ -14,6 +14,7 @@
 // ui/ among themselves. The rules are functions of a file's path and one line, so that each is itself tested
 // on lines that break it.
 
+namespace wardchalk::layers_test {
 namespace {
 
 namespace fs = std::filesystem;
@@ -291,3 +292,4 @@ TEST(LayerRules, findCallsThatDependOnTheLocale) {
 }
 
 }  // namespace
+}  // namespace wardchalk::layers_test

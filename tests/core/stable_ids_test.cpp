@@ -21,7 +21,7 @@
 // Ids and codes stand in files and outlive every version. A change here breaks other people's files: add at
 // will, never rename or take away.
 
-namespace wardchalk {
+namespace wardchalk::stable_ids_test {
 namespace {
 
 template <std::size_t size>
@@ -226,4 +226,4 @@ TEST(StableIds, verdictsStatusesAndTheRest) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::stable_ids_test

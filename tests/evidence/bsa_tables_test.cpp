@@ -10,7 +10,7 @@
 #include "tests/support/csv.h"
 #include "tests/support/figures.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::bsa_tables_test {
 
 namespace {
 
@@ -74,4 +74,4 @@ TEST(BsaTables, leaveOutWhatIsMarkedDoubtful) {
             << " doubtful, " << idsIn("not-a-child").size() << " no single child\n";
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::bsa_tables_test

@@ -10,7 +10,7 @@
 #include "core/unit/conversion.h"
 #include "core/unit/read_quantity.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::conventions_test {
 
 struct RoundingRow {
   const char* exact;
@@ -166,4 +166,4 @@ TEST(Conventions, syringesHaveTheUsualMarks) {
     }
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::conventions_test

@@ -8,7 +8,7 @@
 #include "tests/support/csv.h"
 #include "tests/support/figures.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::formulas_test {
 
 namespace {
 
@@ -52,4 +52,4 @@ TEST(Formulas, areFarthestApartInInfants) {
   EXPECT_EQ(((high - low) * Number(100) / low).rounded(0), Number(11));
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::formulas_test

@@ -9,7 +9,7 @@
 #include "core/child/growth.h"
 #include "tests/support/csv.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::growth_points_test {
 
 namespace {
 
@@ -84,4 +84,4 @@ TEST(GrowthTables, giveThePublishedCentiles) {
   std::cout << "  " << points.size() << " published points; largest deviation " << farthest << "\n";
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::growth_points_test

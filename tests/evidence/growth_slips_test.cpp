@@ -17,7 +17,7 @@
 #include "core/child/likely_size.h"
 #include "tests/support/drawn_child.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::growth_slips_test {
 
 namespace {
 
@@ -184,4 +184,4 @@ TEST(GrowthSlips, ourRuleIsRuleCAndQuieterFromTwelveYears) {
   EXPECT_LT(quieter, louder);
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::growth_slips_test

@@ -11,7 +11,7 @@
 #include "tests/support/case_text.h"
 #include "tests/support/figures.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::household_test {
 
 namespace {
 
@@ -106,4 +106,4 @@ TEST(TradePound, changesTheTenthOfAKilogramInFortySevenOfNinetySixWeights) {
   EXPECT_EQ(changed, 47);
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::household_test

@@ -14,7 +14,7 @@
 #include "tests/support/csv.h"
 #include "tests/support/figures.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::label_doses_test {
 
 namespace {
 
@@ -158,4 +158,4 @@ TEST(LabelDoses, areEnteredWithTheRateOfTheirRow) {
   }
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::label_doses_test

@@ -13,7 +13,7 @@
 #include "tests/support/csv.h"
 #include "tests/support/figures.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::worked_examples_test {
 
 namespace {
 
@@ -172,4 +172,4 @@ TEST(WorkedExamples, coverEveryTopicByARun) {
   EXPECT_EQ(run, topics);
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::worked_examples_test

@@ -18,7 +18,7 @@
 // it. They are reviewed like code. To write them anew on purpose: WARDCHALK_UPDATE_GOLDEN=1 core_golden_test;
 // the run then fails, so that no build passes by rewriting what it was to be held against.
 
-namespace wardchalk {
+namespace wardchalk::golden_test {
 namespace {
 
 using test::compareWithFile;
@@ -107,4 +107,4 @@ TEST(GoldenCases, ReachAtLeastHalfOfTheFindingCodes) {
 TEST(GoldenCases, AreAtLeastTwenty) { EXPECT_GE(goldenCases().size(), 20U); }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::golden_test

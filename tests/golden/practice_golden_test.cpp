@@ -13,7 +13,7 @@
 // each topic and level stands in full in tests/golden/practice, to be reviewed like code, and fifty of each
 // by their hash.
 
-namespace wardchalk {
+namespace wardchalk::practice_golden_test {
 namespace {
 
 std::filesystem::path practiceFolder() { return test::goldenFolder().parent_path() / "practice"; }
@@ -67,4 +67,4 @@ TEST(PracticeGolden, fiftyOfEachTopicAndLevelHaveTheirHash) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::practice_golden_test

@@ -20,7 +20,7 @@
 #include "tests/property/for_all.h"
 #include "tests/support/settled.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::always_beside_test {
 
 namespace {
 
@@ -207,4 +207,4 @@ TEST(Hazards, H46_fieldsOfFilesHoldNoMarks) {
   EXPECT_EQ(isolated(sourceWords(*entry)), sourceWords(*entry));
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::always_beside_test

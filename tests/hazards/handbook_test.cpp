@@ -15,7 +15,7 @@
 
 #include "tests/support/csv.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::handbook_test {
 
 namespace {
 
@@ -165,4 +165,4 @@ TEST(HazardHandbook, namesEveryTestThatIsNamedAfterAHazard) {
     EXPECT_NE(all[id].find("`HazardCase.isMet/" + id + "`"), std::string::npos) << id;
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::handbook_test

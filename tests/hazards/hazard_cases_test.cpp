@@ -16,7 +16,7 @@
 #include "tests/support/csv.h"
 #include "tests/support/figures.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::hazard_cases_test {
 
 namespace {
 
@@ -394,4 +394,4 @@ TEST(Hazards, H28_theLeastVolumeIsToldWhenTooConcentrated) {
   EXPECT_NE(verdictReason(sheet).find("At least 16 mL is needed."), std::string::npos);
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::hazard_cases_test

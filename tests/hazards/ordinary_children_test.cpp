@@ -14,7 +14,7 @@
 #include "tests/support/figures.h"
 #include "tests/support/random_case.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::ordinary_children_test {
 
 namespace {
 
@@ -101,4 +101,4 @@ TEST(OrdinaryChildren, H05_aSwapLeavesTheSurfaceAndIsFlagged) {
   }
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::ordinary_children_test

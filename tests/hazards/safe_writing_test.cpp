@@ -20,7 +20,7 @@
 #include "tests/support/csv.h"
 #include "tests/support/safe_writing.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::safe_writing_test {
 
 namespace {
 
@@ -205,4 +205,4 @@ TEST(SafeWriting, theShippedCaseIsWrittenSafely) {
     EXPECT_EQ(unsafeIn(nlohmann::json::parse(textOfFile(file.path()))), "") << file.path();
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::safe_writing_test

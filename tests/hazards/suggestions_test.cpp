@@ -9,7 +9,7 @@
 #include "core/record/case_entry.h"
 #include "tests/support/little_reader.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::suggestions_test {
 
 namespace {
 
@@ -305,4 +305,4 @@ TEST(Suggestions, H50_whatHasTwoMeaningsIsNeverPutRight) {
     }
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::suggestions_test

@@ -14,7 +14,7 @@
 #include "tests/support/csv.h"
 #include "tests/support/random_case.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::chains_test {
 
 namespace {
 
@@ -181,4 +181,4 @@ TEST_F(ChainOpinion, chainsOfWorksheetsComeToTheSame) {
   expectSame(chains);
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::chains_test

@@ -12,7 +12,7 @@
 #include "tests/support/csv.h"
 #include "tests/support/random_case.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::surface_test {
 
 namespace {
 
@@ -86,4 +86,4 @@ TEST(SurfaceOpinion, bcGivesTheSameDigits) {
   }
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::surface_test

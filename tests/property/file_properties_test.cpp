@@ -7,7 +7,7 @@
 #include "core/record/worksheet_file.h"
 #include "tests/property/for_all.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::file_properties_test {
 
 namespace {
 
@@ -125,4 +125,4 @@ TEST(FileProperties, theOrderOfKeysIsNothing) {
   });
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::file_properties_test

@@ -4,7 +4,7 @@
 #include "core/record/worksheet_file.h"
 #include "tests/property/for_all.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::limit_properties_test {
 
 namespace {
 
@@ -211,4 +211,4 @@ TEST(LimitProperties, aHeavierChildHasALimitAsMuchHigher) {
   });
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::limit_properties_test

@@ -20,7 +20,7 @@
 // Problems of practice, ten thousand of them: WARDCHALK_PROBLEMS says how many of each topic and level
 // instead.
 
-namespace wardchalk {
+namespace wardchalk::practice_properties_test {
 namespace {
 
 int problemsOfEach() {
@@ -257,4 +257,4 @@ TEST(PracticeProperties, aPageOfProblemsIsWrittenSafely) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::practice_properties_test

@@ -15,7 +15,7 @@
 #include "tests/property/for_all.h"
 #include "tests/support/drawn_order.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::slip_properties_test {
 
 namespace {
 
@@ -234,4 +234,4 @@ TEST(SlipProperties, ordinaryCasesAreSeldomAskedAbout) {
   EXPECT_LT(asked * 50, cases);
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::slip_properties_test

@@ -9,7 +9,7 @@
 #include "tests/property/for_all.h"
 #include "tests/support/table_rows.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::table_properties_test {
 
 namespace {
 
@@ -132,4 +132,4 @@ TEST(TableProperties, everyRowHasItsAnswerWhateverTheDamage) {
   });
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::table_properties_test

@@ -5,7 +5,7 @@
 #include "core/working/chain.h"
 #include "tests/property/for_all.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::working_properties_test {
 
 namespace {
 
@@ -122,4 +122,4 @@ TEST(WorkingProperties, aChainHasAResultOnlyInTheUnitsThatAreLeft) {
   EXPECT_GT(wanted, 1000);
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::working_properties_test

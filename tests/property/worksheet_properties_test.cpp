@@ -7,7 +7,7 @@
 #include "tests/property/for_all.h"
 #include "tests/support/bounds_again.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::worksheet_properties_test {
 
 namespace {
 
@@ -141,4 +141,4 @@ TEST(WorksheetProperties, nothingIsComparedWhileAFieldIsChanged) {
   });
 }
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::worksheet_properties_test

@@ -9,7 +9,7 @@
 // That a chain which does not come out in the units wanted ends in such a worksheet is shown by changing the
 // program itself: tests/mutation. Here is what is said then, wherever it is said.
 
-namespace wardchalk {
+namespace wardchalk::not_worked_out_test {
 namespace {
 
 constexpr std::string_view told = "This program could not work it out; do not use it for this order.";
@@ -60,4 +60,4 @@ TEST(NotWorkedOut, outweighsEveryOtherFinding) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::not_worked_out_test

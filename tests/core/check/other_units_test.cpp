@@ -10,7 +10,7 @@
 // Papers that state one case in units other than each other's: every conversion of every chain is worked, so
 // that one left out, or turned upside down, is noticed (tests/mutation).
 
-namespace wardchalk::test {
+namespace wardchalk::test::other_units_test {
 namespace {
 
 struct UnitsRow {
@@ -129,4 +129,4 @@ TEST_P(OtherUnitsOfDoses, areConverted) { expectAll(dose, GetParam()); }
 INSTANTIATE_TEST_SUITE_P(R24, OtherUnitsOfDoses, testing::ValuesIn(ofDoses), NameOfRow());
 
 }  // namespace
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::other_units_test

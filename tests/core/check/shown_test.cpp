@@ -22,7 +22,7 @@
 // What may be seen while a question is open, over every golden case that is asked about and every text that a
 // person reads.
 
-namespace wardchalk::test {
+namespace wardchalk::test::shown_test {
 namespace {
 
 Worksheet sheetOf(const GoldenCase& golden) { return workOut(golden.given, golden.rules); }
@@ -238,4 +238,4 @@ TEST(Answers, TakeTheFirstWayThatSettles) {
 }
 
 }  // namespace
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::shown_test

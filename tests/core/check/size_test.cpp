@@ -11,7 +11,7 @@
 
 // The check of the child's size (R11) in a worksheet: its status, what it tells, and what it leaves alone.
 
-namespace wardchalk::test {
+namespace wardchalk::test::size_test {
 namespace {
 
 /// A flat order that is safe whatever the size.
@@ -145,4 +145,4 @@ TEST(SizeSentences, everySlipHasOne) {
 }
 
 }  // namespace
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::size_test

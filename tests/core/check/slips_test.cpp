@@ -13,7 +13,7 @@
 
 // The slips that would explain an order outside the reference (R12): which are named, and when none is.
 
-namespace wardchalk::test {
+namespace wardchalk::test::slips_test {
 namespace {
 
 /// A child of whom nothing but the size is known, so that no growth table rules a slip of the size out.
@@ -269,4 +269,4 @@ TEST(Slips, thatAreSlipsOfSizeAsWellBearTheSameId) {
 }
 
 }  // namespace
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::slips_test

@@ -7,7 +7,7 @@
 
 // Two strengths of one powder (R9): the first stated is used, a further one asked about, noted, or the same.
 
-namespace wardchalk::test {
+namespace wardchalk::test::strength_test {
 namespace {
 
 enum class Told { nothing, note, ask, undecided };
@@ -60,4 +60,4 @@ TEST_P(TwoStrengths, areToldAsFarApartAsTheyAre) {
 INSTANTIATE_TEST_SUITE_P(R9, TwoStrengths, testing::ValuesIn(rows), NameOfRow());
 
 }  // namespace
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::strength_test

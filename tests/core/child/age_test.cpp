@@ -5,7 +5,7 @@
 #include "core/unit/read_quantity.h"
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::age_test {
 namespace {
 
 struct Row {
@@ -61,4 +61,4 @@ TEST(AgeInWholeYears, fractionalYearsAreNoWholeYears) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::age_test

@@ -4,7 +4,7 @@
 
 #include <cmath>
 
-namespace wardchalk {
+namespace wardchalk::growth_test {
 namespace {
 
 constexpr GrowthTable tables[] = {GrowthTable::infantWeight, GrowthTable::infantLength, GrowthTable::weight,
@@ -139,4 +139,4 @@ TEST(GrowthScores, areThoseOfAnotherProgram) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::growth_test

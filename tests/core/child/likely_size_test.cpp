@@ -7,7 +7,7 @@
 #include "core/unit/read_quantity.h"
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::likely_size_test {
 namespace {
 
 /// A child from texts; an empty one is not entered.
@@ -206,4 +206,4 @@ TEST(BodySize, isConvertedExactly) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::likely_size_test

@@ -7,7 +7,7 @@
 #include "core/unit/read_quantity.h"
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::size_slip_test {
 namespace {
 
 Child childOf(const std::string& age, const std::string& weight, const std::string& height) {
@@ -102,4 +102,4 @@ TEST(SizeSlips, cannotBeMadeWithWhatIsNotEntered) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::size_slip_test

@@ -7,7 +7,7 @@
 #include "core/number/decimal_text.h"
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::surface_formula_test {
 namespace {
 
 /// Check values of published formulas, m², four decimals, worked out from the published constants by other
@@ -156,4 +156,4 @@ TEST(SurfaceFormula, mostellersDivisors) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::surface_formula_test

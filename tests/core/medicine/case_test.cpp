@@ -10,7 +10,7 @@
 #include "core/record/case_entry.h"
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::case_test {
 namespace {
 
 using Entries = std::vector<std::pair<const char*, const char*>>;
@@ -190,4 +190,4 @@ INSTANTIATE_TEST_SUITE_P(
     test::NameOfRow());
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::case_test

@@ -8,7 +8,7 @@
 
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::schedule_test {
 namespace {
 
 using Kind = Schedule::Kind;
@@ -220,4 +220,4 @@ TEST(Schedule, knowsHowItIsSaid) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::schedule_test

@@ -6,7 +6,7 @@
 
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::decimal_text_test {
 namespace {
 
 Number n(std::int64_t over, std::int64_t under = 1) { return Number::ratio(over, under); }
@@ -269,4 +269,4 @@ TEST(ExactText, isTheShortestDecimalOrARatio) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::decimal_text_test

@@ -7,7 +7,7 @@
 
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::entry_text_test {
 namespace {
 
 struct Piece {
@@ -71,4 +71,4 @@ RC_GTEST_PROP(EntryTextProperty, anyBytesAreTaken, (const std::string& text)) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::entry_text_test

@@ -11,7 +11,7 @@
 // Boost's rational is the oracle here: the same sums by other code than the two machine words that Number
 // keeps.
 
-namespace wardchalk {
+namespace wardchalk::number_properties_test {
 namespace {
 
 using Oracle = boost::multiprecision::cpp_rational;
@@ -141,4 +141,4 @@ RC_GTEST_PROP(NumberProperty, anyTextIsReadExactlyOrRefused, (const std::string&
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::number_properties_test

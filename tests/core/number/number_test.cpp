@@ -9,7 +9,7 @@
 #include "core/number/decimal_text.h"
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::number_test {
 namespace {
 
 constexpr std::int64_t most = std::numeric_limits<std::int64_t>::max();
@@ -251,4 +251,4 @@ TEST(NumberTells, zeroWholeAndSign) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::number_test

@@ -6,7 +6,7 @@
 
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::refusal_test {
 namespace {
 
 TEST(Refusal, keepsShortTextAsItStood) {
@@ -93,4 +93,4 @@ TEST(Result, holdsAValueOrItsRefusal) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::refusal_test

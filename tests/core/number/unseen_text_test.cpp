@@ -4,7 +4,7 @@
 
 #include "core/words/sentences.h"
 
-namespace wardchalk {
+namespace wardchalk::unseen_text_test {
 namespace {
 
 struct Row {
@@ -84,4 +84,4 @@ TEST(UnseenText, isNamedWhereARefusedTextIsShown) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::unseen_text_test

@@ -9,7 +9,7 @@
 // Entries that are read, with their exact values. `value` is written by describe() below from what stands in
 // the case: numbers in lowest terms, so that nothing is hidden by rounding.
 
-namespace wardchalk {
+namespace wardchalk::accepted_entries_test {
 namespace {
 
 std::string describe(const Quantity& quantity) {
@@ -340,4 +340,4 @@ INSTANTIATE_TEST_SUITE_P(
     test::NameOfRow());
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::accepted_entries_test

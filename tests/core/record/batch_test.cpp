@@ -10,7 +10,7 @@
 #include "core/record/case_summary.h"
 #include "tests/support/table_rows.h"
 
-namespace wardchalk {
+namespace wardchalk::batch_test {
 namespace {
 
 const std::string header =
@@ -219,4 +219,4 @@ TEST(OrderedWork, handsOnAFailureToWhoWaits) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::batch_test

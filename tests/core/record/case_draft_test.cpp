@@ -5,7 +5,7 @@
 #include "core/medicine/paths.h"
 #include "core/record/case_entry.h"
 
-namespace wardchalk {
+namespace wardchalk::case_draft_test {
 namespace {
 
 /// Types into a field and leaves it.
@@ -278,4 +278,4 @@ TEST(CaseDraft, whatIsSavedReadsAsTheSameCase) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::case_draft_test

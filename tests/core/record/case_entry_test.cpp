@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-namespace wardchalk {
+namespace wardchalk::case_entry_test {
 namespace {
 
 TEST(CaseEntries, areTheKeysOfTheCaseFileInTheOrderOfThePapers) {
@@ -136,4 +136,4 @@ RC_GTEST_PROP(SetEntryProperty, orderOfEntryDoesNotMatter, ()) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::case_entry_test

@@ -6,7 +6,7 @@
 #include "tests/core/test_names.h"
 #include "tests/support/table_rows.h"
 
-namespace wardchalk {
+namespace wardchalk::csv_test {
 namespace {
 
 /// Rows in one line: cells between bars, refusals by their ids.
@@ -125,4 +125,4 @@ TEST(FoldedText, knowsNoCapitalsAndNoAccents) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::csv_test

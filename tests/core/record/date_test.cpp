@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace wardchalk {
+namespace wardchalk::date_test {
 namespace {
 
 TEST(Date, readsDaysOfTheCalendarAndWritesThemAlike) {
@@ -40,4 +40,4 @@ TEST(Date, isOrderedByTheCalendar) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::date_test

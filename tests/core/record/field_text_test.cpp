@@ -6,7 +6,7 @@
 
 #include "core/medicine/paths.h"
 
-namespace wardchalk {
+namespace wardchalk::field_text_test {
 
 void PrintTo(const Boxes& boxes, std::ostream* out) {
   *out << "{" << boxes.text << "|" << boxes.unit << "|" << boxes.second << "|" << boxes.secondUnit << "}";
@@ -120,4 +120,4 @@ TEST(BoxesOf, whatDoesNotFitTheBoxesStandsWholeInTheFirst) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::field_text_test

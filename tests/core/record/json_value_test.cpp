@@ -5,7 +5,7 @@
 #include "core/record/json_writer.h"
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::json_value_test {
 namespace {
 
 std::string outcomeOf(std::string_view json) {
@@ -105,4 +105,4 @@ TEST(WritesJson, whatIsReadAgainAlike) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::json_value_test

@@ -4,7 +4,7 @@
 
 #include "core/record/text_file.h"
 
-namespace wardchalk {
+namespace wardchalk::list_review_test {
 namespace {
 
 constexpr Date today{2026, 11, 25};
@@ -56,4 +56,4 @@ TEST(ListReview, aReviewThatIsPastIsSaid) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::list_review_test

@@ -8,7 +8,7 @@
 #include "core/record/rules_file.h"
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::long_text_test {
 namespace {
 
 const std::string start(57, 'x');
@@ -83,4 +83,4 @@ INSTANTIATE_TEST_SUITE_P(
     test::NameOfRow());
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::long_text_test

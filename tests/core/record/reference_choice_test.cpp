@@ -7,7 +7,7 @@
 #include "core/record/case_entry.h"
 #include "core/record/text_file.h"
 
-namespace wardchalk {
+namespace wardchalk::reference_choice_test {
 namespace {
 
 const ReferenceList& demoList() {
@@ -209,4 +209,4 @@ TEST(EntriesOf, theLongestSourceFitsACase) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::reference_choice_test

@@ -8,7 +8,7 @@
 #include "core/record/text_file.h"
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::reference_list_test {
 namespace {
 
 using Json = nlohmann::ordered_json;
@@ -193,4 +193,4 @@ TEST(ReferenceImport, refusesATableWhoseHeaderCannotBeRead) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::reference_list_test

@@ -2,7 +2,7 @@
 
 // Numbers that are refused wherever a quantity is written, each in the field where it is most likely typed.
 
-namespace wardchalk::test {
+namespace wardchalk::test::refused_numbers_test {
 namespace {
 
 using enum RefusalCode;
@@ -170,4 +170,4 @@ INSTANTIATE_TEST_SUITE_P(
     NameOfRow());
 
 }  // namespace
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::refused_numbers_test

@@ -2,7 +2,7 @@
 
 // Units and compounds that are refused: by their spelling, or because they do not fit the field.
 
-namespace wardchalk::test {
+namespace wardchalk::test::refused_quantities_test {
 namespace {
 
 using enum RefusalCode;
@@ -239,4 +239,4 @@ INSTANTIATE_TEST_SUITE_P(
     NameOfRow());
 
 }  // namespace
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::refused_quantities_test

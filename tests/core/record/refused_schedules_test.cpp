@@ -2,7 +2,7 @@
 
 // Schedules, words, counts and yes-or-no entries that are refused.
 
-namespace wardchalk::test {
+namespace wardchalk::test::refused_schedules_test {
 namespace {
 
 using enum RefusalCode;
@@ -133,4 +133,4 @@ INSTANTIATE_TEST_SUITE_P(
     NameOfRow());
 
 }  // namespace
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::refused_schedules_test

@@ -4,7 +4,7 @@
 
 #include "core/record/rules_file.h"
 
-namespace wardchalk {
+namespace wardchalk::rules_examples_test {
 namespace {
 
 struct Row {
@@ -105,4 +105,4 @@ TEST(ReadSyringe, readsBothFiguresOrSaysWhichIsWrong) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::rules_examples_test

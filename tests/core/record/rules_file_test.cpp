@@ -4,7 +4,7 @@
 
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::rules_file_test {
 namespace {
 
 struct Day {
@@ -42,4 +42,4 @@ TEST(AgreedOn, isHeldToTheSameInTheEditor) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::rules_file_test

@@ -10,7 +10,7 @@
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 
-namespace wardchalk {
+namespace wardchalk::second_check_test {
 namespace {
 
 using Entries = std::vector<WrittenEntry>;
@@ -240,4 +240,4 @@ TEST(SecondCheck, figuresThatDifferDoNotPrintAlike) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::second_check_test

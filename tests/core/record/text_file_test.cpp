@@ -20,7 +20,7 @@
 #include "core/record/json_value.h"
 #include "core/record/replace_file.h"
 
-namespace wardchalk {
+namespace wardchalk::text_file_test {
 namespace {
 
 namespace fs = std::filesystem;
@@ -511,4 +511,4 @@ TEST_F(TextFile, saysTheTruthAboutItsDisk) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::text_file_test

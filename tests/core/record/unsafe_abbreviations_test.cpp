@@ -6,7 +6,7 @@
 // nothing is offered, so that no number is left standing beside a unit that it does not belong to.
 // Lists: Joint Commission "Do Not Use" list; ISMP List of Error-Prone Abbreviations; both read in copies.
 
-namespace wardchalk::test {
+namespace wardchalk::test::unsafe_abbreviations_test {
 namespace {
 
 using enum RefusalCode;
@@ -109,4 +109,4 @@ INSTANTIATE_TEST_SUITE_P(Figures, AnswersAbbreviation,
                          NameOfRow());
 
 }  // namespace
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::unsafe_abbreviations_test

@@ -7,7 +7,7 @@
 
 #include "core/number/decimal_text.h"
 
-namespace wardchalk {
+namespace wardchalk::house_rules_test {
 namespace {
 
 TEST(ExactRules, areTheDocumentedDefaults) {
@@ -70,4 +70,4 @@ TEST(BsaWorkingDecimals, areTwentyWhereAllDigitsAreKept) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::house_rules_test

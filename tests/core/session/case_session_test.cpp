@@ -10,7 +10,7 @@
 #include "tests/core/session/two_people.h"
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::case_session_test {
 namespace {
 
 using test::Event;
@@ -363,4 +363,4 @@ TEST(SessionAnswers, onlyAVerdictThatAsksHasQuestions) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::case_session_test

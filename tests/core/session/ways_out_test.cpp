@@ -7,7 +7,7 @@
 // Two people looked at a difference. No way out of it but a new child leaves a case that says nothing of it,
 // and none an amount, until an entry that differed has another value or an agreement is recorded (H49).
 
-namespace wardchalk {
+namespace wardchalk::ways_out_test {
 namespace {
 
 using test::Event;
@@ -285,4 +285,4 @@ TEST(SessionDifference, withoutAnEntryThatDiffersStandsUntilAnyIsChanged) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::ways_out_test

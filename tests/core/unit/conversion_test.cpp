@@ -8,7 +8,7 @@
 
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::conversion_test {
 namespace {
 
 Number n(std::int64_t over, std::int64_t under = 1) { return Number::ratio(over, under); }
@@ -197,4 +197,4 @@ TEST(TradePounds, areFractionallyAboveTheExactOnes) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::conversion_test

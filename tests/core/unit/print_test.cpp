@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace wardchalk {
+namespace wardchalk::print_test {
 namespace {
 
 Number n(std::int64_t over, std::int64_t under = 1) { return Number::ratio(over, under); }
@@ -44,4 +44,4 @@ TEST(Filed, spellsUnitsAsFilesDo) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::print_test

@@ -7,7 +7,7 @@
 
 #include "core/unit/quantity.h"
 
-namespace wardchalk {
+namespace wardchalk::unit_test {
 namespace {
 
 TEST(UnitTable, everyIdReadsBackToItsUnit) {
@@ -64,4 +64,4 @@ TEST(UnitOf, perSizeAndPerTime) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::unit_test

@@ -9,7 +9,7 @@
 #include "core/unit/read_quantity.h"
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::written_test {
 namespace {
 
 using enum RefusalCode;
@@ -166,4 +166,4 @@ RC_GTEST_PROP(ReadWrittenProperty, aWrittenQuantityIsReadExactly, ()) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::written_test

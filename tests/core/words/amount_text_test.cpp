@@ -3,7 +3,7 @@
 #include "core/words/spoken.h"
 #include "core/words/step_words.h"
 
-namespace wardchalk {
+namespace wardchalk::amount_text_test {
 namespace {
 
 struct Row {
@@ -41,4 +41,4 @@ INSTANTIATE_TEST_SUITE_P(
     [](const auto& one) { return std::string(one.param.name); });
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::amount_text_test

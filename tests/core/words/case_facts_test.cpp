@@ -7,7 +7,7 @@
 
 #include "core/record/case_entry.h"
 
-namespace wardchalk {
+namespace wardchalk::case_facts_test {
 namespace {
 
 std::vector<Fact> factsOf(std::initializer_list<std::pair<const char*, const char*>> entries) {
@@ -65,4 +65,4 @@ TEST(CaseFacts, sayWhatAPowderIsMixedOfAndHowItRuns) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::case_facts_test

@@ -5,7 +5,7 @@
 #include "core/medicine/paths.h"
 #include "core/record/case_entry.h"
 
-namespace wardchalk {
+namespace wardchalk::fact_words_test {
 namespace {
 
 struct Row {
@@ -73,4 +73,4 @@ TEST(FactWords, everyEntryOfACaseHasThem) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::fact_words_test

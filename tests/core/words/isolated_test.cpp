@@ -5,7 +5,7 @@
 #include "core/words/phrasebook.h"
 #include "core/words/text_block.h"
 
-namespace wardchalk {
+namespace wardchalk::isolated_test {
 namespace {
 
 struct Row {
@@ -82,4 +82,4 @@ TEST(Isolated, takesNoRoomInALineOfATerminal) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::isolated_test

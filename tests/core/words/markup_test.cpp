@@ -12,7 +12,7 @@
 #include "core/words/working_text.h"
 #include "tests/support/golden_cases.h"
 
-namespace wardchalk {
+namespace wardchalk::markup_test {
 namespace {
 
 using test::GoldenCase;
@@ -159,4 +159,4 @@ TEST(Markup, writesTheUsualChain) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::markup_test

@@ -5,7 +5,7 @@
 #include "core/medicine/paths.h"
 #include "core/record/case_entry.h"
 
-namespace wardchalk {
+namespace wardchalk::read_back_test {
 namespace {
 
 struct Row {
@@ -67,4 +67,4 @@ TEST(ReadBack, anAbsentEntryIsNotReadBack) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::read_back_test

@@ -6,7 +6,7 @@
 #include "core/medicine/paths.h"
 #include "core/record/case_entry.h"
 
-namespace wardchalk {
+namespace wardchalk::rules_words_test {
 namespace {
 
 Worksheet worked(std::initializer_list<std::pair<std::string_view, std::string_view>> entries,
@@ -72,4 +72,4 @@ TEST(RulesProvenance, isStatedOrSaidToBeWanting) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::rules_words_test

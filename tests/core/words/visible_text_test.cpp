@@ -6,7 +6,7 @@
 
 #include "tests/core/test_names.h"
 
-namespace wardchalk {
+namespace wardchalk::visible_text_test {
 namespace {
 
 struct Shown {
@@ -63,4 +63,4 @@ TEST(VisibleLine, showsEveryCharacterThatATerminalObeys) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::visible_text_test

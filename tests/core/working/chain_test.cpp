@@ -6,7 +6,7 @@
 #include <map>
 #include <vector>
 
-namespace wardchalk {
+namespace wardchalk::chain_test {
 namespace {
 
 Number n(std::int64_t over, std::int64_t under = 1) { return Number::ratio(over, under); }
@@ -262,4 +262,4 @@ RC_GTEST_PROP(CancelProperty, turningEveryFactorTurnsTheResult, ()) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::chain_test

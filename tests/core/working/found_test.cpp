@@ -4,7 +4,7 @@
 
 #include <type_traits>
 
-namespace wardchalk {
+namespace wardchalk::found_test {
 namespace {
 
 const Origin order = Origin::field("order.dose");
@@ -63,4 +63,4 @@ TEST(Found, inOneIsTheAmountOfJustThatUnit) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::found_test

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace wardchalk {
+namespace wardchalk::origin_test {
 namespace {
 
 TEST(Origin, isWrittenAsWorksheetFilesDo) {
@@ -19,4 +19,4 @@ TEST(Origin, ofDifferentKindsIsDifferent) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::origin_test

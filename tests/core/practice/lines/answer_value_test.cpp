@@ -6,7 +6,7 @@
 
 // What a line ends in, and what a marker reads of the sides before.
 
-namespace wardchalk {
+namespace wardchalk::answer_value_test {
 namespace {
 
 StudentLine lineOf(std::string_view text, Gram meant = Gram::medicine) {
@@ -112,4 +112,4 @@ TEST(StudentLine, spaceNeverMatters) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::answer_value_test

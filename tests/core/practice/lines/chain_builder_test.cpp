@@ -9,7 +9,7 @@
 #include "tests/property/for_all.h"
 #include "tests/support/golden_cases.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::chain_builder_test {
 
 namespace {
 
@@ -192,4 +192,4 @@ TEST(ChainProperties, whatIsBuiltIsReadBack) {
 
 }  // namespace
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::chain_builder_test

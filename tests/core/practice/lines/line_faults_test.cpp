@@ -7,7 +7,7 @@
 
 // Lines that cannot be read: the code, the place in brackets, and what to write instead where that is known.
 
-namespace wardchalk::test {
+namespace wardchalk::test::line_faults_test {
 namespace {
 
 struct Row {
@@ -262,4 +262,4 @@ TEST(LineFaults, haveSentencesWithNothingLeftToFillIn) {
 }
 
 }  // namespace
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::line_faults_test

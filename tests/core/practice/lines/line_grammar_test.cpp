@@ -6,7 +6,7 @@
 // units that are left, "bare" or "partly" where units are not written, "~" before the radicand of a root that
 // does not end, "?" where the units cannot be told.
 
-namespace wardchalk::test {
+namespace wardchalk::test::line_grammar_test {
 namespace {
 
 struct Row {
@@ -284,4 +284,4 @@ TEST(LineGrammar, relations) {
 }
 
 }  // namespace
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::line_grammar_test

@@ -7,7 +7,7 @@
 #include "tests/core/practice/lines/described_line.h"
 #include "tests/property/for_all.h"
 
-namespace wardchalk::test {
+namespace wardchalk::test::line_properties_test {
 
 namespace {
 
@@ -185,4 +185,4 @@ TEST(LineProperties, theLongestLinesAreAnswered) {
 
 }  // namespace
 
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::line_properties_test

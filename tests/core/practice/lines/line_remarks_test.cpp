@@ -8,7 +8,7 @@
 // What is understood and should be written otherwise, with its place and the safe form.
 // Sources of what is unsafe: ISMP List of Error-Prone Abbreviations; Joint Commission "Do Not Use" list.
 
-namespace wardchalk::test {
+namespace wardchalk::test::line_remarks_test {
 namespace {
 
 struct Row {
@@ -124,4 +124,4 @@ TEST(LineRemarks, haveSentences) {
 }
 
 }  // namespace
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::line_remarks_test

@@ -9,7 +9,7 @@
 #include "core/practice/making/problem_names.h"
 #include "core/practice/making/problem_numbers.h"
 
-namespace wardchalk {
+namespace wardchalk::problem_draw_test {
 namespace {
 
 TEST(ProblemDraw, isSplitMix64) {
@@ -106,4 +106,4 @@ TEST(HouseholdFigures, areTheNearest) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::problem_draw_test

@@ -7,7 +7,7 @@
 #include "core/check/work_out.h"
 #include "tests/support/case_text.h"
 
-namespace wardchalk {
+namespace wardchalk::problem_traps_test {
 namespace {
 
 struct TrapRow {
@@ -90,4 +90,4 @@ TEST(SlipsAreApart, whereNoTwoCanBeTakenForOneAnother) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::problem_traps_test

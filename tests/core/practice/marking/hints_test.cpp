@@ -8,7 +8,7 @@
 #include "core/number/decimal_text.h"
 #include "tests/core/practice/marking/marking_cases.h"
 
-namespace wardchalk {
+namespace wardchalk::hints_test {
 namespace {
 
 Problem asking(std::initializer_list<std::string_view> asks) {
@@ -119,4 +119,4 @@ TEST(Hints, everyMistakeHasItsOwnWords) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::hints_test

@@ -5,7 +5,7 @@
 #include "core/check/work_out.h"
 #include "tests/core/practice/marking/marking_cases.h"
 
-namespace wardchalk {
+namespace wardchalk::marking_test {
 namespace {
 
 using test::askNamed;
@@ -215,4 +215,4 @@ TEST(Marking, knowsTheWordsForALowOrder) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::marking_test

@@ -9,7 +9,7 @@
 #include "core/practice/marking/match_mistakes.h"
 #include "core/practice/problem/problem.h"
 
-namespace wardchalk {
+namespace wardchalk::one_catalogue_test {
 namespace {
 
 std::vector<MistakeId> numbersOf(Slip slip) {
@@ -78,4 +78,4 @@ TEST(OneCatalogue, aSlipOfAnOrderIsTheSameMistakeInAStudentsLine) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::one_catalogue_test

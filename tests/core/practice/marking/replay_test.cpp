@@ -6,7 +6,7 @@
 
 #include "core/practice/making/problem_maker.h"
 
-namespace wardchalk {
+namespace wardchalk::replay_test {
 namespace {
 
 /// Whether a number of the step's chain is this one.
@@ -29,4 +29,4 @@ TEST(Replay, keepsTheNumbersItWasMadeWith) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::replay_test

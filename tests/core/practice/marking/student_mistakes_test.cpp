@@ -14,7 +14,7 @@
 #include "core/words/unit_words.h"
 #include "tests/support/student_mistakes.h"
 
-namespace wardchalk {
+namespace wardchalk::student_mistakes_test {
 namespace {
 
 constexpr int wantedOfEach = 50;
@@ -171,4 +171,4 @@ TEST(StudentMistakes, noRightAnswerIsMarkedWrong) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::student_mistakes_test

@@ -15,7 +15,7 @@
 #include "core/record/rules_file.h"
 #include "core/words/sentences.h"
 
-namespace wardchalk {
+namespace wardchalk::free_text_test {
 namespace {
 
 using Json = nlohmann::ordered_json;
@@ -271,4 +271,4 @@ TEST(FreeText, aStoryMayHaveLinesAndNothingElseUnseen) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::free_text_test

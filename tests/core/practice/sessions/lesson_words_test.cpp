@@ -10,7 +10,7 @@
 #include "core/words/phrasebook.h"
 #include "core/words/unit_words.h"
 
-namespace wardchalk {
+namespace wardchalk::lesson_words_test {
 namespace {
 
 VerdictKind kindOf(VerdictWord word) {
@@ -122,4 +122,4 @@ TEST(Lesson, everyLineOfEveryTopicHasAQuestionAndAnAnswer) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::lesson_words_test

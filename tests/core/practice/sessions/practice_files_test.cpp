@@ -8,7 +8,7 @@
 #include "core/practice/sessions/set_file.h"
 #include "core/words/sentences.h"
 
-namespace wardchalk {
+namespace wardchalk::practice_files_test {
 namespace {
 
 std::string written(const Problem& problem) {
@@ -208,4 +208,4 @@ TEST(PracticeSet, takesItsTopicsInTurn) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::practice_files_test

@@ -8,7 +8,7 @@
 #include "core/practice/sessions/session_tally.h"
 #include "tests/support/practice_answers.h"
 
-namespace wardchalk {
+namespace wardchalk::session_test {
 namespace {
 
 using test::rightAnswer;
@@ -275,4 +275,4 @@ TEST(SessionTally, withoutAKnownMistakeTheWeakestTopicIsNext) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::session_test
