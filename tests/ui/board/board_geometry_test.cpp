@@ -4,6 +4,7 @@
 #include "core/check/work_out.h"
 #include "tests/ui/board/golden_cases.h"
 #include "tests/ui/support/ink.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/board/board.h"
 #include "ui/board/board_surface.h"
 #include "ui/board/turned_view.h"
@@ -11,7 +12,7 @@
 #include "ui/working/amount_text.h"
 #include "ui/working/flag_widget.h"
 
-namespace wardchalk::ui::test {
+namespace wardchalk::ui::test::board_geometry_test {
 
 namespace {
 
@@ -124,7 +125,8 @@ void BoardGeometryTest::setsEverythingInItsPlace() {
   }
 }
 
-}  // namespace wardchalk::ui::test
+WARDCHALK_QT_TEST(BoardGeometryTest)
 
-QTEST_MAIN(wardchalk::ui::test::BoardGeometryTest)
+}  // namespace wardchalk::ui::test::board_geometry_test
+
 #include "board_geometry_test.moc"

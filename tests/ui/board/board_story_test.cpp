@@ -6,11 +6,12 @@
 #include "core/check/work_out.h"
 #include "tests/support/settled.h"
 #include "tests/ui/board/golden_cases.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/board/stage_words.h"
 #include "ui/board/turned_view.h"
 #include "ui/working/step_layout.h"
 
-namespace wardchalk::ui::test {
+namespace wardchalk::ui::test::board_story_test {
 
 using wardchalk::test::settled;
 
@@ -220,7 +221,8 @@ void BoardStoryTest::saysWhenUnitsDoNotShowIt() {
       QStringLiteral("Left over: mL/dose, as wanted. Units alone do not show that a factor is upside down."));
 }
 
-}  // namespace wardchalk::ui::test
+WARDCHALK_QT_TEST(BoardStoryTest)
 
-QTEST_MAIN(wardchalk::ui::test::BoardStoryTest)
+}  // namespace wardchalk::ui::test::board_story_test
+
 #include "board_story_test.moc"

@@ -15,13 +15,14 @@
 #include "core/words/step_words.h"
 #include "tests/support/settled.h"
 #include "tests/ui/board/golden_cases.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/board/board_surface.h"
 #include "ui/board/step_list.h"
 #include "ui/board/verdict_sheet.h"
 #include "ui/working/amount_text.h"
 #include "ui/working/flag_widget.h"
 
-namespace wardchalk::ui::test {
+namespace wardchalk::ui::test::board_test {
 
 namespace {
 
@@ -576,7 +577,8 @@ void BoardTest::shoots() {
   }
 }
 
-}  // namespace wardchalk::ui::test
+WARDCHALK_QT_TEST(BoardTest)
 
-QTEST_MAIN(wardchalk::ui::test::BoardTest)
+}  // namespace wardchalk::ui::test::board_test
+
 #include "board_test.moc"

@@ -5,10 +5,11 @@
 #include <QTest>
 
 #include "tests/ui/shell/nurse.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/board/board.h"
 #include "ui/board/board_surface.h"
 
-using namespace wardchalk::ui;
+namespace wardchalk::ui::two_screens_test {
 
 namespace {
 
@@ -90,7 +91,9 @@ void TwoScreensTest::leavesTheWindowWhereItWas() {
   QVERIFY(nurse.window().isVisible());
 }
 
-int main(int argc, char** argv) {
+namespace {
+
+int besideAProjector(int argc, char** argv) {
   const QTemporaryDir folder;
   QFile file(folder.filePath(QStringLiteral("desk.json")));
   if (!file.open(QIODevice::WriteOnly) || file.write(desk) < 0) return 1;
@@ -100,5 +103,11 @@ int main(int argc, char** argv) {
   TwoScreensTest test;
   return QTest::qExec(&test, argc, argv);
 }
+
+}  // namespace
+
+WARDCHALK_QT_TEST_BY(TwoScreensTest, besideAProjector)
+
+}  // namespace wardchalk::ui::two_screens_test
 
 #include "two_screens_test.moc"

@@ -4,9 +4,9 @@
 #include <QTest>
 
 #include "core/medicine/paths.h"
+#include "tests/ui/support/qt_class.h"
 
-using namespace wardchalk;
-using namespace wardchalk::ui;
+namespace wardchalk::ui::case_editor_test {
 
 namespace {
 
@@ -102,5 +102,8 @@ void CaseEditorTest::openingIsNoChange() {
   QVERIFY(!editor.isModified());
 }
 
-QTEST_GUILESS_MAIN(CaseEditorTest)
+WARDCHALK_QT_CORE_TEST(CaseEditorTest)
+
+}  // namespace wardchalk::ui::case_editor_test
+
 #include "case_editor_test.moc"

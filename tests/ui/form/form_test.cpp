@@ -8,12 +8,12 @@
 #include <QWheelEvent>
 
 #include "core/medicine/paths.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/form/choice_box.h"
 #include "ui/form/field_edit.h"
 #include "ui/form/form_group.h"
 
-using namespace wardchalk;
-using namespace wardchalk::ui;
+namespace wardchalk::ui::form_test {
 
 namespace {
 
@@ -336,5 +336,8 @@ void FormTest::nothingIsChosenBeforehand() {
     QVERIFY(text->text().isEmpty() && text->placeholderText().isEmpty());
 }
 
-QTEST_MAIN(FormTest)
+WARDCHALK_QT_TEST(FormTest)
+
+}  // namespace wardchalk::ui::form_test
+
 #include "form_test.moc"

@@ -15,6 +15,7 @@
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/support/outside_names.h"
 #include "tests/ui/support/painted_text.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/board/board.h"
 #include "ui/board/board_surface.h"
 #include "ui/paper/copies.h"
@@ -25,7 +26,7 @@
 #include "ui/shell/cover_page.h"
 #include "ui/theme/text.h"
 
-namespace wardchalk::ui::test {
+namespace wardchalk::ui::test::names_test {
 
 namespace {
 
@@ -287,7 +288,8 @@ void NamesTest::areSpokenWithoutMarks() {
   QVERIFY(!said.contains(QChar(0x2068)) && !said.contains(QChar(0x2069)));
 }
 
-}  // namespace wardchalk::ui::test
+WARDCHALK_QT_TEST(NamesTest)
 
-QTEST_MAIN(wardchalk::ui::test::NamesTest)
+}  // namespace wardchalk::ui::test::names_test
+
 #include "names_test.moc"

@@ -8,9 +8,10 @@
 #include "core/words/working_text.h"
 #include "tests/support/golden_cases.h"
 #include "tests/support/settled.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/theme/text.h"
 
-namespace wardchalk::ui::test {
+namespace wardchalk::ui::test::copies_test {
 
 using wardchalk::test::goldenCases;
 using wardchalk::test::settled;
@@ -132,7 +133,8 @@ void CopiesTest::sourcesAreTextToo() {
   QVERIFY(stepAs(CopyAs::latex, 0, sheet)->text().startsWith(QStringLiteral("\\[")));
 }
 
-}  // namespace wardchalk::ui::test
+WARDCHALK_QT_TEST(CopiesTest)
 
-QTEST_MAIN(wardchalk::ui::test::CopiesTest)
+}  // namespace wardchalk::ui::test::copies_test
+
 #include "copies_test.moc"

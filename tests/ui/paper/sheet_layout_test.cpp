@@ -13,11 +13,12 @@
 #include "tests/support/settled.h"
 #include "tests/ui/paper/pdf_text.h"
 #include "tests/ui/support/ink.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/paper/paint_sheet.h"
 #include "ui/theme/text.h"
 #include "ui/working/metrics.h"
 
-namespace wardchalk::ui::test {
+namespace wardchalk::ui::test::sheet_layout_test {
 
 using wardchalk::test::GoldenCase;
 using wardchalk::test::goldenCases;
@@ -290,7 +291,10 @@ void SheetLayoutTest::theSecondCheckIsNotDoneUntilSigned() {
   }
 }
 
-}  // namespace wardchalk::ui::test
+#undef FETCH_SHEET
 
-QTEST_MAIN(wardchalk::ui::test::SheetLayoutTest)
+WARDCHALK_QT_TEST(SheetLayoutTest)
+
+}  // namespace wardchalk::ui::test::sheet_layout_test
+
 #include "sheet_layout_test.moc"

@@ -5,10 +5,11 @@
 #include "core/words/unit_words.h"
 #include "tests/support/golden_cases.h"
 #include "tests/ui/paper/pdf_text.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/paper/paint_sheet.h"
 #include "ui/theme/text.h"
 
-namespace wardchalk::ui::test {
+namespace wardchalk::ui::test::sheet_pdf_test {
 
 using wardchalk::test::GoldenCase;
 using wardchalk::test::goldenCases;
@@ -159,7 +160,10 @@ void SheetPdfTest::aFileThatCannotBeWrittenIsTold() {
   QCOMPARE(refusal->code, RefusalCode::folderMissing);
 }
 
-}  // namespace wardchalk::ui::test
+#undef FETCH_SHEET
 
-QTEST_MAIN(wardchalk::ui::test::SheetPdfTest)
+WARDCHALK_QT_TEST(SheetPdfTest)
+
+}  // namespace wardchalk::ui::test::sheet_pdf_test
+
 #include "sheet_pdf_test.moc"

@@ -8,11 +8,10 @@
 #include "core/number/decimal_text.h"
 #include "core/practice/lines/student_line.h"
 #include "core/practice/sessions/set_file.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/practice/chain_canvas.h"
 
-namespace wardchalk::ui {
-
-namespace {
+namespace wardchalk::ui::line_builder_test {
 
 /// 80 mg from 25 mg in 1 mL, said by hand so that each fact is known.
 struct Table {
@@ -28,8 +27,6 @@ struct Table {
     return problem.asks.size();
   }();
 };
-
-}  // namespace
 
 /// A line put together with the keyboard alone.
 class LineBuilderTest : public QObject {
@@ -224,7 +221,8 @@ void LineBuilderTest::everyHandleHasAButton() {
   }
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(LineBuilderTest)
 
-QTEST_MAIN(wardchalk::ui::LineBuilderTest)
+}  // namespace wardchalk::ui::line_builder_test
+
 #include "line_builder_test.moc"

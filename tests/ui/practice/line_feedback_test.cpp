@@ -3,8 +3,9 @@
 #include <QTest>
 
 #include "tests/support/practice_answers.h"
+#include "tests/ui/support/qt_class.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::line_feedback_test {
 
 namespace {
 
@@ -189,7 +190,8 @@ void LineFeedbackTest::isReadAloudWithoutDoublePoints() {
   QVERIFY2(!told.contains(QStringLiteral("..")) && !told.contains(QChar(QChar::Nbsp)), qPrintable(told));
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(LineFeedbackTest)
 
-QTEST_MAIN(wardchalk::ui::LineFeedbackTest)
+}  // namespace wardchalk::ui::line_feedback_test
+
 #include "line_feedback_test.moc"

@@ -16,12 +16,13 @@
 #include "core/practice/sessions/set_file.h"
 #include "tests/ui/paper/pdf_text.h"
 #include "tests/ui/practice/pupil.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/practice/line_builder.h"
 #include "ui/practice/line_row.h"
 #include "ui/practice/plan_page.h"
 #include "ui/practice/worked_picture.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::practice_journeys_test {
 
 namespace {
 
@@ -512,7 +513,8 @@ void PracticeJourneysTest::timeIsHandedToTheSession() {
   QTRY_VERIFY_WITH_TIMEOUT(spent(), 10000);
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(PracticeJourneysTest)
 
-QTEST_MAIN(wardchalk::ui::PracticeJourneysTest)
+}  // namespace wardchalk::ui::practice_journeys_test
+
 #include "practice_journeys_test.moc"

@@ -6,9 +6,10 @@
 #include "core/practice/sessions/lesson_words.h"
 #include "core/words/phrasebook.h"
 #include "tests/ui/paper/pdf_text.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/theme/text.h"
 
-namespace wardchalk::ui::test {
+namespace wardchalk::ui::test::practice_sheet_test {
 
 namespace {
 
@@ -150,7 +151,8 @@ void PracticeSheetTest::writesNothingThatCouldBeMisread() {
   }
 }
 
-}  // namespace wardchalk::ui::test
+WARDCHALK_QT_TEST(PracticeSheetTest)
 
-QTEST_MAIN(wardchalk::ui::test::PracticeSheetTest)
+}  // namespace wardchalk::ui::test::practice_sheet_test
+
 #include "practice_sheet_test.moc"

@@ -14,13 +14,14 @@
 #include <QTest>
 
 #include "tests/ui/practice/pupil.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/practice/line_builder.h"
 #include "ui/practice/line_row.h"
 #include "ui/practice/practice_look.h"
 #include "ui/theme/contrast.h"
 #include "ui/working/spoken_widget.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::practice_sweep_test {
 
 namespace {
 
@@ -439,7 +440,8 @@ void PracticeSweepTest::shoots() {
   QVERIFY(builder.grab().save(name + QStringLiteral("-builder.png")));
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(PracticeSweepTest)
 
-QTEST_MAIN(wardchalk::ui::PracticeSweepTest)
+}  // namespace wardchalk::ui::practice_sweep_test
+
 #include "practice_sweep_test.moc"

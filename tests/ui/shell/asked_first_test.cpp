@@ -12,6 +12,7 @@
 #include "tests/ui/shell/everything_said.h"
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/shell/usual_case.h"
+#include "tests/ui/support/qt_class.h"
 #include "tests/ui/support/settling.h"
 #include "ui/board/board.h"
 #include "ui/board/board_surface.h"
@@ -26,7 +27,7 @@
 // the window; nothing that any widget, action, accessible object, copy, board or sheet holds tells the amount
 // before each question is settled, and afterwards it is told.
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::asked_first_test {
 
 using test::everythingSaid;
 using test::firstFound;
@@ -165,7 +166,8 @@ void AskedFirstTest::aClickThatEndsWhatItIsOnIsHarmless() {
   QTRY_VERIFY(!clicked);
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(AskedFirstTest)
 
-QTEST_MAIN(wardchalk::ui::AskedFirstTest)
+}  // namespace wardchalk::ui::asked_first_test
+
 #include "asked_first_test.moc"

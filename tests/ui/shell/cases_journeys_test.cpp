@@ -15,10 +15,10 @@
 #include "tests/ui/shell/dialog_pictures.h"
 #include "tests/ui/shell/dialog_sweep.h"
 #include "tests/ui/shell/nurse.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/record/cases_window.h"
 
-using namespace wardchalk;
-using namespace wardchalk::ui;
+namespace wardchalk::ui::cases_journeys_test {
 
 namespace {
 
@@ -384,5 +384,8 @@ void CasesJourneysTest::shoots() {
   if (!shot) QSKIP("no folder for pictures is named");
 }
 
-QTEST_MAIN(CasesJourneysTest)
+WARDCHALK_QT_TEST(CasesJourneysTest)
+
+}  // namespace wardchalk::ui::cases_journeys_test
+
 #include "cases_journeys_test.moc"

@@ -7,10 +7,11 @@
 #include <QTest>
 
 #include "tests/ui/shell/nurse.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/working/step_card.h"
 #include "ui/working/working_pane.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::copy_desk_test {
 
 class CopyDeskTest : public QObject {
   Q_OBJECT
@@ -140,7 +141,8 @@ void CopyDeskTest::aStepThatIsGoneIsNotCopied() {
   QTRY_VERIFY(!action("copy-step")->isEnabled());
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(CopyDeskTest)
 
-QTEST_MAIN(wardchalk::ui::CopyDeskTest)
+}  // namespace wardchalk::ui::copy_desk_test
+
 #include "copy_desk_test.moc"

@@ -12,6 +12,7 @@
 
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/shell/usual_case.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/form/choice_box.h"
 #include "ui/form/form.h"
 #include "ui/record/rules_editor.h"
@@ -20,7 +21,7 @@
 #include "ui/shell/idle_watch.h"
 #include "ui/theme/board_palette.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::dialogs_sweep_test {
 
 /// The editor of house rules, the comparison of a second check and the cover: labels, names, keys, room.
 class DialogsSweepTest : public QObject {
@@ -209,7 +210,8 @@ void DialogsSweepTest::shoots() {
   ground->window()->grab().save(QStringLiteral("%1/%2-%3.png").arg(folder, place, desktop));
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(DialogsSweepTest)
 
-QTEST_MAIN(wardchalk::ui::DialogsSweepTest)
+}  // namespace wardchalk::ui::dialogs_sweep_test
+
 #include "dialogs_sweep_test.moc"

@@ -12,9 +12,10 @@
 #include <functional>
 #include <utility>
 
+#include "tests/ui/support/qt_class.h"
 #include "ui/shell/dialogs.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::file_dialogs_test {
 
 /// The desktop's real dialogs for files, answered by a hand at the keyboard.
 class FileDialogsTest : public QObject {
@@ -153,17 +154,23 @@ void FileDialogsTest::noFolderOfACaseIsWrittenDown() {
   }
 }
 
-}  // namespace wardchalk::ui
+namespace {
 
 /// With an empty home, set before anything of Qt looks for it.
-int main(int argc, char** argv) {
+int inAHomeOfItsOwn(int argc, char** argv) {
   const QTemporaryDir home;
   qputenv("HOME", home.path().toLocal8Bit());
   for (const char* name : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME", "XDG_STATE_HOME"})
     qunsetenv(name);
   QApplication application(argc, argv);
-  wardchalk::ui::FileDialogsTest test;
+  FileDialogsTest test;
   return QTest::qExec(&test, argc, argv);
 }
+
+}  // namespace
+
+WARDCHALK_QT_TEST_BY(FileDialogsTest, inAHomeOfItsOwn)
+
+}  // namespace wardchalk::ui::file_dialogs_test
 
 #include "file_dialogs_test.moc"

@@ -10,6 +10,7 @@
 #include "tests/ui/shell/everything_said.h"
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/shell/usual_case.h"
+#include "tests/ui/support/qt_class.h"
 #include "tests/ui/support/settling.h"
 #include "ui/board/board.h"
 #include "ui/form/form.h"
@@ -21,7 +22,7 @@
 #include "ui/working/amount_widget.h"
 #include "ui/working/working_pane.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::idle_test {
 
 using test::everythingSaid;
 using test::firstFound;
@@ -370,10 +371,10 @@ void IdleTest::nothingTypedIsLeftOnDisk() {
   QVERIFY(files > 0);  // the settings at least
 }
 
-}  // namespace wardchalk::ui
+namespace {
 
 /// Folders of their own, so that nothing of other programs is looked through.
-int main(int argc, char** argv) {
+int inAHomeOfItsOwn(int argc, char** argv) {
   static QTemporaryDir home;
   for (const char* variable : {"XDG_CONFIG_HOME", "XDG_CACHE_HOME", "XDG_DATA_HOME", "TMPDIR"}) {
     const QString place = home.filePath(QString::fromLatin1(variable));
@@ -381,7 +382,14 @@ int main(int argc, char** argv) {
     qputenv(variable, place.toUtf8());
   }
   QApplication application(argc, argv);
-  wardchalk::ui::IdleTest test;
+  IdleTest test;
   return QTest::qExec(&test, argc, argv);
 }
+
+}  // namespace
+
+WARDCHALK_QT_TEST_BY(IdleTest, inAHomeOfItsOwn)
+
+}  // namespace wardchalk::ui::idle_test
+
 #include "idle_test.moc"

@@ -7,11 +7,11 @@
 #include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
 #include "tests/ui/shell/nurse.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/form/choice_box.h"
 #include "ui/form/field_edit.h"
 
-using namespace wardchalk;
-using namespace wardchalk::ui;
+namespace wardchalk::ui::journeys_test {
 
 namespace {
 
@@ -223,5 +223,8 @@ void JourneysTest::undoTakesBackAWholeEntry() {
   QCOMPARE(draft.text(path::weight), std::string("17.2 kg"));
 }
 
-QTEST_MAIN(JourneysTest)
+WARDCHALK_QT_TEST(JourneysTest)
+
+}  // namespace wardchalk::ui::journeys_test
+
 #include "journeys_test.moc"

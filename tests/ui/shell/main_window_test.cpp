@@ -10,6 +10,7 @@
 #include "core/record/case_entry.h"
 #include "core/record/case_file.h"
 #include "tests/ui/shell/nurse.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/form/choice_box.h"
 #include "ui/form/field_table.h"
 #include "ui/form/form.h"
@@ -19,8 +20,7 @@
 #include "ui/working/flag_widget.h"
 #include "ui/working/working_pane.h"
 
-using namespace wardchalk;
-using namespace wardchalk::ui;
+namespace wardchalk::ui::main_window_test {
 
 namespace {
 
@@ -316,5 +316,8 @@ void MainWindowTest::cautionAndRulesAlwaysStand() {
               .contains(QStringLiteral("exact")));
 }
 
-QTEST_MAIN(MainWindowTest)
+WARDCHALK_QT_TEST(MainWindowTest)
+
+}  // namespace wardchalk::ui::main_window_test
+
 #include "main_window_test.moc"

@@ -16,6 +16,7 @@
 #include "core/record/text_file.h"
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/shell/usual_case.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/board/board.h"
 #include "ui/practice/line_builder.h"
 #include "ui/practice/practice_window.h"
@@ -26,13 +27,15 @@
 #include "ui/record/second_check_view.h"
 #include "ui/shell/case_document.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::models_test {
 
 namespace {
 
 QString demo(const char* name) {
   return QStringLiteral(WARDCHALK_SOURCE_DIR "/resources/demo/") + QLatin1String(name);
 }
+
+}  // namespace
 
 /// Holds every model of the program to the rules that views rely on. It goes before the windows: models empty
 /// themselves at their very end, when their views are gone.
@@ -61,8 +64,6 @@ class Examiner {
   QSet<QAbstractItemModel*> watched_;
   QObject testers_;
 };
-
-}  // namespace
 
 /// Lists and tables while they are filled, emptied and filled again, and while nothing is in them.
 class ModelsTest : public QObject {
@@ -242,7 +243,8 @@ void ModelsTest::practiceKeepsItsOrder() {
   QVERIFY(examiner_->watch(*practice) > 1);
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(ModelsTest)
 
-QTEST_MAIN(wardchalk::ui::ModelsTest)
+}  // namespace wardchalk::ui::models_test
+
 #include "models_test.moc"

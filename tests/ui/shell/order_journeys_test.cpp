@@ -4,16 +4,17 @@
 
 #include "core/number/decimal_text.h"
 #include "tests/ui/shell/nurse.h"
+#include "tests/ui/support/qt_class.h"
 #include "tests/ui/support/settling.h"
 #include "ui/working/amount_text.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/flag_widget.h"
 #include "ui/working/working_pane.h"
 
-using namespace wardchalk;
-using namespace wardchalk::ui;
-using wardchalk::ui::test::choose;
-using wardchalk::ui::test::settlingBoxes;
+namespace wardchalk::ui::order_journeys_test {
+
+using test::choose;
+using test::settlingBoxes;
 
 namespace {
 
@@ -248,5 +249,8 @@ void OrderJourneysTest::aNewWindowIsEmpty() {
   QCOMPARE(next.worksheet().given, Case{});
 }
 
-QTEST_MAIN(OrderJourneysTest)
+WARDCHALK_QT_TEST(OrderJourneysTest)
+
+}  // namespace wardchalk::ui::order_journeys_test
+
 #include "order_journeys_test.moc"

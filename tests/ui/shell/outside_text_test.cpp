@@ -19,6 +19,7 @@
 #include "tests/ui/shell/everything_said.h"
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/shell/usual_case.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/board/board.h"
 #include "ui/record/cases_window.h"
 #include "ui/record/reference_picker.h"
@@ -26,7 +27,7 @@
 #include "ui/shell/idle_watch.h"
 #include "ui/theme/plain_tip.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::outside_text_test {
 
 using test::everythingSaid;
 using test::firstFound;
@@ -350,7 +351,8 @@ void OutsideTextTest::practice() {
   look();
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(OutsideTextTest)
 
-QTEST_MAIN(wardchalk::ui::OutsideTextTest)
+}  // namespace wardchalk::ui::outside_text_test
+
 #include "outside_text_test.moc"

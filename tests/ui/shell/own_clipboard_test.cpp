@@ -12,6 +12,7 @@
 
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/shell/usual_case.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/practice/practice_window.h"
 #include "ui/record/cases_window.h"
 #include "ui/shell/cover_page.h"
@@ -20,7 +21,7 @@
 #include "ui/working/step_card.h"
 #include "ui/working/working_pane.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::own_clipboard_test {
 
 using namespace std::chrono_literals;
 using test::usualCase;
@@ -179,7 +180,8 @@ void OwnClipboardTest::H52_theSelectionGoesToo() {
 void OwnClipboardTest::putElsewhere(const QString& text, bool marked) {
   if (QGuiApplication::platformName() == QStringLiteral("offscreen")) return holdOnClipboard(text, marked);
   other_.start(QCoreApplication::applicationFilePath(),
-               {QStringLiteral("--hold"), text, marked ? QStringLiteral("marked") : QString()});
+               {QStringLiteral("OwnClipboardTest"), QStringLiteral("--hold"), text,
+                marked ? QStringLiteral("marked") : QString()});
   QVERIFY(other_.waitForStarted());
   QTRY_COMPARE(clipboard().text(), text);
 }
@@ -236,17 +238,24 @@ void OwnClipboardTest::theEndOfASessionEmptiesIt() {
   QVERIFY(isEmpty());
 }
 
-}  // namespace wardchalk::ui
+namespace {
 
 /// "--hold": the other program.
-int main(int argc, char** argv) {
+int asEitherProgram(int argc, char** argv) {
   QApplication application(argc, argv);
   const QStringList asked = QCoreApplication::arguments();
   if (asked.size() == 4 && asked[1] == QStringLiteral("--hold")) {
-    wardchalk::ui::holdOnClipboard(asked[2], !asked[3].isEmpty());
+    holdOnClipboard(asked[2], !asked[3].isEmpty());
     return QApplication::exec();
   }
-  wardchalk::ui::OwnClipboardTest test;
+  OwnClipboardTest test;
   return QTest::qExec(&test, argc, argv);
 }
+
+}  // namespace
+
+WARDCHALK_QT_TEST_BY(OwnClipboardTest, asEitherProgram)
+
+}  // namespace wardchalk::ui::own_clipboard_test
+
 #include "own_clipboard_test.moc"

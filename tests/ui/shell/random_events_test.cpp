@@ -30,11 +30,12 @@
 #include "core/practice/sessions/set_file.h"
 #include "tests/ui/practice/pupil.h"
 #include "tests/ui/shell/nurse.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/board/board.h"
 #include "ui/shell/action_table.h"
 #include "ui/shell/idle_watch.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::random_events_test {
 
 namespace {
 
@@ -72,6 +73,8 @@ void collect(QtMsgType kind, const QMessageLogContext&, const QString& text) {
   warnings() << text;
   fprintf(stderr, "warning: %s\n", qPrintable(text));
 }
+
+}  // namespace
 
 /// The answers of somebody who does not look, and files of every kind.
 class Chance {
@@ -155,6 +158,8 @@ class ChanceDialogs : public Dialogs {
 
   Chance& chance_;
 };
+
+namespace {
 
 /// In KiB, what was asked for and not given back, small pieces and large.
 qint64 heldNow() {
@@ -545,7 +550,8 @@ void RandomEventsTest::nothingCrashesWarnsOrGrows() {
   QVERIFY2(after <= before + 1024, qPrintable(heldSizes.join(u' ')));
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(RandomEventsTest)
 
-QTEST_MAIN(wardchalk::ui::RandomEventsTest)
+}  // namespace wardchalk::ui::random_events_test
+
 #include "random_events_test.moc"

@@ -15,12 +15,12 @@
 #include "tests/ui/shell/dialog_pictures.h"
 #include "tests/ui/shell/dialog_sweep.h"
 #include "tests/ui/shell/nurse.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/form/form.h"
 #include "ui/record/import_report.h"
 #include "ui/record/reference_picker.h"
 
-using namespace wardchalk;
-using namespace wardchalk::ui;
+namespace wardchalk::ui::reference_journeys_test {
 
 namespace {
 
@@ -443,5 +443,8 @@ void ReferenceJourneysTest::shoots() {
   });
 }
 
-QTEST_MAIN(ReferenceJourneysTest)
+WARDCHALK_QT_TEST(ReferenceJourneysTest)
+
+}  // namespace wardchalk::ui::reference_journeys_test
+
 #include "reference_journeys_test.moc"

@@ -13,12 +13,13 @@
 #include "tests/ui/paper/pdf_text.h"
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/shell/usual_case.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/form/choice_box.h"
 #include "ui/record/rules_editor.h"
 #include "ui/shell/case_document.h"
 #include "ui/shell/notice_bar.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::rules_desk_test {
 
 using test::pagesOfPdf;
 using test::unspaced;
@@ -277,7 +278,8 @@ void RulesDeskTest::theSyringesAreTheWards() {
   QCOMPARE(all[2], (Syringe{Number(4), Number::ratio(1, 10), SyringeKind::oral}));
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(RulesDeskTest)
 
-QTEST_MAIN(wardchalk::ui::RulesDeskTest)
+}  // namespace wardchalk::ui::rules_desk_test
+
 #include "rules_desk_test.moc"

@@ -6,9 +6,10 @@
 
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/shell/usual_case.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/form/form.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::saving_test {
 
 /// A file that somebody else touches while it is open here.
 class SavingTest : public QObject {
@@ -279,7 +280,8 @@ void SavingTest::whatIsNoFileIsNeitherOpenedNorWritten() {
   QVERIFY(S_ISFIFO(status.st_mode));
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(SavingTest)
 
-QTEST_MAIN(wardchalk::ui::SavingTest)
+}  // namespace wardchalk::ui::saving_test
+
 #include "saving_test.moc"

@@ -11,12 +11,13 @@
 #include "tests/ui/shell/everything_said.h"
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/shell/usual_case.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/board/board.h"
 #include "ui/form/form.h"
 #include "ui/paper/sheet_preview.h"
 #include "ui/shell/notice_bar.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::second_check_test {
 
 using test::everythingSaid;
 using test::firstFound;
@@ -420,7 +421,8 @@ void SecondCheckTest::everyRowIsReadAloud() {
   QVERIFY(rows > 15);
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(SecondCheckTest)
 
-QTEST_MAIN(wardchalk::ui::SecondCheckTest)
+}  // namespace wardchalk::ui::second_check_test
+
 #include "second_check_test.moc"

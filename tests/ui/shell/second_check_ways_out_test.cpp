@@ -13,6 +13,7 @@
 #include "tests/ui/shell/everything_said.h"
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/shell/usual_case.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/form/form.h"
 #include "ui/shell/cover_page.h"
 #include "ui/shell/idle_watch.h"
@@ -20,7 +21,7 @@
 
 Q_DECLARE_METATYPE(std::function<void()>)
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::second_check_ways_out_test {
 
 using test::everythingSaid;
 using test::firstFound;
@@ -352,7 +353,8 @@ void SecondCheckWaysOutTest::theNextSecondPersonIsToldNothingOfIt() {
   QCOMPARE(firstFound(everythingSaid(), {QStringLiteral("12.7")}), QString());
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(SecondCheckWaysOutTest)
 
-QTEST_MAIN(wardchalk::ui::SecondCheckWaysOutTest)
+}  // namespace wardchalk::ui::second_check_ways_out_test
+
 #include "second_check_ways_out_test.moc"

@@ -3,8 +3,9 @@
 #include <QTemporaryDir>
 #include <QTest>
 
-using namespace wardchalk;
-using namespace wardchalk::ui;
+#include "tests/ui/support/qt_class.h"
+
+namespace wardchalk::ui::settings_test {
 
 class SettingsTest : public QObject {
   Q_OBJECT
@@ -61,5 +62,8 @@ void SettingsTest::aDamagedZoomIsTheUsualOne() {
   QCOMPARE(Settings(file()).zoom(), zoom);
 }
 
-QTEST_GUILESS_MAIN(SettingsTest)
+WARDCHALK_QT_CORE_TEST(SettingsTest)
+
+}  // namespace wardchalk::ui::settings_test
+
 #include "settings_test.moc"

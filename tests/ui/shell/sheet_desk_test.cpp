@@ -8,11 +8,12 @@
 
 #include "tests/ui/paper/pdf_text.h"
 #include "tests/ui/shell/nurse.h"
+#include "tests/ui/support/qt_class.h"
 #include "tests/ui/support/settling.h"
 #include "ui/paper/sheet_preview.h"
 #include "ui/working/spoken_widget.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::sheet_desk_test {
 
 using test::pagesOfPdf;
 using test::settleAll;
@@ -168,7 +169,8 @@ void SheetDeskTest::thePaperIsRemembered() {
   QVERIFY(test::pdfInfo(file("sheet.pdf")).contains(QStringLiteral("612 x 792")));
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(SheetDeskTest)
 
-QTEST_MAIN(wardchalk::ui::SheetDeskTest)
+}  // namespace wardchalk::ui::sheet_desk_test
+
 #include "sheet_desk_test.moc"

@@ -10,6 +10,7 @@
 #include "tests/ui/shell/everything_said.h"
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/shell/usual_case.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/practice/practice_window.h"
 #include "ui/record/cases_window.h"
 #include "ui/shell/cover_page.h"
@@ -19,7 +20,7 @@
 #include "ui/shell/time_away.h"
 #include "ui/shell/waking.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::sleep_test {
 
 using namespace std::chrono_literals;
 using std::chrono::milliseconds;
@@ -389,7 +390,8 @@ void SleepTest::noTimerRunsBehindTheCover() {
   QVERIFY(isCovered() && !watch()->isTimed() && !watch()->isWatching());
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(SleepTest)
 
-QTEST_MAIN(wardchalk::ui::SleepTest)
+}  // namespace wardchalk::ui::sleep_test
+
 #include "sleep_test.moc"

@@ -10,13 +10,13 @@
 
 #include "core/record/case_entry.h"
 #include "tests/ui/shell/nurse.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/form/choice_box.h"
 #include "ui/form/field_edit.h"
 #include "ui/form/form.h"
 #include "ui/shell/action_table.h"
 
-using namespace wardchalk;
-using namespace wardchalk::ui;
+namespace wardchalk::ui::sweep_test {
 
 namespace {
 
@@ -210,5 +210,8 @@ void SweepTest::nothingIsClippedAtTheLeastWidth() {
   }
 }
 
-QTEST_MAIN(SweepTest)
+WARDCHALK_QT_TEST(SweepTest)
+
+}  // namespace wardchalk::ui::sweep_test
+
 #include "sweep_test.moc"

@@ -7,7 +7,9 @@
 #include <QSignalSpy>
 #include <QTest>
 
-namespace wardchalk::ui {
+#include "tests/ui/support/qt_class.h"
+
+namespace wardchalk::ui::waking_test {
 
 /// A bus of the test's own in the place of the system's, and a service on it that says what logind says.
 class WakingTest : public QObject {
@@ -76,7 +78,8 @@ void WakingTest::whoIsNotTheLoginServiceIsNotHeard() {
   QTRY_COMPARE(woken.count(), 1);
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_CORE_TEST(WakingTest)
 
-QTEST_GUILESS_MAIN(wardchalk::ui::WakingTest)
+}  // namespace wardchalk::ui::waking_test
+
 #include "waking_test.moc"

@@ -5,12 +5,13 @@
 #include "tests/support/golden_cases.h"
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/support/desktops.h"
+#include "tests/ui/support/qt_class.h"
 #include "ui/form/field_edit.h"
 #include "ui/form/form.h"
 #include "ui/theme/board_palette.h"
 #include "ui/theme/focus_ring.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::window_pictures_test {
 
 namespace {
 
@@ -31,7 +32,8 @@ bool liesWell(const MainWindow& window) {
 
 void open(Nurse& nurse, const std::string& golden) {
   nurse.window().resize(1366, 768);
-  nurse.window().openFile(QString::fromStdString((test::goldenFolder() / (golden + ".case.json")).string()));
+  nurse.window().openFile(
+      QString::fromStdString((wardchalk::test::goldenFolder() / (golden + ".case.json")).string()));
 }
 
 }  // namespace
@@ -73,7 +75,7 @@ void WindowPicturesTest::followsTheDesktop() {
 
 void WindowPicturesTest::fieldsLieBesideEachOther_data() {
   QTest::addColumn<QString>("name");
-  for (const test::GoldenCase& golden : test::goldenCases())
+  for (const wardchalk::test::GoldenCase& golden : wardchalk::test::goldenCases())
     QTest::newRow(golden.name.c_str()) << QString::fromStdString(golden.name);
 }
 
@@ -108,7 +110,7 @@ void WindowPicturesTest::shoots() {
     for (const int zoom : {100, 200}) {
       Nurse nurse;
       nurse.window().resize(1366, 768);
-      nurse.window().openFile(QString::fromStdString((test::goldenFolder() / name).string()) +
+      nurse.window().openFile(QString::fromStdString((wardchalk::test::goldenFolder() / name).string()) +
                               QStringLiteral(".case.json"));
       for (int step = 100; step < zoom; step += 10) nurse.press(Qt::Key_Plus, Qt::ControlModifier);
       QTRY_VERIFY(liesWell(nurse.window()));
@@ -127,7 +129,8 @@ void WindowPicturesTest::shoots() {
       QStringLiteral("%1/window-refusal-%2.png").arg(folder, QString::fromLatin1(desktop.name)));
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(WindowPicturesTest)
 
-QTEST_MAIN(wardchalk::ui::WindowPicturesTest)
+}  // namespace wardchalk::ui::window_pictures_test
+
 #include "window_pictures_test.moc"

@@ -8,8 +8,9 @@
 #include <QTest>
 
 #include "tests/ui/shell/nurse.h"
+#include "tests/ui/support/qt_class.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::window_place_test {
 
 namespace {
 
@@ -165,17 +166,23 @@ void WindowPlaceTest::aPlaceOnAScreenIsKept() {
   QCOMPARE(again.mid(frameEnds), kept.bytes().mid(frameEnds));
 }
 
-}  // namespace wardchalk::ui
+namespace {
 
-int main(int argc, char** argv) {
+int onThatDesk(int argc, char** argv) {
   const QTemporaryDir folder;
   QFile file(folder.filePath(QStringLiteral("desk.json")));
-  if (!file.open(QIODevice::WriteOnly) || file.write(wardchalk::ui::desk) < 0) return 1;
+  if (!file.open(QIODevice::WriteOnly) || file.write(desk) < 0) return 1;
   file.close();
   qputenv("QT_QPA_PLATFORM", "offscreen:configfile=" + QFile::encodeName(file.fileName()));
   QApplication app(argc, argv);
-  wardchalk::ui::WindowPlaceTest test;
+  WindowPlaceTest test;
   return QTest::qExec(&test, argc, argv);
 }
+
+}  // namespace
+
+WARDCHALK_QT_TEST_BY(WindowPlaceTest, onThatDesk)
+
+}  // namespace wardchalk::ui::window_place_test
 
 #include "window_place_test.moc"

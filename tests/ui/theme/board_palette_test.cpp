@@ -2,10 +2,11 @@
 
 #include <QTest>
 
+#include "tests/ui/support/qt_class.h"
 #include "ui/theme/contrast.h"
 #include "ui/theme/practice_palette.h"
 
-namespace wardchalk::ui::test {
+namespace wardchalk::ui::test::board_palette_test {
 
 namespace {
 
@@ -210,7 +211,8 @@ void BoardPaletteTest::followsAThemeNamedInTheEnvironment() {
            Scheme::contrastDark);
 }
 
-}  // namespace wardchalk::ui::test
+WARDCHALK_QT_TEST(BoardPaletteTest)
 
-QTEST_MAIN(wardchalk::ui::test::BoardPaletteTest)
+}  // namespace wardchalk::ui::test::board_palette_test
+
 #include "board_palette_test.moc"

@@ -3,9 +3,10 @@
 #include <QPushButton>
 #include <QTest>
 
+#include "tests/ui/support/qt_class.h"
 #include "ui/theme/buttons.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::flow_layout_test {
 
 class FlowLayoutTest : public QObject {
   Q_OBJECT
@@ -102,7 +103,8 @@ void FlowLayoutTest::closesUpWhereOneIsTakenAway() {
   QCOMPARE(last_->geometry().right(), 899);
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(FlowLayoutTest)
 
-QTEST_MAIN(wardchalk::ui::FlowLayoutTest)
+}  // namespace wardchalk::ui::flow_layout_test
+
 #include "flow_layout_test.moc"

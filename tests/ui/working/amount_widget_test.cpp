@@ -6,12 +6,13 @@
 
 #include "core/check/work_out.h"
 #include "core/record/case_entry.h"
+#include "tests/ui/support/qt_class.h"
 #include "tests/ui/support/settling.h"
 #include "tests/ui/working/kept_answers.h"
 #include "tests/ui/working/sample_cases.h"
 #include "ui/working/amount_text.h"
 
-namespace wardchalk::ui::test {
+namespace wardchalk::ui::test::amount_widget_test {
 
 namespace {
 
@@ -186,7 +187,8 @@ void AmountWidgetTest::questionsHaveAccessibleNames() {
       QStringLiteral("How was it settled: Too little by this reference: 55 mg")));
 }
 
-}  // namespace wardchalk::ui::test
+WARDCHALK_QT_TEST(AmountWidgetTest)
 
-QTEST_MAIN(wardchalk::ui::test::AmountWidgetTest)
+}  // namespace wardchalk::ui::test::amount_widget_test
+
 #include "amount_widget_test.moc"

@@ -1,8 +1,9 @@
 #include <QTest>
 
+#include "tests/ui/support/qt_class.h"
 #include "ui/working/box.h"
 
-namespace wardchalk::ui {
+namespace wardchalk::ui::long_words_test {
 
 namespace {
 
@@ -67,7 +68,8 @@ void LongWordsTest::aFigureIsNeverCut() {
   QCOMPARE(box.drawing.runs.front().text, text);
 }
 
-}  // namespace wardchalk::ui
+WARDCHALK_QT_TEST(LongWordsTest)
 
-QTEST_MAIN(wardchalk::ui::LongWordsTest)
+}  // namespace wardchalk::ui::long_words_test
+
 #include "long_words_test.moc"

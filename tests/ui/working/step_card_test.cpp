@@ -4,10 +4,11 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include "tests/ui/support/qt_class.h"
 #include "tests/ui/working/sample_cases.h"
 #include "ui/working/step_views.h"
 
-namespace wardchalk::ui::test {
+namespace wardchalk::ui::test::step_card_test {
 
 namespace {
 
@@ -192,7 +193,8 @@ void StepCardTest::focusCanBeSeen() {
   QVERIFY(thick >= 2);
 }
 
-}  // namespace wardchalk::ui::test
+WARDCHALK_QT_TEST(StepCardTest)
 
-QTEST_MAIN(wardchalk::ui::test::StepCardTest)
+}  // namespace wardchalk::ui::test::step_card_test
+
 #include "step_card_test.moc"

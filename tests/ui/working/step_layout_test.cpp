@@ -8,13 +8,14 @@
 
 #include "core/check/work_out.h"
 #include "tests/ui/support/ink.h"
+#include "tests/ui/support/qt_class.h"
 #include "tests/ui/working/sample_cases.h"
 #include "ui/working/box.h"
 #include "ui/working/paint_drawing.h"
 #include "ui/working/stages.h"
 #include "ui/working/step_views.h"
 
-namespace wardchalk::ui::test {
+namespace wardchalk::ui::test::step_layout_test {
 
 namespace {
 
@@ -313,7 +314,10 @@ void StepLayoutTest::shoots() {
     }
 }
 
-}  // namespace wardchalk::ui::test
+#undef FETCH_LAYOUTS
 
-QTEST_MAIN(wardchalk::ui::test::StepLayoutTest)
+WARDCHALK_QT_TEST(StepLayoutTest)
+
+}  // namespace wardchalk::ui::test::step_layout_test
+
 #include "step_layout_test.moc"

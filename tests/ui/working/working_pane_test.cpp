@@ -9,6 +9,7 @@
 #include "core/check/work_out.h"
 #include "core/record/case_entry.h"
 #include "tests/ui/support/ink.h"
+#include "tests/ui/support/qt_class.h"
 #include "tests/ui/support/settling.h"
 #include "tests/ui/working/kept_answers.h"
 #include "tests/ui/working/sample_cases.h"
@@ -18,7 +19,7 @@
 #include "ui/working/flag_widget.h"
 #include "ui/working/step_card.h"
 
-namespace wardchalk::ui::test {
+namespace wardchalk::ui::test::working_pane_test {
 
 namespace {
 
@@ -320,7 +321,8 @@ void WorkingPaneTest::shoots() {
       }
 }
 
-}  // namespace wardchalk::ui::test
+WARDCHALK_QT_TEST(WorkingPaneTest)
 
-QTEST_MAIN(wardchalk::ui::test::WorkingPaneTest)
+}  // namespace wardchalk::ui::test::working_pane_test
+
 #include "working_pane_test.moc"
