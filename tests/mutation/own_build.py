@@ -9,7 +9,7 @@ from concurrent.futures import ThreadPoolExecutor
 
 MUTATED_ROOMS = ("core/working", "core/check")
 PROGRAMS = {
-    "console": ["wardchalk-console"],
+    "console": ["wardchalk-console", "console_ward"],
     "seeded_cases": ["seeded_cases", "wardchalk_test_support"],
     "core_golden_test": ["core_golden_test", "wardchalk_test_support"],
     "core_check_test": ["core_check_test", "wardchalk_test_support"],
