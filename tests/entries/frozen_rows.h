@@ -1,0 +1,38 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace wardchalk::test {
+
+/// What is filled, ticked or said beside the line: "as_needed=true", "remark=trailing-zero".
+struct Beside {
+  std::string name;
+  std::string value;
+};
+
+/// A row of read.csv or refused.csv, its escapes undone.
+struct FrozenRow {
+  std::string field;
+  std::string typed;
+  std::string means;  ///< what it means, or the most that a button may offer
+  std::vector<Beside> beside;
+  std::string why;
+  bool isQuestion = false;  ///< two answers, `means` and `other`, and neither preferred
+  std::string other;
+
+  /// The row's name in a list: "dose: 5 cc".
+  [[nodiscard]] std::string name() const { return field + ": " + typed; }
+  /// What stands beside the line under this name; empty if nothing does.
+  [[nodiscard]] std::string besideOf(std::string_view name) const;
+};
+
+/// The rows of a table of tests/entries.
+[[nodiscard]] std::vector<FrozenRow> frozenRead();
+[[nodiscard]] std::vector<FrozenRow> frozenRefused();
+
+/// The path of a case that a field of the tables stands for; empty for a student's line.
+[[nodiscard]] std::string_view pathOf(std::string_view field);
+
+}  // namespace wardchalk::test
