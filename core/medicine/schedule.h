@@ -1,10 +1,8 @@
 #pragma once
 
 #include <string>
-#include <string_view>
 
 #include "core/number/number.h"
-#include "core/number/refusal.h"
 #include "core/unit/unit.h"
 
 namespace wardchalk {
@@ -26,10 +24,14 @@ struct Schedule {
   friend bool operator==(const Schedule&, const Schedule&) = default;
 };
 
-/// Reads "every 12 h", "every 4 to 6 h", "3 times a day", "2 to 3 times a day", "2 times a week", "every 2
-/// day", "weekly", "once", "continuous", and the abbreviations in common use (BID, TID, QID, bd, tds, qds,
-/// q6h, q4-6h, daily). Abbreviations that have been misread (QD, QOD, OD …) are refused with the words to
-/// write.
-[[nodiscard]] Result<Schedule> readSchedule(std::string_view text);
+/// "Every `fewest` to `most` of this unit", `fewest` not above `most`: h, day or week.
+[[nodiscard]] Schedule everyInterval(const Number& fewest, const Number& most, Unit unit);
+/// "`fewest` to `most` times a day" or a week; whole numbers.
+[[nodiscard]] Schedule timesIn(const Number& fewest, const Number& most, Unit unit);
+[[nodiscard]] Schedule givenWeekly();
+/// One dose, and no repetition.
+[[nodiscard]] Schedule givenOnce();
+/// By rate alone.
+[[nodiscard]] Schedule givenContinuously();
 
 }  // namespace wardchalk

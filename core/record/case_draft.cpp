@@ -4,6 +4,7 @@
 #include <array>
 #include <cassert>
 
+#include "core/entry/read_entry.h"
 #include "core/medicine/paths.h"
 #include "core/record/case_entry.h"
 
@@ -44,6 +45,13 @@ std::optional<Refusal> unsaid(std::string_view path, const Boxes& boxes, const s
   return std::nullopt;
 }
 
+/// Another field may only be filled where that is seen: not from this one.
+std::optional<Refusal> fillingOthers(std::string_view path, const std::string& entry) {
+  const auto answer = readEntry(path, entry, fileSetting);
+  if (!answer || answer->also.empty()) return std::nullopt;
+  return Refusal{RefusalCode::fillsOthers, shortened(entry), {}, std::string(path)};
+}
+
 }  // namespace
 
 CaseDraft::CaseDraft() : fields_(caseEntries().size()) {}
@@ -80,8 +88,10 @@ void CaseDraft::read(std::size_t index) {
   if (field.boxes.isEmpty()) return;
   const std::string entry = text(path);
   Case trial;
-  field.refusal = setEntry(trial, path, entry).refusalIfAny();
-  if (!field.refusal && field.asOpened.empty()) field.refusal = unsaid(path, field.boxes, entry);
+  const bool typed = field.asOpened.empty();
+  field.refusal = setEntry(trial, path, entry, typed ? EntrySetting{} : fileSetting).refusalIfAny();
+  if (!field.refusal && typed) field.refusal = unsaid(path, field.boxes, entry);
+  if (!field.refusal) field.refusal = fillingOthers(path, entry);
   field.state = field.refusal ? FieldState::refused : FieldState::read;
 }
 

@@ -2,8 +2,11 @@
 
 #include <optional>
 #include <span>
+#include <string>
 #include <string_view>
+#include <vector>
 
+#include "core/entry/entry_setting.h"
 #include "core/medicine/case.h"
 #include "core/number/refusal.h"
 
@@ -18,7 +21,7 @@ struct CaseEntry {
   std::string_view path;
   EntryKind kind;
   /// Reads the text into the case, or says why it cannot. A flag reads "true" or "false", a count its digits.
-  Result<Done> (*set)(Case& inputs, std::string_view text);
+  Result<Done> (*set)(Case& inputs, std::string_view text, const EntrySetting& setting);
 };
 
 /// Every entry that a case can have, in the order of the papers.
@@ -27,7 +30,26 @@ struct CaseEntry {
 /// The entry with this path; null if there is none.
 [[nodiscard]] const CaseEntry* findEntry(std::string_view path);
 
-/// Reads `text` into the entry `path`; the refusal carries the path.
-[[nodiscard]] Result<Done> setEntry(Case& inputs, std::string_view path, std::string_view text);
+/// An entry of a case as it stands in a file: its path and its text exactly as typed ("17.2 kg", "true",
+/// "4").
+struct WrittenEntry {
+  std::string path;
+  std::string text;
+  friend bool operator==(const WrittenEntry&, const WrittenEntry&) = default;
+};
+
+/// How what stands in a file is read.
+inline constexpr EntrySetting fileSetting{EntryFrom::file, std::nullopt, std::nullopt, false};
+
+/// Reads `text` into the entry `path`, and into the others that it speaks of (a range fills both ends); the
+/// refusal carries the path.
+[[nodiscard]] Result<Done> setEntry(Case& inputs, std::string_view path, std::string_view text,
+                                    const EntrySetting& setting = fileSetting);
+
+/// The fields that an entry of a file fills, each with its text: itself as it was written, or, where it fills
+/// others besides, all of them in the safe form. Refused where one of them stands among `filled` already:
+/// what is said twice may be said in two ways.
+[[nodiscard]] Result<std::vector<WrittenEntry>> filledBy(std::string_view path, std::string_view text,
+                                                         std::span<const WrittenEntry> filled);
 
 }  // namespace wardchalk

@@ -43,7 +43,9 @@ Result<Done> takeEntry(CaseFile& file, std::string path, const JsonValue& value)
   if (!kindFits(entry->kind, value.kind))
     return Refusal{RefusalCode::typeWrong, {}, std::string(kindName(entry->kind)), path};
   if (auto set = setEntry(file.inputs, path, value.text); !set) return set;
-  file.entries.push_back({std::move(path), value.text});
+  Result<std::vector<WrittenEntry>> entries = filledBy(path, value.text, file.entries);
+  if (!entries) return entries.refusal();
+  for (const WrittenEntry& one : *entries) file.entries.push_back(one);
   return Done{};
 }
 

@@ -6,17 +6,10 @@
 
 #include "core/medicine/case.h"
 #include "core/number/refusal.h"
+#include "core/record/case_entry.h"
 #include "core/record/json_value.h"
 
 namespace wardchalk {
-
-/// An entry of a case as it stands in a file: its path and its text exactly as typed ("17.2 kg", "true",
-/// "4").
-struct WrittenEntry {
-  std::string path;
-  std::string text;
-  friend bool operator==(const WrittenEntry&, const WrittenEntry&) = default;
-};
 
 /// A case together with the text of each of its entries, so that a form can show what was typed.
 struct CaseFile {

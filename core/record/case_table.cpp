@@ -52,9 +52,11 @@ Result<CaseFile> CaseTable::read(const CsvRow& row) const {
   for (std::size_t i = 0; i < columns_.size(); ++i) {
     if (row.cells[i].empty()) continue;
     const CaseEntry& column = *columns_[i];
-    std::string text = entryText(column.kind, row.cells[i]);
+    const std::string text = entryText(column.kind, row.cells[i]);
     if (auto set = setEntry(file.inputs, column.path, text); !set) return set.refusal();
-    file.entries.push_back({std::string(column.path), std::move(text)});
+    const Result<std::vector<WrittenEntry>> entries = filledBy(column.path, text, file.entries);
+    if (!entries) return entries.refusal();
+    for (const WrittenEntry& one : *entries) file.entries.push_back(one);
   }
   if (auto refusal = contradictionIn(file.inputs)) return *refusal;
   return file;

@@ -4,6 +4,7 @@
 #include <array>
 #include <optional>
 
+#include "core/entry/read_entry.h"
 #include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
 
@@ -174,6 +175,37 @@ Boxes sortedStrength(const Shaped& field, Boxes boxes) {
           std::string(unit)};
 }
 
+/// The boxes sorted by the shape of their field, from text as files write it.
+Boxes sortedByShape(const Shaped& field, Boxes boxes) {
+  switch (field.shape) {
+    case FieldShape::words:
+    case FieldShape::lowEnd:
+      return boxes;
+    case FieldShape::quantity:
+      return sortedQuantity(field, std::move(boxes));
+    case FieldShape::parts:
+      return sortedParts(field, std::move(boxes));
+    case FieldShape::dose:
+      return sortedDose(field, std::move(boxes));
+    case FieldShape::strength:
+      return sortedStrength(field, std::move(boxes));
+  }
+  return boxes;
+}
+
+/// The text in the safe form, where the field reads it and it fills no other; a dose may leave open what it
+/// is for, which has a box of its own.
+std::optional<std::string> inSafeForm(const Shaped& field, View text) {
+  const auto isAlone = [](const std::optional<EntryAnswer>& one) {
+    return one && one->isRead && one->also.empty();
+  };
+  const auto answer = readEntry(field.path, text);
+  if (isAlone(answer)) return answer->safe;
+  if (field.shape != FieldShape::dose) return std::nullopt;
+  const auto dose = readEntry(path::dose, text);
+  return isAlone(dose) ? std::optional(dose->safe) : std::nullopt;
+}
+
 std::string composedParts(const Boxes& boxes) {
   const std::size_t space = std::min(boxes.unit.find(' '), boxes.unit.size());
   const View text = trimmed(boxes.text);
@@ -205,20 +237,14 @@ Choices secondUnitChoices(View path) { return shapedOf(path).second; }
 
 Boxes sorted(View path, Boxes boxes) {
   const Shaped& field = shapedOf(path);
-  switch (field.shape) {
-    case FieldShape::words:
-    case FieldShape::lowEnd:
-      return boxes;
-    case FieldShape::quantity:
-      return sortedQuantity(field, std::move(boxes));
-    case FieldShape::parts:
-      return sortedParts(field, std::move(boxes));
-    case FieldShape::dose:
-      return sortedDose(field, std::move(boxes));
-    case FieldShape::strength:
-      return sortedStrength(field, std::move(boxes));
-  }
-  return boxes;
+  Boxes asTyped = sortedByShape(field, boxes);
+  if (asTyped != boxes || !standsForItself(boxes.text)) return asTyped;
+  const auto safe = inSafeForm(field, boxes.text);
+  if (!safe) return boxes;
+  Boxes spelled = boxes;
+  spelled.text = *safe;
+  Boxes sorted = sortedByShape(field, spelled);
+  return sorted == spelled ? boxes : sorted;
 }
 
 std::string composed(View path, const Boxes& boxes, const Boxes& high) {

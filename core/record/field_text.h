@@ -38,8 +38,8 @@ enum class FieldShape : std::uint8_t {
 /// What a dose may be for, or the units that a strength may be in; empty for the other shapes.
 [[nodiscard]] std::span<const std::string_view> secondUnitChoices(std::string_view path);
 
-/// The boxes with a unit that was typed after the number moved to its place: "17.2 kg" chooses kg. Boxes that
-/// hold anything else are given back as they are.
+/// The boxes with a unit that was typed after the number moved to its place: "17.2 kg" and "17.2kgs" choose
+/// kg. Boxes that hold anything else are given back as they are.
 [[nodiscard]] Boxes sorted(std::string_view path, Boxes boxes);
 
 /// Whether the text says more than a number, its own unit or a mistake: it is then read as it stands,

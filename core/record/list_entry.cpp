@@ -99,8 +99,8 @@ Result<Done> ListEntryBuilder::set(std::string_view key, std::string_view text) 
     set = word->set(entry_, text);
     seen_.push_back(word->key);
   } else if (const CaseEntry* figure = findFigure(key)) {
-    set = figure->set(trial_, text);
-    if (set) entry_.figures.push_back({std::string(figure->path), std::string(text)});
+    set = figure->set(trial_, text, fileSetting);
+    if (set) set = addFigure(figure->path, text);
   } else {
     set = refusalOf(RefusalCode::keyUnknown, key);
   }
@@ -108,6 +108,13 @@ Result<Done> ListEntryBuilder::set(std::string_view key, std::string_view text) 
   Refusal refusal = set.refusal();
   refusal.path = key;
   return refusal;
+}
+
+Result<Done> ListEntryBuilder::addFigure(std::string_view path, std::string_view text) {
+  const Result<std::vector<WrittenEntry>> entries = filledBy(path, text, entry_.figures);
+  if (!entries) return entries.refusal();
+  for (const WrittenEntry& one : *entries) entry_.figures.push_back(one);
+  return Done{};
 }
 
 Result<ListEntry> ListEntryBuilder::finish() {

@@ -23,6 +23,8 @@ class ListEntryBuilder {
   [[nodiscard]] Result<ListEntry> finish();
 
  private:
+  [[nodiscard]] Result<Done> addFigure(std::string_view path, std::string_view text);
+
   ListEntry entry_;
   Case trial_;
   std::vector<std::string_view> seen_;

@@ -5,13 +5,13 @@
 #include <charconv>
 
 #include "core/child/surface_formula.h"
+#include "core/entry/read_strength.h"
 #include "core/number/decimal_text.h"
 #include "core/number/unseen_text.h"
 #include "core/record/date.h"
 #include "core/record/file_head.h"
+#include "core/unit/conversion.h"
 #include "core/unit/print.h"
-#include "core/unit/read_quantity.h"
-#include "core/unit/whole_suggestion.h"
 
 namespace wardchalk {
 
@@ -102,20 +102,21 @@ Result<Done> takeDay(std::string& into, std::string_view key, const JsonValue& v
   return Done{};
 }
 
+/// Rules are written once and by few: their volumes stand in our spelling and in no other.
+bool isStrict(std::string_view text, Unit unit) {
+  const std::size_t blank = text.find(' ');
+  return blank != std::string_view::npos && text.substr(blank + 1) == idOf(unit);
+}
+
 Result<Done> takeVolume(Number& into, std::string_view key, const JsonValue& value) {
   if (value.kind != JsonValue::Kind::text)
     return refuse(RefusalCode::typeWrong, key, value.text, "a volume in quotation marks");
-  Result<Quantity> read = readVolume(value.text);
-  if (!read) {
-    Refusal refusal = read.refusal();
-    refusal.suggestion = wholeSuggestion(value.text, refusal, [](std::string_view other) -> Result<Done> {
-      const Result<Quantity> again = readVolume(other);
-      if (!again) return again.refusal();
-      return Done{};
-    });
-    return withPath(std::move(refusal), key);
-  }
-  into = *converted(read->value, read->unit, Unit::mL);
+  const EntryResult<Quantity> result = readVolume(value.text);
+  if (const auto* unread = std::get_if<UnreadEntry>(&result)) return withPath(unread->refusal, key);
+  const auto& read = std::get<ReadEntryAs<Quantity>>(result);
+  if (!isStrict(value.text, read.value.unit))
+    return withPath(refusalOf(RefusalCode::unitUnknown, value.text, read.safe), key);
+  into = *converted(read.value.value, read.value.unit, Unit::mL);
   return Done{};
 }
 

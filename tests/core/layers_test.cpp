@@ -20,21 +20,14 @@ namespace {
 namespace fs = std::filesystem;
 
 /// A room uses itself and the rooms before it.
-constexpr std::array<std::string_view, 15> rooms = {"number",
-                                                    "unit",
-                                                    "rules",
-                                                    "child",
-                                                    "medicine",
-                                                    "working",
-                                                    "check",
-                                                    "words",
-                                                    "record",
-                                                    "session",
-                                                    "practice/problem",
-                                                    "practice/lines",
-                                                    "practice/marking",
-                                                    "practice/making",
-                                                    "practice/sessions"};
+constexpr std::array<std::string_view, 16> rooms = {"number",          "unit",
+                                                    "rules",           "child",
+                                                    "medicine",        "entry",
+                                                    "working",         "check",
+                                                    "words",           "record",
+                                                    "session",         "practice/problem",
+                                                    "practice/lines",  "practice/marking",
+                                                    "practice/making", "practice/sessions"};
 
 constexpr std::array<std::string_view, 8> uiRooms = {"theme", "form",     "working", "paper",
                                                      "board", "practice", "record",  "shell"};

@@ -123,6 +123,27 @@ std::string FrozenRow::besideOf(std::string_view name) const {
 std::vector<FrozenRow> frozenRead() { return rowsOf("tests/entries/read.csv", "means", "reason"); }
 std::vector<FrozenRow> frozenRefused() { return rowsOf("tests/entries/refused.csv", "button", "why"); }
 
+std::vector<FrozenRow> frozenArrivals(std::string_view result) {
+  std::vector<FrozenRow> rows;
+  for (Row cells : readCsv(sourceFile("tests/entries/arrivals.csv"))) {
+    const std::string& way = cells.at("way");
+    const bool whole =
+        way == "paste" || way == "dictated" || way == "CSV cell" || way == "case file (text in JSON)";
+    if (!whole || cells.at("result") != result || cells.at("text").find('{') != std::string::npos) continue;
+    cells["typed"] = cells.at("text");
+    rows.push_back(rowIn(cells, "means", "reason"));
+    rows.back().inFile = way == "CSV cell" || way.starts_with("case file");
+  }
+  return rows;
+}
+
+std::vector<std::string> knownOpen() {
+  std::vector<std::string> names;
+  for (const Row& cells : readCsv(sourceFile("tests/entries/known_open.csv")))
+    names.push_back(cells.at("field") + ": " + unescaped(cells.at("typed")));
+  return names;
+}
+
 std::string_view pathOf(std::string_view field) {
   for (const FieldPath& one : fieldPaths)
     if (one.field == field) return one.path;

@@ -21,6 +21,7 @@ struct FrozenRow {
   std::string why;
   bool isQuestion = false;  ///< two answers, `means` and `other`, and neither preferred
   std::string other;
+  bool inFile = false;  ///< written in a file: there is nobody to ask
 
   /// The row's name in a list: "dose: 5 cc".
   [[nodiscard]] std::string name() const { return field + ": " + typed; }
@@ -31,6 +32,13 @@ struct FrozenRow {
 /// The rows of a table of tests/entries.
 [[nodiscard]] std::vector<FrozenRow> frozenRead();
 [[nodiscard]] std::vector<FrozenRow> frozenRefused();
+
+/// The rows of arrivals.csv whose text comes whole and is committed (pasted, dictated, out of a file or a
+/// table), those that are read or those that are refused. How the others arrive is the window's.
+[[nodiscard]] std::vector<FrozenRow> frozenArrivals(std::string_view result);
+
+/// The names of the rows that do not hold yet, from known_open.csv.
+[[nodiscard]] std::vector<std::string> knownOpen();
 
 /// The path of a case that a field of the tables stands for; empty for a student's line.
 [[nodiscard]] std::string_view pathOf(std::string_view field);

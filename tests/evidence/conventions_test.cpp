@@ -8,7 +8,8 @@
 #include "core/number/decimal_text.h"
 #include "core/rules/house_rules.h"
 #include "core/unit/conversion.h"
-#include "core/unit/read_quantity.h"
+#include "core/entry/read_schedule.h"
+#include "core/entry/read_strength.h"
 
 namespace wardchalk::test::conventions_test {
 
@@ -59,25 +60,26 @@ TEST(Conventions, frequenciesAreDosesInADay) {
       {"weekly", Number::ratio(1, 7), Number::ratio(1, 7), "a medicine label (read)"},
   };
   for (const FrequencyRow& row : rows) {
-    const Result<Schedule> schedule = readSchedule(row.typed);
+    const Result<Schedule> schedule = valueOf(readOrderSchedule(row.typed));
     ASSERT_TRUE(schedule) << row.typed;
     EXPECT_EQ(schedule->fewest, row.fewest) << row.typed << ": " << row.source;
     EXPECT_EQ(schedule->most, row.most) << row.typed << ": " << row.source;
   }
 }
 
-TEST(Conventions, misreadFrequenciesAreAnsweredWithWords) {
-  // Joint Commission "Do Not Use" list and ISMP list of error-prone abbreviations (read).
+TEST(Conventions, misreadFrequenciesAreRefusedAndNoneIsOffered) {
+  // Joint Commission "Do Not Use" list and ISMP list of error-prone abbreviations (read). They look like each other and
+  // like QID: the order is to be read again.
   for (const char* typed : {"QD", "qd", "QOD", "qod", "o.d.", "q1d"}) {
-    const Result<Schedule> schedule = readSchedule(typed);
+    const Result<Schedule> schedule = valueOf(readOrderSchedule(typed));
     ASSERT_FALSE(schedule) << typed;
-    EXPECT_EQ(schedule.refusal().code, RefusalCode::scheduleUnsafe) << typed;
-    EXPECT_TRUE(readSchedule(schedule.refusal().suggestion)) << schedule.refusal().suggestion;
+    EXPECT_EQ(schedule.refusal().code, RefusalCode::scheduleLookAlike) << typed;
+    EXPECT_EQ(schedule.refusal().suggestion, "") << typed;
   }
   // The same lists; they have been read as half strength, every hour or so many a day, so that none is
   // offered (H50).
   for (const char* typed : {"hs", "qhs", "qn", "TIW"}) {
-    const Result<Schedule> schedule = readSchedule(typed);
+    const Result<Schedule> schedule = valueOf(readOrderSchedule(typed));
     ASSERT_FALSE(schedule) << typed;
     EXPECT_EQ(schedule.refusal().code, RefusalCode::scheduleUnsafe) << typed;
     EXPECT_EQ(schedule.refusal().suggestion, "") << typed;
@@ -136,7 +138,7 @@ TEST(Conventions, ratioAndPercentStrengthsAreAnsweredInMilligrams) {
        "x % is x g in 100 mL: PHA-4010Y practice sets, 2025 (read)"},
   };
   for (const StrengthRow& row : rows) {
-    const Result<Strength> strength = readStrength(row.typed);
+    const Result<Strength> strength = valueOf(readStrength(row.typed));
     ASSERT_FALSE(strength) << row.typed;
     EXPECT_EQ(strength.refusal().code, row.code) << row.typed;
     EXPECT_EQ(strength.refusal().hint, row.write) << row.typed << ": " << row.source;

@@ -4,7 +4,6 @@
 
 #include "core/record/case_draft.h"
 #include "core/record/case_entry.h"
-#include "core/unit/written.h"
 #include "core/words/sentences.h"
 #include "tests/fuzz/demand.h"
 
@@ -38,8 +37,6 @@ void run(std::uint8_t field, std::string_view text) {
   demand(first == second, "an entry makes the same case each time");
   if (refusal) check(*refusal, entry.path);
   readAsForm(entry.path, text);
-  static_cast<void>(readWritten(text));
-  static_cast<void>(readWrittenDrug(text));
 }
 
 }  // namespace wardchalk::fuzz

@@ -175,7 +175,8 @@ std::optional<std::string> quantityMeant(std::string_view text) {
   std::string all = std::regex_replace(
       plain(text), std::regex("(^|[^a-zA-Z])(sq m|sqm|[mM]2|m\\^2)(?![0-9a-zA-Z])"), "$1area");
   all = std::regex_replace(all, std::regex(" per | ?/ ?"), "/");
-  all = std::regex_replace(all, std::regex("([^0-9 ]) in "), "$1/");
+  all = std::regex_replace(all, std::regex("([^0-9 ]) in ?(?=[0-9.])"), "$1/");
+  all = std::regex_replace(all, std::regex("/24 ?(h|H|hr|hrs|hours)(?![a-zA-Z])"), "/day");
   std::vector<std::string> parts;
   for (std::size_t at = 0; at <= all.size();) {
     const std::size_t stroke = std::min(all.find('/', at), all.size());
@@ -187,6 +188,18 @@ std::optional<std::string> quantityMeant(std::string_view text) {
   std::sort(parts.begin(), parts.end());  // "per kg per day" and "per day per kg", a label turned over
   return std::accumulate(parts.begin(), parts.end(), std::string(),
                          [](const std::string& a, const std::string& b) { return a + "|" + b; });
+}
+
+std::optional<std::string> ageMeant(std::string_view text) {
+  std::string all = plain(text);
+  for (const auto& [letter, word] : {std::pair{"d", "day"}, std::pair{"w", "week"}, std::pair{"m", "month"}})
+    all = std::regex_replace(all, std::regex(std::string("([0-9] ?)") + letter + "(?![a-zA-Z])"),
+                             std::string("$1") + word);
+  return quantityMeant(all);
+}
+
+std::optional<std::string> timeMeant(std::string_view text) {
+  return quantityMeant(std::regex_replace(plain(text), std::regex("([0-9] ?)m(?![a-zA-Z0-9])"), "$1min"));
 }
 
 namespace {
@@ -253,8 +266,14 @@ std::string range(Fraction a, Fraction b) {
 
 std::optional<std::string> scheduleMeant(std::string_view text) {
   std::string all = small(plain(text));
+  const std::string asNeeded = std::regex_search(all, std::regex(" ?(prn|as needed)$")) ? " as needed" : "";
+  if (!asNeeded.empty()) {
+    const auto rest = scheduleMeant(std::regex_replace(all, std::regex(" ?(prn|as needed)$"), ""));
+    return rest ? std::optional(*rest + asNeeded) : std::nullopt;
+  }
   if (const auto found = saidWhole().find(all); found != saidWhole().end()) return found->second;
   all = std::regex_replace(all, std::regex("–"), "-");
+  all = std::regex_replace(all, std::regex("(/|in|per|a) ?24 ?(h|hr|hrs|hours)$"), "$1 day");
   const std::map<std::string, std::string> numbers = {{"one", "1"},  {"two", "2"},    {"three", "3"},
                                                       {"four", "4"}, {"six", "6"},    {"eight", "8"},
                                                       {"five", "5"}, {"twelve", "12"}};
@@ -265,8 +284,8 @@ std::optional<std::string> scheduleMeant(std::string_view text) {
   static const std::regex spaced(
       "(?:every|each|q)? ?" + figures +
       "[ -]?(h|hr|hrs|hour|hours|hourly|hrly|min|mins|minute|minutes|d|day|days|week|weeks)");
-  static const std::regex counted(figures +
-                                  "(?: ?(?:x|times?))? ?(?:a|per|/|each|every)? ?(day|daily|d|week|weekly)");
+  static const std::regex counted(
+      figures + "(?: ?(?:x|times?))? ?(?:a|per|/|each|every)? ?(days|day|daily|d|weeks|week|weekly)");
   std::smatch match;
   const auto ends = [&match](Fraction& low, Fraction& high) {
     const auto a = figure(match[1]);

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-#include "core/unit/read_quantity.h"
+#include "core/entry/read_size.h"
 #include "tests/core/test_names.h"
 
 namespace wardchalk::age_test {
@@ -21,7 +21,7 @@ class AgeInDays : public ::testing::TestWithParam<Row> {};
 
 TEST_P(AgeInDays, isExact) {
   const Row& row = GetParam();
-  const Result<MixedQuantity> read = readAge(row.text);
+  const Result<MixedQuantity> read = valueOf(readAge(row.text));
   ASSERT_TRUE(read);
   const Age age{*read};
   EXPECT_EQ(age.days().rationalText(), row.days);
@@ -55,9 +55,9 @@ INSTANTIATE_TEST_SUITE_P(
     test::NameOfRow());
 
 TEST(AgeInWholeYears, fractionalYearsAreNoWholeYears) {
-  EXPECT_TRUE(Age{*readAge("12.0 year")}.isInWholeYears());
-  EXPECT_FALSE(Age{*readAge("12.1 year")}.isInWholeYears());
-  EXPECT_FALSE(Age{*readAge("144 month")}.isInWholeYears());
+  EXPECT_TRUE(Age{*valueOf(readAge("12.0 year"))}.isInWholeYears());
+  EXPECT_FALSE(Age{*valueOf(readAge("12.1 year"))}.isInWholeYears());
+  EXPECT_FALSE(Age{*valueOf(readAge("144 month"))}.isInWholeYears());
 }
 
 }  // namespace

@@ -4,7 +4,7 @@
 
 #include <string>
 
-#include "core/unit/read_quantity.h"
+#include "core/entry/read_size.h"
 #include "tests/core/test_names.h"
 
 namespace wardchalk::likely_size_test {
@@ -15,9 +15,9 @@ Child childOf(const std::string& sex, const std::string& age, const std::string&
               const std::string& height) {
   Child child;
   if (!sex.empty()) child.sex = sex == "female" ? Sex::female : Sex::male;
-  if (!age.empty()) child.age = Age{*readAge(age)};
-  if (!weight.empty()) child.weight = *readWeight(weight);
-  if (!height.empty()) child.height = *readHeight(height);
+  if (!age.empty()) child.age = Age{*valueOf(readAge(age))};
+  if (!weight.empty()) child.weight = *valueOf(readWeight(weight));
+  if (!height.empty()) child.height = *valueOf(readHeight(height));
   return child;
 }
 

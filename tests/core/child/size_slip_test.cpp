@@ -4,7 +4,7 @@
 
 #include <string>
 
-#include "core/unit/read_quantity.h"
+#include "core/entry/read_size.h"
 #include "tests/core/test_names.h"
 
 namespace wardchalk::size_slip_test {
@@ -13,9 +13,9 @@ namespace {
 Child childOf(const std::string& age, const std::string& weight, const std::string& height) {
   Child child;
   child.sex = Sex::female;
-  if (!age.empty()) child.age = Age{*readAge(age)};
-  if (!weight.empty()) child.weight = *readWeight(weight);
-  if (!height.empty()) child.height = *readHeight(height);
+  if (!age.empty()) child.age = Age{*valueOf(readAge(age))};
+  if (!weight.empty()) child.weight = *valueOf(readWeight(weight));
+  if (!height.empty()) child.height = *valueOf(readHeight(height));
   return child;
 }
 

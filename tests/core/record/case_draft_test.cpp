@@ -115,7 +115,14 @@ INSTANTIATE_TEST_SUITE_P(
         Refused{"exponent", path::weight, {"1e1", "kg", "", ""}, RefusalCode::exponent},
         Refused{"sign", path::weight, {"-5", "kg", "", ""}, RefusalCode::sign},
         Refused{"unsafeUnit", path::dose, {"80 µg", "", "", ""}, RefusalCode::unitUnsafe},
-        Refused{"otherSpelling", path::weight, {"17.2 kgs", "", "", ""}, RefusalCode::unitUnknown},
+        Refused{"otherUnit", path::weight, {"17.2 kilos", "", "", ""}, RefusalCode::unitUnknown},
+        Refused{"bothEndsInOne", path::high, {"10-15 mg/kg/dose", "", "", ""}, RefusalCode::fillsOthers},
+        Refused{"asNeededInOne", path::schedule, {"q6h PRN", "", "", ""}, RefusalCode::fillsOthers},
+        Refused{"divisionInOne",
+                path::high,
+                {"40 mg/kg/day divided every 8 h", "", "", ""},
+                RefusalCode::fillsOthers},
+        Refused{"twoUnits", path::weight, {"3 kg 500 g", "", "", ""}, RefusalCode::twoUnits},
         Refused{"ouncesTooMany", path::weight, {"8", "lb oz", "16", ""}, RefusalCode::partTooLarge},
         Refused{"poundsNotWhole", path::weight, {"8.5", "lb oz", "3", ""}, RefusalCode::partNotWhole},
         Refused{"doseWithoutBasis", path::dose, {"80", "mg", "", ""}, RefusalCode::perMissing},
@@ -127,9 +134,51 @@ INSTANTIATE_TEST_SUITE_P(
         Refused{"strengthInNothing", path::strength, {"25", "mg", "", ""}, RefusalCode::strengthShape},
         Refused{"percent", path::strength, {"1 %", "", "", ""}, RefusalCode::percentStrength},
         Refused{"ratio", path::strength, {"1:1000", "", "", ""}, RefusalCode::ratioStrength},
-        Refused{"unsafeSchedule", path::schedule, {"QD", "", "", ""}, RefusalCode::scheduleUnsafe},
+        Refused{"unsafeSchedule", path::schedule, {"QD", "", "", ""}, RefusalCode::scheduleLookAlike},
         Refused{"lowWithoutHigh", path::low, {"240", "", "", ""}, RefusalCode::unitMissing}),
     [](const auto& one) { return std::string(one.param.name); });
+
+struct Spelled {
+  std::string_view path;
+  Boxes boxes;
+  std::string entry;
+};
+
+TEST(CaseDraft, whatPeopleTypeIsReadInTheSafeForm) {
+  const std::vector<Spelled> rows = {
+      {path::age, {"4 years", "", "", ""}, "4 year"},
+      {path::age, {"4y2mo", "", "", ""}, "4 year 2 month"},
+      {path::weight, {"37 lbs", "", "", ""}, "37 lb"},
+      {path::weight, {"37lb4oz", "", "", ""}, "37 lb 4 oz"},
+      {path::height, {"1.03m", "", "", ""}, "1.03 m"},
+      {path::bsa, {"0.70m²", "", "", ""}, "0.70 m2"},
+      {path::infusionVolume, {"5 ml", "", "", ""}, "5 mL"},
+      {path::infusionOver, {"30 mins", "", "", ""}, "30 min"},
+      {path::dose, {"100mg", "", "", "/dose"}, "100 mg/dose"},
+      {path::dose, {"15MG/Kg per dose", "", "", ""}, "15 mg/kg/dose"},
+      {path::high, {"15mg", "", "", "/kg/day"}, "15 mg/kg/day"},
+      {path::strength, {"120mg in 5ml", "", "", ""}, "120 mg/5 mL"},
+      {path::dropFactor, {"20 drops/ml", "", "", ""}, "20 drop/mL"},
+  };
+  for (const Spelled& row : rows) {
+    CaseDraft draft;
+    enter(draft, row.path, row.boxes);
+    EXPECT_EQ(draft.state(row.path), FieldState::read) << row.boxes.text;
+    EXPECT_EQ(draft.text(row.path), row.entry);
+  }
+  CaseDraft draft;
+  enter(draft, path::schedule, "every six hours");
+  EXPECT_EQ(draft.toCase().order.schedule->text, "every 6 h");
+}
+
+TEST(CaseDraft, aFileOpensAsItWasReadBefore) {
+  CaseDraft draft;
+  const std::vector<WrittenEntry> entries = {{"child.weight", "3 kg 500 g"}, {"order.schedule", "b.i.d."}};
+  draft.open(entries);
+  EXPECT_EQ(draft.state(path::weight), FieldState::read);
+  EXPECT_EQ(draft.state(path::schedule), FieldState::read);
+  EXPECT_EQ(draft.entries(), entries);
+}
 
 TEST(CaseDraft, everyStatedBasisIsRead) {
   for (const std::string_view path :

@@ -69,11 +69,13 @@ INSTANTIATE_TEST_SUITE_P(
     testing::Values(Row{"kg", path::weight, {"17.2", "kg", "", ""}, "17.2 kg"},
                     Row{"poundsAndOunces", path::weight, {"8", "lb oz", "3", ""}, "8 lb 3 oz"},
                     Row{"feet", path::height, {"3", "ft in", "4", ""}, "3 ft 4 in"},
-                    Row{"unitThatIsNotOffered", path::weight, {"17.2 kgs", "", "", ""}, "17.2 kgs"},
-                    Row{"noSpace", path::weight, {"17.2kg", "", "", ""}, "17.2kg"},
+                    Row{"otherSpelling", path::weight, {"17.2", "kg", "", ""}, "17.2 kgs"},
+                    Row{"otherSpellingOfAge", path::age, {"4", "year month", "2", ""}, "4y 2mo"},
+                    Row{"unsafeSpelling", path::dose, {"80 µg", "", "", ""}, "80 µg"},
+                    Row{"noSpace", path::weight, {"17.2", "kg", "", ""}, "17.2kg"},
                     Row{"badNumber", path::weight, {".5 kg", "", "", ""}, ".5 kg"},
                     Row{"numberAlone", path::weight, {"17.2", "", "", ""}, "17.2"},
-                    Row{"twoSpaces", path::weight, {"17.2  kg", "", "", ""}, "17.2  kg"},
+                    Row{"twoSpaces", path::weight, {"17.2", "kg", "", ""}, "17.2  kg"},
                     Row{"reference", path::high, {"120", "mg", "", "/m2/dose"}, "120 mg/m2/dose"},
                     Row{"doseWithoutBasis", path::dose, {"80", "mg", "", ""}, "80 mg"},
                     Row{"doseForKgWithoutTime", path::dose, {"4 mg/kg", "", "", ""}, "4 mg/kg"},
@@ -107,6 +109,7 @@ TEST(BoxesOf, saysWhatAFileLeavesUnsaid) {
   EXPECT_EQ(boxesOf(path::dose, "30 mg/kg/day"), (Boxes{"30", "mg", "", "/kg/day"}));
   EXPECT_EQ(boxesOf(path::maxPerDay, "2 g"), (Boxes{"2", "g", "", "/day"}));
   EXPECT_EQ(boxesOf(path::maxPerDose, "20 mg/kg"), (Boxes{"20", "mg", "", "/kg/dose"}));
+  EXPECT_EQ(boxesOf(path::dose, "80 mg/day/kg"), (Boxes{"80", "mg", "", "/kg/day"}));
 }
 
 TEST(BoxesOf, aLowEndInAnotherUnitStandsWhole) {
@@ -115,8 +118,8 @@ TEST(BoxesOf, aLowEndInAnotherUnitStandsWhole) {
 }
 
 TEST(BoxesOf, whatDoesNotFitTheBoxesStandsWholeInTheFirst) {
+  EXPECT_EQ(boxesOf(path::high, "10-15 mg/kg/dose"), (Boxes{"10-15 mg/kg/dose", "", "", ""}));
   EXPECT_EQ(boxesOf(path::age, "2 week 3 day"), (Boxes{"2 week 3 day", "", "", ""}));
-  EXPECT_EQ(boxesOf(path::dose, "80 mg/day/kg"), (Boxes{"80 mg/day/kg", "", "", ""}));
 }
 
 }  // namespace

@@ -1,10 +1,10 @@
 #include <algorithm>
 #include <array>
 
-#include "core/medicine/schedule.h"
+#include "core/entry/read_schedule.h"
+#include "core/entry/unit_spelling.h"
 #include "core/number/decimal_text.h"
 #include "core/practice/lines/detail/scanner.h"
-#include "core/unit/read_unit.h"
 
 namespace wardchalk::practice {
 
@@ -20,9 +20,9 @@ constexpr std::array words = {
     Word{"per", TokenKind::slash},   Word{"over", TokenKind::slash}, Word{"plus", TokenKind::plus},
     Word{"minus", TokenKind::minus}, Word{"sqrt", TokenKind::root},  Word{"equals", TokenKind::relation}};
 
-/// Spellings of a unit's word in another English; a word written out is no abbreviation and needs no remark.
-constexpr std::array<std::string_view, 8> otherEnglish = {
-    "meter", "meters", "centimeter", "centimeters", "milliliter", "milliliters", "liter", "liters"};
+/// Read at the bedside without a word, and answered with the safe form in practice, where writing it is
+/// learned.
+constexpr std::array<std::string_view, 2> answeredSpellings = {"hr", "hrs"};
 
 struct Power {
   std::string_view sign;
@@ -87,13 +87,6 @@ std::string written(Unit unit) {
   return std::string(unit == Unit::drop || unit == Unit::units ? infoOf(unit).many : infoOf(unit).one);
 }
 
-bool isWrittenOut(Unit unit, std::string_view typed) {
-  const UnitInfo& info = infoOf(unit);
-  for (const std::string_view known : {info.id, info.one, info.many, info.word, info.words})
-    if (typed == known) return true;
-  return std::find(otherEnglish.begin(), otherEnglish.end(), typed) != otherEnglish.end();
-}
-
 struct Spelled {
   Unit unit;
   std::optional<LineRemarkCode> remark;
@@ -101,33 +94,29 @@ struct Spelled {
 
 /// The unit that a word names, also by another spelling, and what is to be said of it.
 std::optional<Spelled> spelled(std::string_view typed) {
-  if (typed == "’") typed = "'";
-  if (typed == "”") typed = "\"";
-  const Result<Unit> unit = readUnit(typed);
-  if (unit) return Spelled{*unit, std::nullopt};
-  const auto other = unitWithId(unit.refusal().suggestion);
-  if (!other) return std::nullopt;
-  if (unit.refusal().code == RefusalCode::unitUnsafe) return Spelled{*other, LineRemarkCode::unsafeSpelling};
-  if (isWrittenOut(*other, typed)) return Spelled{*other, std::nullopt};
-  return Spelled{*other, LineRemarkCode::otherSpelling};
+  const auto unit = spelledUnit(typed, SpelledIn::line);
+  if (!unit || unit->how == Spelling::never || unit->times != Number(1)) return std::nullopt;
+  if (unit->how == Spelling::unsafe) return Spelled{unit->unit, LineRemarkCode::unsafeSpelling};
+  const bool answered = std::find(answeredSpellings.begin(), answeredSpellings.end(), lowered(typed)) !=
+                        answeredSpellings.end();
+  if (unit->how == Spelling::other || answered) return Spelled{unit->unit, LineRemarkCode::otherSpelling};
+  return Spelled{unit->unit, std::nullopt};
 }
 
 /// A word that is no unit and no sign.
 LineFault unknown(const Scanner& scanner, Span at) {
   const std::string_view typed = between(scanner, at.begin, at.end);
-  const Result<Unit> unit = readUnit(typed);
-  if (const auto other = otherSize(typed))
+  const auto unit = spelledUnit(typed, SpelledIn::line);
+  if (unit && unit->how == Spelling::never) return scanner.fault(LineFaultCode::unitUnsafe, at);
+  if (unit)
     return scanner.fault(LineFaultCode::unitOtherSize, at,
-                         show(other->count, Grouping::commas).text + " " + written(other->unit));
-  if (!unit && unit.refusal().code == RefusalCode::unitUnsafe)
-    return scanner.fault(LineFaultCode::unitUnsafe, at);
-  if (!unit && unit.refusal().code == RefusalCode::perUnclear)
-    return scanner.fault(LineFaultCode::perUnclear, at);
-  const Result<Schedule> schedule = readSchedule(typed);
-  if (schedule) return scanner.fault(LineFaultCode::scheduleHere, at, schedule->text);
-  if (schedule.refusal().code == RefusalCode::scheduleUnsafe)
-    return scanner.fault(LineFaultCode::scheduleHere, at, schedule.refusal().suggestion);
-  return scanner.fault(LineFaultCode::wordUnknown, at);
+                         show(unit->times, Grouping::commas).text + " " + written(unit->unit));
+  if (typed == "d" || typed == "D") return scanner.fault(LineFaultCode::perUnclear, at);
+  const EntryAnswer schedule = answerOf(readOrderSchedule(typed));
+  if (schedule.isRead) return scanner.fault(LineFaultCode::scheduleHere, at, schedule.safe);
+  const bool misread = schedule.refusal->code == RefusalCode::scheduleUnsafe ||
+                       schedule.refusal->code == RefusalCode::scheduleLookAlike;
+  return scanner.fault(misread ? LineFaultCode::scheduleHere : LineFaultCode::wordUnknown, at);
 }
 
 /// A point after an abbreviation, "hr."; at the end of the line it ends the sentence.
@@ -168,6 +157,23 @@ bool addSquare(Scanner& scanner, std::size_t end) {
   return true;
 }
 
+/// "450 mg in 24 h": a day, by the taught wording. With a stroke it is a quotient of 24 hours.
+bool addDay(Scanner& scanner, std::size_t end) {
+  Scanner ahead{scanner.line, end, {}};
+  ahead.skipSpaces();
+  if (!ahead.startsWith("24") || isDigit(ahead.charAt(ahead.at + 2)) || ahead.charAt(ahead.at + 2) == '.')
+    return false;
+  ahead.at += 2;
+  ahead.skipSpaces();
+  const std::size_t hourEnd = wordEnd(ahead);
+  const auto hour = spelled(between(ahead, ahead.at, hourEnd));
+  if (!hour || hour->unit != Unit::h) return false;
+  scanner.add(TokenKind::slash, end);
+  scanner.add(TokenKind::unit, hourEnd).units = {Unit::day};
+  passPoint(scanner);
+  return true;
+}
+
 /// "divided by", "square root of", and the small words that say nothing of their own: "per one dose", "in
 /// each dose".
 bool addPhrase(Scanner& scanner, std::string_view word, std::size_t end) {
@@ -184,6 +190,7 @@ bool addPhrase(Scanner& scanner, std::string_view word, std::size_t end) {
     scanner.at = end;
     return true;
   }
+  if (word == "in" && scanner.lastIs(TokenKind::unit) && addDay(scanner, end)) return true;
   if ((word == "each" || word == "in" || word == "a") && scanner.lastIs(TokenKind::unit)) {
     scanner.add(TokenKind::slash, end);
     return true;

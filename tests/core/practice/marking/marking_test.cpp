@@ -116,7 +116,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Line{"rightMark", casePowder, "give", "4.4 mL", "right"},
                     Line{"rightRate", casePowder, "rate", "18 mL ÷ 0.5 h = 36 mL/h", "right"},
                     Line{"rightDrops", casePowder, "drops", "12 drops/min", "right"},
-                    Line{"rightDropsSpelt", casePowder, "drops", "12 gtt/min", "right E47"},
+                    Line{"rightDropsSpelt", casePowder, "drops", "12 gtt/min", "right"},
                     Line{"e10", casePowder, "bsa", "0.591 m²", "wrong E10"},
                     Line{"e11", casePowder, "bsa", "0.295 m²", "wrong E11"},
                     Line{"e12", casePowder, "bsa", "0.717 m²", "wrong E12"},

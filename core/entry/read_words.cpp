@@ -1,0 +1,96 @@
+#include "core/entry/read_words.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/entry/detail/amount.h"
+#include "core/entry/detail/schedule_phrase.h"
+#include "core/entry/unit_spelling.h"
+#include "core/number/ascii.h"
+
+namespace wardchalk {
+
+namespace {
+
+using entry::Cursor;
+using entry::Findings;
+using entry::Token;
+
+struct OtherWord {
+  WordList list;
+  std::string_view typed;
+  Spelling how;
+  std::string_view word;
+};
+constexpr std::array otherWords = {
+#define WARDCHALK_WORD(list, typed, how, word) OtherWord{WordList::list, typed, Spelling::how, word},
+#include "core/entry/word_spellings.def"
+#undef WARDCHALK_WORD
+};
+
+const OtherWord* otherWord(WordList list, std::string_view plain) {
+  const auto found = std::find_if(otherWords.begin(), otherWords.end(), [&](const OtherWord& one) {
+    return one.list == list && one.typed == plain;
+  });
+  return found == otherWords.end() ? nullptr : found;
+}
+
+std::string listed(std::span<const std::string_view> words) {
+  std::string list;
+  for (const std::string_view word : words) list.append(list.empty() ? "" : ", ").append(word);
+  return list;
+}
+
+bool startsWithDose(std::string_view text) {
+  Findings findings{EntrySetting{}};
+  Cursor cursor(text);
+  const auto amount = entry::readTypedAmount(cursor, findings, SpelledIn::elsewhere);
+  return amount && measuresDrug(amount->parts.front().quantity.unit);
+}
+
+/// What a text that is no route says besides, so that it can be named.
+std::optional<RefusalCode> namedInRoute(std::string_view text) {
+  if (entry::saysHowOften(text)) return RefusalCode::scheduleHere;
+  const Cursor cursor(text);
+  for (const Token& token : cursor.tokens())
+    if (token.at > 0 && token.spaced && entry::saysHowOften(text.substr(token.at)))
+      return RefusalCode::scheduleHere;
+  if (startsWithDose(text)) return RefusalCode::doseHere;
+  return std::nullopt;
+}
+
+}  // namespace
+
+EntryResult<std::size_t> readWord(std::string_view text, WordList list,
+                                  std::span<const std::string_view> words, const EntrySetting& setting) {
+  if (auto refusal = entry::refusedText(text)) return UnreadEntry{*std::move(refusal), {}};
+  Findings findings(setting);
+  const std::string plain = entry::plainText(Cursor(text));
+  std::string_view meant = plain;
+  if (const OtherWord* other = otherWord(list, plain)) {
+    meant = other->word;
+    if (other->how != Spelling::read) findings.object(RefusalCode::wordUnknown, text);
+  }
+  const auto found = std::find(words.begin(), words.end(), meant);
+  if (found != words.end())
+    return std::move(findings).finish<std::size_t>(static_cast<std::size_t>(found - words.begin()),
+                                                   std::string(meant), std::string(meant));
+  if (list == WordList::route)
+    if (const auto code = namedInRoute(text)) return UnreadEntry{refusalOf(*code, text), {}};
+  return UnreadEntry{hintedRefusal(RefusalCode::wordUnknown, text, listed(words)), {}};
+}
+
+EntryResult<Route> readRoute(std::string_view text, const EntrySetting& setting) {
+  EntryResult<std::size_t> read = readWord(text, WordList::route, routeIds, setting);
+  if (auto* unread = std::get_if<UnreadEntry>(&read)) return std::move(*unread);
+  auto& word = std::get<ReadEntryAs<std::size_t>>(read);
+  return ReadEntryAs<Route>{static_cast<Route>(word.value), std::move(word.safe), {}, {}};
+}
+
+bool saysRoute(std::string_view text) {
+  const std::string plain = entry::plainText(Cursor(text));
+  return otherWord(WordList::route, plain) ||
+         std::find(routeIds.begin(), routeIds.end(), plain) != routeIds.end();
+}
+
+}  // namespace wardchalk

@@ -1,0 +1,60 @@
+#include "core/entry/unit_spelling.h"
+
+#include <algorithm>
+#include <array>
+#include <string>
+
+#include "core/number/ascii.h"
+
+namespace wardchalk {
+
+namespace {
+
+/// The kinds of entries, one bit each, so that a line of the table can name several.
+constexpr unsigned bitOf(SpelledIn where) { return 1U << static_cast<unsigned>(where); }
+constexpr unsigned age = bitOf(SpelledIn::age);
+constexpr unsigned height = bitOf(SpelledIn::height);
+constexpr unsigned time = bitOf(SpelledIn::time);
+constexpr unsigned stroke = bitOf(SpelledIn::stroke);
+constexpr unsigned line = bitOf(SpelledIn::line);
+constexpr unsigned anywhere = ~0U;
+constexpr unsigned entries = ~line;
+
+enum class Capitals : std::uint8_t { any, exact };
+
+struct Row {
+  std::string_view typed;
+  Capitals capitals;
+  Spelling how;
+  Unit unit;
+  int over;
+  int under;
+  unsigned where;
+};
+
+constexpr std::array table = {
+#define WARDCHALK_SPELLING(typed, capitals, how, unit, over, under, where) \
+  Row{typed, Capitals::capitals, Spelling::how, Unit::unit, over, under, where},
+#include "core/entry/unit_spellings.def"
+#undef WARDCHALK_SPELLING
+};
+
+constexpr std::array<std::string_view, 4> courseWords = {"course", "total", "cycle", "treatment"};
+
+}  // namespace
+
+std::optional<SpelledUnit> spelledUnit(std::string_view typed, SpelledIn where) {
+  const std::string low = lowered(typed);
+  for (const Row& row : table) {
+    const bool same = row.capitals == Capitals::any ? row.typed == low : row.typed == typed;
+    if (same && (row.where & bitOf(where)) != 0)
+      return SpelledUnit{row.how, row.unit, Number::ratio(row.over, row.under)};
+  }
+  return std::nullopt;
+}
+
+bool isCourseWord(std::string_view word) {
+  return std::find(courseWords.begin(), courseWords.end(), word) != courseWords.end();
+}
+
+}  // namespace wardchalk
