@@ -86,12 +86,9 @@ class Parser {
   /// Numbers beside one another, as "1 000 000" has them.
   Maybe failNumbers() {
     const std::size_t first = at_ - 1;
-    std::string whole;
-    for (at_ = first; is(TokenKind::number); ++at_)
-      whole.append(line_.substr(now().at.begin, now().at.end - now().at.begin));
+    for (at_ = first; is(TokenKind::number);) ++at_;
     const bool points = line_[tokens_[first + 1].at.begin] == '.';  // "1..2"
-    return fail(points ? LineFaultCode::secondPoint : LineFaultCode::spaceInNumber, spanFrom(first),
-                points ? "" : whole);
+    return fail(points ? LineFaultCode::secondPoint : LineFaultCode::spaceInNumber, spanFrom(first));
   }
 
   Maybe sum() {

@@ -64,10 +64,8 @@ std::optional<LineFault> faultOf(const Scanner& scanner, Span at, std::string_vi
         typed.find(',', point) == std::string_view::npos ? LineFaultCode::secondPoint : LineFaultCode::comma,
         at);
   const std::size_t comma = typed.find(',');
-  if (comma != std::string_view::npos && !isGroupedInThousands(typed.substr(0, point))) {
-    const bool one = point == std::string_view::npos && typed.find(',', comma + 1) == std::string_view::npos;
-    return scanner.fault(LineFaultCode::comma, at, one ? withReplaced(typed, ",", ".") : "");
-  }
+  if (comma != std::string_view::npos && !isGroupedInThousands(typed.substr(0, point)))
+    return scanner.fault(LineFaultCode::comma, at);
   if (typed.size() > mostDigits) return scanner.fault(LineFaultCode::tooManyDigits, at);
   return std::nullopt;
 }
@@ -80,26 +78,27 @@ bool isExponent(const Scanner& scanner, std::size_t at) {
   return isDigit(next) || ((next == '-' || next == '+') && isDigit(scanner.charAt(at + 2)));
 }
 
-/// The number without needless zeros before it.
-std::string withoutZeros(std::string_view digits) {
-  while (digits.size() > 1 && digits[0] == '0' && isDigit(digits[1])) digits.remove_prefix(1);
-  return std::string(digits);
+/// "05": it is 5, or 0.5 that lost its point.
+bool hasLeadingZero(std::string_view digits) {
+  return digits.size() > 1 && digits[0] == '0' && isDigit(digits[1]);
 }
 
-/// What is unsafe or unusual before the point. (Zeros after it depend on the unit; the parser sees to them.)
-void remarkFront(Scanner& scanner, Span at, const std::string& digits) {
+/// What is unsafe or unusual in a number that is read. (Zeros at its end depend on the unit; the parser sees
+/// to them.)
+void remarkNumber(Scanner& scanner, Span at, std::string_view typed, const std::string& digits) {
   if (digits[0] == '.') scanner.remark(LineRemarkCode::noLeadingZero, at, "0" + digits);
-  if (withoutZeros(digits) != digits) scanner.remark(LineRemarkCode::needlessZero, at, withoutZeros(digits));
+  if (digits != typed) scanner.remark(LineRemarkCode::otherSpelling, at, digits);  // thousands
 }
 
-/// A point after which the line goes on: "5. mL".
-void passTrailingPoint(Scanner& scanner, Span at, const std::string& digits) {
-  if (scanner.charAt(scanner.at) != '.') return;
+/// A point after which the line goes on, "5. mL", may have lost what stood behind it; at the end of the line
+/// it ends a sentence.
+std::optional<LineFault> passTrailingPoint(Scanner& scanner, Span at) {
+  if (scanner.charAt(scanner.at) != '.') return std::nullopt;
   ++scanner.at;
   Scanner ahead{scanner.line, scanner.at, {}};
   ahead.skipSpaces();
-  if (ahead.at < scanner.line.size())
-    scanner.remark(LineRemarkCode::trailingPoint, {at.begin, at.end + 1}, digits);
+  if (ahead.at == scanner.line.size() || ahead.startsWith(".")) return std::nullopt;
+  return scanner.fault(LineFaultCode::trailingPoint, {at.begin, at.end + 1});
 }
 
 void addPart(Scanner& scanner, const PartOfOne& part, std::size_t end, const Number& whole) {
@@ -141,7 +140,9 @@ std::optional<LineFault> scanNumber(Scanner& scanner) {
   if (auto fault = faultOf(scanner, at, typed)) return fault;
   if (isExponent(scanner, at.end)) return scanner.fault(LineFaultCode::exponent, {at.begin, at.end + 2});
   const std::string digits = withReplaced(typed, ",", "");
-  remarkFront(scanner, at, digits);
+  if (hasLeadingZero(digits) && !scanner.lastIs(TokenKind::number))
+    return scanner.fault(LineFaultCode::leadingZero, at);
+  remarkNumber(scanner, at, typed, digits);
   const std::size_t point = digits.find('.');
   const int decimals = point == std::string::npos ? 0 : static_cast<int>(digits.size() - point - 1);
   const Number value = Number::fromDigits(withReplaced(digits, ".", ""), decimals);
@@ -154,8 +155,7 @@ std::optional<LineFault> scanNumber(Scanner& scanner) {
   Token& token = scanner.add(TokenKind::number, at.end);
   token.value = value;
   token.decimals = decimals;
-  passTrailingPoint(scanner, at, digits);
-  return std::nullopt;
+  return passTrailingPoint(scanner, at);
 }
 
 }  // namespace wardchalk::practice
