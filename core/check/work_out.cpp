@@ -44,9 +44,11 @@ void judge(Worksheet& sheet, Notebook& notes, const Facts& facts) {
 }
 
 /// A figure is half typed: nothing is compared, and nothing found so far is told.
-void awaitTyping(Worksheet& sheet, Notebook& notes, std::string_view pending) {
+void awaitTyping(Worksheet& sheet, Notebook& notes, const Withheld& withheld) {
   notes.findings.clear();
-  notes.tell(FindingCode::finishTyping, path::known(pending));
+  std::vector<Argument> arguments;
+  if (withheld.cannotBeRead) arguments.push_back({"reason", ArgumentWord::cannotBeRead});
+  notes.tell(FindingCode::finishTyping, path::known(withheld.path), std::move(arguments));
   putChecks(sheet, Checks());
 }
 
@@ -62,12 +64,12 @@ Worksheet notWorkedOut(const Case& given, const HouseRules& rules) {
 
 }  // namespace
 
-Worksheet workOut(const Case& given, const HouseRules& rules, std::optional<std::string_view> pending) {
+Worksheet workOut(const Case& given, const HouseRules& rules, std::optional<Withheld> withheld) {
   Notebook notes(given, rules);
   Facts facts = findFacts(notes);
   Worksheet sheet = sheetOf(notes, facts);
-  if (pending)
-    awaitTyping(sheet, notes, *pending);
+  if (withheld)
+    awaitTyping(sheet, notes, *withheld);
   else
     judge(sheet, notes, facts);
   if (notes.failed) return notWorkedOut(given, rules);

@@ -19,11 +19,11 @@ using entry::Token;
 struct OtherWord {
   WordList list;
   std::string_view typed;
-  Spelling how;
+  SpellingUse how;
   std::string_view word;
 };
 constexpr std::array otherWords = {
-#define WARDCHALK_WORD(list, typed, how, word) OtherWord{WordList::list, typed, Spelling::how, word},
+#define WARDCHALK_WORD(list, typed, how, word) OtherWord{WordList::list, typed, SpellingUse::how, word},
 #include "core/entry/word_spellings.def"
 #undef WARDCHALK_WORD
 };
@@ -69,7 +69,7 @@ EntryResult<std::size_t> readWord(std::string_view text, WordList list,
   std::string_view meant = plain;
   if (const OtherWord* other = otherWord(list, plain)) {
     meant = other->word;
-    if (other->how != Spelling::read) findings.object(RefusalCode::wordUnknown, text);
+    if (other->how != SpellingUse::read) findings.object(RefusalCode::wordUnknown, text);
   }
   const auto found = std::find(words.begin(), words.end(), meant);
   if (found != words.end())

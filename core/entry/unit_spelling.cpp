@@ -25,7 +25,7 @@ enum class Capitals : std::uint8_t { any, exact };
 struct Row {
   std::string_view typed;
   Capitals capitals;
-  Spelling how;
+  SpellingUse how;
   Unit unit;
   int over;
   int under;
@@ -34,7 +34,7 @@ struct Row {
 
 constexpr std::array table = {
 #define WARDCHALK_SPELLING(typed, capitals, how, unit, over, under, where) \
-  Row{typed, Capitals::capitals, Spelling::how, Unit::unit, over, under, where},
+  Row{typed, Capitals::capitals, SpellingUse::how, Unit::unit, over, under, where},
 #include "core/entry/unit_spellings.def"
 #undef WARDCHALK_SPELLING
 };

@@ -10,14 +10,14 @@
 namespace wardchalk {
 
 /// How a spelling of a unit is taken; the table with its sources is unit_spellings.def.
-enum class Spelling : std::uint8_t { read, unsafe, other, never };
+enum class SpellingUse : std::uint8_t { read, unsafe, other, never };
 
 /// Where a spelling is looked up: the same letters mean different units in different entries.
 enum class SpelledIn : std::uint8_t { age, height, time, stroke, line, elsewhere };
 
 /// A unit by one of its spellings.
 struct SpelledUnit {
-  Spelling how;
+  SpellingUse how;
   Unit unit;     ///< grams are of medicine
   Number times;  ///< how many of the unit one of what was typed is
 };

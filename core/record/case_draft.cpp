@@ -3,10 +3,12 @@
 #include <algorithm>
 #include <array>
 #include <cassert>
+#include <utility>
 
 #include "core/entry/read_entry.h"
 #include "core/medicine/paths.h"
 #include "core/record/case_entry.h"
+#include "core/record/line_form.h"
 
 namespace wardchalk {
 
@@ -14,42 +16,23 @@ namespace {
 
 std::string_view pathAt(std::size_t index) { return caseEntries()[index].path; }
 
-std::string_view offeredUnit(std::string_view path, UnitSystem system) {
-  const bool height = path == path::height;
+bool isBlank(std::string_view line) { return line.find_first_not_of(' ') == std::string_view::npos; }
+
+std::optional<Unit> bareHeightIn(UnitSystem system) {
   switch (system) {
     case UnitSystem::none:
-      return {};
+      break;
     case UnitSystem::metric:
-      return height ? "cm" : "kg";
+      return Unit::cm;
     case UnitSystem::household:
-      return height ? "ft in" : "lb oz";
+      return Unit::in;
   }
-  return {};
-}
-
-bool saysTime(std::string_view text) {
-  constexpr std::array<std::string_view, 5> times = {"/dose", "/day", "/week", "/h", "/min"};
-  return std::any_of(times.begin(), times.end(),
-                     [&](std::string_view time) { return text.find(time) != std::string_view::npos; });
-}
-
-/// What a reader of files would take as understood and a person must say: the basis of a dose (T49), the
-/// volume that a strength is in.
-std::optional<Refusal> unsaid(std::string_view path, const Boxes& boxes, const std::string& entry) {
-  const FieldShape shape = shapeOf(path);
-  if (shape == FieldShape::dose && !saysTime(entry))
-    return Refusal{RefusalCode::perMissing, entry, {}, std::string(path)};
-  const bool inVolume = boxes.secondUnit == "mL" || boxes.secondUnit == "L";
-  if (shape == FieldShape::strength && inVolume && boxes.second.empty())
-    return Refusal{RefusalCode::numberMissing, boxes.secondUnit, {}, std::string(path)};
   return std::nullopt;
 }
 
-/// Another field may only be filled where that is seen: not from this one.
-std::optional<Refusal> fillingOthers(std::string_view path, const std::string& entry) {
-  const auto answer = readEntry(path, entry, fileSetting);
-  if (!answer || answer->also.empty()) return std::nullopt;
-  return Refusal{RefusalCode::fillsOthers, shortened(entry), {}, std::string(path)};
+bool isInGrams(const std::optional<DoseAmount>& dose) {
+  constexpr std::array grams = {Unit::mcg, Unit::mg, Unit::g};
+  return dose && std::ranges::find(grams, dose->amount.unit) != grams.end();
 }
 
 }  // namespace
@@ -64,69 +47,107 @@ std::size_t CaseDraft::indexOf(std::string_view path) const {
   return static_cast<std::size_t>(found - entries.begin());
 }
 
-void CaseDraft::set(std::string_view path, Boxes boxes) {
+void CaseDraft::set(std::string_view path, std::string_view line) {
   Field& field = at(path);
-  if (field.boxes == boxes) return;
-  field = {std::move(boxes), FieldState::pending, std::nullopt, {}};
-  // The low end is in the unit of the high end: it reads differently when that is changed.
-  Field& low = at(path::low);
-  if (path == path::high && !low.boxes.isEmpty())
-    low = {std::move(low.boxes), FieldState::pending, std::nullopt, {}};
+  if (field.line == line) return;
+  field = Field{};
+  field.line = line;
+  field.state = FieldState::pending;
   findContradictions();
 }
 
-void CaseDraft::set(std::string_view path, std::string_view text, std::string_view unit) {
-  set(path, {std::string(text), std::string(unit), {}, {}});
+void CaseDraft::touch(std::string_view path) {
+  Field& field = at(path);
+  std::string line = std::move(field.line);
+  field = Field{};
+  field.line = std::move(line);
+  field.state = FieldState::pending;
+  findContradictions();
 }
 
-void CaseDraft::read(std::size_t index) {
+EntrySetting CaseDraft::settingOf(std::string_view path) const {
+  EntrySetting setting;
+  setting.bareHeight = bareHeightIn(system_);
+  if (path != path::strength) return setting;
+  const Case inputs = toCase();
+  setting.drugInGrams = isInGrams(inputs.order.dose) && isInGrams(inputs.reference.high);
+  return setting;
+}
+
+/// Free text, flags and counts: they are what they are.
+void CaseDraft::readPlain(Field& field, std::string_view path) {
+  Case trial;
+  field.entry = field.line;
+  field.refusal = setEntry(trial, path, field.entry).refusalIfAny();
+}
+
+std::vector<AlsoFills> CaseDraft::read(std::size_t index, Line line, const EntrySetting& setting) {
   const std::string_view path = pathAt(index);
   Field& field = fields_[index];
-  field.boxes = sorted(path, std::move(field.boxes));
   field.refusal.reset();
+  field.answers.clear();
+  field.remarks.clear();
+  field.entry.clear();
   field.state = FieldState::empty;
-  if (field.boxes.isEmpty()) return;
-  const std::string entry = text(path);
-  Case trial;
-  const bool typed = field.asOpened.empty();
-  field.refusal = setEntry(trial, path, entry, typed ? EntrySetting{} : fileSetting).refusalIfAny();
-  if (!field.refusal && typed) field.refusal = unsaid(path, field.boxes, entry);
-  if (!field.refusal) field.refusal = fillingOthers(path, entry);
+  if (isBlank(field.line)) {
+    if (line == Line::rewritten) field.line.clear();
+    return {};
+  }
+  std::vector<AlsoFills> also;
+  if (std::optional<EntryAnswer> answer = readEntry(path, field.line, setting)) {
+    field.entry = std::move(answer->safe);
+    field.refusal = std::move(answer->refusal);
+    field.answers = std::move(answer->answers);
+    field.remarks = std::move(answer->remarks);
+    also = std::move(answer->also);
+    if (!field.refusal && line == Line::rewritten) field.line = lineForm(field.entry);
+  } else {
+    readPlain(field, path);
+  }
+  if (field.refusal) field.refusal->path = path;
   field.state = field.refusal ? FieldState::refused : FieldState::read;
+  return also;
 }
 
 void CaseDraft::commit(std::string_view path) {
-  read(indexOf(path));
-  if (path == path::high) read(indexOf(path::low));
+  for (const AlsoFills& other : read(indexOf(path), Line::rewritten, settingOf(path))) {
+    Field& field = at(other.path);
+    field = Field{};
+    field.line = lineForm(other.text);
+    read(indexOf(other.path), Line::rewritten, settingOf(other.path));
+  }
+  findContradictions();
+}
+
+void CaseDraft::commitAsItStands(std::string_view path) {
+  read(indexOf(path), Line::kept, settingOf(path));
   findContradictions();
 }
 
 void CaseDraft::open(std::span<const WrittenEntry> entries) {
   clear();
+  EntrySetting setting;
+  setting.from = EntryFrom::file;
   for (const WrittenEntry& entry : entries) {
-    Field& field = at(entry.path);
-    field.boxes = boxesOf(entry.path, entry.text);
-    field.asOpened = entry.text;
+    const std::size_t index = indexOf(entry.path);
+    fields_[index].line = entry.text;
+    read(index, Line::rewritten, setting);
+    fields_[index].asOpened = entry.text;
   }
-  Field& low = at(path::low);
-  if (!low.asOpened.empty()) low.boxes = boxesOf(path::low, low.asOpened, boxes(path::high));
-  for (std::size_t i = 0; i < fields_.size(); ++i) read(i);
   findContradictions();
 }
 
 void CaseDraft::clear() {
   fields_.assign(fields_.size(), {});
   contradictions_.clear();
-  offer(system_);
 }
 
+/// A bare number that Undo brought back says what it is in before another unit stands beside it.
 void CaseDraft::offer(UnitSystem system) {
+  Field& height = at(path::height);
+  if (system != system_ && height.state == FieldState::read) height.line = lineForm(height.entry);
   system_ = system;
-  for (const std::string_view path : {path::height, path::weight})
-    if (boxes(path).isEmpty()) at(path).boxes.unit = offeredUnit(path, system);
 }
-
-const Boxes& CaseDraft::boxes(std::string_view path) const { return at(path).boxes; }
 
 FieldState CaseDraft::state(std::string_view path) const {
   return isContradicted(path) ? FieldState::refused : at(path).state;
@@ -141,15 +162,13 @@ std::optional<Refusal> CaseDraft::refusal(std::string_view path) const {
 std::string CaseDraft::text(std::string_view path) const {
   const Field& field = at(path);
   if (!field.asOpened.empty()) return field.asOpened;
-  if (field.boxes.isEmpty()) return {};
-  return composed(path, field.boxes, boxes(path::high));
+  return field.state == FieldState::read ? field.entry : field.line;
 }
 
-std::optional<std::string_view> CaseDraft::pendingPath() const {
-  if (at(path::high).state == FieldState::pending) return path::high;  // and not the low end that hangs on it
+std::optional<std::string_view> CaseDraft::changingPath() const {
   for (std::size_t i = 0; i < fields_.size(); ++i)
     if (fields_[i].state == FieldState::pending) return pathAt(i);
-  return refusedPath();
+  return std::nullopt;
 }
 
 std::optional<std::string_view> CaseDraft::refusedPath() const {
@@ -158,9 +177,15 @@ std::optional<std::string_view> CaseDraft::refusedPath() const {
   return std::nullopt;
 }
 
+std::optional<std::string_view> CaseDraft::pendingPath() const {
+  const auto changing = changingPath();
+  return changing ? changing : refusedPath();
+}
+
 bool CaseDraft::isEmpty() const {
-  return std::all_of(fields_.begin(), fields_.end(),
-                     [](const Field& field) { return field.boxes.isEmpty(); });
+  return std::all_of(fields_.begin(), fields_.end(), [](const Field& field) {
+    return isBlank(field.line) && field.state != FieldState::pending;
+  });
 }
 
 bool CaseDraft::isContradicted(std::string_view path) const {
@@ -175,7 +200,7 @@ Case CaseDraft::caseWithout(std::span<const Refusal> contradictions) const {
     const bool contradicted = std::any_of(contradictions.begin(), contradictions.end(),
                                           [&](const Refusal& refusal) { return refusal.path == path; });
     if (fields_[i].state != FieldState::read || contradicted) continue;
-    [[maybe_unused]] const auto set = setEntry(inputs, path, text(path));
+    [[maybe_unused]] const auto set = setEntry(inputs, path, fields_[i].entry);
     assert(set);
   }
   return inputs;
@@ -192,7 +217,7 @@ Case CaseDraft::toCase() const { return caseWithout(contradictions_); }
 std::vector<WrittenEntry> CaseDraft::entries() const {
   std::vector<WrittenEntry> all;
   for (std::size_t i = 0; i < fields_.size(); ++i)
-    if (!fields_[i].boxes.isEmpty()) all.push_back({std::string(pathAt(i)), text(pathAt(i))});
+    if (!isBlank(fields_[i].line)) all.push_back({std::string(pathAt(i)), text(pathAt(i))});
   return all;
 }
 

@@ -7,6 +7,7 @@
 #include "core/unit/conversion.h"
 #include "core/unit/print.h"
 #include "core/words/phrasebook.h"
+#include "core/words/step_parts.h"
 
 namespace wardchalk {
 
@@ -177,6 +178,21 @@ std::string readBack(std::string_view path, const Case& inputs, const HouseRules
 
 bool isReadBackConverted(std::string_view path, const Case& inputs) {
   return readPart(path, inputs, Converted{});
+}
+
+std::string forThisChild(std::string_view path, const Worksheet& sheet) {
+  const bool low = path == path::low;
+  const auto& end = low ? sheet.given.reference.low : sheet.given.reference.high;
+  if (!end) return {};
+  const bool perDay = end->perTime == PerTime::day;
+  const Step* step = sheet.step(low      ? perDay ? StepId::lowDay : StepId::lowDose
+                                : perDay ? StepId::limitDay
+                                         : StepId::limitDose);
+  const auto* solved = step ? std::get_if<Solved>(&step->body) : nullptr;
+  if (!solved || end->perSize == PerSize::none) return {};
+  const std::string amount = printed(Quantity{solved->result, solved->product.left.over.front()});
+  return say(perDay ? PhraseId::readback_forThisChildDay : PhraseId::readback_forThisChild,
+             {{"amount", amount}});
 }
 
 }  // namespace wardchalk

@@ -3,6 +3,7 @@
 #include <string>
 #include <string_view>
 
+#include "core/check/worksheet.h"
 #include "core/medicine/case.h"
 #include "core/rules/house_rules.h"
 
@@ -19,5 +20,9 @@ namespace wardchalk {
 [[nodiscard]] std::string readBack(std::string_view path, const Case& inputs, const HouseRules& rules);
 /// Whether the entry at `path` is a size that is read back in another unit than it is written in.
 [[nodiscard]] bool isReadBackConverted(std::string_view path, const Case& inputs);
+
+/// What an end of the reference, at `path`, comes to for this child: "84 mg in one dose for this child".
+/// Empty where it is not worked out, or is as it stands.
+[[nodiscard]] std::string forThisChild(std::string_view path, const Worksheet& sheet);
 
 }  // namespace wardchalk

@@ -7,6 +7,7 @@
 #include "core/number/decimal_text.h"
 #include "core/number/unseen_text.h"
 #include "core/unit/print.h"
+#include "core/words/field_names.h"
 #include "core/words/isolated.h"
 #include "core/words/phrase_id_list.h"
 #include "core/words/phrasebook.h"
@@ -309,6 +310,8 @@ std::string placedSentence(const Refusal& refusal) {
 
 std::string sentence(const Finding& finding) {
   if (finding.code == FindingCode::basisDoesNotFit) return basisSentence(finding);
+  if (finding.code == FindingCode::finishTyping && finding.argument<ArgumentWord>("reason"))
+    return say(PhraseId::finding_cannotBeRead);
   std::vector<Filling> fillings = argumentFillings(finding);
   for (Filling& filling : wordFillings(finding)) fillings.push_back(std::move(filling));
   return say(phraseFor(finding), fillings);
@@ -334,10 +337,12 @@ std::string verdictTitle(const Worksheet& sheet) {
     case VerdictKind::undecided:
       break;
   }
-  if (sheet.deciding)
-    return say(sheet.findings[*sheet.deciding].code == FindingCode::finishTyping
-                   ? PhraseId::title_finishTyping
-                   : PhraseId::title_undecided);
+  if (sheet.deciding) {
+    const Finding& deciding = sheet.findings[*sheet.deciding];
+    if (deciding.code != FindingCode::finishTyping) return say(PhraseId::title_undecided);
+    if (!deciding.argument<ArgumentWord>("reason")) return say(PhraseId::title_finishTyping);
+    return say(PhraseId::title_cannotBeRead, {{"field", fieldName(deciding.field)}});
+  }
   const Need* need = firstNeed(sheet);
   if (!need) return say(PhraseId::title_undecided);
   return say(PhraseId::title_undecidedNeed, {{"what", sentence(*need)}});

@@ -18,8 +18,8 @@ from gi.repository import Atspi, GLib  # noqa: E402
 PATIENCE = 60  # seconds; nothing here waits for time, only for conditions
 
 # What is typed from the first field on, Enter after each; an empty one is left as it is.
-KEYS = ["103 cm", "17.2 kg", "", "", "Plover", "oral", "80 mg/dose", "every 12 h", "", "120 mg/m2/dose", "", "every 12 h",
-        "Bench list, p. 4", "liquid", "25 mg/1 mL"]
+KEYS = ["103 cm", "17.2 kg", "", "Plover", "oral", "80 mg", "every 12 h", "", "120 mg/m2/dose", "every 12 h",
+        "Bench list, p. 4", "", "", "liquid", "25 mg in 1 mL"]
 
 # What each field then says of itself, by the label beside it.
 READ_BACK = [("Height", "103 centimetres"), ("Weight", "17.2 kilograms"), ("How often", "2 doses in 24 h, one every 12 h")]
@@ -176,7 +176,7 @@ class Changes:
 def ask_first(client):
     """An order to ask about shows its amount when it is chosen how the question was settled."""
     changes = Changes()
-    client.write("Dose ordered", "55")
+    client.write("Dose ordered", "55 mg")
     print(wait_for("the flag of an order to ask about", lambda: client.reads("ASK BEFORE GIVING")))
     wait_for("the amount held back", lambda: client.reads("Ask first. The amount is told once it is said how"))
     assert client.reads("Measure") is None
@@ -202,13 +202,13 @@ def ask_first(client):
 
 def refused(client):
     """A figure that cannot be read is answered beside its field, and leaves neither verdict nor amount."""
-    field = client.write("Dose ordered", ".5")
+    field = client.write("Dose ordered", ".5 mg")
     wait_for("the refusal", lambda: "0.5" in field.get_description() and "zero" in field.get_description())
     print(field.get_description())
-    print(wait_for("no verdict", lambda: client.reads("NO VERDICT")))
+    print(wait_for("no verdict", lambda: client.reads("NO VERDICT: dose ordered cannot be read yet")))
     print(wait_for("no amount", lambda: client.reads("No amount yet")))
     assert client.reads("Measure") is None
-    client.write("Dose ordered", "80")
+    client.write("Dose ordered", "80 mg")
     wait_for("the flag as before", lambda: client.reads("SAFE by this reference"))
 
 

@@ -4,12 +4,12 @@
 
 #include <algorithm>
 
+#include "core/entry/read_schedule.h"
+#include "core/entry/read_strength.h"
 #include "core/medicine/schedule.h"
 #include "core/number/decimal_text.h"
 #include "core/rules/house_rules.h"
 #include "core/unit/conversion.h"
-#include "core/entry/read_schedule.h"
-#include "core/entry/read_strength.h"
 
 namespace wardchalk::test::conventions_test {
 
@@ -68,8 +68,8 @@ TEST(Conventions, frequenciesAreDosesInADay) {
 }
 
 TEST(Conventions, misreadFrequenciesAreRefusedAndNoneIsOffered) {
-  // Joint Commission "Do Not Use" list and ISMP list of error-prone abbreviations (read). They look like each other and
-  // like QID: the order is to be read again.
+  // Joint Commission "Do Not Use" list and ISMP list of error-prone abbreviations (read). They look like each
+  // other and like QID: the order is to be read again.
   for (const char* typed : {"QD", "qd", "QOD", "qod", "o.d.", "q1d"}) {
     const Result<Schedule> schedule = valueOf(readOrderSchedule(typed));
     ASSERT_FALSE(schedule) << typed;

@@ -3,7 +3,6 @@
 #include <QUndoCommand>
 #include <algorithm>
 
-#include "core/medicine/paths.h"
 #include "core/record/case_entry.h"
 #include "ui/form/field_table.h"
 #include "ui/theme/text.h"
@@ -13,13 +12,13 @@ namespace wardchalk::ui {
 /// One change of one field.
 class CaseEditor::Edit : public QUndoCommand {
  public:
-  Edit(CaseEditor& editor, QString path, Boxes before, Boxes after, int typing)
+  Edit(CaseEditor& editor, QString path, std::string before, std::string after, int typing)
       : editor_(editor),
         path_(std::move(path)),
         before_(std::move(before)),
         after_(std::move(after)),
         typing_(typing) {
-    setText(tr("%1", "what Undo takes back").arg(nameOf(fieldSpec(path_.toStdString()))));
+    setText(nameOf(fieldSpec(path_.toStdString())));
   }
 
   void undo() override { editor_.putBack(path_, before_); }
@@ -43,82 +42,107 @@ class CaseEditor::Edit : public QUndoCommand {
   }
 
  private:
-  static QString tr(const char* text, const char* comment) { return CaseEditor::tr(text, comment); }
-
   CaseEditor& editor_;
   QString path_;
-  Boxes before_;
-  Boxes after_;
+  std::string before_;
+  std::string after_;
   int typing_;
   bool done_ = false;
 };
 
-/// All fields of a room changed at once.
-class CaseEditor::Filling : public QUndoCommand {
+/// Several lines changed at once: a room was filled from a list, or what was read was written. Each is read,
+/// and left as it stands.
+class CaseEditor::Lines : public QUndoCommand {
  public:
-  Filling(CaseEditor& editor, const QString& name, std::vector<FieldBoxes> before,
-          std::vector<FieldBoxes> after)
-      : QUndoCommand(name), editor_(editor), before_(std::move(before)), after_(std::move(after)) {}
+  enum class State : std::uint8_t { toDo, done };
+
+  Lines(CaseEditor& editor, const QString& name, FieldLines before, FieldLines after, State state)
+      : QUndoCommand(name),
+        editor_(editor),
+        before_(std::move(before)),
+        after_(std::move(after)),
+        state_(state) {}
 
   void undo() override { editor_.putAll(before_); }
-  void redo() override { editor_.putAll(after_); }
+  void redo() override {
+    if (std::exchange(state_, State::toDo) == State::toDo) editor_.putAll(after_);
+  }
 
  private:
   CaseEditor& editor_;
-  std::vector<FieldBoxes> before_;
-  std::vector<FieldBoxes> after_;
+  FieldLines before_;
+  FieldLines after_;
+  State state_;
 };
 
 CaseEditor::CaseEditor(QObject* parent) : QObject(parent), undoStack_(this) {}
 
-void CaseEditor::edit(const QString& path, const Boxes& boxes) {
-  const Boxes& before = draft_.boxes(path.toStdString());
-  if (before == boxes) return;
-  undoStack_.push(new Edit(*this, path, before, boxes, typing_));
+void CaseEditor::edit(const QString& path, const QString& line) {
+  const std::string& before = draft_.line(path.toStdString());
+  if (before == line.toStdString()) return;
+  undoStack_.push(new Edit(*this, path, before, line.toStdString(), typing_));
 }
 
-void CaseEditor::put(const QString& path, const Boxes& boxes) {
-  draft_.set(path.toStdString(), boxes);
+void CaseEditor::touch(const QString& path) {
+  draft_.touch(path.toStdString());
   Q_EMIT changed();
 }
 
-void CaseEditor::putBack(const QString& path, const Boxes& boxes) {
-  draft_.set(path.toStdString(), boxes);
-  draft_.commit(path.toStdString());
+void CaseEditor::put(const QString& path, const std::string& line) {
+  draft_.set(path.toStdString(), line);
+  Q_EMIT changed();
+}
+
+/// What Undo brings back is read, and not written anew until somebody edits it.
+void CaseEditor::putBack(const QString& path, const std::string& line) {
+  draft_.set(path.toStdString(), line);
+  draft_.commitAsItStands(path.toStdString());
   ++typing_;
   Q_EMIT changed();
   Q_EMIT takenBack(path);
 }
 
-void CaseEditor::fill(const QString& name, std::string_view room, const std::vector<WrittenEntry>& entries) {
-  const auto textOf = [&](std::string_view path) {
-    const auto found = std::find_if(entries.begin(), entries.end(),
-                                    [&](const WrittenEntry& entry) { return entry.path == path; });
-    return found == entries.end() ? std::string_view() : std::string_view(found->text);
-  };
-  const Boxes high = boxesOf(path::high, textOf(path::high));
-  std::vector<FieldBoxes> before;
-  std::vector<FieldBoxes> after;
-  for (const CaseEntry& entry : caseEntries()) {
-    if (!entry.path.starts_with(room)) continue;
-    const std::string_view text = textOf(entry.path);
-    before.emplace_back(entry.path, draft_.boxes(entry.path));
-    after.emplace_back(entry.path, text.empty() ? Boxes{} : boxesOf(entry.path, text, high));
-  }
-  undoStack_.push(new Filling(*this, name, std::move(before), std::move(after)));
-}
-
-void CaseEditor::putAll(const std::vector<FieldBoxes>& fields) {
-  for (const auto& [path, boxes] : fields) draft_.set(path, boxes);
-  for (const auto& [path, boxes] : fields) draft_.commit(path);
+void CaseEditor::putAll(const FieldLines& fields) {
+  for (const auto& [path, line] : fields) draft_.set(path, line);
+  for (const auto& [path, line] : fields) draft_.commitAsItStands(path);
   ++typing_;
   Q_EMIT changed();
 }
 
+CaseEditor::FieldLines CaseEditor::linesNow() const {
+  FieldLines lines;
+  for (const CaseEntry& entry : caseEntries()) lines.emplace_back(entry.path, draft_.line(entry.path));
+  return lines;
+}
+
+void CaseEditor::fill(const QString& name, std::string_view room, const std::vector<WrittenEntry>& entries) {
+  CaseDraft filled;
+  filled.open(entries);
+  FieldLines before;
+  FieldLines after;
+  for (const CaseEntry& entry : caseEntries()) {
+    if (!entry.path.starts_with(room)) continue;
+    before.emplace_back(entry.path, draft_.line(entry.path));
+    after.emplace_back(entry.path, filled.line(entry.path));
+  }
+  undoStack_.push(new Lines(*this, name, std::move(before), std::move(after), Lines::State::toDo));
+}
+
 void CaseEditor::finish(const QString& path) {
   if (draft_.state(path.toStdString()) != FieldState::pending) return;
+  const FieldLines before = linesNow();
   draft_.commit(path.toStdString());
   ++typing_;
+  FieldLines was;
+  FieldLines is;
+  for (const auto& [one, line] : before) {
+    if (draft_.line(one) == line) continue;
+    was.emplace_back(one, line);
+    is.emplace_back(one, draft_.line(one));
+  }
+  if (!is.empty())
+    undoStack_.push(new Lines(*this, nameOf(fieldSpec(path.toStdString())), std::move(was), std::move(is),
+                              Lines::State::done));
   Q_EMIT changed();
 }
 

@@ -23,12 +23,15 @@ class CaseEditor : public QObject {
   [[nodiscard]] const CaseDraft& draft() const { return draft_; }
   [[nodiscard]] QUndoStack& undoStack() { return undoStack_; }
 
-  /// What now stands in a field. Changes of one field are one step back until it is read.
-  void edit(const QString& path, const Boxes& boxes);
+  /// What now stands in the line of a field. Changes of one field are one step back until it is read.
+  void edit(const QString& path, const QString& line);
+  /// The line is being changed, though it does not show it yet.
+  void touch(const QString& path);
   /// These entries, as a file has them, take the place of everything under `room` ("reference."), in one step
   /// back that is called `name`. Every field of the room is read at once.
   void fill(const QString& name, std::string_view room, const std::vector<WrittenEntry>& entries);
-  /// Reads a field that is being changed.
+  /// Reads a field that is being changed. That its line is then written in the safe form, and what the entry
+  /// fills besides, is a step of its own.
   void finish(const QString& path);
   /// Reads every field that is being changed.
   void finishAll();
@@ -54,12 +57,14 @@ class CaseEditor : public QObject {
 
  private:
   class Edit;
-  class Filling;
-  using FieldBoxes = std::pair<std::string_view, Boxes>;
+  class Lines;
+  /// What stands in the line of each of some fields.
+  using FieldLines = std::vector<std::pair<std::string_view, std::string>>;
+  [[nodiscard]] FieldLines linesNow() const;
   void forgetSteps();
-  void put(const QString& path, const Boxes& boxes);
-  void putAll(const std::vector<FieldBoxes>& fields);
-  void putBack(const QString& path, const Boxes& boxes);
+  void put(const QString& path, const std::string& line);
+  void putBack(const QString& path, const std::string& line);
+  void putAll(const FieldLines& fields);
 
   CaseDraft draft_;
   QUndoStack undoStack_;

@@ -3,22 +3,20 @@
 #include <QList>
 #include <QWidget>
 
-#include "core/record/field_text.h"
-#include "core/words/phrasebook.h"
 #include "ui/form/field_table.h"
-#include "ui/form/quiet_line.h"
 
 class QAbstractButton;
 class QBoxLayout;
 class QLabel;
-class QLineEdit;
 
 namespace wardchalk::ui {
 
-class ChoiceBox;
+class AnswerLine;
+class EntryLine;
+class QuietLine;
 
-/// One field of the form: its label, the boxes of its kind, and the quiet line below. It shows what the draft
-/// holds and tells what is typed; it reads and judges nothing.
+/// One field of the form: its label, its line of text, and below how it was understood. It shows what the
+/// draft holds and tells what is typed; it reads and judges nothing.
 class FieldEdit : public QWidget {
   Q_OBJECT
 
@@ -28,26 +26,43 @@ class FieldEdit : public QWidget {
   [[nodiscard]] const FieldSpec& spec() const { return spec_; }
   [[nodiscard]] QString path() const;
 
-  [[nodiscard]] Boxes boxes() const;
-  /// Shows these boxes; tells nobody.
-  void setBoxes(const Boxes& boxes);
+  /// What stands in the line; the id of a word that was chosen, "true" of a tick.
+  [[nodiscard]] QString entry() const;
+  /// Shows this entry; tells nobody.
+  void setEntry(const std::string& entry);
+  void setBareUnit(const QString& unit);
+  /// A line that only tells what it holds: it was taken from a list.
+  void setLocked(bool locked);
 
-  void say(const QString& text, QuietLine::Tone tone);
+  /// How it was understood, or a hint.
+  void sayQuietly(const QString& text);
+  /// Why it is refused; `writes`: what each button would write.
+  void refuse(const QString& why, const QStringList& writes);
+  [[nodiscard]] bool isRefused() const;
+  /// What is said of the field now, quietly or not.
   [[nodiscard]] QString line() const;
-  /// Columns the field takes, of twelve; a narrow one takes half the row while it must say why it is refused.
-  [[nodiscard]] int columns() const;
+  /// Stands below the row of the field while it is refused.
+  [[nodiscard]] AnswerLine* answer() const { return answer_; }
+  /// In a row where another field is refused, the line below gives way.
+  void giveWay(bool away);
+
   /// Whether a number of the working that came from this field is pointed at.
   void setLit(bool lit);
-
-  /// The boxes in view that take the keyboard, in order.
-  [[nodiscard]] QList<QWidget*> stops() const;
+  /// Whether Enter stops here on its way. A tick is no stop: the next key would be meant for a line.
+  [[nodiscard]] bool isStop() const { return flag_ == nullptr; }
+  [[nodiscard]] QWidget* stop() const;
   void focusFirst();
+  /// Takes what an input method still composes.
+  void endComposing();
 
  Q_SIGNALS:
-  void edited(const QString& path, const wardchalk::Boxes& boxes);  ///< something was typed or walked to
-  void finished(const QString& path);  ///< read it: a choice, Enter, or the field was left
+  void edited(const QString& path, const QString& entry);  ///< something else stands here
+  void touched(const QString& path);                       ///< something else is about to stand here
+  void finished(const QString& path);                      ///< read it
   void next(const QString& path);
   void previous(const QString& path);
+  void undoWanted();
+  void redoWanted();
   void pointedAt(const QString& path);  ///< the keyboard came here, or the mouse rests here; "" when it left
 
  protected:
@@ -57,32 +72,24 @@ class FieldEdit : public QWidget {
   void paintEvent(QPaintEvent* event) override;
 
  private:
-  void buildBoxes(QBoxLayout* row);
-  void buildSecond(QBoxLayout* row);
-  void buildSecondUnit(QBoxLayout* row);
-  void buildChoice(QBoxLayout* row);
-  void buildFlag(QBoxLayout* row);
-  [[nodiscard]] QLineEdit* makeLine(const char* role);
-  [[nodiscard]] ChoiceBox* makeChoice(const char* role);
-  void nameBoxes();
-  void showSecond();
-  void tell();
-  void finishChoice();
-  bool pressedEnter(QWidget* at, bool back);
-  [[nodiscard]] QWidget* nextUnfilled(QWidget* at) const;
-  [[nodiscard]] bool keepsFocus() const;
+  void buildLine(QBoxLayout* column);
+  void buildFlag(QBoxLayout* column);
+  void writtenTo();
+  void write(const QString& entry);
+  void openChoices();
+  [[nodiscard]] QString shownOf(const QString& entry) const;
+  [[nodiscard]] QString entryOf(const QString& shown) const;
   [[nodiscard]] bool keepsLine() const;
+  bool pressedEnter(Qt::KeyboardModifiers with);
+  void left(Qt::FocusReason reason);
+  void describe();
 
   const FieldSpec& spec_;
   QLabel* label_ = nullptr;
-  QLineEdit* text_ = nullptr;
-  ChoiceBox* choice_ = nullptr;
+  EntryLine* text_ = nullptr;
   QAbstractButton* flag_ = nullptr;
-  ChoiceBox* unit_ = nullptr;
-  QLabel* between_ = nullptr;
-  QLineEdit* second_ = nullptr;
-  ChoiceBox* secondUnit_ = nullptr;
-  QuietLine* line_ = nullptr;
+  QuietLine* quiet_ = nullptr;
+  AnswerLine* answer_ = nullptr;
   bool lit_ = false;
 };
 

@@ -1,12 +1,10 @@
 #include "ui/form/field_table.h"
 
 #include <QCoreApplication>
-#include <QStringList>
 #include <algorithm>
 #include <array>
 
 #include "core/medicine/paths.h"
-#include "core/unit/unit.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -42,59 +40,59 @@ using V = InView;
 
 // clang-format off
 constexpr std::array table = {
-    FieldSpec{path::height, G::child, K::quantity, V::always, 6, LABEL("Heigh&t"), nullptr},
-    FieldSpec{path::weight, G::child, K::quantity, V::always, 6, LABEL("&Weight"), nullptr},
-    FieldSpec{path::age, G::child, K::quantity, V::always, 6, LABEL("&Age"), nullptr},
-    FieldSpec{path::sex, G::child, K::choice, V::always, 6, LABEL("Se&x"), HINT("only to judge the size"), sexes},
-    FieldSpec{path::bsa, G::child, K::quantity, V::unfolded, 6, LABEL("Charted BSA"), HINT("if the chart states it")},
-    FieldSpec{path::weightMethod, G::child, K::choice, V::unfolded, 6, LABEL("Weight was"), nullptr, methods},
+    FieldSpec{path::height, G::child, K::quantity, V::always, 4, LABEL("Heigh&t"), nullptr},
+    FieldSpec{path::weight, G::child, K::quantity, V::always, 4, LABEL("&Weight"), nullptr},
+    FieldSpec{path::age, G::child, K::quantity, V::always, 4, LABEL("&Age"), nullptr},
+    FieldSpec{path::sex, G::child, K::words, V::unfolded, 4, LABEL("Se&x"), HINT("only to judge the size"), sexes},
+    FieldSpec{path::bsa, G::child, K::quantity, V::unfolded, 4, LABEL("Charted BSA"), HINT("if the chart states it")},
+    FieldSpec{path::weightMethod, G::child, K::words, V::unfolded, 4, LABEL("Weight was"), nullptr, methods},
     FieldSpec{path::bornEarly, G::child, K::flag, V::unfolded, 6, LABEL("Born early"), nullptr},
     FieldSpec{path::sizeConfirmed, G::child, K::flag, V::unfolded, 6, LABEL("Unusual size is right"), nullptr},
 
-    FieldSpec{path::medicine, G::order, K::words, V::always, 6, LABEL("&Medicine"), nullptr},
-    FieldSpec{path::route, G::order, K::choice, V::always, 6, LABEL("&Route"), nullptr, routes},
-    FieldSpec{path::dose, G::order, K::dose, V::always, 12, LABEL("&Dose ordered"), HINT("number, unit, and what it is for")},
-    FieldSpec{path::schedule, G::order, K::words, V::always, 6, LABEL("How &often"), HINT("such as every 6 h, 3 times a day")},
+    FieldSpec{path::medicine, G::order, K::words, V::always, 8, LABEL("&Medicine"), nullptr},
+    FieldSpec{path::route, G::order, K::words, V::always, 4, LABEL("&Route"), nullptr, routes},
+    FieldSpec{path::dose, G::order, K::quantity, V::always, 6, LABEL("&Dose ordered"), nullptr},
+    FieldSpec{path::schedule, G::order, K::quantity, V::always, 6, LABEL("How &often"), nullptr},
     FieldSpec{path::asNeeded, G::order, K::flag, V::always, 6, LABEL("Only as &needed"), nullptr},
-    FieldSpec{path::maxDosesPerDay, G::order, K::words, V::unfolded, 6, LABEL("At most, doses in 24 h"), nullptr},
-    FieldSpec{path::title, G::order, K::words, V::unfolded, 6, LABEL("Title of this sheet"), HINT("no names or numbers of people")},
+    FieldSpec{path::maxDosesPerDay, G::order, K::words, V::asNeeded, 6, LABEL("At most, doses in 24 h"), nullptr},
+    FieldSpec{path::title, G::order, K::words, V::unfolded, 12, LABEL("Title of this sheet"), HINT("no names or numbers of people")},
 
-    FieldSpec{path::high, G::reference, K::dose, V::always, 12, LABEL("U&p to"), HINT("the most that the reference allows")},
-    FieldSpec{path::low, G::reference, K::lowEnd, V::always, 3, LABEL("From, if &stated"), nullptr},
-    FieldSpec{path::referenceSchedule, G::reference, K::words, V::always, 5, LABEL("How often, &if stated"), nullptr},
-    FieldSpec{path::source, G::reference, K::words, V::always, 4, LABEL("Source and pa&ge"), nullptr},
-    FieldSpec{path::limitOnly, G::reference, K::flag, V::unfolded, 6, LABEL("A limit, not a usual dose"), nullptr},
-    FieldSpec{path::referenceRoute, G::reference, K::choice, V::unfolded, 6, LABEL("For the route"), nullptr, routes},
-    FieldSpec{path::maxPerDose, G::reference, K::dose, V::unfolded, 12, LABEL("Maximum in one dose"), nullptr},
-    FieldSpec{path::maxPerDay, G::reference, K::dose, V::unfolded, 12, LABEL("Maximum in 24 h"), nullptr},
-    FieldSpec{path::ageFrom, G::reference, K::quantity, V::unfolded, 6, LABEL("Age from"), nullptr},
-    FieldSpec{path::ageOver, G::reference, K::quantity, V::unfolded, 6, LABEL("Age over"), nullptr},
-    FieldSpec{path::ageBelow, G::reference, K::quantity, V::unfolded, 6, LABEL("Age below"), nullptr},
-    FieldSpec{path::ageUpTo, G::reference, K::quantity, V::unfolded, 6, LABEL("Age up to"), nullptr},
-    FieldSpec{path::weightFrom, G::reference, K::quantity, V::unfolded, 6, LABEL("Weight from"), nullptr},
-    FieldSpec{path::weightOver, G::reference, K::quantity, V::unfolded, 6, LABEL("Weight over"), nullptr},
-    FieldSpec{path::weightBelow, G::reference, K::quantity, V::unfolded, 6, LABEL("Weight below"), nullptr},
-    FieldSpec{path::weightUpTo, G::reference, K::quantity, V::unfolded, 6, LABEL("Weight up to"), nullptr},
-    FieldSpec{path::bsaFrom, G::reference, K::quantity, V::unfolded, 6, LABEL("BSA from"), nullptr},
-    FieldSpec{path::bsaOver, G::reference, K::quantity, V::unfolded, 6, LABEL("BSA over"), nullptr},
-    FieldSpec{path::bsaBelow, G::reference, K::quantity, V::unfolded, 6, LABEL("BSA below"), nullptr},
-    FieldSpec{path::bsaUpTo, G::reference, K::quantity, V::unfolded, 6, LABEL("BSA up to"), nullptr},
+    FieldSpec{path::low, G::reference, K::quantity, V::always, 4, LABEL("From, if &stated"), nullptr},
+    FieldSpec{path::high, G::reference, K::quantity, V::always, 4, LABEL("U&p to"), nullptr},
+    FieldSpec{path::limitOnly, G::reference, K::flag, V::always, 4, LABEL("maximum only"), nullptr},
+    FieldSpec{path::referenceSchedule, G::reference, K::quantity, V::always, 6, LABEL("How often, &if stated"), nullptr},
+    FieldSpec{path::source, G::reference, K::words, V::always, 6, LABEL("Source and pa&ge"), nullptr},
+    FieldSpec{path::maxPerDose, G::reference, K::quantity, V::always, 6, LABEL("Most in one dose"), nullptr},
+    FieldSpec{path::maxPerDay, G::reference, K::quantity, V::always, 6, LABEL("Most in 24 h"), nullptr},
+    FieldSpec{path::referenceRoute, G::reference, K::words, V::unfolded, 6, LABEL("For the route"), nullptr, routes},
+    FieldSpec{path::ageFrom, G::reference, K::quantity, V::unfolded, 3, LABEL("Age from"), nullptr},
+    FieldSpec{path::ageOver, G::reference, K::quantity, V::unfolded, 3, LABEL("Age over"), nullptr},
+    FieldSpec{path::ageBelow, G::reference, K::quantity, V::unfolded, 3, LABEL("Age below"), nullptr},
+    FieldSpec{path::ageUpTo, G::reference, K::quantity, V::unfolded, 3, LABEL("Age up to"), nullptr},
+    FieldSpec{path::weightFrom, G::reference, K::quantity, V::unfolded, 3, LABEL("Weight from"), nullptr},
+    FieldSpec{path::weightOver, G::reference, K::quantity, V::unfolded, 3, LABEL("Weight over"), nullptr},
+    FieldSpec{path::weightBelow, G::reference, K::quantity, V::unfolded, 3, LABEL("Weight below"), nullptr},
+    FieldSpec{path::weightUpTo, G::reference, K::quantity, V::unfolded, 3, LABEL("Weight up to"), nullptr},
+    FieldSpec{path::bsaFrom, G::reference, K::quantity, V::unfolded, 3, LABEL("BSA from"), nullptr},
+    FieldSpec{path::bsaOver, G::reference, K::quantity, V::unfolded, 3, LABEL("BSA over"), nullptr},
+    FieldSpec{path::bsaBelow, G::reference, K::quantity, V::unfolded, 3, LABEL("BSA below"), nullptr},
+    FieldSpec{path::bsaUpTo, G::reference, K::quantity, V::unfolded, 3, LABEL("BSA up to"), nullptr},
 
-    FieldSpec{path::stockKind, G::stock, K::choice, V::always, 4, LABEL("Stoc&k is"), nullptr, kinds},
-    FieldSpec{path::strength, G::stock, K::strength, V::always, 8, LABEL("&Label says"), HINT("amount in a volume or a tablet")},
-    FieldSpec{path::dividesInto, G::stock, K::choice, V::solid, 6, LABEL("Tablet can be given in"), nullptr, pieces},
-    FieldSpec{path::content, G::stock, K::quantity, V::powder, 6, LABEL("Vial holds"), nullptr},
-    FieldSpec{path::diluent, G::stock, K::quantity, V::powder, 6, LABEL("Liquid added"), nullptr},
-    FieldSpec{path::finalVolume, G::stock, K::quantity, V::powder, 6, LABEL("Volume after mixing"), nullptr},
-    FieldSpec{path::displacement, G::stock, K::quantity, V::powder, 6, LABEL("Powder takes up"), nullptr},
+    FieldSpec{path::stockKind, G::stock, K::words, V::always, 4, LABEL("Stoc&k is"), nullptr, kinds},
+    FieldSpec{path::strength, G::stock, K::quantity, V::always, 8, LABEL("&Label says"), nullptr},
+    FieldSpec{path::dividesInto, G::stock, K::words, V::solid, 6, LABEL("Tablet can be given in"), nullptr, pieces},
+    FieldSpec{path::content, G::stock, K::quantity, V::powder, 4, LABEL("Vial holds"), nullptr},
+    FieldSpec{path::diluent, G::stock, K::quantity, V::powder, 4, LABEL("Add"), nullptr},
+    FieldSpec{path::finalVolume, G::stock, K::quantity, V::powder, 4, LABEL("Makes"), nullptr},
+    FieldSpec{path::displacement, G::stock, K::quantity, V::powder, 4, LABEL("Powder takes up"), nullptr},
 
-    FieldSpec{path::infusionVolume, G::infusion, K::quantity, V::unfolded, 6, LABEL("Volume to run"), nullptr},
-    FieldSpec{path::infusionOver, G::infusion, K::quantity, V::unfolded, 6, LABEL("Runs over"), nullptr},
-    FieldSpec{path::dropFactor, G::infusion, K::quantity, V::unfolded, 6, LABEL("Drop factor of the set"), nullptr},
+    FieldSpec{path::infusionVolume, G::infusion, K::quantity, V::unfolded, 4, LABEL("Volume to run"), nullptr},
+    FieldSpec{path::infusionOver, G::infusion, K::quantity, V::unfolded, 4, LABEL("Runs over"), nullptr},
+    FieldSpec{path::dropFactor, G::infusion, K::quantity, V::unfolded, 4, LABEL("Drop factor"), nullptr},
     FieldSpec{path::minInfusionTime, G::infusion, K::quantity, V::unfolded, 6, LABEL("Reference: not faster than"), nullptr},
-    FieldSpec{path::maxInfusionRate, G::infusion, K::dose, V::unfolded, 12, LABEL("Reference: rate at most"), nullptr},
-    FieldSpec{path::maxConcentration, G::infusion, K::strength, V::unfolded, 12, LABEL("Reference: at most so concentrated"), nullptr},
-    FieldSpec{path::minConcentration, G::infusion, K::strength, V::unfolded, 12, LABEL("Reference: at least so concentrated"), nullptr},
+    FieldSpec{path::maxInfusionRate, G::infusion, K::quantity, V::unfolded, 6, LABEL("Reference: rate at most"), nullptr},
+    FieldSpec{path::maxConcentration, G::infusion, K::quantity, V::unfolded, 6, LABEL("Concentrated at most"), nullptr},
+    FieldSpec{path::minConcentration, G::infusion, K::quantity, V::unfolded, 6, LABEL("Concentrated at least"), nullptr},
 };
 // clang-format on
 
@@ -103,17 +101,6 @@ constexpr std::array table = {
 
 QString translated(const char* context, const char* text) {
   return QCoreApplication::translate(context, text);
-}
-
-/// Each unit of "ft in" or "drop/mL" put through `word`, joined by `between`.
-template <typename Word>
-QString eachUnit(std::string_view unit, const QString& between, Word word) {
-  QStringList words;
-  for (const QString& id : fromCore(unit).split(QLatin1Char(' '))) {
-    const auto known = unitWithId(id.toStdString());
-    words << (known ? fromCore(word(infoOf(*known))) : id);
-  }
-  return words.join(between);
 }
 
 }  // namespace
@@ -142,7 +129,7 @@ QString headingOf(FieldGroup group) {
     case FieldGroup::reference:
       return translated("Form", QT_TRANSLATE_NOOP("Form", "Reference"));
     case FieldGroup::stock:
-      return translated("Form", QT_TRANSLATE_NOOP("Form", "Stock"));
+      return translated("Form", QT_TRANSLATE_NOOP("Form", "On hand"));
     case FieldGroup::infusion:
       return translated("Form", QT_TRANSLATE_NOOP("Form", "Infusion"));
   }
@@ -152,28 +139,17 @@ QString headingOf(FieldGroup group) {
 QString moreOf(FieldGroup group) {
   switch (group) {
     case FieldGroup::child:
-      return translated("Form", QT_TRANSLATE_NOOP("Form", "charted BSA, weighing"));
+      return translated("Form", QT_TRANSLATE_NOOP("Form", "sex, charted BSA, weighing"));
     case FieldGroup::order:
-      return translated("Form", QT_TRANSLATE_NOOP("Form", "most doses, title"));
+      return translated("Form", QT_TRANSLATE_NOOP("Form", "title"));
     case FieldGroup::reference:
-      return translated("Form", QT_TRANSLATE_NOOP("Form", "maxima, bands, route"));
+      return translated("Form", QT_TRANSLATE_NOOP("Form", "bands, route"));
     case FieldGroup::stock:
       return {};
     case FieldGroup::infusion:
       return translated("Form", QT_TRANSLATE_NOOP("Form", "volume, time, drops"));
   }
   return {};
-}
-
-QString shownUnit(std::string_view unit) {
-  if (unit == "drop/mL") return translated("Unit", QT_TRANSLATE_NOOP("Unit", "drops/mL"));
-  return eachUnit(unit, QStringLiteral(" + "), [](const UnitInfo& info) { return info.one; });
-}
-
-QString spokenUnit(std::string_view unit) {
-  if (unit == "drop/mL") return translated("Unit", QT_TRANSLATE_NOOP("Unit", "drops in one millilitre"));
-  return eachUnit(unit, translated("Unit", QT_TRANSLATE_NOOP("Unit", " and ")),
-                  [](const UnitInfo& info) { return info.words; });
 }
 
 }  // namespace wardchalk::ui

@@ -10,11 +10,11 @@ namespace wardchalk::ui {
 /// The groups of the form, in the order of the papers on the desk.
 enum class FieldGroup : std::uint8_t { child, order, reference, stock, infusion };
 
-/// The kinds of boxes that a field is made of.
-enum class FieldKind : std::uint8_t { words, choice, flag, quantity, dose, lowEnd, strength };
+/// What a field holds: free words or one of a few, a tick, or an entry that is read and said back.
+enum class FieldKind : std::uint8_t { words, flag, quantity };
 
 /// When a field is in view while it is empty; one that holds something always is.
-enum class InView : std::uint8_t { always, unfolded, powder, solid };
+enum class InView : std::uint8_t { always, unfolded, powder, solid, asNeeded };
 
 /// One of a field's fixed words: its id in files and what the nurse reads.
 struct ChoiceWord {
@@ -22,7 +22,7 @@ struct ChoiceWord {
   const char* words;
 };
 
-/// All that the form knows of a field. The units it offers come from the core.
+/// All that the form knows of a field. The spellings it offers come from the core.
 struct FieldSpec {
   std::string_view path;
   FieldGroup group;
@@ -48,9 +48,5 @@ struct FieldSpec {
 /// The heading of a group, and what its button promises to unfold.
 [[nodiscard]] QString headingOf(FieldGroup group);
 [[nodiscard]] QString moreOf(FieldGroup group);
-
-/// A unit as a box of units shows it ("m²", "ft + in"), and as it is said ("square metres").
-[[nodiscard]] QString shownUnit(std::string_view unit);
-[[nodiscard]] QString spokenUnit(std::string_view unit);
 
 }  // namespace wardchalk::ui

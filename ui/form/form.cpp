@@ -10,7 +10,6 @@
 #include "core/medicine/paths.h"
 #include "core/words/read_back.h"
 #include "core/words/sentences.h"
-#include "ui/form/choice_box.h"
 #include "ui/form/field_edit.h"
 #include "ui/form/form_group.h"
 #include "ui/theme/focus_ring.h"
@@ -23,8 +22,18 @@ namespace {
 
 constexpr int leastWidth = 420;
 
-constexpr std::array systems = {std::pair{UnitSystem::metric, "metric"},
-                                std::pair{UnitSystem::household, "household"}};
+/// What the worksheet waits for: its needs, and the nurse's word for a size that is hardly possible.
+QStringList wantedFields(const Worksheet& sheet) {
+  QStringList paths;
+  for (const Need& need : sheet.needs) paths << fromCore(need.path);
+  if (sheet.finding(FindingCode::sizeImplausible)) paths << fromCore(path::sizeConfirmed);
+  return paths;
+}
+
+QString bareUnitOf(std::string_view path, UnitSystem system) {
+  if (path != path::height || system == UnitSystem::none) return {};
+  return system == UnitSystem::metric ? QStringLiteral("cm") : QStringLiteral("in");
+}
 
 }  // namespace
 
@@ -39,6 +48,7 @@ Form::Form(CaseEditor& editor, const HouseRules& rules, QWidget* parent)
   setFocusPolicy(Qt::NoFocus);
   build();
   setWidget(page_);
+  qApp->installEventFilter(this);
   new FocusRing(page_);
   connect(&editor_, &CaseEditor::changed, this, &Form::refresh);
   connect(&editor_, &CaseEditor::takenBack, this, &Form::focusField);
@@ -54,9 +64,10 @@ void Form::build() {
     auto* group = new FormGroup(id, page_);
     groups_ << group;
     column->addWidget(group);
-    if (id == FieldGroup::child) addUnitSystem(group);
+    if (id == FieldGroup::child) addUnitNote(group);
     if (id == FieldGroup::reference) addListButton(group);
     connect(group, &FormGroup::foldingChanged, this, &Form::refresh);
+    connect(group, &FormGroup::opened, this, [this, group] { openedGroup(*group); });
   }
   column->addStretch();
 }
@@ -74,12 +85,16 @@ FieldEdit* Form::addField(const FieldSpec& spec) {
   FormGroup* group = groupOf(spec);
   auto* field = new FieldEdit(spec, group);
   field->hide();
-  field->setBoxes(editor_.draft().boxes(spec.path));
+  field->setEntry(editor_.draft().line(spec.path));
+  field->setBareUnit(bareUnitOf(spec.path, editor_.draft().offered()));
   group->addField(field);
   fields_.insert(field->path(), field);
   tabsInOrder_ = false;
   connect(field, &FieldEdit::edited, &editor_, &CaseEditor::edit);
+  connect(field, &FieldEdit::touched, &editor_, &CaseEditor::touch);
   connect(field, &FieldEdit::finished, &editor_, &CaseEditor::finish);
+  connect(field, &FieldEdit::undoWanted, &editor_, [this] { editor_.undoStack().undo(); });
+  connect(field, &FieldEdit::redoWanted, &editor_, [this] { editor_.undoStack().redo(); });
   connect(field, &FieldEdit::next, this, [this](const QString& path) { step(path, 1); });
   connect(field, &FieldEdit::previous, this, [this](const QString& path) { step(path, -1); });
   connect(field, &FieldEdit::pointedAt, this, &Form::pointed);
@@ -91,25 +106,10 @@ FormGroup* Form::groupOf(const FieldSpec& spec) const {
                        [&](const FormGroup* group) { return group->group() == spec.group; });
 }
 
-void Form::addUnitSystem(FormGroup* group) {
-  auto* label = new PlainLabel(tr("&Units"), group);
-  unitSystem_ = new ChoiceBox(group);
-  unitSystem_->setObjectName(QStringLiteral("unit-system"));
-  unitSystem_->setMinimumHeight(32);
-  unitSystem_->setMinimumContentsLength(9);
-  unitSystem_->setAccessibleName(tr("Units offered for an empty height and weight"));
-  unitSystem_->addChoice("metric", tr("metric"));
-  unitSystem_->addChoice("household", tr("household", "pounds and inches"));
-  label->setBuddy(unitSystem_);
-  group->addToHeading(label, unitSystem_);
-  const auto tell = [this] {
-    UnitSystem chosen = UnitSystem::none;
-    for (const auto& [system, id] : systems)
-      if (unitSystem_->chosen() == id) chosen = system;
-    Q_EMIT unitSystemChosen(chosen);
-  };
-  connect(unitSystem_, &ChoiceBox::made, this, tell);
-  connect(unitSystem_, &ChoiceBox::passed, this, tell);
+void Form::addUnitNote(FormGroup* group) {
+  unitNote_ = new PlainLabel(group);
+  unitNote_->setObjectName(QStringLiteral("unit-note"));
+  group->addToHeading(unitNote_);
 }
 
 void Form::addListButton(FormGroup* group) {
@@ -120,17 +120,25 @@ void Form::addListButton(FormGroup* group) {
   listButton_->setAutoRaise(true);
   listButton_->setMinimumHeight(32);
   listButton_->setFocusPolicy(Qt::StrongFocus);
-  group->addToHeading(nullptr, listButton_);
+  group->addToHeading(listButton_);
   connect(listButton_, &QToolButton::clicked, this, &Form::listWanted);
 }
 
 void Form::offerList(bool offered) { listButton_->setVisible(offered); }
 
 void Form::showUnitSystem(UnitSystem system) {
-  std::string_view shown;
-  for (const auto& [one, id] : systems)
-    if (one == system) shown = id;
-  unitSystem_->choose(shown);
+  switch (system) {
+    case UnitSystem::none:
+      unitNote_->clear();
+      break;
+    case UnitSystem::metric:
+      unitNote_->setText(tr("metric: a bare height is in cm"));
+      break;
+    case UnitSystem::household:
+      unitNote_->setText(tr("household: a bare height is in inches"));
+      break;
+  }
+  for (FieldEdit* field : std::as_const(fields_)) field->setBareUnit(bareUnitOf(field->spec().path, system));
 }
 
 /// Tab walks the fields as the papers lie, and comes to a group's own controls after its fields.
@@ -138,10 +146,7 @@ void Form::orderTabs() {
   if (std::exchange(tabsInOrder_, true)) return;
   QList<QWidget*> chain;
   for (const FormGroup* group : std::as_const(groups_)) {
-    for (const FieldEdit* field : group->fields())
-      for (QWidget* box : field->findChildren<QWidget*>())
-        if (box->focusPolicy() != Qt::NoFocus && box->parentWidget() == field) chain << box;
-    if (group->group() == FieldGroup::child) chain << unitSystem_;
+    for (const FieldEdit* field : group->fields()) chain << field->stop();
     if (group->group() == FieldGroup::reference) chain << listButton_;
     chain << group->moreButton();
   }
@@ -155,9 +160,10 @@ bool Form::isInView(const FieldSpec& spec) const {
   const QWidget* focused = QApplication::focusWidget();
   const FieldEdit* made = fields_.value(path);
   if (focused && made && made->isAncestorOf(focused)) return true;
-  const std::string& kind = editor_.draft().boxes(path::stockKind).text;
+  const std::string kind = editor_.draft().text(path::stockKind);
   return (spec.inView == InView::powder && kind == "powder") ||
-         (spec.inView == InView::solid && kind == "solid");
+         (spec.inView == InView::solid && kind == "solid") ||
+         (spec.inView == InView::asNeeded && editor_.draft().line(path::asNeeded) == "true");
 }
 
 void Form::arrange() {
@@ -178,14 +184,51 @@ QList<FieldEdit*> Form::inView() const {
   return all;
 }
 
+void Form::showEntries() {
+  for (FieldEdit* field : std::as_const(fields_)) field->setEntry(editor_.draft().line(field->spec().path));
+}
+
 void Form::refresh() {
-  const CaseDraft& draft = editor_.draft();
-  for (FieldEdit* field : std::as_const(fields_)) field->setBoxes(draft.boxes(field->spec().path));
-  arrange();
-  const Case inputs = draft.toCase();
+  showEntries();
+  arrangeOnceReleased();
+  const Case inputs = editor_.draft().toCase();
   const QList<FieldEdit*> shown = inView();
   for (FieldEdit* field : shown) sayLine(*field, inputs, field == shown.last());
-  arrange();  // a refusal may need more room
+  arrangeOnceReleased();  // a refusal may need more room
+}
+
+/// Nothing moves between the press of the mouse and its release: what was pressed is what is hit.
+void Form::arrangeOnceReleased() {
+  if (pressed_)
+    arrangeWaits_ = true;
+  else
+    arrange();
+}
+
+bool Form::eventFilter(QObject* watched, QEvent* event) {
+  // a release may be lost with the window that it was meant for: a key ends the press too
+  if (event->type() == QEvent::MouseButtonPress) pressed_ = true;
+  if (event->type() == QEvent::MouseButtonRelease || event->type() == QEvent::KeyPress) {
+    pressed_ = false;
+    if (std::exchange(arrangeWaits_, false))
+      QMetaObject::invokeMethod(this, &Form::arrange, Qt::QueuedConnection);
+  }
+  return QScrollArea::eventFilter(watched, event);
+}
+
+/// How an entry was understood, and what an end of the reference comes to for this child.
+QString Form::readLine(const FieldEdit& field, const Case& inputs) const {
+  const std::string_view path = field.spec().path;
+  QStringList said;
+  const auto add = [&](const QString& text) {
+    if (!text.isEmpty()) said << text;
+  };
+  const auto& remarks = editor_.draft().remarks(path);
+  if (std::find(remarks.begin(), remarks.end(), EntryRemark::trailingZero) != remarks.end())
+    add(tr("the zero after the point was left out"));
+  const QString found = found_.value(field.path());
+  add(found.isEmpty() ? QString::fromStdString(readBack(path, inputs, rules_)) : found);
+  return said.join(QStringLiteral("; "));
 }
 
 void Form::sayLine(FieldEdit& field, const Case& inputs, bool last) {
@@ -193,21 +236,29 @@ void Form::sayLine(FieldEdit& field, const Case& inputs, bool last) {
   const QString hint = spec.hint ? QCoreApplication::translate("Hint", spec.hint) : QString();
   switch (editor_.draft().state(spec.path)) {
     case FieldState::empty:
-      return field.say(hint, QuietLine::Tone::quiet);
+      return field.sayQuietly(hint);
     case FieldState::pending:
-      return field.say(last ? tr("press Enter") : hint, QuietLine::Tone::quiet);
+      return field.sayQuietly(last ? tr("press Enter") : hint);
     case FieldState::refused:
-      return field.say(QString::fromStdString(sentence(*editor_.draft().refusal(spec.path))),
-                       QuietLine::Tone::refused);
+      return sayRefusal(field);
     case FieldState::read:
-      return field.say(QString::fromStdString(readBack(spec.path, inputs, rules_)), QuietLine::Tone::quiet);
+      return field.sayQuietly(readLine(field, inputs));
   }
+}
+
+void Form::sayRefusal(FieldEdit& field) {
+  const std::string_view path = field.spec().path;
+  const Refusal refusal = *editor_.draft().refusal(path);
+  QStringList writes;
+  for (const std::string& answer : editor_.draft().answers(path)) writes << QString::fromStdString(answer);
+  if (writes.isEmpty() && !refusal.suggestion.empty()) writes << QString::fromStdString(refusal.suggestion);
+  field.refuse(QString::fromStdString(sentence(refusal)), writes);
 }
 
 void Form::step(const QString& path, int by) {
   const QList<FieldEdit*> shown = inView();
-  FieldEdit* to = shown.value(shown.indexOf(field(path)) + by);
-  if (to) to->focusFirst();
+  for (qsizetype at = shown.indexOf(field(path)) + by; at >= 0 && at < shown.size(); at += by)
+    if (shown[at]->isStop()) return shown[at]->focusFirst();
 }
 
 /// What is pointed at: the field under the mouse, or else the one that has the keyboard.
@@ -233,10 +284,40 @@ void Form::focusTop() {
   verticalScrollBar()->setValue(0);
 }
 
+void Form::openedGroup(const FormGroup& group) {
+  for (FieldEdit* field : group.fields())
+    if (!field->isHidden() && field->spec().inView == InView::unfolded && field->isStop())
+      return field->focusFirst();
+}
+
 void Form::setWanted(const QStringList& paths) {
   if (paths == wanted_) return;
   wanted_ = paths;
-  refresh();
+  arrangeOnceReleased();
+}
+
+void Form::follow(const Worksheet& sheet) {
+  found_.clear();
+  for (const std::string_view end : {path::low, path::high})
+    if (const std::string text = forThisChild(end, sheet); !text.empty())
+      found_.insert(fromCore(end), QString::fromStdString(text));
+  setWanted(wantedFields(sheet));
+  const Case inputs = editor_.draft().toCase();
+  for (const std::string_view end : {path::low, path::high})
+    if (FieldEdit* field = fields_.value(fromCore(end));
+        field && editor_.draft().state(end) == FieldState::read)
+      field->sayQuietly(readLine(*field, inputs));
+}
+
+void Form::followNothing() {
+  found_.clear();
+  setWanted({});
+}
+
+bool Form::focusRefused() {
+  const auto path = editor_.draft().refusedPath();
+  if (path) focusField(fromCore(*path));
+  return path.has_value();
 }
 
 void Form::focusLast() { focusField(last_.isEmpty() ? inView().first()->path() : last_); }

@@ -3,15 +3,16 @@
 #include <QHash>
 #include <QScrollArea>
 
+#include "core/check/worksheet.h"
 #include "core/rules/house_rules.h"
 #include "ui/form/case_editor.h"
 #include "ui/form/field_table.h"
 
+class QLabel;
 class QToolButton;
 
 namespace wardchalk::ui {
 
-class ChoiceBox;
 class FieldEdit;
 class FormGroup;
 
@@ -33,8 +34,14 @@ class Form : public QScrollArea {
   /// Marks the field that a number of the working came from; no path marks none.
   void light(const QString& path);
 
-  /// Brings the fields that the worksheet waits for into view, folded or not. It moves no keyboard focus.
-  void setWanted(const QStringList& paths);
+  /// Follows what was worked out from the entries: the fields that it waits for come into view, folded or
+  /// not, and under the ends of the reference stands what they come to for this child. It moves no keyboard
+  /// focus.
+  void follow(const Worksheet& sheet);
+  /// Nothing is worked out: the form is empty.
+  void followNothing();
+  /// To the first field that cannot be read; false where there is none.
+  bool focusRefused();
 
   void showUnitSystem(UnitSystem system);
   /// Whether the reference may come from a list just now.
@@ -44,22 +51,30 @@ class Form : public QScrollArea {
 
  Q_SIGNALS:
   void pointedAt(const QString& path);
-  void unitSystemChosen(wardchalk::UnitSystem system);
   void listWanted();  ///< the reference is to come from a list
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   void build();
   FieldEdit* addField(const FieldSpec& spec);
   [[nodiscard]] FormGroup* groupOf(const FieldSpec& spec) const;
-  void addUnitSystem(FormGroup* group);
+  void addUnitNote(FormGroup* group);
   void addListButton(FormGroup* group);
   void orderTabs();
   void refresh();
   void arrange();
+  void arrangeOnceReleased();
+  void showEntries();
   [[nodiscard]] bool isInView(const FieldSpec& spec) const;
   [[nodiscard]] QList<FieldEdit*> inView() const;
   void sayLine(FieldEdit& field, const Case& inputs, bool last);
+  void sayRefusal(FieldEdit& field);
+  [[nodiscard]] QString readLine(const FieldEdit& field, const Case& inputs) const;
+  void setWanted(const QStringList& paths);
   void step(const QString& path, int by);
+  void openedGroup(const FormGroup& group);
   void pointed(const QString& path);
 
   CaseEditor& editor_;
@@ -67,10 +82,13 @@ class Form : public QScrollArea {
   QWidget* page_;
   QList<FormGroup*> groups_;
   QHash<QString, FieldEdit*> fields_;  // those that were in view once
-  ChoiceBox* unitSystem_ = nullptr;
+  QLabel* unitNote_ = nullptr;
   QToolButton* listButton_ = nullptr;
   bool tabsInOrder_ = false;
   QStringList wanted_;
+  QHash<QString, QString> found_;  // what an end of the reference comes to for this child
+  bool pressed_ = false;           // a button of the mouse is down
+  bool arrangeWaits_ = false;
   QString last_;
 };
 

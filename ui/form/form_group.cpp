@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/form/answer_line.h"
 #include "ui/form/field_edit.h"
 #include "ui/theme/edges.h"
 #include "ui/theme/plain_label.h"
@@ -14,7 +15,7 @@ namespace wardchalk::ui {
 namespace {
 
 constexpr int columns = 12;
-constexpr int headingHeight = 32;
+constexpr int headingHeight = 28;
 constexpr int gap = 8;
 
 }  // namespace
@@ -43,7 +44,10 @@ FormGroup::FormGroup(FieldGroup group, QWidget* parent) : QWidget(parent), group
   rows_->setSpacing(2);
   column->addLayout(heading_);
   column->addLayout(rows_);
-  connect(more_, &QToolButton::clicked, this, [this] { setUnfolded(!unfolded_); });
+  connect(more_, &QToolButton::clicked, this, [this] {
+    setUnfolded(!unfolded_);
+    if (unfolded_) Q_EMIT opened();
+  });
   nameButton();
 }
 
@@ -55,13 +59,7 @@ void FormGroup::addField(FieldEdit* field) {
   fields_.insert(std::upper_bound(fields_.begin(), fields_.end(), field, before), field);
 }
 
-void FormGroup::addToHeading(QWidget* label, QWidget* control) {
-  const int at = heading_->indexOf(more_);
-  heading_->insertWidget(at, control);
-  if (!label) return;  // it says itself what it is, and has a frame of its own
-  heading_->insertWidget(at, label);
-  headingControl_ = control;
-}
+void FormGroup::addToHeading(QWidget* control) { heading_->insertWidget(heading_->indexOf(more_), control); }
 
 void FormGroup::setUnfolded(bool unfolded) {
   if (unfolded_ == unfolded) return;
@@ -77,9 +75,10 @@ void FormGroup::nameButton() {
                                      : tr("%1: more fields (%2)").arg(headingOf(group_), moreOf(group_)));
 }
 
+/// Fields and their answers stay; what only fills up goes.
 void FormGroup::clearRows() {
   while (QLayoutItem* row = rows_->takeAt(0)) {
-    while (QLayoutItem* item = row->layout()->takeAt(0)) {
+    while (QLayoutItem* item = row->layout() ? row->layout()->takeAt(0) : nullptr) {
       if (!fields_.contains(item->widget())) delete item->widget();
       delete item;
     }
@@ -102,31 +101,51 @@ void FormGroup::fillUp(QHBoxLayout* row, int unused) {
   row->addWidget(nothing, unused);
 }
 
+/// Why fields of a row are refused, and the lines of all fields of the row give way to it.
+void FormGroup::addAnswers(const QList<FieldEdit*>& row) {
+  const bool any =
+      std::any_of(row.begin(), row.end(), [](const FieldEdit* field) { return field->isRefused(); });
+  for (FieldEdit* field : row) {
+    field->giveWay(any);
+    field->answer()->setVisible(field->isRefused());
+    if (field->isRefused()) rows_->addWidget(field->answer());
+  }
+}
+
 void FormGroup::arrange(const QList<FieldEdit*>& inView) {
-  QList<std::pair<FieldEdit*, int>> wanted;
-  for (FieldEdit* field : inView) wanted.append({field, field->columns()});
+  QList<std::pair<FieldEdit*, bool>> wanted;
+  for (FieldEdit* field : inView) wanted.append({field, field->isRefused()});
   if (wanted == arranged_ && !wanted.isEmpty()) return;
   arranged_ = wanted;
   clearRows();
-  for (FieldEdit* field : std::as_const(fields_)) field->setVisible(inView.contains(field));
+  for (FieldEdit* field : std::as_const(fields_)) {
+    field->setVisible(inView.contains(field));
+    if (!inView.contains(field)) field->answer()->hide();
+  }
   int left = 0;
   QHBoxLayout* row = nullptr;
-  for (const auto& [field, width] : std::as_const(arranged_)) {
-    if (width > left) {
-      if (row) fillUp(row, left);
+  QList<FieldEdit*> inRow;
+  const auto endRow = [&] {
+    if (row) fillUp(row, left);
+    addAnswers(inRow);
+    inRow.clear();
+  };
+  for (const auto& [field, refused] : std::as_const(arranged_)) {
+    if (field->spec().columns > left) {
+      endRow();
       row = addRow();
       left = columns;
     }
-    row->addWidget(field, width);
-    left -= width;
+    row->addWidget(field, field->spec().columns);
+    inRow << field;
+    left -= field->spec().columns;
   }
-  if (row) fillUp(row, left);
+  endRow();
 }
 
 void FormGroup::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   paintFaintRule(painter, headingHeight - 1, width(), palette());
-  if (headingControl_) paintEdge(painter, headingControl_->geometry(), palette());
 }
 
 }  // namespace wardchalk::ui

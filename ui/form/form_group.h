@@ -14,7 +14,8 @@ namespace wardchalk::ui {
 class FieldEdit;
 
 /// One paper of the form: a heading, its fields in rows of twelve columns, and a button that unfolds the
-/// rarer ones.
+/// rarer ones. Below a row with a refused field stands why, over the whole width, in the place of the lines
+/// that say how its entries were understood: no field is moved or widened for it.
 class FormGroup : public QWidget {
   Q_OBJECT
 
@@ -23,9 +24,8 @@ class FormGroup : public QWidget {
 
   /// In the order of the table, whenever it comes.
   void addField(FieldEdit* field);
-  /// A control that belongs to the whole group, at the right of its heading; without a label if it says
-  /// itself what it is.
-  void addToHeading(QWidget* label, QWidget* control);
+  /// What belongs to the whole group, at the right of its heading.
+  void addToHeading(QWidget* control);
 
   [[nodiscard]] FieldGroup group() const { return group_; }
   [[nodiscard]] bool isUnfolded() const { return unfolded_; }
@@ -38,6 +38,7 @@ class FormGroup : public QWidget {
 
  Q_SIGNALS:
   void foldingChanged();
+  void opened();  ///< by a person, who goes on in the first field that came into view
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -47,14 +48,14 @@ class FormGroup : public QWidget {
   void clearRows();
   QHBoxLayout* addRow();
   void fillUp(QHBoxLayout* row, int columns);
+  void addAnswers(const QList<FieldEdit*>& row);
 
   FieldGroup group_;
   QHBoxLayout* heading_;
   QToolButton* more_;
   QVBoxLayout* rows_;
-  QWidget* headingControl_ = nullptr;
   QList<FieldEdit*> fields_;
-  QList<std::pair<FieldEdit*, int>> arranged_;  // with the columns each took
+  QList<std::pair<FieldEdit*, bool>> arranged_;  // and whether each was refused
   bool unfolded_ = false;
 };
 

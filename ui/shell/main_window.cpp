@@ -53,12 +53,11 @@ QString draggedFile(const QMimeData* data) {
   return urls.size() == 1 ? urls.first().toLocalFile() : QString();
 }
 
-/// What the worksheet waits for: its needs, and the nurse's word for a size that is hardly possible.
-QStringList wantedFields(const Worksheet& sheet) {
-  QStringList paths;
-  for (const Need& need : sheet.needs) paths << fromCore(need.path);
-  if (sheet.finding(FindingCode::sizeImplausible)) paths << fromCore(path::sizeConfirmed);
-  return paths;
+/// The field that withholds every comparison: one that is being changed, or else one that cannot be read.
+std::optional<Withheld> withheldBy(const CaseDraft& draft) {
+  if (const auto changing = draft.changingPath()) return Withheld(*changing);
+  if (const auto refused = draft.refusedPath()) return Withheld(*refused, true);
+  return std::nullopt;
 }
 
 QString caseFilter() { return MainWindow::tr("Case files (*.json)"); }
@@ -177,7 +176,9 @@ void MainWindow::bindViewActions() {
   actions_->bind(ActionId::zoomReset, [this] { setZoom(100); });
   actions_->bind(ActionId::otherSide, [this] { goToOtherSide(); });
   actions_->bind(ActionId::goToFlag, [this] { goToWorking(); });
-  actions_->bind(ActionId::goToForm, [this] { form_->focusLast(); });
+  actions_->bind(ActionId::goToForm, [this] {
+    if (!form_->focusRefused()) form_->focusLast();
+  });
   actions_->bind(ActionId::moreFields,
                  [this] { form_->setUnfolded((*actions_)[ActionId::moreFields]->isChecked()); });
   actions_->bind(ActionId::unitsMetric, [this] { setUnitSystem(UnitSystem::metric); });
@@ -196,7 +197,6 @@ void MainWindow::connectSides() {
   connect(&editor_, &CaseEditor::changed, this, &MainWindow::workAgain);
   connect(&editor_.undoStack(), &QUndoStack::cleanChanged, this, &MainWindow::nameWindow);
   connect(form_, &Form::pointedAt, pane_, &WorkingPane::light);
-  connect(form_, &Form::unitSystemChosen, this, &MainWindow::setUnitSystem);
   connect(pane_, &WorkingPane::lit, form_, &Form::light);
   connect(pane_, &WorkingPane::originActivated, this, &MainWindow::goToOrigin);
   connect(pane_, &WorkingPane::exampleRequested, this, &MainWindow::showExample);
@@ -211,11 +211,14 @@ void MainWindow::connectSides() {
 
 void MainWindow::workAgain() {
   const CaseDraft& draft = editor_.draft();
-  sheet_ = workOut(draft.toCase(), rules_, draft.pendingPath());
+  sheet_ = workOut(draft.toCase(), rules_, withheldBy(draft));
   const auto apart = session_.disagreement();
   if (apart && !draft.isEmpty()) sheet_ = unsettled(std::move(sheet_), *apart);
   (*actions_)[ActionId::board]->setEnabled(!draft.isEmpty());
-  form_->setWanted(draft.isEmpty() ? QStringList() : wantedFields(sheet_));
+  if (draft.isEmpty())
+    form_->followNothing();
+  else
+    form_->follow(sheet_);
   session_.worked(sheet_);
   showWhatMayBeSeen();
   if (draft.isEmpty()) pane_->showEmpty();  // and nothing of what stood there is left in it, shown or not

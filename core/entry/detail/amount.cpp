@@ -73,9 +73,9 @@ Result<TypedUnit> readUnitName(Cursor& cursor, Findings& findings, SpelledIn whe
   const std::size_t from = cursor.place();
   for (std::size_t i = 0; i < name.pieces; ++i) cursor.take();
   const std::string_view typed = cursor.typedFrom(from);
-  if (spelled->how == Spelling::never) return refusalOf(RefusalCode::unitAmbiguous, typed);
-  if (spelled->how == Spelling::unsafe) findings.object(RefusalCode::unitUnsafe, typed);
-  if (spelled->how == Spelling::other) findings.object(RefusalCode::unitUnknown, typed);
+  if (spelled->how == SpellingUse::never) return refusalOf(RefusalCode::unitAmbiguous, typed);
+  if (spelled->how == SpellingUse::unsafe) findings.object(RefusalCode::unitUnsafe, typed);
+  if (spelled->how == SpellingUse::other) findings.object(RefusalCode::unitUnknown, typed);
   return TypedUnit{spelled->unit, spelled->times};
 }
 

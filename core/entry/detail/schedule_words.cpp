@@ -51,7 +51,7 @@ Result<Schedule> checked(Schedule schedule, std::string_view typed) {
 std::optional<Unit> takeTimeUnit(Cursor& cursor) {
   if (!cursor.isWord()) return std::nullopt;
   const auto spelled = spelledUnit(cursor.peek()->text, SpelledIn::elsewhere);
-  if (!spelled || spelled->how != Spelling::read) return std::nullopt;
+  if (!spelled || spelled->how != SpellingUse::read) return std::nullopt;
   const bool fits = spelled->unit == Unit::h || spelled->unit == Unit::day || spelled->unit == Unit::week ||
                     spelled->unit == Unit::min;
   if (!fits) return std::nullopt;

@@ -13,7 +13,7 @@ struct Row {
   const char* name;
   const char* typed;
   SpelledIn where;
-  Spelling how;
+  SpellingUse how;
   Unit unit;
 };
 
@@ -27,7 +27,7 @@ TEST_P(SpellsUnit, asItIsTakenThere) {
 }
 
 constexpr auto elsewhere = SpelledIn::elsewhere;
-using enum Spelling;
+using enum SpellingUse;
 
 // Read: a unit that no other differs from by its capitals.
 INSTANTIATE_TEST_SUITE_P(Read, SpellsUnit,

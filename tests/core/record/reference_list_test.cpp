@@ -97,7 +97,7 @@ INSTANTIATE_TEST_SUITE_P(Values, RefusesEntry, testing::Values(
     BadEntry{"a flag in quotes", [](Json& e) { e["limit_only"] = "true"; }, C::typeWrong, "entries[0].limit_only"},
     BadEntry{"a decimal comma", [](Json& e) { e["high"] = "120,5 mg/m2/dose"; }, C::comma, "entries[0].high"},
     BadEntry{"a dose without its time", [](Json& e) { e["high"] = "120 mg/m2"; e.erase("low"); }, C::perMissing, "entries[0].high"},
-    BadEntry{"an unsafe schedule", [](Json& e) { e["schedule"] = "QD"; }, C::scheduleUnsafe, "entries[0].schedule"},
+    BadEntry{"an unsafe schedule", [](Json& e) { e["schedule"] = "QD"; }, C::scheduleLookAlike, "entries[0].schedule"},
     BadEntry{"a low end above the high one", [](Json& e) { e["low"] = "130 mg/m2/dose"; }, C::lowAboveHigh, "entries[0].low"},
     BadEntry{"a band that ends before it begins", [](Json& e) { e["age_below"] = "1 year"; }, C::bandBackwards, "entries[0].age_below"},
     BadEntry{"a low end with only a limit", [](Json& e) { e["limit_only"] = true; }, C::lowWithLimitOnly, "entries[0].limit_only"},
@@ -154,9 +154,9 @@ TEST(ReferenceImport, reportsEveryRowThatIsRefused) {
   const std::string rest = ",every 12 h,Ward list,3rd,A. W.,2026-02-01,";
   const std::string text =
       header + "2028-02-01,Wren,oral,20 mg/kg/dose" + rest + "TRUE\r\n" +  // row 2
-      "2028-02-30,Wren,oral,20 mg/kg/dose" + rest + "\r\n" + "2028-02-01,Wren,by mouth,20 mg/kg/dose" + rest +
-      "\r\n" + "2028-02-01,Wren,oral,\"20,5 mg/kg/dose\"" + rest + "\r\n" + "2028-02-01,,oral,20 mg/kg/dose" +
-      rest + "\r\n" + "2028-02-01,Wren,oral\r\n" +  // row 7
+      "2028-02-30,Wren,oral,20 mg/kg/dose" + rest + "\r\n" + "2028-02-01,Wren,by the mouth,20 mg/kg/dose" +
+      rest + "\r\n" + "2028-02-01,Wren,oral,\"20,5 mg/kg/dose\"" + rest + "\r\n" +
+      "2028-02-01,,oral,20 mg/kg/dose" + rest + "\r\n" + "2028-02-01,Wren,oral\r\n" +  // row 7
       "\r\n" + "2028-02-01,Wr\"en,oral,20 mg/kg/dose" + rest + "\r\n" +
       "2028-02-01,Dunlin,rectal,15 mg/kg/dose" + rest + "\r\n";
   const Result<ReferenceImport> import = importReferenceList(text);

@@ -75,7 +75,7 @@ INSTANTIATE_TEST_SUITE_P(
                           "measured, estimated, charted"},
                       Row{"no method", "child.weight_method", "", empty},
                       Row{"suspension", "stock.kind", "suspension", wordUnknown, "", "liquid, powder, solid"},
-                      Row{"tablet", "stock.kind", "tablet", wordUnknown, "solid"},
+                      Row{"pill", "stock.kind", "pill", wordUnknown, "", "liquid, powder, solid"},
                       Row{"yes", "order.as_needed", "yes", wordUnknown, "", "true or false"},
                       Row{"one", "child.born_early", "1", wordUnknown, "", "true or false"},
                       Row{"capital true", "child.size_confirmed", "True", wordUnknown, "", "true or false"},

@@ -13,7 +13,7 @@ namespace {
 const QString weight = QStringLiteral("child.weight");
 const QString height = QStringLiteral("child.height");
 
-Boxes kilograms(const char* text) { return {text, "kg", "", ""}; }
+QString kilograms(const char* text) { return QString::fromLatin1(text) + QStringLiteral(" kg"); }
 
 }  // namespace
 
@@ -26,6 +26,8 @@ class CaseEditorTest : public QObject {
   void doesNotMergeTwoFields();
   void undoReadsTheFieldAtOnce();
   void typingBackLeavesNothingToUndo();
+  void whatIsWrittenInTheSafeFormIsAStep();
+  void whatAnEntryFillsBesidesIsOneStep();
   void finishingAnUntouchedFieldChangesNothing();
   void clearCannotBeUndone();
   void openingIsNoChange();
@@ -38,7 +40,7 @@ void CaseEditorTest::mergesTheTypingInOneField() {
   editor.undoStack().undo();
   QVERIFY(editor.draft().isEmpty());
   editor.undoStack().redo();
-  QCOMPARE(editor.draft().boxes(path::weight).text, std::string("17.2"));
+  QCOMPARE(editor.draft().line(path::weight), std::string("17.2 kg"));
   QCOMPARE(editor.draft().state(path::weight), FieldState::read);
 }
 
@@ -53,7 +55,7 @@ void CaseEditorTest::beginsANewStepOnceTheFieldWasRead() {
 void CaseEditorTest::doesNotMergeTwoFields() {
   CaseEditor editor;
   editor.edit(weight, kilograms("17"));
-  editor.edit(height, {"103", "cm", "", ""});
+  editor.edit(height, QStringLiteral("103 cm"));
   QCOMPARE(editor.undoStack().count(), 2);
 }
 
@@ -65,15 +67,41 @@ void CaseEditorTest::undoReadsTheFieldAtOnce() {
   const QSignalSpy takenBack(&editor, &CaseEditor::takenBack);
   editor.undoStack().undo();
   QCOMPARE(editor.draft().state(path::weight), FieldState::read);
-  QCOMPARE(editor.draft().boxes(path::weight).text, std::string("17"));
+  QCOMPARE(editor.draft().line(path::weight), std::string("17 kg"));
   QCOMPARE(takenBack.count(), 1);
 }
 
 void CaseEditorTest::typingBackLeavesNothingToUndo() {
   CaseEditor editor;
   editor.edit(weight, kilograms("1"));
-  editor.edit(weight, Boxes{});
+  editor.edit(weight, QString());
   QVERIFY(!editor.undoStack().canUndo());
+}
+
+void CaseEditorTest::whatIsWrittenInTheSafeFormIsAStep() {
+  CaseEditor editor;
+  editor.edit(weight, QStringLiteral("17.2KG"));
+  editor.finish(weight);
+  QCOMPARE(editor.draft().line(path::weight), std::string("17.2 kg"));
+  editor.undoStack().undo();
+  QCOMPARE(editor.draft().line(path::weight), std::string("17.2KG"));
+  QCOMPARE(editor.draft().state(path::weight), FieldState::read);
+  editor.undoStack().undo();
+  QVERIFY(editor.draft().isEmpty());
+  editor.undoStack().redo();
+  editor.undoStack().redo();
+  QCOMPARE(editor.draft().line(path::weight), std::string("17.2 kg"));
+}
+
+void CaseEditorTest::whatAnEntryFillsBesidesIsOneStep() {
+  CaseEditor editor;
+  const QString high = QStringLiteral("reference.high");
+  editor.edit(high, QStringLiteral("10-15 mg/kg/dose"));
+  editor.finish(high);
+  QCOMPARE(editor.draft().line(path::low), std::string("10 mg/kg/dose"));
+  editor.undoStack().undo();
+  QCOMPARE(editor.draft().line(path::low), std::string());
+  QCOMPARE(editor.draft().line(path::high), std::string("10-15 mg/kg/dose"));
 }
 
 void CaseEditorTest::finishingAnUntouchedFieldChangesNothing() {

@@ -270,7 +270,7 @@ void IdleTest::newChildUnderTheCover() {
 
 void IdleTest::questionsAreOpenAgainAfterCovering() {
   QStringList little = usualCase();
-  little[6] = QStringLiteral("60 mg/dose");
+  little[5] = QStringLiteral("60 mg/dose");
   nurse_->fill(little);
   QCOMPARE(nurse_->sheet().verdict, VerdictKind::ask);
   auto* amount = nurse_->window().findChild<WorkingPane*>()->amount();

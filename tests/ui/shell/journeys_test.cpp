@@ -3,12 +3,12 @@
 #include <QLineEdit>
 #include <QLocale>
 #include <QTest>
+#include <numeric>
 
 #include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/support/qt_class.h"
-#include "ui/form/choice_box.h"
 #include "ui/form/field_edit.h"
 
 namespace wardchalk::ui::journeys_test {
@@ -21,11 +21,11 @@ QStringList texts(std::initializer_list<const char*> all) {
   return list;
 }
 
-/// Height, weight, age, sex; medicine, route, dose, schedule, as needed; up to, from, schedule, source; kind,
-/// label.
+/// Height, weight, age; medicine, route, dose, schedule; from, up to, schedule, source, most in one dose and
+/// in 24 h; kind, label.
 const QStringList usualCase =
-    texts({"103 cm", "17.2 kg", "", "", "Plover", "oral", "80 mg/dose", "every 12 h", "", "120 mg/m2/dose",
-           "", "every 12 h", "Bench list, p. 4", "liquid", "25 mg in 1 mL"});
+    texts({"103 cm", "17.2 kg", "", "Plover", "oral", "80 mg", "every 12 h", "", "120 mg/m2/dose",
+           "every 12 h", "Bench list, p. 4", "", "", "liquid", "25 mg in 1 mL"});
 
 QStringList usualWith(qsizetype place, const char* text) {
   QStringList fields = usualCase;
@@ -33,7 +33,7 @@ QStringList usualWith(qsizetype place, const char* text) {
   return fields;
 }
 
-constexpr qsizetype dosePlace = 6;
+constexpr qsizetype dosePlace = 5;
 
 std::string measured(const Worksheet& sheet) {
   return sheet.give && sheet.give->measured ? exactText(*sheet.give->measured) : "none";
@@ -51,7 +51,8 @@ class JourneysTest : public QObject {
   void cleanup();
 
   void metricSurfaceLiquid();
-  void unitsChosenByKey();
+  void asANurseAbbreviates();
+  void aFirstVerdictByWeightInFewKeys();
   void householdSurfacePowder();
   void dailyWeightTablet();
   void verdicts_data();
@@ -88,24 +89,36 @@ void JourneysTest::metricSurfaceLiquid() {
   QCOMPARE(nurse_->line(QStringLiteral("order.schedule")), QStringLiteral("2 doses in 24 h, one every 12 h"));
 }
 
-/// The same case, each unit and basis chosen in its box instead of typed.
-void JourneysTest::unitsChosenByKey() {
-  nurse_->fill(texts({"103", "cm", "17.2", "kg", "", "", "Plover", "oral", "80", "mg"}));
-  QCOMPARE(nurse_->focused(), QStringLiteral("order.dose:second-unit"));
-  nurse_->fill(texts({"in each", "every 12 h", "", "120", "mg", "for each m", "", "every 12 h", "", "liquid",
-                      "25", "mg", "1", "mL"}));
+/// The same case as a nurse abbreviates, and counted: bar of the usual case 90 keys, of a first verdict 38.
+void JourneysTest::asANurseAbbreviates() {
+  nurse_->press(Qt::Key_1, Qt::ControlModifier);
+  const auto keysOf = [](const QStringList& fields) {
+    return std::accumulate(fields.begin(), fields.end(), qsizetype(0),
+                           [](qsizetype sum, const QString& text) { return sum + text.size() + 1; });
+  };
+  const QStringList usual = texts({"103", "17.2kg", "", "Plover", "po", "80mg", "q12h", "", "120mg/m2/dose",
+                                   "q12h", "p. 4", "", "", "liquid", "25mg/ml"});
+  nurse_->fill(usual);
   QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
   QCOMPARE(measured(nurse_->sheet()), std::string("3.2"));
+  QVERIFY2(keysOf(usual) <= 90, qPrintable(QString::number(keysOf(usual))));
+}
+
+void JourneysTest::aFirstVerdictByWeightInFewKeys() {
+  const QStringList first = texts({"", "20kg", "", "", "", "80mg", "q8h", "", "5mg/kg/dose", "q8h"});
+  qsizetype keys = 0;
+  for (const QString& field : first) keys += field.size() + 1;
+  nurse_->fill(first);
+  QCOMPARE(nurse_->sheet().verdict, VerdictKind::ask);
+  QVERIFY2(keys <= 38, qPrintable(QString::number(keys)));
 }
 
 /// 41 in × 37.25 lb ÷ 3131 = 0.48778…, its root 0.698… is 0.70 m²; 200 mg in 5 mL is 40 mg in 1 mL: 80 mg are
 /// 2 mL.
 void JourneysTest::householdSurfacePowder() {
   nurse_->press(Qt::Key_2, Qt::ControlModifier);
-  nurse_->fill(texts({"3", "5", "37", "4"}));
-  QCOMPARE(nurse_->focused(), QStringLiteral("child.age:text"));
-  nurse_->fill(texts({"", "", "Wren", "oral", "80 mg/dose", "every 12 h", "", "120 mg/m2/dose", "",
-                      "every 12 h", "", "powder", ""}));
+  nurse_->fill(texts({"3ft 5in", "37lb 4oz", "", "Wren", "oral", "80 mg", "every 12 h", "", "120 mg/m2/dose",
+                      "every 12 h", "", "", "", "powder", ""}));
   QCOMPARE(nurse_->focused(), QStringLiteral("stock.content:text"));
   nurse_->fill(texts({"200 mg", "4.8 mL", "5 mL"}));
   QCOMPARE(nurse_->window().editor().draft().text(path::height), std::string("3 ft 5 in"));
@@ -117,8 +130,8 @@ void JourneysTest::householdSurfacePowder() {
 
 /// 15 mg/kg/day × 20 kg = 300 mg in 24 h, in 3 doses 100 mg each: two tablets of 50 mg.
 void JourneysTest::dailyWeightTablet() {
-  nurse_->fill(texts({"", "20 kg", "", "", "Dunlin", "oral", "100 mg/dose", "3 times a day", "",
-                      "15 mg/kg/day", "", "3 times a day", "", "tablet", "50 mg/tablet"}));
+  nurse_->fill(texts({"", "20 kg", "", "Dunlin", "oral", "100 mg", "3 times a day", "", "15 mg/kg/day",
+                      "3 times a day", "", "", "", "tablet", "50 mg/tablet"}));
   QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
   QCOMPARE(measured(nurse_->sheet()), std::string("2"));
 }
@@ -159,7 +172,7 @@ void JourneysTest::halfTypedNumberIsNeverJudged() {
   QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
   while (nurse_->focused() != QStringLiteral("order.dose:text"))
     nurse_->press(Qt::Key_Return, Qt::ShiftModifier);
-  for (const char* key : {"8", "0", "0"}) {
+  for (const char* key : {"8", "0", "0", " ", "m", "g"}) {
     nurse_->type(QString::fromLatin1(key));
     QCOMPARE(nurse_->sheet().verdict, VerdictKind::undecided);
     QVERIFY(nurse_->sheet().finding(FindingCode::finishTyping));
@@ -192,16 +205,14 @@ void JourneysTest::commaIsRefusedInEveryLocale() {
 }
 
 void JourneysTest::unitSystemRelabelsNothing() {
+  const CaseDraft& draft = nurse_->window().editor().draft();
   nurse_->press(Qt::Key_1, Qt::ControlModifier);
-  auto* height = nurse_->window().findChild<ChoiceBox*>(QStringLiteral("child.height:unit"));
-  auto* weight = nurse_->window().findChild<ChoiceBox*>(QStringLiteral("child.weight:unit"));
-  QCOMPARE(weight->chosen(), std::string("kg"));
-  QVERIFY(nurse_->walkTo(QStringLiteral("child.weight")));
-  nurse_->fill(texts({"37"}));
+  nurse_->fill(texts({"103"}));
+  QCOMPARE(draft.text(path::height), std::string("103 cm"));
   nurse_->press(Qt::Key_2, Qt::ControlModifier);
-  QCOMPARE(weight->chosen(), std::string("kg"));
-  QCOMPARE(height->chosen(), std::string("ft in"));
-  QCOMPARE(nurse_->window().editor().draft().text(path::weight), std::string("37 kg"));
+  QCOMPARE(draft.text(path::height), std::string("103 cm"));
+  nurse_->fill(texts({"37"}));  // a bare weight is asked about, whatever the system
+  QCOMPARE(draft.state(path::weight), FieldState::refused);
 }
 
 void JourneysTest::workingIsCopiedAsText() {

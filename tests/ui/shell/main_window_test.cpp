@@ -11,7 +11,6 @@
 #include "core/record/case_file.h"
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/support/qt_class.h"
-#include "ui/form/choice_box.h"
 #include "ui/form/field_table.h"
 #include "ui/form/form.h"
 #include "ui/practice/practice_window.h"
@@ -105,8 +104,6 @@ void MainWindowTest::newChildEmptiesEveryWidget() {
   action("new-child")->trigger();
   for (const QLineEdit* box : nurse_->window().findChildren<QLineEdit*>())
     QVERIFY2(box->text().isEmpty(), qPrintable(box->objectName()));
-  for (const ChoiceBox* box : nurse_->window().findChildren<ChoiceBox*>())
-    QVERIFY2(!box->isChosen(), qPrintable(box->objectName()));
   for (const QCheckBox* box : nurse_->window().findChildren<QCheckBox*>())
     QVERIFY2(!box->isChecked(), qPrintable(box->objectName()));
   QCOMPARE(nurse_->sheet().given, Case{});

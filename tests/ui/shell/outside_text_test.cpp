@@ -111,8 +111,8 @@ class OutsideTextTest : public QObject {
   }
   static QStringList hostileCase() {
     QStringList fields = test::usualCase();
-    fields[4] = outside;
-    fields[12] = outside;
+    fields[3] = outside;
+    fields[10] = outside;
     return fields;
   }
   /// Nothing could be drawn as markup, and the text itself stands somewhere as it was written.
@@ -174,7 +174,7 @@ void OutsideTextTest::tipsAreShownAsTheyAre() {
 void OutsideTextTest::theWindowItsBoardAndItsSheet() {
   nurse_->fill(hostileCase());
   auto& editor = nurse_->window().editor();
-  editor.edit(QStringLiteral("title"), {outside.toStdString(), {}, {}, {}});
+  editor.edit(QStringLiteral("title"), outside);
   editor.finishAll();
   look();
   nurse_->dialogs().save = nurse_->folder() + u'/' + outsideFile + QStringLiteral(".json");

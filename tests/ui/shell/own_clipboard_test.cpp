@@ -109,7 +109,7 @@ void OwnClipboardTest::leaveBy(const QString& way) {
 void OwnClipboardTest::copyFrom(const QString& place) {
   if (place == QStringLiteral("field")) {
     QTest::keyClick(chosenIn("order.dose:text"), Qt::Key_C, Qt::ControlModifier);
-    QCOMPARE(clipboard().text(), QStringLiteral("80"));
+    QCOMPARE(clipboard().text(), QStringLiteral("80 mg/dose"));
     return;
   }
   if (place == QStringLiteral("field, cut")) {

@@ -1,4 +1,5 @@
 #include <QAbstractButton>
+#include <QAccessible>
 #include <QAction>
 #include <QApplication>
 #include <QClipboard>
@@ -7,6 +8,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHelpEvent>
+#include <QLineEdit>
 #include <QMenu>
 #include <QMessageBox>
 #include <QMutex>
@@ -28,10 +30,12 @@
 #include <unistd.h>
 
 #include "core/practice/sessions/set_file.h"
+#include "core/record/case_entry.h"
 #include "tests/ui/practice/pupil.h"
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/support/qt_class.h"
 #include "ui/board/board.h"
+#include "ui/form/field_edit.h"
 #include "ui/shell/action_table.h"
 #include "ui/shell/idle_watch.h"
 
@@ -202,6 +206,8 @@ class RandomEventsTest : public QObject {
  private:
   void step();
   void act();
+  void holdShownAgainstJudged();
+  void setFromOutside();
   void openEverythingOnce();
   void beginPractice();
   bool settle();
@@ -229,6 +235,8 @@ class RandomEventsTest : public QObject {
   std::vector<qint64> resident_;
   std::vector<qint64> held_;
   QStringList traces_;
+  QHash<QString, std::string> heldLines_;
+  QStringList disagreements_;  // of what a field shows with what is judged
 };
 
 void RandomEventsTest::note(const QString& what) {
@@ -297,7 +305,7 @@ void RandomEventsTest::strike(QWidget* at) {
 }
 
 /// What makes sense in some field, so that there is something to check, to compare and to print.
-void RandomEventsTest::writeWord() {
+const QStringList& sensibleWords() {
   static const QStringList words{QStringLiteral("103 cm"),
                                  QStringLiteral("17.2 kg"),
                                  QStringLiteral("4 year"),
@@ -314,6 +322,11 @@ void RandomEventsTest::writeWord() {
                                  QStringLiteral("<b>&"),
                                  QStringLiteral("-0.000000000001"),
                                  QStringLiteral("9999999999999")};
+  return words;
+}
+
+void RandomEventsTest::writeWord() {
+  const QStringList& words = sensibleWords();
   const QString word = chance_->oneOf(words);
   note(QStringLiteral("word ") + word);
   for (const QChar letter : word) {
@@ -377,6 +390,7 @@ void RandomEventsTest::act() {
   const int what = chance_->below(200);
   if (what == 0) return awaySoLong();
   if (what < 12) return writeWord();
+  if (what < 16) return setFromOutside();
   if (what < 60) return click(at);
   strike(at);
 }
@@ -421,6 +435,45 @@ bool RandomEventsTest::settle() {
   return true;
 }
 
+/// What a field shows is what is judged: it is pending, or what its line reads to is what the draft holds;
+/// whatever way its text came.
+void RandomEventsTest::holdShownAgainstJudged() {
+  const CaseDraft& draft = window_->editor().draft();
+  for (FieldEdit* field : window_->findChildren<FieldEdit*>()) {
+    const std::string_view path = field->spec().path;
+    const FieldState state = draft.state(path);
+    const std::string shown = field->entry().toStdString();
+    if (state == FieldState::pending) continue;
+    if (shown != draft.line(path)) {
+      disagreements_ << field->path() + QStringLiteral(" shows ") + field->entry() +
+                            QStringLiteral(" and holds ") + QString::fromStdString(draft.line(path));
+      continue;
+    }
+    if (state != FieldState::read || heldLines_.value(field->path()) == shown) continue;  // held before
+    heldLines_[field->path()] = shown;
+    CaseDraft again;
+    again.offer(draft.offered());
+    again.set(path, shown);
+    again.commitAsItStands(path);
+    Case one;
+    Case other;
+    if (!setEntry(one, path, again.text(path)) || !setEntry(other, path, draft.text(path)) || !(one == other))
+      disagreements_ << field->path() + QStringLiteral(" shows ") + field->entry() +
+                            QStringLiteral(" and is judged as ") + QString::fromStdString(draft.text(path));
+  }
+}
+
+/// As a program that helps a person to write does it: the whole text at once, with no key and no focus.
+void RandomEventsTest::setFromOutside() {
+  const QList<FieldEdit*> fields = window_->findChildren<FieldEdit*>();
+  if (fields.isEmpty() || QApplication::activeModalWidget() || QApplication::activePopupWidget()) return;
+  auto* line = fields.at(chance_->below(static_cast<int>(fields.size())))->findChild<QLineEdit*>();
+  QAccessibleInterface* one = line ? QAccessible::queryAccessibleInterface(line) : nullptr;
+  if (!one || !one->editableTextInterface() || line->isReadOnly()) return;
+  one->editableTextInterface()->replaceText(0, one->textInterface()->characterCount(),
+                                            chance_->oneOf(sensibleWords()));
+}
+
 void RandomEventsTest::step() {
   if (ended_) return;
   QTimer::singleShot(0, this, &RandomEventsTest::step);
@@ -436,6 +489,7 @@ void RandomEventsTest::step() {
   } else {
     const int round = done_ / 2000;
     act();
+    holdShownAgainstJudged();
     ++done_;
     measuring_ = done_ / 2000 != round || done_ >= wanted_;
   }
@@ -536,6 +590,7 @@ void RandomEventsTest::nothingCrashesWarnsOrGrows() {
   qInfo("seed %u, %d events, KiB resident after each 2,000: %s; held: %s", seed, done_,
         qPrintable(sizes.join(u' ')), qPrintable(heldSizes.join(u' ')));
   QVERIFY2(warnings().isEmpty(), qPrintable(warnings().join(u'\n') + u'\n' + traces_.join(u'\n')));
+  QVERIFY2(disagreements_.isEmpty(), qPrintable(disagreements_.mid(0, 5).join(u'\n')));
   // A longer run grows by some 2 MB: Qt keeps the letters that it has drawn. A sanitizer keeps what was given
   // back.
   if (isSanitized || wanted_ > usualEvents) return;

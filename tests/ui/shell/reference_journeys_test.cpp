@@ -93,8 +93,7 @@ bool ReferenceJourneysTest::closes(Qt::Key key) {
 }
 
 bool ReferenceJourneysTest::openDemo(const QString& age, const QString& medicine) {
-  nurse_->fill({QStringLiteral("103 cm"), QStringLiteral("17.2 kg"), age, QString(), medicine,
-                QStringLiteral("oral")});
+  nurse_->fill({QStringLiteral("103 cm"), QStringLiteral("17.2 kg"), age, medicine, QStringLiteral("oral")});
   nurse_->dialogs().chosen << QStringList{demo("reference_list.json")};
   if (!choose()) return false;
   part<QPushButton>("open-list")->click();
@@ -133,19 +132,19 @@ void ReferenceJourneysTest::nothingButTheReferenceIsTouched() {
 
 void ReferenceJourneysTest::whatTheLastReferenceSaidIsGone() {
   CaseEditor& editor = nurse_->window().editor();
-  editor.edit(QStringLiteral("reference.max_per_dose"), {"5", "mg", {}, {}});
-  editor.edit(QStringLiteral("reference.max_infusion_rate"), {"1 mg/min", {}, {}, {}});
+  editor.edit(QStringLiteral("reference.max_per_dose"), QStringLiteral("5 mg"));
+  editor.edit(QStringLiteral("reference.max_infusion_rate"), QStringLiteral("1 mg/min"));
   editor.finishAll();
   QVERIFY(openDemo(QStringLiteral("4 year"), QStringLiteral("Plover")));
   QVERIFY(closes(Qt::Key_Return));
   QCOMPARE(entry(path::maxPerDose), std::string());
   QCOMPARE(entry(path::maxInfusionRate), std::string());
-  QCOMPARE(entry(path::maxPerDay), std::string("300 mg/day"));  // the box beside it says per what
+  QCOMPARE(entry(path::maxPerDay), std::string("300 mg"));
 }
 
 void ReferenceJourneysTest::oneUndoTakesItBack() {
   CaseEditor& editor = nurse_->window().editor();
-  editor.edit(QStringLiteral("reference.high"), {"99", "mg", {}, "/kg/dose"});
+  editor.edit(QStringLiteral("reference.high"), QStringLiteral("99 mg/kg/dose"));
   editor.finishAll();
   QVERIFY(openDemo(QStringLiteral("4 year"), QStringLiteral("Plover")));
   QVERIFY(closes(Qt::Key_Return));
@@ -183,7 +182,7 @@ void ReferenceJourneysTest::noneAndSeveralAreSaidAndNotFilled() {
   nurse_->enter();
   QVERIFY(picker() && picker()->isVisible());
   QVERIFY(closes(Qt::Key_Escape));
-  nurse_->window().editor().edit(QStringLiteral("child.age"), {"3 week", {}, {}, {}});
+  nurse_->window().editor().edit(QStringLiteral("child.age"), QStringLiteral("3 week"));
   QVERIFY(choose());
   picker()->search(QStringLiteral("plover oral"));
   QVERIFY2(picker()->said().startsWith(QStringLiteral("No entry covers this child (3 weeks)")),
@@ -247,7 +246,7 @@ void ReferenceJourneysTest::nothingIsChosenBeforeAnythingIsSaid() {
 }
 
 void ReferenceJourneysTest::theOrderedRouteComesFirst() {
-  nurse_->fill({QStringLiteral("103 cm"), QStringLiteral("17.2 kg"), QStringLiteral("4 year"), QString(),
+  nurse_->fill({QStringLiteral("103 cm"), QStringLiteral("17.2 kg"), QStringLiteral("4 year"),
                 QStringLiteral("Plover"), QStringLiteral("intravenous")});
   nurse_->dialogs().chosen << QStringList{demo("reference_list.json")};
   QVERIFY(choose());

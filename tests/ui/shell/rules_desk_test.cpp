@@ -198,7 +198,7 @@ void RulesDeskTest::changingARuleShowsItsExample() {
 
 void RulesDeskTest::changedRulesReachWorkingAndSheet() {
   QStringList odd = usualCase();
-  odd[6] = QStringLiteral("78.5 mg/dose");
+  odd[5] = QStringLiteral("78.5 mg/dose");
   nurse_->fill(odd);
   QCOMPARE(*nurse_->sheet().give->measured, Number::ratio(32, 10));
   RulesEditor* opened = editor();

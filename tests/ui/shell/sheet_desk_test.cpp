@@ -113,7 +113,7 @@ void SheetDeskTest::theAmountNeedsEveryAnswer() {
   example();
   nurse_->walkTo(QStringLiteral("order.dose"));
   nurse_->press(Qt::Key_A, Qt::ControlModifier);
-  nurse_->type(QStringLiteral("60"));
+  nurse_->type(QStringLiteral("60 mg"));
   nurse_->enter();
   QCOMPARE(nurse_->sheet().verdict, VerdictKind::ask);
   QVERIFY(savedSheet().contains(QStringLiteral("DONOTPREPARE")));
@@ -129,7 +129,7 @@ void SheetDeskTest::nobodySignsForAReferenceThatTheListFilled() {
   QVERIFY(savedSheet().contains(QStringLiteral("Everyfigurewasreadfromitspaper")));
   CaseEditor& editor = nurse_->window().editor();
   editor.edit(QStringLiteral("reference.source"),
-              {"Plover, oral: Bench list; from the ward's list, checked by A, 2026-01-01", {}, {}, {}});
+              QStringLiteral("Plover, oral: Bench list; from the ward's list, checked by A, 2026-01-01"));
   const QString sheet = savedSheet();
   QVERIFY(!sheet.contains(QStringLiteral("Everyfigurewasreadfromitspaper")));
   QVERIFY(sheet.contains(QStringLiteral("Thereferencewastakenfromtheward'slist.")));

@@ -1,5 +1,6 @@
 #include <QApplication>
 #include <QDir>
+#include <QLineEdit>
 #include <QTest>
 
 #include "tests/support/golden_cases.h"
@@ -92,8 +93,9 @@ void WindowPicturesTest::ringStaysRoundTheBoxThatARefusalMoves() {
   const auto place = [&](const QWidget* one) {
     return QRect(one->mapTo(&nurse.window(), QPoint()), one->size());
   };
-  nurse.fill({QStringLiteral("103 cm"), QStringLiteral("17,2 kg")});
-  const QRect before = place(QApplication::focusWidget());
+  nurse.fill({QStringLiteral("103 cm"), QStringLiteral("17.2 kg"), QString(), QStringLiteral("Plover")});
+  const QRect before = place(nurse.window().findChild<QLineEdit*>(QStringLiteral("order.dose:text")));
+  nurse.fill({QStringLiteral("through the tube, I think, or else by mouth if he takes it")});
   QTRY_VERIFY(place(QApplication::focusWidget()).top() > before.top());  // the sentence needs more lines
   const auto* ring = nurse.window().findChild<Form*>()->findChild<FocusRing*>();
   QTRY_COMPARE(place(ring).center(), place(QApplication::focusWidget()).center());

@@ -95,11 +95,11 @@ struct Spelled {
 /// The unit that a word names, also by another spelling, and what is to be said of it.
 std::optional<Spelled> spelled(std::string_view typed) {
   const auto unit = spelledUnit(typed, SpelledIn::line);
-  if (!unit || unit->how == Spelling::never || unit->times != Number(1)) return std::nullopt;
-  if (unit->how == Spelling::unsafe) return Spelled{unit->unit, LineRemarkCode::unsafeSpelling};
+  if (!unit || unit->how == SpellingUse::never || unit->times != Number(1)) return std::nullopt;
+  if (unit->how == SpellingUse::unsafe) return Spelled{unit->unit, LineRemarkCode::unsafeSpelling};
   const bool answered = std::find(answeredSpellings.begin(), answeredSpellings.end(), lowered(typed)) !=
                         answeredSpellings.end();
-  if (unit->how == Spelling::other || answered) return Spelled{unit->unit, LineRemarkCode::otherSpelling};
+  if (unit->how == SpellingUse::other || answered) return Spelled{unit->unit, LineRemarkCode::otherSpelling};
   return Spelled{unit->unit, std::nullopt};
 }
 
@@ -107,7 +107,7 @@ std::optional<Spelled> spelled(std::string_view typed) {
 LineFault unknown(const Scanner& scanner, Span at) {
   const std::string_view typed = between(scanner, at.begin, at.end);
   const auto unit = spelledUnit(typed, SpelledIn::line);
-  if (unit && unit->how == Spelling::never) return scanner.fault(LineFaultCode::unitUnsafe, at);
+  if (unit && unit->how == SpellingUse::never) return scanner.fault(LineFaultCode::unitUnsafe, at);
   if (unit)
     return scanner.fault(LineFaultCode::unitOtherSize, at,
                          show(unit->times, Grouping::commas).text + " " + written(unit->unit));

@@ -77,9 +77,9 @@ Refused inCaseFile(std::string_view room, std::string_view key, const std::strin
 /// A field of the form, typed and left. What was typed stays.
 Refused inForm(std::string_view path, const std::string& text) {
   CaseDraft draft;
-  draft.set(path, Boxes{text, {}, {}, {}});
+  draft.set(path, text);
   draft.commit(path);
-  EXPECT_EQ(draft.boxes(path).text, text);
+  EXPECT_EQ(draft.line(path), text);
   return draft.refusal(path);
 }
 

@@ -1,0 +1,51 @@
+#include "ui/form/answer_line.h"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+
+#include "ui/form/quiet_line.h"
+#include "ui/theme/plain_label.h"
+#include "ui/theme/retire.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr int buttonHeight = 24;  // in a line of small letters; WCAG 2.2, 2.5.8
+
+}  // namespace
+
+AnswerLine::AnswerLine(QWidget* parent)
+    : QWidget(parent), text_(new QuietLine(this)), row_(new QHBoxLayout(this)) {
+  row_->setContentsMargins(0, 0, 0, 0);
+  row_->setSpacing(6);
+  row_->addWidget(text_, 1);
+}
+
+void AnswerLine::say(const QString& text, const QStringList& writes) {
+  text_->say(text, QuietLine::Tone::refused);
+  if (writes == writes_) return;
+  writes_ = writes;
+  showButtons();
+}
+
+QString AnswerLine::said() const { return text_->said(); }
+
+/// A button that is clicked ends its own line: it is retired, and not deleted in the middle of its click.
+void AnswerLine::showButtons() {
+  for (QPushButton* button : std::as_const(buttons_)) retire(button);
+  buttons_.clear();
+  for (const QString& line : std::as_const(writes_)) {
+    const QString words = writes_.size() == 1 ? tr("write %1", "the safe form").arg(line) : line;
+    auto* button = new QPushButton(withoutMnemonic(words), this);
+    button->setObjectName(QStringLiteral("write_%1").arg(buttons_.size()));
+    button->setFont(text_->font());
+    button->setFixedHeight(buttonHeight);
+    button->setFocusPolicy(Qt::TabFocus);
+    connect(button, &QPushButton::clicked, this, [this, line] { Q_EMIT chosen(line); });
+    row_->addWidget(button, 0, Qt::AlignTop);
+    buttons_ << button;
+  }
+}
+
+}  // namespace wardchalk::ui

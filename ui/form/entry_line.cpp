@@ -1,0 +1,135 @@
+#include "ui/form/entry_line.h"
+
+#include <QAction>
+#include <QContextMenuEvent>
+#include <QKeyEvent>
+#include <QMenu>
+#include <QPainter>
+#include <QSignalBlocker>
+#include <QToolButton>
+
+#include "ui/theme/board_palette.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr int arrowWidth = 24;  // the least that a finger hits
+
+bool opensChoices(const QKeyEvent& event) {
+  const bool altDown = event.key() == Qt::Key_Down && event.modifiers().testFlag(Qt::AltModifier);
+  return altDown || (event.key() == Qt::Key_F4 && event.modifiers() == Qt::NoModifier);
+}
+
+}  // namespace
+
+EntryLine::EntryLine(QWidget* parent) : QLineEdit(parent), arrow_(new QToolButton(this)) {
+  arrow_->setArrowType(Qt::DownArrow);
+  arrow_->setAutoRaise(true);
+  arrow_->setFocusPolicy(Qt::NoFocus);
+  arrow_->setCursor(Qt::ArrowCursor);
+  arrow_->setObjectName(QStringLiteral("choices"));
+  arrow_->hide();
+  connect(arrow_, &QToolButton::clicked, this, &EntryLine::choicesWanted);
+  connect(this, &QLineEdit::textChanged, this, [this] {
+    update();
+    Q_EMIT written();
+  });
+}
+
+void EntryLine::showText(const QString& text) {
+  if (text == this->text()) return;
+  const QSignalBlocker quietly(this);
+  setText(text);
+  setCursorPosition(0);  // a long source shows where it begins
+  update();
+}
+
+void EntryLine::setBareUnit(const QString& unit) {
+  if (bareUnit_ == unit) return;
+  bareUnit_ = unit;
+  update();
+}
+
+void EntryLine::offerChoices(bool offered) {
+  arrow_->setVisible(offered);
+  applyMargins();
+}
+
+void EntryLine::applyMargins() { setTextMargins(0, 0, arrow_->isHidden() ? 0 : arrowWidth - 4, 0); }
+
+/// One history for the whole form instead of one in each line.
+bool EntryLine::event(QEvent* event) {
+  if (event->type() == QEvent::ShortcutOverride) {
+    const auto* key = static_cast<QKeyEvent*>(event);
+    if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+      event->ignore();
+      return true;
+    }
+  }
+  return QLineEdit::event(event);
+}
+
+void EntryLine::keyPressEvent(QKeyEvent* event) {
+  if (opensChoices(*event)) return Q_EMIT choicesWanted();
+  if (event->matches(QKeySequence::Undo)) return Q_EMIT undoWanted();
+  if (event->matches(QKeySequence::Redo)) return Q_EMIT redoWanted();
+  QLineEdit::keyPressEvent(event);
+}
+
+/// Qt's own menu offers the history of the line, which could bring back what is gone.
+void EntryLine::contextMenuEvent(QContextMenuEvent* event) {
+  auto* menu = new QMenu(this);
+  menu->setAttribute(Qt::WA_DeleteOnClose);
+  const bool writes = !isReadOnly();
+  const auto add = [&](const char* name, const QString& text, auto&& does, bool enabled) {
+    QAction* action = menu->addAction(text);
+    action->setObjectName(QLatin1String(name));
+    action->setEnabled(enabled);
+    connect(action, &QAction::triggered, this, does);
+  };
+  add("line-undo", tr("Undo"), &EntryLine::undoWanted, writes);
+  add("line-redo", tr("Redo"), &EntryLine::redoWanted, writes);
+  menu->addSeparator();
+  add("line-cut", tr("Cut"), &QLineEdit::cut, writes && hasSelectedText());
+  add("line-copy", tr("Copy"), &QLineEdit::copy, hasSelectedText());
+  add("line-paste", tr("Paste"), &QLineEdit::paste, writes);
+  menu->addSeparator();
+  add("line-select-all", tr("Select all"), &QLineEdit::selectAll, !text().isEmpty());
+  menu->popup(event->globalPos());
+}
+
+void EntryLine::inputMethodEvent(QInputMethodEvent* event) {
+  composing_ = !event->preeditString().isEmpty();
+  if (composing_) Q_EMIT composing();
+  QLineEdit::inputMethodEvent(event);
+}
+
+void EntryLine::resizeEvent(QResizeEvent* event) {
+  QLineEdit::resizeEvent(event);
+  arrow_->setGeometry(width() - arrowWidth - 1, 1, arrowWidth, height() - 2);
+}
+
+void EntryLine::changeEvent(QEvent* event) {
+  QLineEdit::changeEvent(event);
+  if (event->type() == QEvent::FontChange) update();
+}
+
+/// Only digits stand there, or nothing yet.
+bool EntryLine::showsBareUnit() const {
+  if (bareUnit_.isEmpty()) return false;
+  const QString typed = text().trimmed();
+  return std::all_of(typed.begin(), typed.end(),
+                     [](QChar c) { return (c >= u'0' && c <= u'9') || c == u'.'; });
+}
+
+void EntryLine::paintEvent(QPaintEvent* event) {
+  QLineEdit::paintEvent(event);
+  if (!showsBareUnit()) return;
+  QPainter painter(this);
+  painter.setPen(boardPalette(schemeFor(palette()))[Ink::quiet]);
+  const int right = arrow_->isHidden() ? 8 : arrowWidth + 4;
+  painter.drawText(rect().adjusted(0, 0, -right, 0), Qt::AlignRight | Qt::AlignVCenter, bareUnit_);
+}
+
+}  // namespace wardchalk::ui
