@@ -9,7 +9,7 @@ namespace wardchalk {
 
 namespace {
 
-constexpr std::string_view room = "reference.";
+constexpr std::string_view referenceRoom = "reference.";
 
 /// Like the free text of a case, words may hold nothing unseen. `most` is chosen so that all of them together
 /// fit the source of a case.
@@ -62,7 +62,7 @@ const WordKey* findWordKey(std::string_view key) {
 
 /// The entry of a case that a figure of the list is. The source is told in parts.
 const CaseEntry* findFigure(std::string_view key) {
-  const std::string path = std::string(room).append(key);
+  const std::string path = std::string(referenceRoom).append(key);
   return path == path::source ? nullptr : findEntry(path);
 }
 
@@ -73,7 +73,8 @@ Refusal missing(std::string_view key) {
 }  // namespace
 
 std::string_view listKeyOf(std::string_view path) {
-  return path.starts_with(room) && path != path::source ? path.substr(room.size()) : std::string_view();
+  return path.starts_with(referenceRoom) && path != path::source ? path.substr(referenceRoom.size())
+                                                                 : std::string_view();
 }
 
 std::string wordOf(const ListEntry& entry, std::string_view key) {

@@ -11,7 +11,7 @@ namespace wardchalk {
 
 namespace {
 
-using Kind = OutlineLine::Kind;
+using LineKind = OutlineLine::Kind;
 
 class Outline {
  public:
@@ -31,16 +31,16 @@ class Outline {
   }
 
  private:
-  void add(Kind kind, std::string text) {
+  void add(LineKind kind, std::string text) {
     if (!text.empty()) lines_.push_back({kind, std::move(text)});
   }
-  void line(std::string text) { add(Kind::line, std::move(text)); }
-  void gap() { lines_.push_back({Kind::gap, {}}); }
+  void line(std::string text) { add(LineKind::line, std::move(text)); }
+  void gap() { lines_.push_back({LineKind::gap, {}}); }
 
   void amount() {
     const AmountWords words = amountWords(shown_);
     if (!words.asks.empty()) {
-      add(Kind::heading, say(PhraseId::heading_questions));
+      add(LineKind::heading, say(PhraseId::heading_questions));
       for (const QuestionWords& ask : words.asks) question(ask);
     }
     line(words.done);
@@ -54,16 +54,16 @@ class Outline {
   }
 
   void question(const QuestionWords& ask) {
-    if (ask.settled.empty()) return add(Kind::question, ask.text);
-    add(Kind::settled, say(PhraseId::question_settled, {{"question", ask.text}, {"how", ask.settled}}));
+    if (ask.settled.empty()) return add(LineKind::question, ask.text);
+    add(LineKind::settled, say(PhraseId::question_settled, {{"question", ask.text}, {"how", ask.settled}}));
   }
 
   void notes() {
     bool first = true;
     for (const Finding* finding : findingsBeside(sheet_, sheet_.verdict == VerdictKind::ask)) {
-      if (first) add(Kind::heading, say(PhraseId::heading_findings));
+      if (first) add(LineKind::heading, say(PhraseId::heading_findings));
       first = false;
-      add(Kind::note, sentence(*finding));
+      add(LineKind::note, sentence(*finding));
     }
     if (!first) gap();
   }
@@ -78,8 +78,8 @@ class Outline {
 std::vector<OutlineLine> outlineBefore(const Shown& shown) { return Outline(shown).before(); }
 
 std::vector<OutlineLine> outlineAfter(const Worksheet& sheet) {
-  return {{Kind::line, say(PhraseId::rules_used, {{"name", rulesTitle(sheet.rules)}})},
-          {Kind::line, say(PhraseId::caution)}};
+  return {{LineKind::line, say(PhraseId::rules_used, {{"name", rulesTitle(sheet.rules)}})},
+          {LineKind::line, say(PhraseId::caution)}};
 }
 
 }  // namespace wardchalk

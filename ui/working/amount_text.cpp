@@ -13,7 +13,7 @@ namespace wardchalk::ui {
 namespace {
 
 /// Space left and right, and above and below, at 100 %.
-constexpr double side = 14;
+constexpr double sideAir = 14;
 constexpr double air = 9;
 
 /// Short lines that belong together, on one line as far as they fit.
@@ -58,16 +58,16 @@ double AmountText::layOutAt(int width) {
   const Metrics metrics = metricsAt(width);
   drawing_ = Drawing();
   if (showsAmount_) return layOutAmount(metrics);
-  Box said = paragraph(sentence_, FontRole::body, Ink::text, metrics, width - 2 * metrics.px(side));
+  Box said = paragraph(sentence_, FontRole::body, Ink::text, metrics, width - 2 * metrics.px(sideAir));
   const double height = said.height() + 2 * metrics.px(air);
-  drawing_.add(std::move(said.drawing), {metrics.px(side), metrics.px(air) + said.above});
+  drawing_.add(std::move(said.drawing), {metrics.px(sideAir), metrics.px(air) + said.above});
   return height;
 }
 
 /// The amount in large type; its lines stand beside it where each fits there unbroken, else in two lines
 /// below.
 double AmountText::layOutAmount(const Metrics& metrics) {
-  const double room = metrics.width - 2 * metrics.px(side);
+  const double room = metrics.width - 2 * metrics.px(sideAir);
   std::vector<Box> parts;
   parts.push_back(paragraph(measure_, FontRole::amount, Ink::text, metrics, room));
   parts.push_back(paragraph(dose_, FontRole::dose, Ink::text, metrics, room));
@@ -86,15 +86,15 @@ double AmountText::layOutAmount(const Metrics& metrics) {
   Box below = linesBox({joined(when_, label_), joined(device_, rounding_)}, metrics, room);
   Box all = column({std::move(headline), std::move(below)}, metrics.px(4));
   const double height = all.height() + 2 * metrics.px(air);
-  drawing_.add(std::move(all.drawing), {metrics.px(side), metrics.px(air) + all.above});
+  drawing_.add(std::move(all.drawing), {metrics.px(sideAir), metrics.px(air) + all.above});
   return height;
 }
 
 double AmountText::putBeside(Box headline, Box lines, const Metrics& metrics) {
   const double inner = std::max(headline.height(), lines.height());
   const auto top = [&](const Box& box) { return metrics.px(air) + (inner - box.height()) / 2 + box.above; };
-  const QPointF first(metrics.px(side), top(headline));
-  const QPointF second(metrics.width - metrics.px(side) - lines.width, top(lines));
+  const QPointF first(metrics.px(sideAir), top(headline));
+  const QPointF second(metrics.width - metrics.px(sideAir) - lines.width, top(lines));
   drawing_.add(std::move(headline.drawing), first);
   drawing_.add(std::move(lines.drawing), second);
   return inner + 2 * metrics.px(air);
