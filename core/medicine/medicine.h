@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "core/child/age.h"
 #include "core/medicine/schedule.h"
@@ -60,6 +61,8 @@ struct Band {
 
 /// What the drug reference allows. Always the user's own: none is shipped.
 struct Reference {
+  std::string medicine;                 ///< what it is for; empty: not stated
+  std::vector<std::string> alsoCalled;  ///< the ward's other names of the same: a brand, a salt
   std::optional<DoseAmount> low;
   std::optional<DoseAmount> high;
   bool limitOnly = false;  ///< the high end is a ceiling and no usual dose

@@ -24,6 +24,8 @@ inline constexpr StaticText route = "order.route";
 inline constexpr StaticText schedule = "order.schedule";
 inline constexpr StaticText asNeeded = "order.as_needed";
 inline constexpr StaticText maxDosesPerDay = "order.max_doses_per_day";
+inline constexpr StaticText referenceMedicine = "reference.medicine";
+inline constexpr StaticText alsoCalled = "reference.also_called";
 inline constexpr StaticText low = "reference.low";
 inline constexpr StaticText high = "reference.high";
 inline constexpr StaticText limitOnly = "reference.limit_only";
@@ -74,6 +76,8 @@ inline constexpr std::array all = {title,
                                    schedule,
                                    asNeeded,
                                    maxDosesPerDay,
+                                   referenceMedicine,
+                                   alsoCalled,
                                    low,
                                    high,
                                    limitOnly,

@@ -11,6 +11,7 @@
 #include "core/entry/read_size.h"
 #include "core/entry/read_strength.h"
 #include "core/entry/read_words.h"
+#include "core/medicine/medicine_name.h"
 #include "core/medicine/paths.h"
 #include "core/number/unseen_text.h"
 
@@ -40,6 +41,14 @@ Result<Done> putText(std::string& into, std::string_view text) {
   if (text.size() > 500) return refusalOf(RefusalCode::tooLong, text);
   if (auto refusal = refusedUnseen(text)) return *refusal;
   into = text;
+  return Done{};
+}
+
+/// Names parted by semicolons.
+Result<Done> putNames(std::vector<std::string>& into, std::string_view text) {
+  std::string whole;
+  if (auto put = putText(whole, text); !put) return put;
+  into = medicineNames(whole);
   return Done{};
 }
 
@@ -114,6 +123,8 @@ constexpr std::array entryTable = {
     CaseEntry{path::schedule, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.order.schedule, readOrderSchedule(t, s)); }},
     CaseEntry{path::asNeeded, EntryKind::flag, [](Case& c, std::string_view t, const EntrySetting&) { return putFlag(c.order.asNeeded, t); }},
     CaseEntry{path::maxDosesPerDay, EntryKind::count, [](Case& c, std::string_view t, const EntrySetting&) { return putCount(c.order.maxDosesPerDay, t); }},
+    CaseEntry{path::referenceMedicine, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putText(c.reference.medicine, t); }},
+    CaseEntry{path::alsoCalled, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putNames(c.reference.alsoCalled, t); }},
     CaseEntry{path::low, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.reference.low, readReferenceLow(t, s)); }},
     CaseEntry{path::high, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.reference.high, readReferenceHigh(t, s)); }},
     CaseEntry{path::limitOnly, EntryKind::flag, [](Case& c, std::string_view t, const EntrySetting&) { return putFlag(c.reference.limitOnly, t); }},

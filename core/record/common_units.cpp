@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "core/medicine/medicine_name.h"
 #include "core/number/ascii.h"
 
 namespace wardchalk {
@@ -62,6 +63,9 @@ class Leveller {
     text = std::move(plain);
   }
 
+  /// A medicine's name counts as far as the check of the medicine counts it.
+  void medicine(std::string& name) const { name = medicineKey(name); }
+
   template <typename T>
   void operator()(std::optional<T>& value) const {
     if (value) (*this)(*value);
@@ -90,12 +94,15 @@ class Leveller {
 Case inCommonUnits(Case inputs, Pounds pounds) {
   const Leveller level(pounds);
   level.upTo(inputs.reference.age.upTo);
+  level.medicine(inputs.order.medicine);
+  level.medicine(inputs.reference.medicine);
+  for (std::string& name : inputs.reference.alsoCalled) level.medicine(name);
   const auto all = [&](auto&... parts) { (level(parts), ...); };
   Child& child = inputs.child;
   Order& order = inputs.order;
   Reference& reference = inputs.reference;
   Stock& stock = inputs.stock;
-  all(child.age, child.height, child.weight, child.bsa, order.medicine, order.dose, order.schedule);
+  all(child.age, child.height, child.weight, child.bsa, order.dose, order.schedule);
   all(reference.low, reference.high, reference.schedule, reference.maxPerDose, reference.maxPerDay,
       reference.age, reference.weight, reference.bsa, reference.maxConcentration, reference.minConcentration,
       reference.minInfusionTime, reference.maxInfusionRate, reference.source);

@@ -136,6 +136,7 @@ Result<ListEntry> ListEntryBuilder::finish() {
   std::sort(entry_.figures.begin(), entry_.figures.end(),
             [&](const WrittenEntry& a, const WrittenEntry& b) { return place(a) < place(b); });
   entry_.reference = trial_.reference;
+  entry_.reference.medicine = entry_.medicine;
   return entry_;
 }
 

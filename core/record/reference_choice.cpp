@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/check/work_out.h"
+#include "core/medicine/medicine_name.h"
 #include "core/medicine/paths.h"
 #include "core/number/entry_text.h"
 #include "core/record/unicode_text.h"
@@ -18,9 +19,24 @@ namespace wardchalk {
 
 namespace {
 
-std::string nameOf(const ListEntry& entry) {
-  return folded(entry.medicine) + "\n" + folded(entry.indication) + "\n" +
+/// What is one for the entries of a group. A medicine is one where the check of a case takes it for one.
+std::string groupOf(const ListEntry& entry) {
+  return medicineKey(entry.medicine) + "\n" + folded(entry.indication) + "\n" +
          std::string(idOf(*entry.reference.route));
+}
+
+/// Everything that an entry may be searched by.
+std::string searchedText(const ListEntry& entry) {
+  std::string text = folded(entry.medicine) + "\n" + folded(entry.indication) + "\n" +
+                     std::string(idOf(*entry.reference.route));
+  for (const std::string& name : entry.reference.alsoCalled) text.append("\n").append(folded(name));
+  return text;
+}
+
+/// Names that a group is also called by, each once.
+void addNames(ListGroup& group, const ListEntry& entry) {
+  for (const std::string& name : entry.reference.alsoCalled)
+    if (std::ranges::find(group.alsoCalled, name) == group.alsoCalled.end()) group.alsoCalled.push_back(name);
 }
 
 bool hasAll(const std::string& name, const std::vector<std::string_view>& words) {
@@ -33,15 +49,15 @@ std::vector<ListGroup> groupsWith(const ReferenceList& list, const std::vector<s
   std::vector<std::string> names;
   for (std::size_t i = 0; i < list.entries.size(); ++i) {
     const ListEntry& entry = list.entries[i];
-    std::string name = nameOf(entry);
-    if (!hasAll(name, words)) continue;
-    const auto known = std::find(names.begin(), names.end(), name);
-    if (known != names.end()) {
-      groups[static_cast<std::size_t>(known - names.begin())].entries.push_back(i);
-      continue;
+    if (!hasAll(searchedText(entry), words)) continue;
+    std::string name = groupOf(entry);
+    const auto place = static_cast<std::size_t>(std::find(names.begin(), names.end(), name) - names.begin());
+    if (place == names.size()) {
+      names.push_back(std::move(name));
+      groups.push_back({entry.medicine, {}, entry.indication, *entry.reference.route, {}});
     }
-    names.push_back(std::move(name));
-    groups.push_back({entry.medicine, entry.indication, *entry.reference.route, {i}});
+    groups[place].entries.push_back(i);
+    addNames(groups[place], entry);
   }
   return groups;
 }
@@ -158,20 +174,25 @@ BandChoice bandFor(const ReferenceList& list, const ListGroup& group, const Chil
   return choice;
 }
 
-bool isForOrdered(const ListGroup& group, const Order& order) {
-  const std::string ordered = folded(order.medicine);
-  return ordered.find_first_not_of(' ') == std::string::npos || folded(group.medicine) == ordered;
+bool isForOrdered(const ListEntry& entry, const Order& order) {
+  return !namesMedicine(order.medicine) || isFor(entry.reference, order.medicine);
 }
 
-bool mayBeTaken(const ListEntry& entry, const ListGroup& group, const Order& order, const Date& today,
-                const Agreed& agreed) {
+bool isForOrdered(const ListGroup& group, const Order& order) {
+  Reference named;
+  named.medicine = group.medicine;
+  named.alsoCalled = group.alsoCalled;
+  return !namesMedicine(order.medicine) || isFor(named, order.medicine);
+}
+
+bool mayBeTaken(const ListEntry& entry, const Order& order, const Date& today, const Agreed& agreed) {
   const bool reviewed = !isPastReview(entry, today) || agreed.pastReview;
-  return reviewed && (isForOrdered(group, order) || agreed.otherMedicine);
+  return reviewed && (isForOrdered(entry, order) || agreed.otherMedicine);
 }
 
 std::optional<std::size_t> firstToLookAt(const std::vector<ListGroup>& groups, std::string_view part,
                                          const Order& order) {
-  const bool nothingSaid = wordsOf(folded(part)).empty() && wordsOf(folded(order.medicine)).empty();
+  const bool nothingSaid = wordsOf(folded(part)).empty() && !namesMedicine(order.medicine);
   if (groups.empty() || nothingSaid) return std::nullopt;
   const auto place = [&](const auto& fits) -> std::optional<std::size_t> {
     const auto found = std::find_if(groups.begin(), groups.end(), fits);
@@ -268,6 +289,7 @@ bool isFromList(const Reference& reference) {
 
 std::vector<WrittenEntry> entriesOf(const ListEntry& entry, const Date& today) {
   std::vector<WrittenEntry> entries = entry.figures;
+  entries.push_back({std::string(path::referenceMedicine), entry.medicine});
   entries.push_back({std::string(path::source), takenFrom(entry, today)});
   return entries;
 }

@@ -14,13 +14,14 @@ namespace wardchalk {
 /// capitalised or accented, a medicine is one.
 struct ListGroup {
   std::string medicine;
+  std::vector<std::string> alsoCalled;  ///< by any of its entries
   std::string indication;
   Route route;
   std::vector<std::size_t> entries;  ///< places in the list, in its order
 };
 
-/// The groups in whose medicine, indication or route each word of `part` stands; those whose medicine begins
-/// with it come first, the rest in the order of the list. No word finds all.
+/// The groups in whose medicine, other names, indication or route each word of `part` stands; those whose
+/// medicine begins with it come first, the rest in the order of the list. No word finds all.
 [[nodiscard]] std::vector<ListGroup> find(const ReferenceList& list, std::string_view part);
 
 /// Whether an entry's band serves a child, as the checks of a case judge it.
@@ -48,7 +49,10 @@ struct BandChoice {
 /// Which entry is taken and why, or why none is: a sentence to be read aloud.
 [[nodiscard]] std::string sentence(const BandChoice& choice, const ReferenceList& list, const Date& today);
 
-/// Whether an entry of the list is for the medicine that is ordered; an order that names none asks for none.
+/// Whether an entry of the list is for the medicine that is ordered, as the check of the medicine judges it;
+/// an order that names none asks for none.
+[[nodiscard]] bool isForOrdered(const ListEntry& entry, const Order& order);
+/// The same for any entry of a group.
 [[nodiscard]] bool isForOrdered(const ListGroup& group, const Order& order);
 
 /// What somebody has agreed to before an entry is taken.
@@ -57,10 +61,10 @@ struct Agreed {
   bool otherMedicine = false;  ///< it is not of the medicine that is ordered, and meant all the same
 };
 
-/// Whether an entry of the group may be taken into a case: it is not past its review and of the ordered
-/// medicine, or somebody has agreed.
-[[nodiscard]] bool mayBeTaken(const ListEntry& entry, const ListGroup& group, const Order& order,
-                              const Date& today, const Agreed& agreed);
+/// Whether an entry may be taken into a case: it is not past its review and of the ordered medicine, or
+/// somebody has agreed.
+[[nodiscard]] bool mayBeTaken(const ListEntry& entry, const Order& order, const Date& today,
+                              const Agreed& agreed);
 
 /// Which of these groups to look at first: one of the ordered medicine by the ordered route, else one of the
 /// medicine, else the first. None while nothing is ordered and nothing was searched for.
@@ -84,7 +88,7 @@ struct Agreed {
 /// Whether the reference of a case was taken from a list, by what stands as its source.
 [[nodiscard]] bool isFromList(const Reference& reference);
 
-/// What an entry puts into a case: each of its figures, and its source.
+/// What an entry puts into a case: its medicine, each of its figures, and its source.
 [[nodiscard]] std::vector<WrittenEntry> entriesOf(const ListEntry& entry, const Date& today);
 
 }  // namespace wardchalk

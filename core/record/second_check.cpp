@@ -160,10 +160,12 @@ OutcomeCompared compareOutcome(Outcome outcome, const Worksheet& first, const Wo
   return {outcome, text(one, first), text(other, second), agreement};
 }
 
-/// The source is written by each in other words, or taken from a list by one of them.
-void onlyShowSource(std::vector<EntryCompared>& entries) {
+/// The source is written by each in other words, or taken from a list by one of them, and so are the ward's
+/// other names of the medicine. Whether the medicine is the same is a check of each worksheet.
+void onlyShowWordsOfList(std::vector<EntryCompared>& entries) {
   for (EntryCompared& entry : entries)
-    if (entry.path == path::source && !agrees(entry.agreement)) entry.agreement = Agreement::shownOnly;
+    if ((entry.path == path::source || entry.path == path::alsoCalled) && !agrees(entry.agreement))
+      entry.agreement = Agreement::shownOnly;
 }
 
 std::string counted(PhraseId id, long n) {
@@ -194,7 +196,7 @@ SecondCheck compareChecks(const Checked& first, const Checked& second) {
   SecondCheck check;
   check.entries = compareEntries(first.entries, second.entries, first.sheet.rules.pounds);
   std::erase_if(check.entries, [](const EntryCompared& entry) { return entry.path == path::title; });
-  onlyShowSource(check.entries);
+  onlyShowWordsOfList(check.entries);
   for (std::size_t i = 0; i < outcomeCount; ++i) {
     OutcomeCompared outcome = compareOutcome(static_cast<Outcome>(i), first.sheet, second.sheet);
     if (!outcome.first.empty() || !outcome.second.empty()) check.outcomes.push_back(std::move(outcome));

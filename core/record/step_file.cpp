@@ -100,7 +100,7 @@ void writeSide(JsonWriter& writer, std::string_view key, const Side& side) {
         .key("unit")
         .text(unitsText(side.units(), Spelling::filed));
   } else {
-    writer.key("text").text(withoutThousands(statedText(side.stated)));
+    writer.key("text").text(filedStated(side.stated));
   }
   writer.member("from", side.term.origin.text());
   if (side.chain) writeFactors(writer, *side.chain);

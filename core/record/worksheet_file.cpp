@@ -88,7 +88,7 @@ void writeDoses(JsonWriter& writer, const Worksheet& sheet) {
 
 std::string comparedForFile(const Stated& compared, int significant) {
   if (const auto* quantity = std::get_if<Quantity>(&compared)) return filed(*quantity, significant);
-  return withoutThousands(statedText(compared));
+  return filedStated(compared);
 }
 
 void writeCheck(JsonWriter& writer, const Check& check) {

@@ -93,7 +93,9 @@ class FactList {
     Line line;
     const auto& low = case_.reference.low;
     const std::string high = entered(path::high);
-    line.add(low ? say(PhraseId::fact_range, {{"low", enteredWords(low->amount)}, {"high", high}}) : high);
+    line.add(entered(path::referenceMedicine));
+    line.add(low ? say(PhraseId::fact_range, {{"low", enteredWords(low->amount)}, {"high", high}}) : high,
+             " ");
     line.add(entered(path::referenceSchedule));
     if (case_.reference.route) line.add(routeText(*case_.reference.route));
     return line.take();

@@ -53,6 +53,12 @@ std::string dose(const std::optional<DoseAmount>& dose) {
   return dose ? entered(dose->amount) + " " + basisWords(*dose) : std::string();
 }
 
+std::string joinedNames(const std::vector<std::string>& names) {
+  std::string list;
+  for (const std::string& name : names) list.append(list.empty() ? "" : "; ").append(isolated(name));
+  return list;
+}
+
 std::string flag(bool set) { return set ? say(PhraseId::fact_yes) : std::string(); }
 
 struct Entry {
@@ -93,6 +99,8 @@ constexpr std::array entries = {
     FACT(path::schedule, order.schedule),
     FLAG(path::asNeeded, order.asNeeded),
     FACT(path::maxDosesPerDay, order.maxDosesPerDay),
+    TEXT(path::referenceMedicine, reference.medicine),
+    Entry{path::alsoCalled, [](const Case& c) { return joinedNames(c.reference.alsoCalled); }},
     DOSE(path::low, reference.low),
     DOSE(path::high, reference.high),
     FLAG(path::limitOnly, reference.limitOnly),

@@ -232,6 +232,7 @@ constexpr std::array needPhrases = {
     NeedPhrase{path::age, PhraseId::need_age},
     NeedPhrase{path::height, PhraseId::need_height},
     NeedPhrase{path::weight, PhraseId::need_weight},
+    NeedPhrase{path::medicine, PhraseId::need_medicine},
     NeedPhrase{path::dose, PhraseId::need_dose},
     NeedPhrase{path::schedule, PhraseId::need_schedule},
     NeedPhrase{path::high, PhraseId::need_high},
@@ -277,12 +278,19 @@ std::string safeReason(const Worksheet& sheet) {
 
 /// Most important first: what could harm most if it went unseen.
 constexpr std::array notMadeOrder = {
-    CheckId::single,       CheckId::rate,         CheckId::daily,    CheckId::maxSingle,
-    CheckId::maxDaily,     CheckId::period,       CheckId::schedule, CheckId::ageBand,
-    CheckId::weightBand,   CheckId::bsaBand,      CheckId::route,    CheckId::concentration,
-    CheckId::infusionTime, CheckId::infusionRate, CheckId::low,      CheckId::concentrationLow,
-    CheckId::size,         CheckId::bsaCharted,
+    CheckId::medicine,         CheckId::single,       CheckId::rate,         CheckId::daily,
+    CheckId::maxSingle,        CheckId::maxDaily,     CheckId::period,       CheckId::schedule,
+    CheckId::ageBand,          CheckId::weightBand,   CheckId::bsaBand,      CheckId::route,
+    CheckId::concentration,    CheckId::infusionTime, CheckId::infusionRate, CheckId::low,
+    CheckId::concentrationLow, CheckId::size,         CheckId::bsaCharted,
 };
+
+/// Whether a check that was not made is named on the flag: not where the reference names no medicine, nor
+/// beside the sentence that it is for another one, which says that nothing of the dose is checked.
+bool isListed(const Check& check) {
+  if (check.status != CheckStatus::notChecked || check.why == WhyNot::otherMedicine) return false;
+  return check.id != CheckId::medicine || check.why != WhyNot::notStated;
+}
 
 const Need* firstNeed(const Worksheet& sheet) {
   for (const Need& need : sheet.needs)
@@ -357,7 +365,7 @@ std::string verdictReason(const Worksheet& sheet) {
 std::string checksNotMade(const Worksheet& sheet) {
   // While a figure is being changed nothing is judged, and a list of all there is would only hide that.
   if (sheet.finding(FindingCode::finishTyping) || sheet.finding(FindingCode::notWorkedOut)) return {};
-  const auto missed = [&](CheckId id) { return sheet.check(id).status == CheckStatus::notChecked; };
+  const auto missed = [&](CheckId id) { return isListed(sheet.check(id)); };
   const bool maxima = missed(CheckId::maxSingle) && missed(CheckId::maxDaily);
   const bool bands = missed(CheckId::ageBand) && missed(CheckId::weightBand) && missed(CheckId::bsaBand);
   std::string list;

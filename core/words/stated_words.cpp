@@ -45,6 +45,7 @@ struct StatedPrinter {
     if (size.height) text.append(text.empty() ? "" : ", ").append(printed(*size.height));
     return text;
   }
+  std::string operator()(const StatedName& name) const { return name.text; }
   std::string operator()(const Schedule& schedule) const { return schedule.text; }
   std::string operator()(Route route) const { return std::string(idOf(route)); }
 };
@@ -75,6 +76,11 @@ const Quantity* plainQuantity(const Argument& argument) {
 
 std::string statedText(const Stated& stated) { return std::visit(StatedPrinter{}, stated); }
 
+std::string filedStated(const Stated& stated) {
+  const auto* name = std::get_if<StatedName>(&stated);
+  return name ? name->text : withoutThousands(statedText(stated));
+}
+
 std::string unitText(const QuantityPer& quantity) {
   std::string text(signFor(quantity.amount.unit, quantity.amount.value));
   for (const Unit unit : quantity.under) text.append("/").append(idOf(unit));
@@ -97,6 +103,7 @@ std::string argumentText(const Argument& argument) {
 std::string filedArgument(const Argument& argument) {
   if (const Quantity* quantity = plainQuantity(argument)) return filed(*quantity, argument.significant);
   if (const auto* number = std::get_if<Number>(&argument.value)) return exactText(*number);
+  if (const auto* stated = std::get_if<Stated>(&argument.value)) return filedStated(*stated);
   return withoutThousands(argumentText(argument));
 }
 

@@ -11,6 +11,9 @@ namespace wardchalk {
 /// h"; empty for nothing.
 [[nodiscard]] std::string statedText(const Stated& stated);
 
+/// The same as it stands in worksheet files, without commas in thousands; a name keeps its own.
+[[nodiscard]] std::string filedStated(const Stated& stated);
+
 /// The unit of a quantity per others, as it stands behind the number: "mg/mL".
 [[nodiscard]] std::string unitText(const QuantityPer& quantity);
 

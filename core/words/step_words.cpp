@@ -5,6 +5,7 @@
 #include "core/check/judgement.h"
 #include "core/medicine/paths.h"
 #include "core/unit/print.h"
+#include "core/words/isolated.h"
 #include "core/words/phrasebook.h"
 #include "core/words/stated_words.h"
 #include "core/words/unit_words.h"
@@ -117,6 +118,9 @@ std::string doseReason(const Step& step) {
 }
 
 std::string comparisonReason(const Step& step, const Worksheet& sheet) {
+  const Comparison& compared = std::get<Comparison>(step.body);
+  if (compared.right.term.origin == Origin::field(path::alsoCalled))
+    return say(PhraseId::reason_alsoCalled, {{"name", sheet.given.order.medicine}});
   for (const Check& check : sheet.checks) {
     if (stepOf(check.id) != step.id || !check.ratio) continue;
     if (check.id == CheckId::low) {
@@ -155,6 +159,7 @@ constexpr std::array tags = {
     TagFor{path::height, PhraseId::tag_height},
     TagFor{path::weight, PhraseId::tag_weight},
     TagFor{path::bsa, PhraseId::tag_bsa},
+    TagFor{path::medicine, PhraseId::tag_order},
     TagFor{path::dose, PhraseId::tag_order},
     TagFor{path::route, PhraseId::tag_order},
     TagFor{path::schedule, PhraseId::tag_schedule},
@@ -270,6 +275,7 @@ std::string equalsSign(const Step& step) {
 }
 
 std::string sideText(const Side& side, int significant) {
+  if (const auto* name = std::get_if<StatedName>(&side.stated)) return isolated(name->text);
   if (isStated(side.stated)) return statedText(side.stated);
   const ShownNumber shown = show(side.term.value, Grouping::commas, significant);
   return (shown.exact ? "" : "≈") + shown.text + " " + unitsText(side.units(), Spelling::printed);

@@ -2,6 +2,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <string>
 #include <variant>
 #include <vector>
 
@@ -47,10 +48,16 @@ struct StatedSize {
   friend bool operator==(const StatedSize&, const StatedSize&) = default;
 };
 
+/// The name of a medicine, as it was typed.
+struct StatedName {
+  std::string text;
+  friend bool operator==(const StatedName&, const StatedName&) = default;
+};
+
 /// What is stated on a paper or compared: nothing, or one of the things that are more than a number. An age
 /// is a mixed quantity. It is put into words only where it is shown or written.
 using Stated = std::variant<std::monostate, Quantity, QuantityPer, FixedQuantity, MixedQuantity, StatedBand,
-                            StatedSize, Schedule, Route>;
+                            StatedSize, StatedName, Schedule, Route>;
 
 [[nodiscard]] inline bool isStated(const Stated& stated) {
   return !std::holds_alternative<std::monostate>(stated);

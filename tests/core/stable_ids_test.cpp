@@ -107,21 +107,22 @@ TEST(StableIds, refusals) {
 // The lists below are those of the documented worksheet format.
 
 TEST(StableIds, steps) {
-  expectSame(stepIds,
-             WARDCHALK_LIST("height", "weight", "bsa", "limit-day", "limit-dose", "low-day", "low-dose",
-                            "max-dose", "max-day", "ordered-dose", "ordered-day", "compare-single",
-                            "compare-daily", "compare-period", "compare-max-single", "compare-max-daily",
-                            "compare-low", "compare-schedule", "compare-age-band", "compare-weight-band",
-                            "compare-bsa-band", "compare-route", "compare-size", "compare-bsa-charted",
-                            "compare-concentration", "compare-concentration-low", "compare-infusion-time",
-                            "compare-infusion-rate", "compare-rate", "strength", "give", "device", "volume",
-                            "concentration", "rate", "drops", "dose-rate", "back-check"));
+  expectSame(
+      stepIds,
+      WARDCHALK_LIST("height", "weight", "bsa", "limit-day", "limit-dose", "low-day", "low-dose", "max-dose",
+                     "max-day", "ordered-dose", "ordered-day", "compare-single", "compare-daily",
+                     "compare-period", "compare-max-single", "compare-max-daily", "compare-low",
+                     "compare-schedule", "compare-age-band", "compare-weight-band", "compare-bsa-band",
+                     "compare-medicine", "compare-route", "compare-size", "compare-bsa-charted",
+                     "compare-concentration", "compare-concentration-low", "compare-infusion-time",
+                     "compare-infusion-rate", "compare-rate", "strength", "give", "device", "volume",
+                     "concentration", "rate", "drops", "dose-rate", "back-check"));
 }
 
 TEST(StableIds, checks) {
   expectSame(checkIds,
              WARDCHALK_LIST("single", "daily", "period", "max-single", "max-daily", "low", "schedule",
-                            "age-band", "weight-band", "bsa-band", "route", "size", "bsa-charted",
+                            "age-band", "weight-band", "bsa-band", "medicine", "route", "size", "bsa-charted",
                             "concentration", "concentration-low", "infusion-time", "infusion-rate", "rate"));
 }
 
@@ -131,9 +132,10 @@ TEST(StableIds, eachCheckIsWrittenInItsOwnStep) {
 }
 
 TEST(StableIds, reasonsForNoCheck) {
-  expectSame(whyNotIds, WARDCHALK_LIST("no-schedule", "no-maximum", "no-band", "not-stated", "no-size",
-                                       "no-age", "newborn", "adult", "limit-only", "once-only", "as-needed",
-                                       "no-infusion", "not-a-rate", "missing", "not-worked-out"));
+  expectSame(whyNotIds,
+             WARDCHALK_LIST("no-schedule", "no-maximum", "no-band", "not-stated", "no-size", "no-age",
+                            "newborn", "adult", "limit-only", "once-only", "as-needed", "no-infusion",
+                            "not-a-rate", "other-medicine", "missing", "not-worked-out"));
 }
 
 TEST(StableIds, topics) {
@@ -174,7 +176,8 @@ TEST(StableIds, findingsBySeverity) {
        {"over-single", "over-daily", "over-period", "over-max-single", "over-max-daily", "over-rate",
         "too-concentrated", "too-fast"}},
       {Severity::notCovered,
-       {"not-covered-age", "not-covered-weight", "not-covered-bsa", "not-covered-route"}},
+       {"not-covered-medicine", "not-covered-age", "not-covered-weight", "not-covered-bsa",
+        "not-covered-route"}},
       {Severity::ask,
        {"second-differs",
         "below-low",

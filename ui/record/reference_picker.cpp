@@ -241,7 +241,7 @@ void ReferencePicker::showGroup() {
   }
   const ListGroup& group = groups_[static_cast<std::size_t>(row)];
   showBands(group);
-  setOther(chosen_ && !isForOrdered(group, order_) ? &group : nullptr);
+  setOther(chosen_ && !isForOrdered(list_.entries[*chosen_], order_) ? &group : nullptr);
   allowTaking();
 }
 
@@ -345,10 +345,8 @@ void ReferencePicker::setOther(const ListGroup* group) {
 }
 
 bool ReferencePicker::mayTake() const {
-  const int row = found_->currentRow();
-  return chosen_ && row >= 0 &&
-         mayBeTaken(list_.entries[*chosen_], groups_[static_cast<std::size_t>(row)], order_, today_,
-                    {useIt_->isChecked(), useOther_->isChecked()});
+  return chosen_ && found_->currentRow() >= 0 &&
+         mayBeTaken(list_.entries[*chosen_], order_, today_, {useIt_->isChecked(), useOther_->isChecked()});
 }
 
 void ReferencePicker::allowTaking() { take_->setEnabled(mayTake()); }

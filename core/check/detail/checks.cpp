@@ -27,10 +27,13 @@ void checkChild(Notebook& notes, const Facts& facts, Checks& checks) {
 }
 
 Checks makeChecks(Notebook& notes, const Facts& facts) {
-  Checks checks = checkAmount(notes, facts);
+  Checks checks = facts.otherMedicine ? Checks(WhyNot::otherMedicine) : checkAmount(notes, facts);
   Comparing comparing{notes, facts, checks};
-  compareInfusion(comparing);
-  compareSchedule(comparing);
+  if (!facts.otherMedicine) {
+    compareInfusion(comparing);
+    compareSchedule(comparing);
+  }
+  askForInterval(comparing);
   checkChild(notes, facts, checks);
   return checks;
 }

@@ -32,7 +32,8 @@ struct Checks {
 /// Compares the order with everything that is known.
 [[nodiscard]] Checks makeChecks(Notebook& notes, const Facts& facts);
 
-/// The comparisons of the amount with its limits and its low end alone, and those with the child's size.
+/// The comparisons of the amount with its limits and its low end alone, and those of whom and what the
+/// reference is for.
 [[nodiscard]] Checks checkAmount(Notebook& notes, const Facts& facts);
 void checkChild(Notebook& notes, const Facts& facts, Checks& checks);
 

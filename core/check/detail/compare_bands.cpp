@@ -1,4 +1,5 @@
 #include "core/check/detail/comparing.h"
+#include "core/medicine/medicine_name.h"
 
 namespace wardchalk::detail {
 
@@ -141,6 +142,32 @@ void compareSurface(Comparing& comparing) {
   judge(comparing, check, std::move(surface), edges, pointInside(m2.value, edges));
 }
 
+void compareMedicine(Comparing& comparing) {
+  const std::string& ordered = comparing.given.order.medicine;
+  const Reference& reference = comparing.given.reference;
+  const std::string_view stated = medicineOf(reference);
+  if (!namesMedicine(stated)) return comparing.notChecked(CheckId::medicine, WhyNot::notStated);
+  if (!namesMedicine(ordered)) {
+    comparing.notes.need(path::medicine, Need::For::verdict);
+    return comparing.notChecked(CheckId::medicine, WhyNot::missing);
+  }
+  const bool same = isFor(reference, ordered);
+  const bool byOtherName = same && !isSameMedicine(reference.medicine, ordered);
+  const StatedName name{ordered};
+  const StatedName referenceName{std::string(stated)};
+  comparing.check(CheckId::medicine).value = name;
+  comparing.check(CheckId::medicine).limit = referenceName;
+  compare(comparing, CheckId::medicine, {{Number(1), {}, Origin::field(path::medicine)}, std::nullopt, name},
+          Relation::same,
+          {{Number(1), {}, Origin::field(byOtherName ? path::alsoCalled : path::referenceMedicine)},
+           std::nullopt,
+           referenceName},
+          same);
+  if (!same)
+    comparing.notes.tell(FindingCode::notCoveredMedicine, path::medicine,
+                         {{"ordered", name}, {"reference", referenceName}}, CheckId::medicine);
+}
+
 void compareRoute(Comparing& comparing) {
   const auto& order = comparing.given.order.route;
   const auto& reference = comparing.given.reference.route;
@@ -162,6 +189,7 @@ void compareBands(Comparing& comparing) {
   compareAge(comparing);
   compareWeight(comparing);
   compareSurface(comparing);
+  compareMedicine(comparing);
   compareRoute(comparing);
 }
 

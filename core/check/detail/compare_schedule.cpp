@@ -50,22 +50,20 @@ void askForSchedule(Comparing& comparing) {
     comparing.notes.tell(FindingCode::divisionUnknown, path::referenceSchedule, {{"ordered", *order}});
 }
 
-/// An interval that does not divide the day: every 5 h (R4).
+}  // namespace
+
 void askForInterval(Comparing& comparing) {
   const auto& order = comparing.given.order.schedule;
-  if (!order || !order->isRepeated() || comparing.given.order.asNeeded) return;
+  if (!order || !order->isRepeated() || comparing.given.order.asNeeded || comparing.doses.isRate) return;
   const auto isOdd = [](const Number& dosesADay) { return dosesADay > Number(1) && !dosesADay.isWhole(); };
   if (isOdd(order->fewest) || isOdd(order->most))
     comparing.notes.tell(FindingCode::intervalOdd, path::schedule, {{"ordered", *order}});
 }
 
-}  // namespace
-
 void compareSchedule(Comparing& comparing) {
   compareWithReference(comparing);
   if (comparing.doses.isRate) return;
   askForSchedule(comparing);
-  askForInterval(comparing);
 }
 
 }  // namespace wardchalk::detail

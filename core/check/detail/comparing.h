@@ -52,6 +52,8 @@ void compareLow(Comparing& comparing);
 void compareRate(Comparing& comparing);
 void compareInfusion(Comparing& comparing);
 void compareSchedule(Comparing& comparing);
+/// An interval that does not divide the day: every 5 h (R4). It is asked about whatever the reference says.
+void askForInterval(Comparing& comparing);
 void compareBands(Comparing& comparing);
 void compareSize(Comparing& comparing);
 

@@ -10,10 +10,26 @@ namespace {
 
 /// The order of the papers on the desk, in which what is wanting is asked for.
 constexpr std::array paperOrder = {
-    path::age,          path::height,         path::weight,       path::bsa,        path::dose,
-    path::route,        path::schedule,       path::low,          path::high,       path::referenceSchedule,
-    path::stockKind,    path::strength,       path::content,      path::diluent,    path::finalVolume,
-    path::displacement, path::infusionVolume, path::infusionOver, path::dropFactor,
+    path::age,
+    path::height,
+    path::weight,
+    path::bsa,
+    path::medicine,
+    path::dose,
+    path::route,
+    path::schedule,
+    path::low,
+    path::high,
+    path::referenceSchedule,
+    path::stockKind,
+    path::strength,
+    path::content,
+    path::diluent,
+    path::finalVolume,
+    path::displacement,
+    path::infusionVolume,
+    path::infusionOver,
+    path::dropFactor,
 };
 
 std::size_t rankOf(StaticText path) {

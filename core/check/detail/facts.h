@@ -10,6 +10,9 @@ struct Facts {
   Strengths strengths;
   Doses doses;
   Limits limits;
+  /// The reference is for another medicine than the order: nothing of it is worked out or held against the
+  /// order (R13).
+  bool otherMedicine = false;
 };
 
 [[nodiscard]] Facts findFacts(Notebook& notes);

@@ -98,6 +98,13 @@ constexpr Look looks[] = {
     {"order.schedule", [](const Case& c) { return described(c.order.schedule); }},
     {"order.as_needed", [](const Case& c) { return yesNo(c.order.asNeeded); }},
     {"order.max_doses_per_day", [](const Case& c) { return described(c.order.maxDosesPerDay); }},
+    {"reference.medicine", [](const Case& c) { return c.reference.medicine; }},
+    {"reference.also_called",
+     [](const Case& c) {
+       std::string names;
+       for (const std::string& name : c.reference.alsoCalled) names.append("[").append(name).append("]");
+       return names;
+     }},
     {"reference.low", [](const Case& c) { return described(c.reference.low); }},
     {"reference.high", [](const Case& c) { return described(c.reference.high); }},
     {"reference.limit_only", [](const Case& c) { return yesNo(c.reference.limitOnly); }},
@@ -237,7 +244,13 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"as needed", "order.as_needed", "true", "yes"},
         Row{"most doses", "order.max_doses_per_day", "4", "4"},
         Row{"fewest most doses", "order.max_doses_per_day", "1", "1"},
-        Row{"most most doses", "order.max_doses_per_day", "96", "96"}),
+        Row{"most most doses", "order.max_doses_per_day", "96", "96"},
+        Row{"medicine of the reference", "reference.medicine", " Plover  forte", " Plover  forte"},
+        Row{"no medicine of the reference", "reference.medicine", "", ""},
+        Row{"one other name", "reference.also_called", "Grey plover", "[Grey plover]"},
+        Row{"other names", "reference.also_called", " Grey plover ;Brand, new; ; Brand;",
+            "[Grey plover][Brand, new][Brand]"},
+        Row{"no other name", "reference.also_called", ";", ""}),
     test::NameOfRow());
 
 INSTANTIATE_TEST_SUITE_P(

@@ -26,6 +26,8 @@ TEST(CaseEntries, areTheKeysOfTheCaseFileInTheOrderOfThePapers) {
                                                   "order.schedule",
                                                   "order.as_needed",
                                                   "order.max_doses_per_day",
+                                                  "reference.medicine",
+                                                  "reference.also_called",
                                                   "reference.low",
                                                   "reference.high",
                                                   "reference.limit_only",

@@ -140,6 +140,7 @@ TEST(EntriesOf, fillEveryFigureAndTheSourceWithItsEditionAndDate) {
       "Plover, oral: Invented ward list, 3rd edition, 2026-01-15, p. 4, for fever of the marsh; from the "
       "ward's list, checked by A. Warbler and B. Siskin, 2026-02-01");
   EXPECT_TRUE(isFromList(inputs.reference));
+  EXPECT_EQ(inputs.reference.medicine, "Plover");
   inputs.reference.source.clear();
   EXPECT_EQ(inputs.reference, demoList().entries[1].reference);
 }
@@ -179,6 +180,58 @@ TEST(FirstToLookAt, anotherMedicineIsKnownAsAnother) {
   EXPECT_TRUE(isForOrdered(wren, orderOf("WREN", Route::rectal)));
   EXPECT_TRUE(isForOrdered(wren, orderOf("", std::nullopt)));
   EXPECT_TRUE(isForOrdered(find(demoList(), "grebe").at(0), orderOf("grebe", std::nullopt)));
+}
+
+/// A list whose one entry has other names.
+ReferenceList listWithOtherNames() {
+  ReferenceList list = demoList();
+  list.entries[0].reference.alsoCalled = {"Marsh salt", "Brand"};
+  return list;
+}
+
+TEST(OtherNames, AreFoundAndAreForTheirOrder) {
+  const ReferenceList list = listWithOtherNames();
+  ASSERT_EQ(find(list, "brand").size(), 1U);
+  EXPECT_EQ(find(list, "MARSH SALT oral").at(0).medicine, "Plover");
+  const ListGroup group = find(list, "plover oral").at(0);
+  EXPECT_EQ(group.alsoCalled, (Names{"Marsh salt", "Brand"}));
+  EXPECT_TRUE(isForOrdered(group, orderOf("brand", std::nullopt)));
+  EXPECT_FALSE(isForOrdered(group, orderOf("brand x", std::nullopt)));
+  EXPECT_EQ(firstToLookAt(find(list, ""), "", orderOf("Brand", Route::oral)), 0U);
+}
+
+/// Only the entry that bears the name may be taken for it.
+TEST(OtherNames, AreThoseOfOneEntry) {
+  const ReferenceList list = listWithOtherNames();
+  const Order brand = orderOf("Brand", Route::oral);
+  EXPECT_TRUE(mayBeTaken(list.entries[0], brand, today, {}));
+  EXPECT_FALSE(mayBeTaken(list.entries[1], brand, today, {}));
+  EXPECT_TRUE(mayBeTaken(list.entries[1], brand, today, {.pastReview = false, .otherMedicine = true}));
+  EXPECT_TRUE(mayBeTaken(list.entries[1], orderOf(" ", Route::oral), today, {}));
+}
+
+/// What is taken against the ordered name is not covered, and what is taken for it is.
+TEST(OtherNames, AreJudgedByTheCaseAsByTheList) {
+  const ReferenceList list = listWithOtherNames();
+  for (const char* ordered : {"Brand", "PL\u00D3VER", "Heron", "Plover2", "marsh  salt"})
+    for (const std::size_t index : {0U, 1U}) {
+      Case inputs;
+      inputs.order = orderOf(ordered, Route::oral);
+      for (const WrittenEntry& entry : entriesOf(list.entries[index], today))
+        EXPECT_TRUE(setEntry(inputs, entry.path, entry.text)) << entry.path;
+      inputs.reference.alsoCalled = list.entries[index].reference.alsoCalled;
+      const Worksheet sheet = workOut(inputs, exactRules());
+      EXPECT_EQ(sheet.check(CheckId::medicine).status == CheckStatus::within,
+                isForOrdered(list.entries[index], inputs.order))
+          << ordered << ' ' << index;
+    }
+}
+
+TEST(OtherNames, CompatibleFormsAreOtherMedicines) {
+  ReferenceList list = demoList();
+  list.entries[1].medicine = "Plover\u00B2";
+  list.entries[2].medicine = "Plover2";
+  EXPECT_EQ(find(list, "plover oral").size(), 3U);
 }
 
 TEST(LimitWords, sayEveryMaximumAndEveryLimitOfAnInfusion) {
