@@ -35,6 +35,7 @@ std::vector<FindingCode> questionsOf(const Worksheet& sheet) {
 std::vector<Answer> whatSettles(FindingCode question) {
   switch (question) {
     case FindingCode::secondDiffers:
+    case FindingCode::maxDosesOpen:
       return {};
     case FindingCode::weightUnlikely:
       return {Answer::weighedAgain};

@@ -50,7 +50,8 @@ struct Answers {
 
 /// What settles a question. A doubt about a fact is settled by looking again, and not by anybody's word; what
 /// an order or a reference says, by whoever answers for it. Two people who differ settle it by an entry that
-/// changes or by another second check, and by no answer: then there is none.
+/// changes or by another second check, and how many doses in 24 h an order as needed means must stand in the
+/// case; neither is settled by an answer: then there is none.
 [[nodiscard]] std::vector<Answer> whatSettles(FindingCode question);
 
 [[nodiscard]] bool settles(Answer answer, FindingCode question);

@@ -29,7 +29,8 @@ std::vector<const Finding*> findingsBeside(const Worksheet& sheet, bool question
 namespace {
 
 /// Whether the check makes an order unsafe when it is outside.
-bool forbids(CheckId id) {
+bool forbids(const Worksheet& sheet, CheckId id) {
+  if (id == CheckId::maxDoses) return sheet.finding(FindingCode::overMaxDoses) != nullptr;
   return isUpperLimit(id) || id == CheckId::concentration || id == CheckId::infusionTime ||
          id == CheckId::infusionRate;
 }
@@ -38,7 +39,7 @@ bool forbids(CheckId id) {
 
 VerdictKind verdictWhere(const Worksheet& sheet, const Holds& holds) {
   for (const Check& check : sheet.checks)
-    if (forbids(check.id) && holds(check.id) == false) return VerdictKind::unsafe;
+    if (forbids(sheet, check.id) && holds(check.id) == false) return VerdictKind::unsafe;
   const auto any = [&](Severity severity) {
     return std::ranges::any_of(sheet.findings, [severity](const Finding& finding) {
       return finding.severity == severity && finding.check != CheckId::low;

@@ -1,5 +1,7 @@
 #include "core/medicine/case.h"
 
+#include <algorithm>
+
 #include "core/medicine/paths.h"
 #include "core/unit/conversion.h"
 
@@ -97,6 +99,20 @@ std::optional<Refusal> contradictionIn(const Case& inputs) {
   if (auto refusal = badLowEnd(inputs.reference)) return refusal;
   if (auto refusal = badBands(inputs.reference)) return refusal;
   return badStock(inputs.stock);
+}
+
+std::optional<int> mostDosesOf(const Reference& reference) {
+  if (reference.schedule && reference.schedule->isOnce()) return 1;
+  return reference.maxDosesPerDay;
+}
+
+std::optional<int> mostDosesOf(const Case& inputs) {
+  const Order& order = inputs.order;
+  if ((order.dose && order.dose->isRate()) || (order.schedule && !order.schedule->isRepeated()))
+    return std::nullopt;
+  const std::optional<int> allowed = mostDosesOf(inputs.reference);
+  if (!allowed || !order.maxDosesPerDay) return allowed ? allowed : order.maxDosesPerDay;
+  return std::min(*allowed, *order.maxDosesPerDay);
 }
 
 }  // namespace wardchalk

@@ -25,4 +25,12 @@ struct Case {
 /// found, with the path of the entry to change. Empty when all go together.
 [[nodiscard]] std::optional<Refusal> contradictionIn(const Case& inputs);
 
+/// The most doses that a reference allows in 24 h: what it states, and one where it is given once, whatever
+/// it states beside that. None where it says nothing of it.
+[[nodiscard]] std::optional<int> mostDosesOf(const Reference& reference);
+
+/// The most doses that may be given in 24 h of a repeated order: the lower of what order and reference state.
+/// None where neither does, and for an order that is not repeated.
+[[nodiscard]] std::optional<int> mostDosesOf(const Case& inputs);
+
 }  // namespace wardchalk

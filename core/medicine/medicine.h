@@ -70,6 +70,7 @@ struct Reference {
   std::optional<Route> route;
   std::optional<DoseAmount> maxPerDose;
   std::optional<DoseAmount> maxPerDay;
+  std::optional<int> maxDosesPerDay;
   Band<Age> age;
   Band<MixedQuantity> weight;
   Band<Quantity> bsa;

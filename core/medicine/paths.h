@@ -33,6 +33,7 @@ inline constexpr StaticText referenceSchedule = "reference.schedule";
 inline constexpr StaticText referenceRoute = "reference.route";
 inline constexpr StaticText maxPerDose = "reference.max_per_dose";
 inline constexpr StaticText maxPerDay = "reference.max_per_day";
+inline constexpr StaticText referenceMaxDoses = "reference.max_doses_per_day";
 inline constexpr StaticText ageFrom = "reference.age_from";
 inline constexpr StaticText ageOver = "reference.age_over";
 inline constexpr StaticText ageBelow = "reference.age_below";
@@ -85,6 +86,7 @@ inline constexpr std::array all = {title,
                                    referenceRoute,
                                    maxPerDose,
                                    maxPerDay,
+                                   referenceMaxDoses,
                                    ageFrom,
                                    ageOver,
                                    ageBelow,

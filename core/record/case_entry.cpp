@@ -92,8 +92,8 @@ constexpr std::array<std::string_view, 2> sexWords = {"female", "male"};
 constexpr std::array<std::string_view, 3> methodWords = {"measured", "estimated", "charted"};
 constexpr std::array<std::string_view, 3> stockKindWords = {"liquid", "powder", "solid"};
 
-Result<Done> putCount(std::optional<int>& into, std::string_view text) {
-  const Result<int> count = readCount(text, 1, 96);
+Result<Done> putCount(std::optional<int>& into, std::string_view text, int most) {
+  const Result<int> count = readCount(text, 1, most);
   if (!count) return count.refusal();
   into = *count;
   return Done{};
@@ -122,7 +122,7 @@ constexpr std::array entryTable = {
     CaseEntry{path::route, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putWord(c.order.route, t, WordList::route, routeIds); }},
     CaseEntry{path::schedule, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.order.schedule, readOrderSchedule(t, s)); }},
     CaseEntry{path::asNeeded, EntryKind::flag, [](Case& c, std::string_view t, const EntrySetting&) { return putFlag(c.order.asNeeded, t); }},
-    CaseEntry{path::maxDosesPerDay, EntryKind::count, [](Case& c, std::string_view t, const EntrySetting&) { return putCount(c.order.maxDosesPerDay, t); }},
+    CaseEntry{path::maxDosesPerDay, EntryKind::count, [](Case& c, std::string_view t, const EntrySetting&) { return putCount(c.order.maxDosesPerDay, t, 96); }},
     CaseEntry{path::referenceMedicine, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putText(c.reference.medicine, t); }},
     CaseEntry{path::alsoCalled, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putNames(c.reference.alsoCalled, t); }},
     CaseEntry{path::low, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.reference.low, readReferenceLow(t, s)); }},
@@ -132,6 +132,7 @@ constexpr std::array entryTable = {
     CaseEntry{path::referenceRoute, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putWord(c.reference.route, t, WordList::route, routeIds); }},
     CaseEntry{path::maxPerDose, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.reference.maxPerDose, readMaximum(t, PerTime::dose, s)); }},
     CaseEntry{path::maxPerDay, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.reference.maxPerDay, readMaximum(t, PerTime::day, s)); }},
+    CaseEntry{path::referenceMaxDoses, EntryKind::count, [](Case& c, std::string_view t, const EntrySetting&) { return putCount(c.reference.maxDosesPerDay, t, 24); }},
     CaseEntry{path::ageFrom, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.reference.age.from, readAge(t, s)); }},
     CaseEntry{path::ageOver, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.reference.age.over, readAge(t, s)); }},
     CaseEntry{path::ageBelow, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.reference.age.below, readAge(t, s)); }},

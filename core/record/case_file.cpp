@@ -13,30 +13,6 @@ namespace {
 
 constexpr FileHead caseHead{"wardchalk.case", 1};
 
-std::string_view kindName(EntryKind kind) {
-  switch (kind) {
-    case EntryKind::text:
-      return "text in quotation marks";
-    case EntryKind::flag:
-      return "true or false";
-    case EntryKind::count:
-      return "a whole number";
-  }
-  return {};
-}
-
-bool kindFits(EntryKind kind, JsonValue::Kind found) {
-  switch (kind) {
-    case EntryKind::text:
-      return found == JsonValue::Kind::text;
-    case EntryKind::flag:
-      return found == JsonValue::Kind::flag;
-    case EntryKind::count:
-      return found == JsonValue::Kind::number;
-  }
-  return false;
-}
-
 Result<Done> takeEntry(CaseFile& file, std::string path, const JsonValue& value) {
   const CaseEntry* entry = findEntry(path);
   if (!entry) return Refusal{RefusalCode::keyUnknown, path, {}, path};
@@ -65,6 +41,30 @@ Result<Done> takeRoom(CaseFile& file, const std::string& room, const JsonValue& 
 }
 
 }  // namespace
+
+std::string_view kindName(EntryKind kind) {
+  switch (kind) {
+    case EntryKind::text:
+      return "text in quotation marks";
+    case EntryKind::flag:
+      return "true or false";
+    case EntryKind::count:
+      return "a whole number";
+  }
+  return {};
+}
+
+bool kindFits(EntryKind kind, JsonValue::Kind found) {
+  switch (kind) {
+    case EntryKind::text:
+      return found == JsonValue::Kind::text;
+    case EntryKind::flag:
+      return found == JsonValue::Kind::flag;
+    case EntryKind::count:
+      return found == JsonValue::Kind::number;
+  }
+  return false;
+}
 
 Result<CaseFile> readCaseFile(std::string_view json) {
   Result<JsonValue> value = readJson(json);

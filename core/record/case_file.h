@@ -17,6 +17,10 @@ struct CaseFile {
   std::vector<WrittenEntry> entries;
 };
 
+/// Whether JSON of this kind can be an entry, and what it must be: "a whole number".
+[[nodiscard]] bool kindFits(EntryKind kind, JsonValue::Kind found);
+[[nodiscard]] std::string_view kindName(EntryKind kind);
+
 /// Reads a case file whole or refuses it whole, with the path of what is wrong.
 [[nodiscard]] Result<CaseFile> readCaseFile(std::string_view json);
 /// The same for a case that stands within another file.

@@ -26,7 +26,9 @@ std::string surfaceText(const std::optional<SurfaceFound>& bsa) {
 std::string giveText(const Worksheet& sheet) {
   if (!sheet.give || !sheet.give->measured || !sheet.give->doseGiven) return {};
   const Give& give = *sheet.give;
-  return filed({*give.measured, give.exact.unit}) + " (" + filed(*give.doseGiven) + ")";
+  std::string amount = filed({*give.measured, give.exact.unit}) + " (" + filed(*give.doseGiven) + ")";
+  if (const std::string use = limitOfUse(sheet.given); !use.empty()) amount.append(", ").append(use);
+  return amount;
 }
 
 std::string flowText(const std::optional<RunRate>& rate, std::optional<Flow> RunRate::*flow,

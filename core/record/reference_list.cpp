@@ -24,9 +24,8 @@ Refusal at(std::string place, Refusal refusal) {
 Result<Done> takeKey(ListEntryBuilder& builder, const std::string& key, const JsonValue& value) {
   const auto kind = ListEntryBuilder::kindOf(key);
   if (!kind) return Refusal{RefusalCode::keyUnknown, shortened(key), {}, key};
-  const bool flag = *kind == EntryKind::flag;
-  if (value.kind != (flag ? JsonValue::Kind::flag : JsonValue::Kind::text))
-    return Refusal{RefusalCode::typeWrong, {}, flag ? "true or false" : "text in quotation marks", key};
+  if (!kindFits(*kind, value.kind))
+    return Refusal{RefusalCode::typeWrong, {}, std::string(kindName(*kind)), key};
   return builder.set(key, value.text);
 }
 

@@ -17,9 +17,11 @@ std::string joined(std::string first, const std::string& second, std::string_vie
   return first;
 }
 
-std::string whenText(const Order& order) {
+std::string whenText(const Case& inputs) {
+  const Order& order = inputs.order;
   const std::string route = order.route ? routeText(*order.route) : std::string();
-  return joined(route, order.schedule ? order.schedule->text : std::string(), ", ");
+  std::string often = joined(route, order.schedule ? order.schedule->text : std::string(), ", ");
+  return joined(std::move(often), limitOfUse(inputs), ", ");
 }
 
 std::string deviceText(const Give& give) {
@@ -139,6 +141,7 @@ std::string noneText(const Shown& shown) {
       break;
   }
   if (sheet.finding(FindingCode::secondDiffers)) return say(PhraseId::amount_noneUnsettled);
+  if (sheet.finding(FindingCode::maxDosesOpen)) return say(PhraseId::amount_noneDosesOpen);
   if (shown.waits()) {
     const auto count = static_cast<long>(shown.questions().size());
     return say(PhraseId::ask_before, {{"n", std::to_string(count)}}, count);
@@ -160,7 +163,7 @@ void putRate(AmountWords& words, const Shown& shown) {
   words.measure = say(PhraseId::amount_runAt, {{"rate", rate}});
   if (sheet.rate->delivered)
     words.dose = say(PhraseId::amount_runDose, {{"delivers", deliveredText(*sheet.rate->delivered)}});
-  words.when = whenText(sheet.given.order);
+  words.when = whenText(sheet.given);
   const Flow& flow = *sheet.rate->mlPerHour;
   words.rounding = flow.measured == flow.exact.value
                        ? say(PhraseId::amount_noRounding)
@@ -192,7 +195,7 @@ void putDose(AmountWords& words, const Shown& shown) {
   words.measure = say(liquid ? PhraseId::amount_measure : PhraseId::amount_giveSolid,
                       {{"amount", givenText({*give.measured, give.exact.unit})}});
   words.dose = doseText(sheet);
-  words.when = whenText(sheet.given.order);
+  words.when = whenText(sheet.given);
   words.device = deviceText(give);
   words.rounding = roundingText(give);
   words.run = runText(sheet);
@@ -208,6 +211,12 @@ std::string settledText(Answer answer) {
 #undef WARDCHALK_ANSWER
   };
   return say(texts[static_cast<std::size_t>(answer)]);
+}
+
+std::string limitOfUse(const Case& inputs) {
+  const std::string asNeeded = inputs.order.asNeeded ? say(PhraseId::fact_asNeeded) : std::string();
+  const std::optional<int> most = mostDosesOf(inputs);
+  return joined(asNeeded, most ? mostDosesText(*most) : std::string(), ", ");
 }
 
 AmountWords amountWords(const Shown& shown) {

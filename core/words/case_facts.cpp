@@ -86,6 +86,7 @@ class FactList {
     if (case_.order.route) line.add(routeText(*case_.order.route));
     line.add(entered(path::schedule));
     if (case_.order.asNeeded) line.add(say(PhraseId::fact_asNeeded));
+    if (const auto& most = case_.order.maxDosesPerDay) line.add(mostDosesText(*most));
     return line.take();
   }
 
@@ -105,6 +106,7 @@ class FactList {
     Line line;
     line.add(entered(path::maxPerDose));
     line.add(entered(path::maxPerDay));
+    if (const auto& most = case_.reference.maxDosesPerDay) line.add(mostDosesText(*most));
     return line.take();
   }
 

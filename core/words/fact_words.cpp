@@ -108,6 +108,7 @@ constexpr std::array entries = {
     FACT(path::referenceRoute, reference.route),
     DOSE(path::maxPerDose, reference.maxPerDose),
     DOSE(path::maxPerDay, reference.maxPerDay),
+    FACT(path::referenceMaxDoses, reference.maxDosesPerDay),
     FACT(path::ageFrom, reference.age.from),
     FACT(path::ageOver, reference.age.over),
     FACT(path::ageBelow, reference.age.below),

@@ -278,17 +278,19 @@ std::string safeReason(const Worksheet& sheet) {
 
 /// Most important first: what could harm most if it went unseen.
 constexpr std::array notMadeOrder = {
-    CheckId::medicine,         CheckId::single,       CheckId::rate,         CheckId::daily,
-    CheckId::maxSingle,        CheckId::maxDaily,     CheckId::period,       CheckId::schedule,
-    CheckId::ageBand,          CheckId::weightBand,   CheckId::bsaBand,      CheckId::route,
-    CheckId::concentration,    CheckId::infusionTime, CheckId::infusionRate, CheckId::low,
-    CheckId::concentrationLow, CheckId::size,         CheckId::bsaCharted,
+    CheckId::medicine,  CheckId::single,           CheckId::rate,         CheckId::daily,
+    CheckId::maxSingle, CheckId::maxDaily,         CheckId::maxDoses,     CheckId::period,
+    CheckId::schedule,  CheckId::ageBand,          CheckId::weightBand,   CheckId::bsaBand,
+    CheckId::route,     CheckId::concentration,    CheckId::infusionTime, CheckId::infusionRate,
+    CheckId::low,       CheckId::concentrationLow, CheckId::size,         CheckId::bsaCharted,
 };
 
-/// Whether a check that was not made is named on the flag: not where the reference names no medicine, nor
-/// beside the sentence that it is for another one, which says that nothing of the dose is checked.
-bool isListed(const Check& check) {
+/// Whether a check that was not made is named on the flag. Not where the reference names no medicine, nor
+/// where it states no most doses for an order that says how often; nor beside the sentence that it is for
+/// another medicine, which says that nothing of the dose is checked.
+bool isListed(const Worksheet& sheet, const Check& check) {
   if (check.status != CheckStatus::notChecked || check.why == WhyNot::otherMedicine) return false;
+  if (check.id == CheckId::maxDoses) return check.why != WhyNot::noMaximum || sheet.given.order.asNeeded;
   return check.id != CheckId::medicine || check.why != WhyNot::notStated;
 }
 
@@ -365,7 +367,7 @@ std::string verdictReason(const Worksheet& sheet) {
 std::string checksNotMade(const Worksheet& sheet) {
   // While a figure is being changed nothing is judged, and a list of all there is would only hide that.
   if (sheet.finding(FindingCode::finishTyping) || sheet.finding(FindingCode::notWorkedOut)) return {};
-  const auto missed = [&](CheckId id) { return isListed(sheet.check(id)); };
+  const auto missed = [&](CheckId id) { return isListed(sheet, sheet.check(id)); };
   const bool maxima = missed(CheckId::maxSingle) && missed(CheckId::maxDaily);
   const bool bands = missed(CheckId::ageBand) && missed(CheckId::weightBand) && missed(CheckId::bsaBand);
   std::string list;
@@ -384,6 +386,10 @@ std::string checksNotMade(const Worksheet& sheet) {
 std::string checkName(CheckId id) { return say(checkPhrases[static_cast<std::size_t>(id)]); }
 
 std::string whyNotText(WhyNot why) { return say(whyPhrases[static_cast<std::size_t>(why)]); }
+
+std::string mostDosesText(int most) {
+  return say(PhraseId::amount_mostDoses, {{"n", std::to_string(most)}}, most);
+}
 
 std::string routeText(Route route) { return say(routePhrases[static_cast<std::size_t>(route)]); }
 

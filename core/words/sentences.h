@@ -43,4 +43,7 @@ namespace wardchalk {
 /// A route in words.
 [[nodiscard]] std::string routeText(Route route);
 
+/// The most doses in words: "no more than 4 doses in 24 h".
+[[nodiscard]] std::string mostDosesText(int most);
+
 }  // namespace wardchalk

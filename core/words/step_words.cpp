@@ -117,6 +117,28 @@ std::string doseReason(const Step& step) {
   return {};
 }
 
+/// A number of doses that stands in an entry, and was not worked out of an amount.
+bool isStatedCount(const Origin& origin) {
+  return origin == Origin::field(path::referenceMaxDoses) || origin == Origin::field(path::referenceSchedule);
+}
+
+/// As needed: into which day's amount so many doses fit. Empty where the most doses are stated as such.
+std::string dosesReason(const Side& most, const Worksheet& sheet) {
+  if (!sheet.orderedDose || !sheet.given.order.asNeeded) return {};
+  for (const CheckId id : {CheckId::maxDaily, CheckId::daily}) {
+    const auto* total = std::get_if<Quantity>(&sheet.check(id).limit);
+    if (!total || isStatedCount(most.term.origin) ||
+        (total->value / sheet.orderedDose->value).floor() != most.term.value)
+      continue;
+    return say(PhraseId::reason_dosesFit,
+               {{"total", printed(*total)},
+                {"n", show(most.term.value).text},
+                {"dose", printed(*sheet.orderedDose)}},
+               most.term.value == Number(1) ? 1 : 2);
+  }
+  return {};
+}
+
 std::string comparisonReason(const Step& step, const Worksheet& sheet) {
   const Comparison& compared = std::get<Comparison>(step.body);
   if (compared.right.term.origin == Origin::field(path::alsoCalled))
@@ -128,6 +150,7 @@ std::string comparisonReason(const Step& step, const Worksheet& sheet) {
       return say(PhraseId::reason_percentExpected, {{"percent", show(sheet.rules.askBelowPercent).text}});
     }
     if (check.id == CheckId::bsaCharted) return {};
+    if (check.id == CheckId::maxDoses) return dosesReason(compared.right, sheet);
     return say(PhraseId::reason_percentOfLimit, {{"percent", percentText(*check.ratio, Number(1))}});
   }
   return {};
@@ -163,6 +186,8 @@ constexpr std::array tags = {
     TagFor{path::dose, PhraseId::tag_order},
     TagFor{path::route, PhraseId::tag_order},
     TagFor{path::schedule, PhraseId::tag_schedule},
+    TagFor{path::maxDosesPerDay, PhraseId::tag_mostDoses},
+    TagFor{path::referenceMaxDoses, PhraseId::tag_referenceMostDoses},
     TagFor{path::low, PhraseId::tag_reference},
     TagFor{path::high, PhraseId::tag_reference},
     TagFor{path::referenceRoute, PhraseId::tag_reference},
@@ -278,7 +303,9 @@ std::string sideText(const Side& side, int significant) {
   if (const auto* name = std::get_if<StatedName>(&side.stated)) return isolated(name->text);
   if (isStated(side.stated)) return statedText(side.stated);
   const ShownNumber shown = show(side.term.value, Grouping::commas, significant);
-  return (shown.exact ? "" : "≈") + shown.text + " " + unitsText(side.units(), Spelling::printed);
+  const std::string units = side.under.empty() ? unitsBeside(side.term.value, side.term.units)
+                                               : unitsText(side.units(), Spelling::printed);
+  return (shown.exact ? "" : "≈") + shown.text + " " + units;
 }
 
 bool isShownExactly(const Side& side) {

@@ -111,19 +111,19 @@ TEST(StableIds, steps) {
       stepIds,
       WARDCHALK_LIST("height", "weight", "bsa", "limit-day", "limit-dose", "low-day", "low-dose", "max-dose",
                      "max-day", "ordered-dose", "ordered-day", "compare-single", "compare-daily",
-                     "compare-period", "compare-max-single", "compare-max-daily", "compare-low",
-                     "compare-schedule", "compare-age-band", "compare-weight-band", "compare-bsa-band",
-                     "compare-medicine", "compare-route", "compare-size", "compare-bsa-charted",
-                     "compare-concentration", "compare-concentration-low", "compare-infusion-time",
-                     "compare-infusion-rate", "compare-rate", "strength", "give", "device", "volume",
-                     "concentration", "rate", "drops", "dose-rate", "back-check"));
+                     "compare-period", "compare-max-single", "compare-max-daily", "compare-max-doses",
+                     "compare-low", "compare-schedule", "compare-age-band", "compare-weight-band",
+                     "compare-bsa-band", "compare-medicine", "compare-route", "compare-size",
+                     "compare-bsa-charted", "compare-concentration", "compare-concentration-low",
+                     "compare-infusion-time", "compare-infusion-rate", "compare-rate", "strength", "give",
+                     "device", "volume", "concentration", "rate", "drops", "dose-rate", "back-check"));
 }
 
 TEST(StableIds, checks) {
-  expectSame(checkIds,
-             WARDCHALK_LIST("single", "daily", "period", "max-single", "max-daily", "low", "schedule",
-                            "age-band", "weight-band", "bsa-band", "medicine", "route", "size", "bsa-charted",
-                            "concentration", "concentration-low", "infusion-time", "infusion-rate", "rate"));
+  expectSame(checkIds, WARDCHALK_LIST("single", "daily", "period", "max-single", "max-daily", "max-doses",
+                                      "low", "schedule", "age-band", "weight-band", "bsa-band", "medicine",
+                                      "route", "size", "bsa-charted", "concentration", "concentration-low",
+                                      "infusion-time", "infusion-rate", "rate"));
 }
 
 TEST(StableIds, eachCheckIsWrittenInItsOwnStep) {
@@ -173,8 +173,8 @@ TEST(StableIds, findingsBySeverity) {
       {Severity::undecided,
        {"not-worked-out", "finish-typing", "size-implausible", "units-do-not-meet", "basis-does-not-fit"}},
       {Severity::unsafe,
-       {"over-single", "over-daily", "over-period", "over-max-single", "over-max-daily", "over-rate",
-        "too-concentrated", "too-fast"}},
+       {"over-single", "over-daily", "over-period", "over-max-single", "over-max-daily", "over-max-doses",
+        "over-rate", "too-concentrated", "too-fast"}},
       {Severity::notCovered,
        {"not-covered-medicine", "not-covered-age", "not-covered-weight", "not-covered-bsa",
         "not-covered-route"}},
@@ -185,6 +185,7 @@ TEST(StableIds, findingsBySeverity) {
         "schedule-differs",
         "schedule-unknown",
         "division-unknown",
+        "max-doses-open",
         "interval-odd",
         "bsa-differs",
         "strength-differs",

@@ -1,5 +1,6 @@
-"""The rules of arithmetic (R2 to R9) written again in fractions, from their text and from nothing else."""
+"""The rules of arithmetic (R2 to R9, R13, R14) written again in fractions, from their text and from nothing else."""
 
+import unicodedata
 from fractions import Fraction as F
 from math import isqrt
 
@@ -46,6 +47,12 @@ def parts(text):
     """(8, 'lb'), (3, 'oz') of "8 lb 3 oz"."""
     words = text.split(" ")
     return [(F(words[i]), words[i + 1]) for i in range(0, len(words), 2)]
+
+
+def plain_name(name):
+    """R13, for the names that are drawn: capitals, blanks, accents and what is ignored do not count."""
+    letters = unicodedata.normalize("NFD", (name or "").replace("\u00ad", "").replace("\u200d", ""))
+    return " ".join("".join(c for c in letters if not unicodedata.combining(c)).casefold().split())
 
 
 class Opinion:
@@ -141,6 +148,18 @@ class Opinion:
             self.per_ml = self.strength()
         schedule, own = order.get("schedule"), reference.get("schedule")
         once, own_once = schedule == ONCE, own == ONCE
+
+        # R13
+        names = [plain_name(name) for name in [reference.get("medicine")] + reference.get("also_called", "").split(";")]
+        names = [name for name in names if name]
+        ordered_name = plain_name(order.get("medicine"))
+        if names and not ordered_name:
+            self.missing.add("medicine")
+        self.other = bool(names and ordered_name and ordered_name not in names)
+        if names and ordered_name:
+            self.checks["medicine"] = (not self.other, None)
+        # R14
+        m = F(1) if own_once else F(reference["max_doses_per_day"]) if "max_doses_per_day" in reference else None
         written = SCHEDULES.get(schedule)
         a, b = SCHEDULES.get(own, (None, None))
         n = F(1) if once else written[1] if written else None
@@ -166,6 +185,10 @@ class Opinion:
             elif amount is not None:
                 O = amount / ceil1(n)
         OD = O * ceil(n) if O is not None and n is not None else None
+        if self.other:
+            self.ordered = {"dose": O, "day": OD}
+            self.limit = {"dose": None, "day": None}
+            return self.judge()
 
         # R6
         high, time, high_size = self.sized(reference["high"])
@@ -176,7 +199,8 @@ class Opinion:
         if high is not None:
             if time == "dose":
                 S = high
-                D = high if own_once else high * ceil(b) if b is not None else None
+                D = high if own_once else high * min(ceil(b), m or ceil(b)) if b is not None \
+                    else high * m if m is not None else None
             elif time == "day":
                 D = high
                 doses = F(1) if own_once else ceil1(a) if a is not None else ceil1(n) if n is not None else None
@@ -187,8 +211,13 @@ class Opinion:
                     else W if once else W / max(7 * n, 1) if n is not None else None
         if time == "day" and own is None and n is not None and n < 2:
             self.asks.add("division-unknown")
-        if time == "dose" and own is None and written and not (n >= 1 and "max_per_day" in reference):
+        day_known = "max_per_day" in reference or (m is not None and m >= 2)
+        if time == "dose" and own is None and written and not (n >= 1 and day_known):
             self.asks.add("schedule-unknown")
+        self.compare_count(O, n, m, D, max_day, once, as_needed and "max_doses_per_day" not in order,
+                           time == "day" and own is not None)
+        if self.fewer is not None and O is not None:
+            OD = O * self.fewer
         day = [x for x in (D, max_day) if x is not None]
         self.limit["day"] = min(day) if day else None
         dose = [x for x in (S, max_dose, max_day if once else self.limit["day"]) if x is not None]
@@ -215,6 +244,25 @@ class Opinion:
         self.compare_low(O, n, S, D, W, time, low, max_dose, max_day, once, as_needed)
         self.compare_unrounded(order_size, high_size)
         self.judge()
+
+    def compare_count(self, O, n, m, D, max_day, once, is_open, day_shared):
+        """R14: max-doses, and how many are counted of an order as needed that does not say."""
+        self.fewer = None
+        if n is None:
+            return
+        if once or not is_open:
+            if m is not None:
+                self.checks["max-doses"] = (ceil1(n) <= m, ceil1(n) / m)
+            return
+        fit = [m] if m is not None else []
+        if O is not None:
+            fit += [F(day // O) for day in (max_day, D if day_shared else None) if day is not None]
+        if not fit or min(fit) == 0:
+            return
+        self.checks["max-doses"] = (ceil1(n) <= min(fit), ceil1(n) / min(fit))
+        if min(fit) < ceil1(n):
+            self.fewer = min(fit)
+            self.asks.add("max-doses-open")
 
     def compare_low(self, O, n, S, D, W, time, low, max_dose, max_day, once, as_needed):
         reference = self.reference
@@ -265,7 +313,7 @@ class Opinion:
     def keeps(self, dose):
         """Whether every check that the ordered dose meets is met by this one; each side grows with the dose."""
         for name, (within, share) in self.checks.items():
-            if share is None or not within:
+            if share is None or not within or name == "max-doses":
                 continue
             again = share * dose / self.ordered["dose"]
             if (again < 1) if name == "low" else (again > 1):
@@ -329,6 +377,10 @@ class Opinion:
             self.asks.add("schedule-differs")
         if self.undecided:
             self.verdict = "undecided"
+        elif self.other:
+            self.verdict = "not-covered"
+        elif "max-doses" in outside and "max-doses-open" not in self.asks:
+            self.verdict = "unsafe"
         elif outside & {"single", "daily", "period", "max-single", "max-daily"}:
             self.verdict = "unsafe"
         elif self.missing:

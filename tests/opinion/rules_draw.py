@@ -59,6 +59,25 @@ def draw_stock(draw, order, aim, unit):
     return stock
 
 
+def draw_of_reference(draw, order, reference):
+    """Most doses in 24 h, as needed more often where they count, and what the reference is for."""
+    if draw.random() < 0.3:
+        reference["max_doses_per_day"] = draw.randrange(1, 7)
+    if "max_doses_per_day" in reference or "max_per_day" in reference:
+        if draw.random() < 0.35:
+            order["as_needed"] = True
+    if draw.random() < 0.4:
+        reference["medicine"] = draw.choice(["Plover", "Grèbe", "Grey plover"])
+        order["medicine"] = draw.choice([reference["medicine"], reference["medicine"].upper(), " Grebe  ", "Grey  Plover",
+                                         "Gre\u0301be", "Plo\u200dver", "Heron", " "])
+        if draw.random() < 0.3:
+            reference["also_called"] = draw.choice(["Heron", "Dotterel; HERON;", " ; "])
+        if order["medicine"] == " " and draw.random() < 0.5:
+            del order["medicine"]
+    elif draw.random() < 0.5:
+        order["medicine"] = "Plover"
+
+
 def draw_case(draw):
     child, kg, m2 = draw_child(draw)
     size = draw.choice(["/kg", "/kg", "/m2", "/m2", ""])
@@ -104,5 +123,6 @@ def draw_case(draw):
         order["as_needed"] = True
     if draw.random() < 0.1:
         order["max_doses_per_day"] = draw.randrange(1, 6)
+    draw_of_reference(draw, order, reference)
     case = {"format": "wardchalk.case", "version": 1, "child": child, "order": order, "reference": reference}
     return {**case, "stock": stock} if stock else case

@@ -1,4 +1,4 @@
-"""The rules of arithmetic (R2 to R9) a second time, in Python's fractions, against the console program.
+"""The rules of arithmetic (R2 to R9, R13, R14) a second time, in Python's fractions, against the console program.
 
 Written from the text of the rules and from nothing else. Draws cases of the common kinds (per dose, day and week; per
 kg, per m2 and flat; schedules, maxima, low ends, as needed, once, caps, charted surface; liquids, tablets, orders in
@@ -28,7 +28,7 @@ HOUSES = [
 ]
 
 SIZE_FINDINGS = ("size-implausible", "weight-unlikely", "height-unlikely", "weight-unlikely-for-height")
-CHECKS = ("single", "daily", "period", "max-single", "max-daily", "low", "schedule")
+CHECKS = ("single", "daily", "period", "max-single", "max-daily", "max-doses", "low", "schedule", "medicine")
 
 
 def compare_amounts(sheet, opinion, name, expected, wrong):

@@ -25,8 +25,20 @@ RandomCase anyCase(Choices& choices) {
 
 /// Checks whose bound is worked again.
 bool isBound(CheckId id) {
-  return id <= CheckId::low || id == CheckId::concentration || id == CheckId::concentrationLow ||
-         id == CheckId::infusionRate;
+  return (id <= CheckId::low && id != CheckId::maxDoses) || id == CheckId::concentration ||
+         id == CheckId::concentrationLow || id == CheckId::infusionRate;
+}
+
+/// What is wrong with the check of how many doses there are in 24 h, held against what is counted again.
+std::string wrongCount(const Worksheet& sheet, const WorkedAgain& again) {
+  const Check& check = sheet.check(CheckId::maxDoses);
+  if (again.otherMedicine || !again.unit) return {};
+  if (check.isMade() != again.count.has_value()) return "how many doses is not judged as by the rules";
+  if (!again.count) return {};
+  if ((check.status == CheckStatus::within) != (again.count->ordered <= again.count->most))
+    return "how many doses is judged wrongly";
+  return *check.ratio == again.count->ordered / again.count->most ? ""
+                                                                  : "how many doses is counted otherwise";
 }
 
 /// What is wrong with the checks of the dose, held against the bounds worked again.
@@ -57,7 +69,8 @@ TEST(WorksheetProperties, checksOfTheDoseAreThoseOfTheRules) {
     const WorkedAgain again = workAgain(sheet.given, sheet.rules);
     if (again.dose && (!sheet.orderedDose || sheet.orderedDose->value != *again.dose))
       return "another ordered dose" + shown(random);
-    const std::string wrong = wrongChecks(sheet, again);
+    std::string wrong = wrongChecks(sheet, again);
+    if (wrong.empty()) wrong = wrongCount(sheet, again);
     return wrong.empty() ? "" : wrong + shown(random);
   });
 }

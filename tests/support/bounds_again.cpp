@@ -112,11 +112,16 @@ class Again {
     out_.kg = kgOf(inputs_, rules_);
     out_.m2 = m2Of(inputs_, rules_, out_.kg);
     strength_ = strengthOf(inputs_.stock);
+    // random cases write each name in one way
+    out_.otherMedicine =
+        !inputs_.reference.medicine.empty() && inputs_.reference.medicine != inputs_.order.medicine;
     findCount();
     findOrdered();
     if (!out_.unit) return out_;
     if (strength_) out_.perMl = in(*strength_, *out_.unit);
+    if (out_.otherMedicine) return out_;
     findReference();
+    findFitting();
     if (out_.dose) bound();
     return out_;
   }
@@ -173,8 +178,9 @@ class Again {
     switch (reference.high->perTime) {
       case PerTime::dose:
         single_ = high;
-        if (given) daily_ = *high * own->most.ceil();
+        if (given) daily_ = *high * *least({own->most.ceil(), allowed()});
         if (ownOnce) daily_ = high;
+        if (!own && allowed()) daily_ = *high * *allowed();
         break;
       case PerTime::day:
         daily_ = high;
@@ -201,6 +207,33 @@ class Again {
     }
   }
 
+  /// m of R14.
+  Maybe allowed() const {
+    const Reference& reference = inputs_.reference;
+    if (reference.schedule && reference.schedule->isOnce()) return Number(1);
+    return reference.maxDosesPerDay ? Maybe(Number(*reference.maxDosesPerDay)) : Maybe{};
+  }
+
+  Maybe heldBy(const Maybe& day) const {
+    return day && out_.dose ? Maybe((*day / *out_.dose).floor()) : Maybe{};
+  }
+
+  /// c of R14, and how many doses are counted by it.
+  void findFitting() {
+    if (!n_ || inputs_.order.dose->isRate()) return;
+    const Number whole = wholeAtLeastOne(*n_);
+    counted_ = once_ ? Number(1) : n_->ceil();
+    Maybe most = allowed();
+    if (inputs_.order.asNeeded && !inputs_.order.maxDosesPerDay && !once_) {
+      const auto& high = inputs_.reference.high;
+      const bool shared = high && high->perTime == PerTime::day && inputs_.reference.schedule;
+      most = least({most, heldBy(maxDay_), shared ? heldBy(daily_) : Maybe{}});
+      if (most && most->isZero()) return;
+      if (most && *most < whole) counted_ = *most;
+    }
+    if (most) out_.count = CountAgain{whole, *most};
+  }
+
   void add(CheckId check, const Number& perDose, bool atMost, const Maybe& bound) {
     if (bound) out_.bounds.push_back({check, perDose, atMost, *bound});
   }
@@ -214,7 +247,7 @@ class Again {
     add(CheckId::single, one, true, single_);
     add(CheckId::maxSingle, one, true, maxDose_);
     if (n_) {
-      const Number day = once_ ? one : n_->ceil();
+      const Number day = *counted_;
       add(CheckId::maxDaily, day, true, maxDay_);
       if (!once_ && !week_) add(CheckId::daily, day, true, daily_);
       if (!once_) boundPeriod();
@@ -285,6 +318,7 @@ class Again {
   std::optional<Quantity> strength_;
   bool once_ = false;
   Maybe n_;
+  Maybe counted_;  ///< doses in 24 h that the day's totals are made of
   Maybe single_, daily_, week_, maxDose_, maxDay_;
 };
 

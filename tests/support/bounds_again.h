@@ -21,8 +21,15 @@ struct BoundAgain {
   }
 };
 
-/// The ordered dose and all its bounds, worked from the rules of arithmetic (R2 to R7) by code that shares
-/// nothing with the working of the core but its numbers. `dose` is absent where the rules leave it unknown.
+/// How many doses in 24 h are counted of an order, and the most that there may be.
+struct CountAgain {
+  Number ordered;
+  Number most;
+};
+
+/// The ordered dose and all its bounds, worked from the rules of arithmetic (R2 to R7, R13, R14) by code that
+/// shares nothing with the working of the core but its numbers. `dose` is absent where the rules leave it
+/// unknown.
 struct WorkedAgain {
   std::optional<Number> kg;
   std::optional<Number> m2;
@@ -30,6 +37,8 @@ struct WorkedAgain {
   std::optional<Number> dose;
   std::optional<Number> perMl;  ///< strength of a liquid, tablet or capsule, in `unit`
   std::vector<BoundAgain> bounds;
+  std::optional<CountAgain> count;  ///< absent where the rules compare no number of doses
+  bool otherMedicine = false;       ///< then there are no bounds
 };
 
 [[nodiscard]] WorkedAgain workAgain(const Case& inputs, const HouseRules& rules);

@@ -47,6 +47,7 @@ class CaseDrawer {
     drawStock();
     if (choices_.onceIn(4)) drawInfusion();
     drawRest();
+    drawOfReference();
     return {std::move(entries_), drawRules(choices_)};
   }
 
@@ -55,6 +56,7 @@ class CaseDrawer {
     drawRate();
     drawBands();
     drawRest();
+    drawOfReference();
     return {std::move(entries_), drawRules(choices_)};
   }
 
@@ -340,6 +342,14 @@ class CaseDrawer {
     if (choices_.onceIn(12)) set("reference.route", std::string(choices_.of({"oral", "intravenous"})));
     set("order.medicine", std::string(choices_.of({"Plover", "Wren", "Dunlin"})));
     if (choices_.onceIn(2)) set("reference.source", "Bench list, p. 4");
+  }
+
+  /// Seldom another medicine than the order's, for nothing is compared then.
+  void drawOfReference() {
+    if (choices_.onceIn(4)) set("reference.max_doses_per_day", std::to_string(choices_.between(1, 6)));
+    if (!choices_.onceIn(3)) return;
+    const std::string ordered = std::ranges::find(entries_, "order.medicine", &WrittenEntry::path)->text;
+    set("reference.medicine", choices_.onceIn(5) ? "Siskin" : ordered);
   }
 
   static std::string drawRules(Choices& choices) {

@@ -15,6 +15,7 @@ Checks checkAmount(Notebook& notes, const Facts& facts) {
   Checks checks;
   Comparing comparing{notes, facts, checks};
   compareDose(comparing);
+  compareMaxDoses(comparing);
   compareLow(comparing);
   compareRate(comparing);
   return checks;

@@ -43,7 +43,8 @@ void askForSchedule(Comparing& comparing) {
   const auto& order = comparing.given.order.schedule;
   if (!reference.high || reference.schedule || !order || order->isContinuous()) return;
   const bool perDose = reference.high->perTime == PerTime::dose;
-  const bool daysTotalKnown = *comparing.doses.n >= Number(1) && reference.maxPerDay;
+  const bool severalAllowed = comparing.limits.mostDoses && comparing.limits.mostDoses->count >= Number(2);
+  const bool daysTotalKnown = *comparing.doses.n >= Number(1) && (reference.maxPerDay || severalAllowed);
   if (perDose && order->isRepeated() && !daysTotalKnown)
     comparing.notes.tell(FindingCode::scheduleUnknown, path::referenceSchedule, {{"ordered", *order}});
   if (reference.high->perTime == PerTime::day && *comparing.doses.n < Number(2))

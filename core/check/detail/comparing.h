@@ -48,6 +48,7 @@ void compareSides(Comparing& comparing, CheckId id, std::optional<Side> left, Re
 void compare(Comparing& comparing, CheckId id, Side left, Relation relation, Side right, bool holds);
 
 void compareDose(Comparing& comparing);
+void compareMaxDoses(Comparing& comparing);
 void compareLow(Comparing& comparing);
 void compareRate(Comparing& comparing);
 void compareInfusion(Comparing& comparing);

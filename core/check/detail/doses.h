@@ -5,21 +5,42 @@
 
 namespace wardchalk::detail {
 
+struct Limits;
+
+/// So many doses in 24 h, and where that stands or was found.
+struct MostDoses {
+  Number count;
+  Origin from;
+};
+
 /// What is ordered: how often, and how much of the medicine, as far as it is known.
 struct Doses {
   bool once = false;
   bool isRate = false;
-  std::optional<Number> n;          ///< most doses a day, capped
-  std::optional<Unit> unit;         ///< the drug unit that everything is shown in
-  std::optional<Found> ordered;     ///< one dose
+  bool open = false;             ///< repeated as needed, and the order does not say how many in 24 h at most
+  std::optional<Number> n;       ///< most doses a day, capped
+  StaticText nFrom;              ///< the entry that says so: the schedule, or the order's most doses
+  std::optional<Chain> chain;    ///< the order for this child, per dose or per day
+  std::optional<Unit> unit;      ///< the drug unit that everything is shown in
+  std::optional<Found> ordered;  ///< one dose
   std::optional<Found> orderedDay;  ///< the most given in 24 h
-  bool mixingShown = false;         ///< the order is in mL, so that the strength stands before it
+  /// Of an open order: how many doses at most the reference leaves room for in 24 h, as far as that is known
+  /// (R14).
+  std::optional<MostDoses> fitting;
+  bool mixingShown = false;  ///< the order is in mL, so that the strength stands before it
 
   /// The quantity's value in the order's drug unit; none when their dimensions differ.
   [[nodiscard]] std::optional<Number> inOrderUnit(const Quantity& quantity) const;
+  /// Fewer doses fit into 24 h than the order would give, but one at least: so many are counted.
+  [[nodiscard]] bool fewerFit() const;
 };
 
+/// How often, in which unit, and the order as a chain.
 [[nodiscard]] Doses findDoses(Notebook& notes, const Size& size, const Strengths& strengths);
+
+/// The ordered dose and the most given in 24 h. The reference decides how many doses those are where the
+/// order leaves it open.
+void findOrdered(Notebook& notes, Doses& doses, const Limits& limits);
 
 /// A rate for this child, in the order's drug unit per `time`; none while a size it wants is not known.
 [[nodiscard]] std::optional<Chain> rateChain(Notebook& notes, const Size& size, const Doses& doses,

@@ -20,6 +20,7 @@ Facts findFacts(Notebook& notes) {
   Doses doses = findDoses(notes, size, strengths);
   const bool otherMedicine = isOfOtherMedicine(notes.given);
   Limits limits = otherMedicine ? Limits{} : findLimits(notes, size, doses);
+  findOrdered(notes, doses, limits);
   return {std::move(size), std::move(strengths), std::move(doses), std::move(limits), otherMedicine};
 }
 

@@ -1,5 +1,6 @@
 #include "core/check/detail/doses.h"
 #include "core/check/detail/factors.h"
+#include "core/check/detail/limits.h"
 
 namespace wardchalk::detail {
 
@@ -11,6 +12,7 @@ void capDoses(Notebook& notes, Doses& doses) {
   notes.tell(FindingCode::capApplied, path::maxDosesPerDay,
              {{"limit", Quantity{Number(*most), Unit::dose}}, {"uncapped", Quantity{*doses.n, Unit::dose}}});
   doses.n = Number(*most);
+  doses.nFrom = path::maxDosesPerDay;
 }
 
 /// Before there is an order, what is safe is shown in the reference's own unit: the method begins there.
@@ -58,21 +60,71 @@ std::optional<Chain> orderedChain(Notebook& notes, const Size& size, const Stren
   return chain;
 }
 
-void findFromDose(Notebook& notes, Doses& doses, Chain chain) {
-  const Unit unit = *doses.unit;
-  doses.ordered =
-      notes.solveStep(Section::ordered, StepId::orderedDose, std::move(chain), {{unit}, {Unit::dose}});
-  if (!doses.ordered || !doses.n) return;
-  Chain day{{factorOf(*doses.ordered), dosesADay(doses.n->ceil(), path::schedule)}};
-  doses.orderedDay =
-      notes.solveStep(Section::ordered, StepId::orderedDay, std::move(day), {{unit}, {Unit::day}});
+/// How many whole doses a day's amount holds.
+std::optional<MostDoses> dosesHeld(Notebook& notes, const Found& day, const Found& dose) {
+  const auto count = notes.solveUnwritten({{factorOf(day), factorOf(dose).turned()}},
+                                          {{Unit::dose}, {Unit::day}}, day.origin);
+  if (!count) return std::nullopt;
+  return MostDoses{count->value().floor(), count->origin};
 }
 
-void findFromDay(Notebook& notes, Doses& doses, Chain chain) {
+void lowerCount(std::optional<MostDoses>& most, const std::optional<MostDoses>& candidate) {
+  if (candidate && (!most || candidate->count < most->count)) most = candidate;
+}
+
+/// A reference per day that says how often.
+bool isDayShared(const Reference& reference) {
+  return reference.high && reference.high->perTime == PerTime::day && reference.schedule &&
+         !reference.schedule->isContinuous();
+}
+
+/// The least of the reference's most doses and of what its day's amounts hold (R14).
+void findFitting(Notebook& notes, Doses& doses, const Limits& limits, const std::optional<Found>& dose) {
+  if (!doses.open) return;
+  doses.fitting = limits.mostDoses;
+  if (dose && limits.maxDay) lowerCount(doses.fitting, dosesHeld(notes, *limits.maxDay, *dose));
+  if (dose && limits.day && isDayShared(notes.given.reference))
+    lowerCount(doses.fitting, dosesHeld(notes, *limits.day, *dose));
+}
+
+/// The most given in any 24 h, by the dose and how many are counted.
+void findDayOfDoses(Notebook& notes, Doses& doses) {
+  const bool fewer = doses.fewerFit();
+  const Number count = fewer ? doses.fitting->count : doses.n->ceil();
+  const Origin from = fewer ? doses.fitting->from : Origin::field(path::schedule);
+  Chain day{{factorOf(*doses.ordered), rateFactor(count, Unit::dose, Unit::day, from)}};
+  doses.orderedDay =
+      notes.solveStep(Section::ordered, StepId::orderedDay, std::move(day), {{*doses.unit}, {Unit::day}});
+}
+
+void findFromDose(Notebook& notes, Doses& doses, const Limits& limits, Chain chain) {
+  doses.ordered =
+      notes.solveStep(Section::ordered, StepId::orderedDose, std::move(chain), {{*doses.unit}, {Unit::dose}});
+  findFitting(notes, doses, limits, doses.ordered);
+  if (doses.ordered && doses.n) findDayOfDoses(notes, doses);
+}
+
+/// A day's amount shared among the doses of the order, of which fewer may be given in 24 h: then what is
+/// given in 24 h is less than the amount that stands in the order.
+void findFewerOfDay(Notebook& notes, Doses& doses, Chain chain) {
+  chain.factors.push_back(dosesADay(ceilAtLeastOne(*doses.n), path::schedule).turned());
+  doses.ordered =
+      notes.solveStep(Section::ordered, StepId::orderedDose, std::move(chain), {{*doses.unit}, {Unit::dose}});
+  if (doses.ordered) findDayOfDoses(notes, doses);
+}
+
+void findFromDay(Notebook& notes, Doses& doses, const Limits& limits, Chain chain) {
   const Unit unit = *doses.unit;
   if (doses.n && *doses.n < Number(1)) {
     notes.tell(FindingCode::basisDoesNotFit, path::dose, {{"reason", ArgumentWord::dayOrDose}});
-    return;
+    return findFitting(notes, doses, limits, std::nullopt);
+  }
+  if (doses.open) {
+    Chain dose = chain;
+    dose.factors.push_back(dosesADay(ceilAtLeastOne(*doses.n), path::schedule).turned());
+    findFitting(notes, doses, limits,
+                notes.solveUnwritten(dose, {{unit}, {Unit::dose}}, Origin::step(StepId::orderedDose)));
+    if (doses.fewerFit()) return findFewerOfDay(notes, doses, std::move(chain));
   }
   doses.orderedDay =
       notes.solveStep(Section::ordered, StepId::orderedDay, std::move(chain), {{unit}, {Unit::day}});
@@ -95,6 +147,8 @@ Doses scheduled(Notebook& notes) {
   if (order.schedule && !order.schedule->isContinuous()) {
     doses.once = order.schedule->isOnce();
     doses.n = order.schedule->most;
+    doses.nFrom = path::schedule;
+    doses.open = order.asNeeded && !order.maxDosesPerDay && !doses.once;
     capDoses(notes, doses);
   }
   if (!order.dose) notes.need(path::dose, Need::For::verdict);
@@ -118,17 +172,24 @@ std::optional<Number> Doses::inOrderUnit(const Quantity& quantity) const {
 
 Number ceilAtLeastOne(const Number& x) { return larger(x.ceil(), Number(1)); }
 
+bool Doses::fewerFit() const {
+  return fitting && n && fitting->count >= Number(1) && fitting->count < ceilAtLeastOne(*n);
+}
+
 Doses findDoses(Notebook& notes, const Size& size, const Strengths& strengths) {
   Doses doses = scheduled(notes);
   if (!notes.given.order.dose || doses.isRate) return doses;
-  std::optional<Chain> chain = orderedChain(notes, size, strengths, doses);
-  if (!chain) return doses;
-  showMixing(notes, strengths, doses);
-  if (notes.given.order.dose->perTime == PerTime::day)
-    findFromDay(notes, doses, std::move(*chain));
-  else
-    findFromDose(notes, doses, std::move(*chain));
+  doses.chain = orderedChain(notes, size, strengths, doses);
+  if (doses.chain) showMixing(notes, strengths, doses);
   return doses;
+}
+
+void findOrdered(Notebook& notes, Doses& doses, const Limits& limits) {
+  if (!doses.chain) return findFitting(notes, doses, limits, std::nullopt);
+  if (notes.given.order.dose->perTime == PerTime::day)
+    findFromDay(notes, doses, limits, *doses.chain);
+  else
+    findFromDose(notes, doses, limits, *doses.chain);
 }
 
 }  // namespace wardchalk::detail

@@ -20,6 +20,27 @@ std::optional<Often> dividingSchedule(const Notebook& notes, const Doses& doses)
   return std::nullopt;
 }
 
+/// How many doses the reference allows in 24 h: once is one, whatever is stated beside it (R14).
+std::optional<MostDoses> mostDoses(const Notebook& notes) {
+  const Reference& reference = notes.given.reference;
+  const std::optional<int> most = mostDosesOf(reference);
+  if (!most) return std::nullopt;
+  const bool once = reference.schedule && reference.schedule->isOnce();
+  return MostDoses{Number(*most), Origin::field(once ? path::referenceSchedule : path::referenceMaxDoses)};
+}
+
+/// How many doses of a reference per dose make its day's limit; none where it says neither how often nor how
+/// many at most.
+std::optional<MostDoses> dosesOfDay(const Notebook& notes) {
+  const auto& own = notes.given.reference.schedule;
+  std::optional<MostDoses> most = mostDoses(notes);
+  if (!own) return most;
+  if (own->isContinuous()) return std::nullopt;
+  const Number count = own->most.ceil();
+  if (most && most->count < count) return most;
+  return MostDoses{count, Origin::field(path::referenceSchedule)};
+}
+
 bool referenceOnce(const Notebook& notes) {
   const auto& own = notes.given.reference.schedule;
   return own && own->isOnce();
@@ -55,13 +76,12 @@ End endPerDose(Notebook& notes, const Doses& doses, Chain chain, StepPair steps)
   const Unit unit = *doses.unit;
   End end;
   end.dose = notes.solveStep(Section::limits, steps.dose, std::move(chain), {{unit}, {Unit::dose}});
-  const auto& own = notes.given.reference.schedule;
   if (steps.dose == StepId::lowDose)
     return end;  // a least dose is no least day: the schedule says how many are too few
-  if (!end.dose || !own || own->isContinuous()) return end;
-  Chain day{{factorOf(*end.dose),
-             dosesADay(own->isOnce() ? Number(1) : own->most.ceil(), path::referenceSchedule)}};
-  if (own->isOnce()) {
+  const std::optional<MostDoses> doses24h = dosesOfDay(notes);
+  if (!end.dose || !doses24h) return end;
+  Chain day{{factorOf(*end.dose), rateFactor(doses24h->count, Unit::dose, Unit::day, doses24h->from)}};
+  if (referenceOnce(notes)) {
     end.day = notes.solveUnwritten(day, {{unit}, {Unit::day}}, end.dose->origin);
     return end;
   }
@@ -176,6 +196,7 @@ void keepLow(Limits& limits, End low, bool perDay) {
 Limits findLimits(Notebook& notes, const Size& size, const Doses& doses) {
   const Reference& reference = notes.given.reference;
   Limits limits;
+  limits.mostDoses = mostDoses(notes);
   if (!reference.high) notes.need(path::high, Need::For::verdict);
   if (!doses.unit || doses.isRate) return limits;
   keepHigh(limits, endOf(notes, size, doses, reference.high, path::high, limitSteps));

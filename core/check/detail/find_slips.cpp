@@ -146,9 +146,17 @@ bool canExplain(const Notebook& notes, Slip slip, bool tooMuch) {
   }
 }
 
+/// So many times the ordered dose. Where the order leaves open how many doses are given in 24 h, another dose
+/// leaves room for another number of them (R14): then the case is worked again.
+bool fitsTimes(const Entered& entered, const Number& factor) {
+  if (!entered.facts.doses.fitting) return fits(entered.notes.given, entered.checks, factor);
+  Case meant = entered.notes.given;
+  meant.order.dose->amount.value = meant.order.dose->amount.value * factor;
+  return fitsAsMeant(entered, meant);
+}
+
 bool explains(const Entered& entered, const Undoing& undoing) {
-  if (const auto* factor = std::get_if<Number>(&undoing))
-    return fits(entered.notes.given, entered.checks, *factor);
+  if (const auto* factor = std::get_if<Number>(&undoing)) return fitsTimes(entered, *factor);
   const auto* meant = std::get_if<Case>(&undoing);
   return meant && fitsAsMeant(entered, *meant);
 }

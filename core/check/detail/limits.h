@@ -12,7 +12,8 @@ struct Limits {
   std::optional<Chain> weekChain;
   std::optional<Found> maxDose;
   std::optional<Found> maxDay;
-  std::optional<Found> low;  ///< in the reference's own basis: a dose, a day or a week
+  std::optional<MostDoses> mostDoses;  ///< in 24 h
+  std::optional<Found> low;            ///< in the reference's own basis: a dose, a day or a week
   std::optional<Chain> lowWeekChain;
   std::optional<Found> lowDose;  ///< the low end as the worksheet states it
   std::optional<Found> lowDay;

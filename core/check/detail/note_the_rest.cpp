@@ -24,7 +24,7 @@ void noteAsNeeded(Notebook& notes, const Doses& doses) {
   const Order& order = notes.given.order;
   if (!order.asNeeded || !doses.n || doses.once) return;
   notes.tell(FindingCode::asNeededCountedAtMostFrequent, path::asNeeded,
-             {{"doses", Quantity{*doses.n, Unit::dose}}});
+             {{"doses", Quantity{doses.fewerFit() ? doses.fitting->count : *doses.n, Unit::dose}}});
 }
 
 /// The household constant moves the surface by a tenth of a percent, which can move its last decimal.

@@ -102,7 +102,7 @@ const std::array otherRows = {
              "reference.high=84 mg/dose; reference.schedule=every 12 h"},
     OtherRow{"too often and as needed",
              "order.dose=80 mg; order.schedule=every 4 h; order.as_needed=true; reference.high=84 mg/dose; "
-             "reference.schedule=every 12 h; reference.max_per_day=160 mg"},
+             "reference.schedule=every 12 h; reference.max_doses_per_day=2; reference.max_per_day=160 mg"},
     OtherRow{"a schedule that nobody states",
              "order.dose=80 mg; order.schedule=daily; reference.high=84 mg/dose"},
     OtherRow{"a day that nobody divides", "order.dose=80 mg; order.schedule=daily; reference.high=84 mg/day"},

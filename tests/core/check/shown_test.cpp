@@ -121,7 +121,9 @@ TEST_P(AskedTest, CellsSayAskFirst) {
 TEST_P(AskedTest, HoldsEverythingOnceAllIsSettled) {
   const Worksheet whole = sheetOf(GetParam());
   const Shown shown(whole, allAnswers(whole));
-  EXPECT_FALSE(shown.isOpen());
+  // how many doses are meant is settled by an entry alone
+  EXPECT_EQ(shown.isOpen(), whole.finding(FindingCode::maxDosesOpen) != nullptr);
+  if (shown.isOpen()) return;
   EXPECT_EQ(shown->give.has_value(), whole.give.has_value());
   EXPECT_EQ(shown->steps.size(), whole.steps.size());
   for (const FindingCode question : shown.questions()) EXPECT_TRUE(shown.answerTo(question));

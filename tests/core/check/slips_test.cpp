@@ -52,6 +52,22 @@ const std::string perKgDay = aged + "reference.low=20 mg/kg/day; reference.high=
 const std::string twice = "order.schedule=every 12 h; ";
 const std::string flat = "reference.high=84 mg/dose; reference.schedule=every 12 h; " + twice;
 
+/// 400 mg, of which two are within 800 mg in 24 h: of a tenth all of the order's would be given.
+const std::string open = "order.as_needed=true; reference.high=84 mg/dose; order.dose=400 mg; ";
+
+INSTANTIATE_TEST_SUITE_P(
+    AsNeeded, Slips,
+    testing::Values(
+        Row{"all of the smaller doses fit",
+            open + "order.schedule=every 12 h; reference.schedule=every 12 h; reference.low=30 mg/dose; "
+                   "reference.max_per_day=800 mg",
+            "order-ten-times-too-much"},
+        Row{"so many of the smaller doses are too much",
+            open + "order.schedule=every 2 h; reference.schedule=every 6 h; reference.low=30 mg/dose; "
+                   "reference.max_per_day=800 mg",
+            ""}),
+    NameOfRow());
+
 INSTANTIATE_TEST_SUITE_P(
     Order, Slips,
     testing::Values(

@@ -105,6 +105,7 @@ constexpr Look looks[] = {
        for (const std::string& name : c.reference.alsoCalled) names.append("[").append(name).append("]");
        return names;
      }},
+    {"reference.max_doses_per_day", [](const Case& c) { return described(c.reference.maxDosesPerDay); }},
     {"reference.low", [](const Case& c) { return described(c.reference.low); }},
     {"reference.high", [](const Case& c) { return described(c.reference.high); }},
     {"reference.limit_only", [](const Case& c) { return yesNo(c.reference.limitOnly); }},
@@ -245,6 +246,9 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"most doses", "order.max_doses_per_day", "4", "4"},
         Row{"fewest most doses", "order.max_doses_per_day", "1", "1"},
         Row{"most most doses", "order.max_doses_per_day", "96", "96"},
+        Row{"most doses of the reference", "reference.max_doses_per_day", "4", "4"},
+        Row{"fewest of the reference", "reference.max_doses_per_day", "1", "1"},
+        Row{"most of the reference", "reference.max_doses_per_day", "24", "24"},
         Row{"medicine of the reference", "reference.medicine", " Plover  forte", " Plover  forte"},
         Row{"no medicine of the reference", "reference.medicine", "", ""},
         Row{"one other name", "reference.also_called", "Grey plover", "[Grey plover]"},

@@ -35,6 +35,7 @@ TEST(CaseEntries, areTheKeysOfTheCaseFileInTheOrderOfThePapers) {
                                                   "reference.route",
                                                   "reference.max_per_dose",
                                                   "reference.max_per_day",
+                                                  "reference.max_doses_per_day",
                                                   "reference.age_from",
                                                   "reference.age_over",
                                                   "reference.age_below",
@@ -70,7 +71,8 @@ TEST(CaseEntries, areTheKeysOfTheCaseFileInTheOrderOfThePapers) {
 TEST(CaseEntries, kindsSayHowAFileWritesThem) {
   const std::set<std::string_view> flags = {"child.born_early", "child.size_confirmed", "order.as_needed",
                                             "reference.limit_only"};
-  const std::set<std::string_view> counts = {"order.max_doses_per_day", "stock.divides_into"};
+  const std::set<std::string_view> counts = {"order.max_doses_per_day", "reference.max_doses_per_day",
+                                             "stock.divides_into"};
   for (const CaseEntry& entry : caseEntries()) {
     const EntryKind expected = flags.contains(entry.path)    ? EntryKind::flag
                                : counts.contains(entry.path) ? EntryKind::count

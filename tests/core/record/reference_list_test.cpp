@@ -43,8 +43,38 @@ TEST(ReferenceListFile, readsAnEntryWhole) {
   EXPECT_EQ(entry.figures.size(), 6U);
 }
 
+Json entryWithMostDoses() {
+  Json entry = goodEntry();
+  entry["also_called"] = "Grey plover; Brand";
+  entry["max_doses_per_day"] = 4;
+  return entry;
+}
+
+TEST(ReferenceListFile, readsOtherNamesAndTheMostDoses) {
+  const Result<ReferenceList> list = readReferenceList(listWith(entryWithMostDoses()));
+  ASSERT_TRUE(list) << list.refusal().path;
+  const ListEntry& entry = list->entries.at(0);
+  EXPECT_EQ(entry.reference.medicine, "Plover");
+  EXPECT_EQ(entry.reference.alsoCalled, (std::vector<std::string>{"Grey plover", "Brand"}));
+  EXPECT_EQ(entry.reference.maxDosesPerDay, 4);
+}
+
+TEST(ReferenceListTable, readsOtherNamesAndTheMostDoses) {
+  const Result<ReferenceImport> import = importReferenceList(
+      "medicine,also_called,route,high,max_doses_per_day,source.title,source.edition,checked_by,checked_on,"
+      "review_by\n"
+      "Plover,Grey plover; Brand,oral,84 mg/dose,4,Ward list,3rd,A. W.,2026-02-01,2028-02-01\n"
+      "Plover,,oral,84 mg/dose,4.5,Ward list,3rd,A. W.,2026-02-01,2028-02-01\n");
+  ASSERT_TRUE(import);
+  ASSERT_EQ(import->list.entries.size(), 1U);
+  EXPECT_EQ(import->list.entries[0].reference.alsoCalled, (std::vector<std::string>{"Grey plover", "Brand"}));
+  EXPECT_EQ(import->list.entries[0].reference.maxDosesPerDay, 4);
+  ASSERT_EQ(import->refused.size(), 1U);
+  EXPECT_EQ(import->refused[0].refusal.path, "max_doses_per_day");
+}
+
 TEST(ReferenceListFile, isWrittenAsItWasRead) {
-  const Result<ReferenceList> list = readReferenceList(listWith(goodEntry()));
+  const Result<ReferenceList> list = readReferenceList(listWith(entryWithMostDoses()));
   ASSERT_TRUE(list);
   const Result<ReferenceList> again = readReferenceList(writeReferenceList(*list));
   ASSERT_TRUE(again) << again.refusal().path;
@@ -94,6 +124,11 @@ INSTANTIATE_TEST_SUITE_P(Values, RefusesEntry, testing::Values(
     BadEntry{"a date of the source that is no day", [](Json& e) { e["source"]["date"] = "2026"; }, C::dateShape, "entries[0].source.date"},
     BadEntry{"review before the checking", [](Json& e) { e["review_by"] = "2026-01-31"; }, C::datesBackwards, "entries[0].review_by"},
     BadEntry{"a number without quotes", [](Json& e) { e["high"] = 120; }, C::typeWrong, "entries[0].high"},
+    BadEntry{"a count in quotes", [](Json& e) { e["max_doses_per_day"] = "4"; }, C::typeWrong, "entries[0].max_doses_per_day"},
+    BadEntry{"a count that is none", [](Json& e) { e["max_doses_per_day"] = 25; }, C::countNotWhole, "entries[0].max_doses_per_day"},
+    BadEntry{"a count with a point", [](Json& e) { e["max_doses_per_day"] = 4.5; }, C::countNotWhole, "entries[0].max_doses_per_day"},
+    BadEntry{"other names in a list", [](Json& e) { e["also_called"] = Json::array({"Brand"}); }, C::typeWrong, "entries[0].also_called"},
+    BadEntry{"an unseen character in another name", [](Json& e) { e["also_called"] = "Brand\u202E"; }, C::unseenCharacter, "entries[0].also_called"},
     BadEntry{"a flag in quotes", [](Json& e) { e["limit_only"] = "true"; }, C::typeWrong, "entries[0].limit_only"},
     BadEntry{"a decimal comma", [](Json& e) { e["high"] = "120,5 mg/m2/dose"; }, C::comma, "entries[0].high"},
     BadEntry{"a dose without its time", [](Json& e) { e["high"] = "120 mg/m2"; e.erase("low"); }, C::perMissing, "entries[0].high"},
