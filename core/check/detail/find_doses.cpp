@@ -60,6 +60,12 @@ std::optional<Chain> orderedChain(Notebook& notes, const Size& size, const Stren
   return chain;
 }
 
+/// A day's amount that is given less than once a day: each dose, or per day? (R5)
+bool isDayOrDose(const Notebook& notes, const Doses& doses) {
+  const auto& dose = notes.given.order.dose;
+  return dose && dose->perTime == PerTime::day && doses.n && *doses.n < Number(1);
+}
+
 /// How many whole doses a day's amount holds.
 std::optional<MostDoses> dosesHeld(Notebook& notes, const Found& day, const Found& dose) {
   const auto count = notes.solveUnwritten({{factorOf(day), factorOf(dose).turned()}},
@@ -115,10 +121,6 @@ void findFewerOfDay(Notebook& notes, Doses& doses, Chain chain) {
 
 void findFromDay(Notebook& notes, Doses& doses, const Limits& limits, Chain chain) {
   const Unit unit = *doses.unit;
-  if (doses.n && *doses.n < Number(1)) {
-    notes.tell(FindingCode::basisDoesNotFit, path::dose, {{"reason", ArgumentWord::dayOrDose}});
-    return findFitting(notes, doses, limits, std::nullopt);
-  }
   if (doses.open) {
     Chain dose = chain;
     dose.factors.push_back(dosesADay(ceilAtLeastOne(*doses.n), path::schedule).turned());
@@ -179,13 +181,15 @@ bool Doses::fewerFit() const {
 Doses findDoses(Notebook& notes, const Size& size, const Strengths& strengths) {
   Doses doses = scheduled(notes);
   if (!notes.given.order.dose || doses.isRate) return doses;
+  if (isDayOrDose(notes, doses))
+    notes.tell(FindingCode::basisDoesNotFit, path::dose, {{"reason", ArgumentWord::dayOrDose}});
   doses.chain = orderedChain(notes, size, strengths, doses);
   if (doses.chain) showMixing(notes, strengths, doses);
   return doses;
 }
 
 void findOrdered(Notebook& notes, Doses& doses, const Limits& limits) {
-  if (!doses.chain) return findFitting(notes, doses, limits, std::nullopt);
+  if (!doses.chain || isDayOrDose(notes, doses)) return findFitting(notes, doses, limits, std::nullopt);
   if (notes.given.order.dose->perTime == PerTime::day)
     findFromDay(notes, doses, limits, *doses.chain);
   else

@@ -302,6 +302,15 @@ TEST(MostDoses, AnOpenOrderIsSettledByTheEntryAlone) {
   EXPECT_EQ(amountWords(entered).measure, "Measure 8 mL");
 }
 
+/// Whether each dose or the day's amount is meant is asked before what is missing to work either out.
+TEST(DayOrDose, IsAskedWithoutTheChildsSize) {
+  const std::string weekly = "order.dose=10 mg/kg/day; order.schedule=weekly; reference.high=10 mg/kg/dose";
+  EXPECT_EQ(most(weekly).because(), "basis-does-not-fit");
+  EXPECT_EQ(most(weekly + "; child.weight=20 kg").because(), "basis-does-not-fit");
+  EXPECT_EQ(most("order.dose=10 mg/kg/day; order.schedule=daily; reference.high=10 mg/kg/dose").because(),
+            "child.weight");
+}
+
 TEST(MostDoses, TooManyAreToldWithBothNumbers) {
   const Worksheet scheduled = most(both + "reference.max_doses_per_day=3");
   EXPECT_EQ(sentence(*scheduled.finding(FindingCode::overMaxDoses)),
