@@ -13,7 +13,7 @@
 // reader, or refused with no more to write than was permitted. The few that are not stand in known_open.csv
 // with the reason; one that starts to hold must leave it.
 
-namespace wardchalk::test {
+namespace wardchalk::test::entries_test {
 namespace {
 
 /// What a row's note says holds: no unit system and no agreed rules unless it does; order and reference in
@@ -183,4 +183,4 @@ TEST(FrozenEntries, makeTheCaseThatTheyMean) {
 }
 
 }  // namespace
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::entries_test

@@ -68,9 +68,9 @@ void QuestionList::addRow(const QuestionWords& question) {
   row.question->setBuddy(row.how);
   row.how->setObjectName(QStringLiteral("settled_%1").arg(at));
   row.how->setAccessibleName(fromCore(say(PhraseId::ask_howOf, {{"question", loosed(text).toStdString()}})));
-  row.how->addItem(fromCore(say(PhraseId::ask_open)));
-  for (const Answer answer : whatSettles(question.code))
-    row.how->addItem(fromCore(settledText(answer)), static_cast<int>(answer));
+  const std::vector<Answer> ways = whatSettles(question.code);
+  row.how->addItem(fromCore(say(ways.empty() ? PhraseId::ask_byEntry : PhraseId::ask_open)));
+  for (const Answer answer : ways) row.how->addItem(fromCore(settledText(answer)), static_cast<int>(answer));
   style(row);
   grid_->addWidget(row.question, at, 0, Qt::AlignVCenter);
   grid_->addWidget(row.how, at, 1, Qt::AlignTop);

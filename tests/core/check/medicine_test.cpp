@@ -14,7 +14,7 @@
 // One medicine's reference never judges another (R13): which names go together, and what is left of a
 // worksheet where they do not.
 
-namespace wardchalk::test {
+namespace wardchalk::test::medicine_test {
 namespace {
 
 /// A case that is safe, but for who it is for.
@@ -268,4 +268,4 @@ TEST(OtherMedicine, IsNotListedWhereOnlyTheOrderNamesOne) {
 }
 
 }  // namespace
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::medicine_test

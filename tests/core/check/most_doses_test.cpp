@@ -15,7 +15,7 @@
 // How many doses are given in 24 h (R14): what the reference allows, what an order as needed leaves open, and
 // what the day's totals are then made of.
 
-namespace wardchalk::test {
+namespace wardchalk::test::most_doses_test {
 namespace {
 
 Worksheet most(const std::string& text) { return workOut(caseOf(text), exactRules()); }
@@ -396,4 +396,4 @@ TEST(MostDoses, AreMissedOnTheFlagOnlyWhereTheOrderIsAsNeeded) {
 }
 
 }  // namespace
-}  // namespace wardchalk::test
+}  // namespace wardchalk::test::most_doses_test

@@ -8,7 +8,7 @@
 
 // Which names are one medicine (R13): what does not count in a name, and what does.
 
-namespace wardchalk {
+namespace wardchalk::medicine_name_test {
 namespace {
 
 struct Row {
@@ -103,4 +103,4 @@ TEST(MedicineNames, arePartedBySemicolons) {
 }
 
 }  // namespace
-}  // namespace wardchalk
+}  // namespace wardchalk::medicine_name_test

@@ -164,7 +164,7 @@ void BoardStoryTest::leavesTheAmountOutUntilAsked() {
   int asks = 0;
   for (const SampleCase& each : everyCase()) {
     const Worksheet sheet = workOut(each.given, each.rules);
-    if (sheet.verdict != VerdictKind::ask || !sheet.give) continue;
+    if (sheet.verdict != VerdictKind::ask || !sheet.give || settled(sheet).isOpen()) continue;
     ++asks;
     const BoardStory before(sheet);
     const BoardStory after(settled(sheet));

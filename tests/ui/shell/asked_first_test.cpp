@@ -88,6 +88,7 @@ void AskedFirstTest::addCases() {
     if (golden.rules != exactRules()) continue;  // the window opens with those
     const Worksheet sheet = workOut(golden.given, golden.rules);
     if (sheet.verdict != VerdictKind::ask || tellTales(sheet).isEmpty()) continue;
+    if (settled(sheet).isOpen()) continue;  // settled by an entry alone
     QTest::newRow(golden.name.c_str()) << QString::fromStdString(golden.name);
     ++cases;
   }

@@ -185,6 +185,7 @@ void SweepTest::usualFieldsFitTheWard() {
                          "Bench list, p. 4",
                          "300 mg",
                          "600 mg",
+                         "3",
                          "liquid",
                          "25 mg in 1 mL"};
   for (const char* text : usual) nurse_->fill({QString::fromUtf8(text)});
