@@ -170,7 +170,7 @@ DoseMeaning readReference(Cursor& cursor, Findings& findings, End end) {
   std::string whole = wholeText(*range, *behind);
   const bool isLow = end == End::low && range->low;
   if (range->low) findings.also(isLow ? path::high : path::low, safeForm(isLow ? range->high : *range->low));
-  DoseAmount dose = isLow ? *std::move(range->low) : std::move(range->high);
+  DoseAmount dose = isLow ? *range->low : range->high;
   std::string safe = safeForm(dose);
   return Meaning<DoseAmount>{std::move(dose), std::move(safe), std::move(whole)};
 }

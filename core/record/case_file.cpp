@@ -13,7 +13,7 @@ namespace {
 
 constexpr FileHead caseHead{"wardchalk.case", 1};
 
-Result<Done> takeEntry(CaseFile& file, std::string path, const JsonValue& value) {
+Result<Done> takeEntry(CaseFile& file, const std::string& path, const JsonValue& value) {
   const CaseEntry* entry = findEntry(path);
   if (!entry) return Refusal{RefusalCode::keyUnknown, path, {}, path};
   if (!kindFits(entry->kind, value.kind))
