@@ -287,6 +287,11 @@ bool isFromList(const Reference& reference) {
   return reference.source.find("; " + say(PhraseId::list_fromList) + ", ") != std::string::npos;
 }
 
+bool isKeptByList(std::string_view path, const Reference& reference) {
+  const bool ofEntry = path == path::referenceMedicine || path == path::alsoCalled || path == path::source;
+  return ofEntry && isFromList(reference);
+}
+
 std::vector<WrittenEntry> entriesOf(const ListEntry& entry, const Date& today) {
   std::vector<WrittenEntry> entries = entry.figures;
   entries.push_back({std::string(path::referenceMedicine), entry.medicine});

@@ -88,6 +88,11 @@ struct Agreed {
 /// Whether the reference of a case was taken from a list, by what stands as its source.
 [[nodiscard]] bool isFromList(const Reference& reference);
 
+/// Whether an entry of the case belongs to the list that its reference was taken from: its medicine, the
+/// other names of it and its source. None of them can be changed by itself; the reference is emptied, or
+/// another entry is taken.
+[[nodiscard]] bool isKeptByList(std::string_view path, const Reference& reference);
+
 /// What an entry puts into a case: its medicine, each of its figures, and its source.
 [[nodiscard]] std::vector<WrittenEntry> entriesOf(const ListEntry& entry, const Date& today);
 

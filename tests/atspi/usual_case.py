@@ -19,7 +19,7 @@ PATIENCE = 60  # seconds; nothing here waits for time, only for conditions
 
 # What is typed from the first field on, Enter after each; an empty one is left as it is.
 KEYS = ["103 cm", "17.2 kg", "", "Plover", "oral", "80 mg", "every 12 h", "", "120 mg/m2/dose", "every 12 h",
-        "Bench list, p. 4", "", "", "liquid", "25 mg in 1 mL"]
+        "", "Bench list, p. 4", "", "", "liquid", "25 mg in 1 mL"]
 
 # What each field then says of itself, by the label beside it.
 READ_BACK = [("Height", "103 centimetres"), ("Weight", "17.2 kilograms"), ("How often", "2 doses in 24 h, one every 12 h")]

@@ -155,6 +155,55 @@ INSTANTIATE_TEST_SUITE_P(
                   "verdict=safe; give~3.2184 mL; measured=3.2 mL"}),
     NameOfRow());
 
+// What was taken for one medicine and is ordered as another, by every way that a nurse comes to it.
+INSTANTIATE_TEST_SUITE_P(
+    OtherMedicines, HazardCase,
+    testing::Values(
+        HazardRow{"H43 the medicine was changed after the reference was taken",
+                  "reference.medicine=Plover; order.medicine=Heron",
+                  "check.medicine=outside; check.single=not-checked; limit.dose=absent; verdict=not-covered; "
+                  "because=not-covered-medicine; give=absent"},
+        HazardRow{"H43 the reference was taken before the medicine was typed",
+                  "reference.medicine=Plover; order.medicine=",
+                  "check.medicine=not-checked; verdict=undecided; because=order.medicine; give=absent"},
+        HazardRow{"H43 the name was emptied to a blank", "reference.medicine=Plover; order.medicine=\u00A0",
+                  "verdict=undecided; because=order.medicine; give=absent"},
+        HazardRow{"H43 too much by another medicine's reference",
+                  "reference.medicine=Plover; order.medicine=Heron; order.dose=840 mg",
+                  "check.single=not-checked; verdict=not-covered; because=not-covered-medicine"},
+        HazardRow{"H43 a form that reads alike", "reference.medicine=Plover2; order.medicine=Plover\u00B2",
+                  "verdict=not-covered; because=not-covered-medicine; give=absent"},
+        HazardRow{"H43 a name within the name", "reference.medicine=Plover forte",
+                  "verdict=not-covered; because=not-covered-medicine; give=absent"},
+        HazardRow{"H43 the same in other writing", "reference.medicine= PL\u00D3VER ",
+                  "check.medicine=within; verdict=safe; measured=3.2 mL"},
+        HazardRow{"H43 by another name of the ward's",
+                  "reference.medicine=Dotterel; reference.also_called=plover",
+                  "check.medicine=within; verdict=safe; measured=3.2 mL"},
+        HazardRow{"H43 nothing is said of what it is for", "", "check.medicine=not-checked; verdict=safe"}),
+    NameOfRow());
+
+// Every 6 h is four in 24 h; three of 80 mg are within 300 mg.
+INSTANTIATE_TEST_SUITE_P(
+    MostDoses, HazardCase,
+    testing::Values(
+        HazardRow{"H47 more than the reference allows",
+                  "order.schedule=every 6 h; reference.schedule=every 6 h; reference.max_doses_per_day=3",
+                  "check.max-doses=outside; verdict=unsafe; because=over-max-doses; give=absent"},
+        HazardRow{"H47 as needed without how many",
+                  "order.schedule=every 6 h; reference.schedule=every 6 h; order.as_needed=true; "
+                  "reference.max_per_day=300 mg",
+                  "ordered.day=240 mg; check.max-doses=outside; check.max-daily=within; verdict=ask; "
+                  "because=max-doses-open"},
+        HazardRow{"H47 as needed with how many",
+                  "order.schedule=every 6 h; reference.schedule=every 6 h; order.as_needed=true; "
+                  "order.max_doses_per_day=3; reference.max_per_day=300 mg",
+                  "ordered.day=240 mg; verdict=safe; measured=3.2 mL"},
+        HazardRow{"H47 as needed and nobody says how many",
+                  "order.schedule=every 6 h; reference.schedule=every 6 h; order.as_needed=true",
+                  "ordered.day=320 mg; check.max-doses=not-checked; verdict=safe"}),
+    NameOfRow());
+
 // The day before a band's edge, on it and after it. 1 month is 30.4375 days.
 INSTANTIATE_TEST_SUITE_P(
     Bands, HazardCase,

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/record/case_entry.h"
+#include "core/record/reference_choice.h"
 #include "ui/form/field_table.h"
 #include "ui/theme/text.h"
 
@@ -80,10 +81,19 @@ CaseEditor::CaseEditor(QObject* parent) : QObject(parent), undoStack_(this) {}
 void CaseEditor::edit(const QString& path, const QString& line) {
   const std::string& before = draft_.line(path.toStdString());
   if (before == line.toStdString()) return;
+  if (isKept(path)) {
+    Q_EMIT changed();  // whoever shows the draft takes back what was written over it
+    return;
+  }
   undoStack_.push(new Edit(*this, path, before, line.toStdString(), typing_));
 }
 
+bool CaseEditor::isKept(const QString& path) const {
+  return isKeptByList(path.toStdString(), draft_.toCase().reference);
+}
+
 void CaseEditor::touch(const QString& path) {
+  if (isKept(path)) return;
   draft_.touch(path.toStdString());
   Q_EMIT changed();
 }
@@ -126,6 +136,14 @@ void CaseEditor::fill(const QString& name, std::string_view room, const std::vec
     after.emplace_back(entry.path, filled.line(entry.path));
   }
   undoStack_.push(new Lines(*this, name, std::move(before), std::move(after), Lines::State::toDo));
+}
+
+void CaseEditor::emptyReference() {
+  constexpr std::string_view room = "reference.";
+  const FieldLines lines = linesNow();
+  if (std::ranges::any_of(lines,
+                          [](const auto& one) { return one.first.starts_with(room) && !one.second.empty(); }))
+    fill(tr("emptied reference", "what Undo takes back"), room, {});
 }
 
 void CaseEditor::finish(const QString& path) {

@@ -23,13 +23,17 @@ class CaseEditor : public QObject {
   [[nodiscard]] const CaseDraft& draft() const { return draft_; }
   [[nodiscard]] QUndoStack& undoStack() { return undoStack_; }
 
-  /// What now stands in the line of a field. Changes of one field are one step back until it is read.
+  /// What now stands in the line of a field. Changes of one field are one step back until it is read. What
+  /// the ward's list keeps in its entry stays as it is.
   void edit(const QString& path, const QString& line);
   /// The line is being changed, though it does not show it yet.
   void touch(const QString& path);
   /// These entries, as a file has them, take the place of everything under `room` ("reference."), in one step
   /// back that is called `name`. Every field of the room is read at once.
   void fill(const QString& name, std::string_view room, const std::vector<WrittenEntry>& entries);
+  /// Empties the reference in one step back: who leaves a list's entry takes its figures out with it, so that
+  /// none of them is left to judge another medicine.
+  void emptyReference();
   /// Reads a field that is being changed. That its line is then written in the safe form, and what the entry
   /// fills besides, is a step of its own.
   void finish(const QString& path);
@@ -61,6 +65,7 @@ class CaseEditor : public QObject {
   /// What stands in the line of each of some fields.
   using FieldLines = std::vector<std::pair<std::string_view, std::string>>;
   [[nodiscard]] FieldLines linesNow() const;
+  [[nodiscard]] bool isKept(const QString& path) const;
   void forgetSteps();
   void put(const QString& path, const std::string& line);
   void putBack(const QString& path, const std::string& line);

@@ -19,6 +19,7 @@
 #include "ui/theme/board_palette.h"
 #include "ui/theme/edges.h"
 #include "ui/theme/plain_label.h"
+#include "ui/theme/plain_tip.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -119,7 +120,10 @@ void FieldEdit::setBareUnit(const QString& unit) {
 }
 
 void FieldEdit::setLocked(bool locked) {
-  if (text_) text_->setReadOnly(locked);
+  if (!text_ || text_->isReadOnly() == locked) return;
+  text_->setReadOnly(locked);
+  text_->setToolTip(plainTip(
+      locked ? tr("From the ward's list. To change it, empty the reference (Ctrl+Shift+R).") : QString()));
 }
 
 /// What comes while the line has no keyboard came by another way, and is read at once.

@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "core/medicine/paths.h"
+#include "core/record/reference_choice.h"
 #include "core/words/read_back.h"
 #include "core/words/sentences.h"
 #include "ui/form/field_edit.h"
@@ -21,18 +22,31 @@ namespace wardchalk::ui {
 namespace {
 
 constexpr int leastWidth = 420;
+constexpr int leastButton = 32;
 
 /// What the worksheet waits for: its needs, and the nurse's word for a size that is hardly possible.
 QStringList wantedFields(const Worksheet& sheet) {
   QStringList paths;
   for (const Need& need : sheet.needs) paths << fromCore(need.path);
   if (sheet.finding(FindingCode::sizeImplausible)) paths << fromCore(path::sizeConfirmed);
+  if (sheet.finding(FindingCode::maxDosesOpen)) paths << fromCore(path::maxDosesPerDay);
   return paths;
 }
 
 QString bareUnitOf(std::string_view path, UnitSystem system) {
   if (path != path::height || system == UnitSystem::none) return {};
   return system == UnitSystem::metric ? QStringLiteral("cm") : QStringLiteral("in");
+}
+
+QToolButton* headingButton(FormGroup* group, const char* name, const QString& text) {
+  auto* button = new QToolButton(group);
+  button->setObjectName(QLatin1String(name));
+  button->setText(text);
+  button->setAutoRaise(true);
+  button->setMinimumHeight(leastButton);
+  button->setFocusPolicy(Qt::StrongFocus);
+  group->addToHeading(button);
+  return button;
 }
 
 }  // namespace
@@ -65,7 +79,10 @@ void Form::build() {
     groups_ << group;
     column->addWidget(group);
     if (id == FieldGroup::child) addUnitNote(group);
-    if (id == FieldGroup::reference) addListButton(group);
+    if (id == FieldGroup::reference) {
+      addEmptyButton(group);
+      addListButton(group);
+    }
     connect(group, &FormGroup::foldingChanged, this, &Form::refresh);
     connect(group, &FormGroup::opened, this, [this, group] { openedGroup(*group); });
   }
@@ -113,15 +130,17 @@ void Form::addUnitNote(FormGroup* group) {
 }
 
 void Form::addListButton(FormGroup* group) {
-  listButton_ = new QToolButton(group);
-  listButton_->setObjectName(QStringLiteral("from-list"));
-  listButton_->setText(tr("from a list …"));
+  listButton_ = headingButton(group, "from-list", tr("from a list …"));
   listButton_->setAccessibleName(tr("Reference: choose it from the ward's list"));
-  listButton_->setAutoRaise(true);
-  listButton_->setMinimumHeight(32);
-  listButton_->setFocusPolicy(Qt::StrongFocus);
-  group->addToHeading(listButton_);
   connect(listButton_, &QToolButton::clicked, this, &Form::listWanted);
+}
+
+/// What belongs to a list's entry is left as a whole, so that none of its figures is left to judge another
+/// medicine.
+void Form::addEmptyButton(FormGroup* group) {
+  emptyButton_ = headingButton(group, "empty-reference", tr("empty it"));
+  emptyButton_->setAccessibleName(tr("Reference: empty it, to leave the list's entry"));
+  connect(emptyButton_, &QToolButton::clicked, &editor_, &CaseEditor::emptyReference);
 }
 
 void Form::offerList(bool offered) { listButton_->setVisible(offered); }
@@ -147,7 +166,7 @@ void Form::orderTabs() {
   QList<QWidget*> chain;
   for (const FormGroup* group : std::as_const(groups_)) {
     for (const FieldEdit* field : group->fields()) chain << field->stop();
-    if (group->group() == FieldGroup::reference) chain << listButton_;
+    if (group->group() == FieldGroup::reference) chain << emptyButton_ << listButton_;
     chain << group->moreButton();
   }
   for (qsizetype i = 1; i < chain.size(); ++i) QWidget::setTabOrder(chain[i - 1], chain[i]);
@@ -192,6 +211,9 @@ void Form::refresh() {
   showEntries();
   arrangeOnceReleased();
   const Case inputs = editor_.draft().toCase();
+  for (FieldEdit* field : std::as_const(fields_))
+    field->setLocked(isKeptByList(field->spec().path, inputs.reference));
+  emptyButton_->setVisible(isFromList(inputs.reference));
   const QList<FieldEdit*> shown = inView();
   for (FieldEdit* field : shown) sayLine(*field, inputs, field == shown.last());
   arrangeOnceReleased();  // a refusal may need more room
@@ -228,6 +250,8 @@ QString Form::readLine(const FieldEdit& field, const Case& inputs) const {
     add(tr("the zero after the point was left out"));
   const QString found = found_.value(field.path());
   add(found.isEmpty() ? QString::fromStdString(readBack(path, inputs, rules_)) : found);
+  if (path == path::referenceMedicine && isKeptByList(path, inputs.reference))
+    add(tr("from the ward's list"));
   return said.join(QStringLiteral("; "));
 }
 

@@ -62,6 +62,7 @@ class Form : public QScrollArea {
   [[nodiscard]] FormGroup* groupOf(const FieldSpec& spec) const;
   void addUnitNote(FormGroup* group);
   void addListButton(FormGroup* group);
+  void addEmptyButton(FormGroup* group);
   void orderTabs();
   void refresh();
   void arrange();
@@ -84,6 +85,7 @@ class Form : public QScrollArea {
   QHash<QString, FieldEdit*> fields_;  // those that were in view once
   QLabel* unitNote_ = nullptr;
   QToolButton* listButton_ = nullptr;
+  QToolButton* emptyButton_ = nullptr;  // in view while a list's entry is to be left
   bool tabsInOrder_ = false;
   QStringList wanted_;
   QHash<QString, QString> found_;  // what an end of the reference comes to for this child

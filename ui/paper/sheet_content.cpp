@@ -54,6 +54,7 @@ class ContentBuilder {
     QStringList rest{fact(path::dose)};
     if (order.route) rest << held(routeText(*order.route));
     if (order.schedule) rest << held(order.schedule->text);
+    rest << held(limitOfUse(sheet_.given));
     rest.removeAll(QString());
     content_.order = (fact(path::medicine) + u' ' + rest.join(QStringLiteral(", "))).trimmed();
     content_.caseTitle = fact(path::title);
@@ -111,7 +112,7 @@ class ContentBuilder {
   void putNoAmount() {
     content_.doNotPrepare = words(PhraseId::sheet_doNotPrepare);
     content_.none = held(amount_.none);
-    if (!shown_.waits()) return;
+    if (!shown_.waits() || sheet_.finding(FindingCode::maxDosesOpen)) return;
     const auto count = static_cast<long>(amount_.asks.size());
     content_.none = held(say(PhraseId::sheet_askFirst, {{"n", std::to_string(count)}}, count));
   }

@@ -31,9 +31,9 @@ namespace {
 constexpr QSize pickerSize(1040, 660);
 /// Of a name beside a tick, whose words cannot be broken.
 constexpr qsizetype mostLetters = 48;
-enum Column : std::uint8_t { band, child, low, high, maximum, howOften, source, reviewBy };
+enum Column : std::uint8_t { band, child, low, high, maximum, howOften, mostDoses, source, reviewBy };
 /// Of the columns of the entries but the last, which is as wide as its words.
-constexpr std::array bandParts = {0.16, 0.15, 0.14, 0.14, 0.13, 0.12, 0.16};
+constexpr std::array bandParts = {0.14, 0.13, 0.12, 0.12, 0.12, 0.11, 0.10, 0.16};
 
 QString inOneLine(const QStringList& parts) {
   QStringList stated;
@@ -125,7 +125,7 @@ QWidget* ReferencePicker::buildBands() {
   column->setSpacing(4);
   auto* label = new PlainLabel(tr("Its &entries"), part);
   bands_ = plainTable({tr("Meant for"), tr("This child"), tr("From"), tr("Up to"), tr("Maximum"),
-                       tr("How often"), tr("Source"), tr("Review by")},
+                       tr("How often"), tr("Most doses"), tr("Source"), tr("Review by")},
                       tr("Entries of what is chosen, one for each band"), part);
   bands_->setObjectName(QStringLiteral("bands"));
   bands_->setSelectionMode(QAbstractItemView::NoSelection);  // which entry holds is judged, not pointed at
@@ -215,7 +215,9 @@ void ReferencePicker::findAgain() {
     const QSignalBlocker quiet(found_);
     found_->clear();
     for (const ListGroup& group : groups_) {
-      const QString words = inOneLine({outside(group.medicine), outside(group.indication),
+      QStringList names{outside(group.medicine)};
+      for (const std::string& name : group.alsoCalled) names << outside(name);
+      const QString words = inOneLine({names.join(QStringLiteral(" = ")), outside(group.indication),
                                        QString::fromStdString(routeText(group.route))});
       auto* item = new QListWidgetItem(words, found_);
       item->setToolTip(plainTip(words));
@@ -274,7 +276,7 @@ void ReferencePicker::addBand(const JudgedEntry& judged, bool chosen) {
                    (chosen ? QStringLiteral("✓ ") : QString()) + held(fitWords(judged)),
                    reference.limitOnly ? held(wardchalk::say(PhraseId::list_limitOnly)) : fact(path::low),
                    fact(path::high), held(maximumWords(reference)), fact(path::referenceSchedule),
-                   held(sourceWords(entry)),
+                   fact(path::referenceMaxDoses), held(sourceWords(entry)),
                    held(past ? wardchalk::say(PhraseId::list_pastCell, {{"date", date}}) : date)});
   const int row = bands_->rowCount() - 1;
   QFont bold = bands_->font();

@@ -19,6 +19,7 @@ constexpr std::array actions = {
     ActionSpec{A::save, M::file, "save", TEXT("&Save the case"), "Ctrl+S"},
     ActionSpec{A::saveAs, M::file, "save-as", TEXT("Save the case &as …"), "Ctrl+Shift+S"},
     ActionSpec{A::chooseReference, M::file, "choose-reference", TEXT("Choose a re&ference from the list …"), "Ctrl+R", true},
+    ActionSpec{A::emptyReference, M::file, "empty-reference", TEXT("&Empty the reference"), "Ctrl+Shift+R"},
     ActionSpec{A::severalCases, M::file, "several-cases", TEXT("Several &cases …"), "Ctrl+L"},
     ActionSpec{A::nextCase, M::file, "next-case", TEXT("Ne&xt of several cases"), "Ctrl+PgDown"},
     ActionSpec{A::previousCase, M::file, "previous-case", TEXT("Pre&vious of several cases"), "Ctrl+PgUp"},

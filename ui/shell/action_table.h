@@ -12,6 +12,7 @@ enum class ActionId : std::uint8_t {
   save,
   saveAs,
   chooseReference,
+  emptyReference,
   severalCases,
   nextCase,
   previousCase,

@@ -150,6 +150,7 @@ void MainWindow::bindSheetActions() {
 
 void MainWindow::bindWardActions() {
   actions_->bind(ActionId::chooseReference, [this] { references_->choose(); });
+  actions_->bind(ActionId::emptyReference, [this] { editor_.emptyReference(); });
   connect(form_, &Form::listWanted, references_, &ReferenceDesk::choose);
   cases_->bind(*actions_);
 }

@@ -29,6 +29,7 @@ QSet<A> ofEntering() {
           A::unitsHousehold,
           A::unitsNone,
           A::chooseReference,
+          A::emptyReference,
           A::secondCompare,
           A::secondLeave};
 }

@@ -200,6 +200,19 @@ TEST(OtherNames, AreFoundAndAreForTheirOrder) {
   EXPECT_EQ(firstToLookAt(find(list, ""), "", orderOf("Brand", Route::oral)), 0U);
 }
 
+TEST(KeptByList, AreTheMedicineItsNamesAndTheSource) {
+  Reference reference;
+  reference.source = takenFrom(demoList().entries[0], today);
+  for (const CaseEntry& entry : caseEntries()) {
+    const bool kept =
+        entry.path == path::referenceMedicine || entry.path == path::alsoCalled || entry.path == path::source;
+    EXPECT_EQ(isKeptByList(entry.path, reference), kept) << entry.path;
+    EXPECT_FALSE(isKeptByList(entry.path, Reference{})) << entry.path;
+  }
+  reference.source = "Bench list, p. 4";
+  EXPECT_FALSE(isKeptByList(path::referenceMedicine, reference));
+}
+
 /// Only the entry that bears the name may be taken for it.
 TEST(OtherNames, AreThoseOfOneEntry) {
   const ReferenceList list = listWithOtherNames();

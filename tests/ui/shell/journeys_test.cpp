@@ -21,11 +21,11 @@ QStringList texts(std::initializer_list<const char*> all) {
   return list;
 }
 
-/// Height, weight, age; medicine, route, dose, schedule; from, up to, schedule, source, most in one dose and
-/// in 24 h; kind, label.
+/// Height, weight, age; medicine, route, dose, schedule; from, up to, schedule, for medicine, source, most in
+/// one dose and in 24 h; kind, label.
 const QStringList usualCase =
     texts({"103 cm", "17.2 kg", "", "Plover", "oral", "80 mg", "every 12 h", "", "120 mg/m2/dose",
-           "every 12 h", "Bench list, p. 4", "", "", "liquid", "25 mg in 1 mL"});
+           "every 12 h", "", "Bench list, p. 4", "", "", "liquid", "25 mg in 1 mL"});
 
 QStringList usualWith(qsizetype place, const char* text) {
   QStringList fields = usualCase;
@@ -97,7 +97,7 @@ void JourneysTest::asANurseAbbreviates() {
                            [](qsizetype sum, const QString& text) { return sum + text.size() + 1; });
   };
   const QStringList usual = texts({"103", "17.2kg", "", "Plover", "po", "80mg", "q12h", "", "120mg/m2/dose",
-                                   "q12h", "p. 4", "", "", "liquid", "25mg/ml"});
+                                   "q12h", "", "p. 4", "", "", "liquid", "25mg/ml"});
   nurse_->fill(usual);
   QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
   QCOMPARE(measured(nurse_->sheet()), std::string("3.2"));
@@ -118,7 +118,7 @@ void JourneysTest::aFirstVerdictByWeightInFewKeys() {
 void JourneysTest::householdSurfacePowder() {
   nurse_->press(Qt::Key_2, Qt::ControlModifier);
   nurse_->fill(texts({"3ft 5in", "37lb 4oz", "", "Wren", "oral", "80 mg", "every 12 h", "", "120 mg/m2/dose",
-                      "every 12 h", "", "", "", "powder", ""}));
+                      "every 12 h", "Wren", "", "", "", "powder", ""}));
   QCOMPARE(nurse_->focused(), QStringLiteral("stock.content:text"));
   nurse_->fill(texts({"200 mg", "4.8 mL", "5 mL"}));
   QCOMPARE(nurse_->window().editor().draft().text(path::height), std::string("3 ft 5 in"));
@@ -131,7 +131,7 @@ void JourneysTest::householdSurfacePowder() {
 /// 15 mg/kg/day × 20 kg = 300 mg in 24 h, in 3 doses 100 mg each: two tablets of 50 mg.
 void JourneysTest::dailyWeightTablet() {
   nurse_->fill(texts({"", "20 kg", "", "Dunlin", "oral", "100 mg", "3 times a day", "", "15 mg/kg/day",
-                      "3 times a day", "", "", "", "tablet", "50 mg/tablet"}));
+                      "3 times a day", "", "", "", "", "tablet", "50 mg/tablet"}));
   QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
   QCOMPARE(measured(nurse_->sheet()), std::string("2"));
 }

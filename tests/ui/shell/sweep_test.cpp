@@ -182,6 +182,7 @@ void SweepTest::usualFieldsFitTheWard() {
                          "80-120 mg/m2/dose",
                          "",
                          "every 12 h",
+                         "Plover",
                          "Bench list, p. 4",
                          "300 mg",
                          "600 mg",

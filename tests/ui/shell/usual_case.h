@@ -7,10 +7,22 @@ namespace wardchalk::ui::test {
 /// The usual case as a nurse types it into the fields in their order; an empty one is passed over.
 [[nodiscard]] inline QStringList usualCase() {
   const auto text = [](const char* entry) { return QString::fromUtf8(entry); };
-  return {
-      text("103 cm"),           text("17.2 kg"),    QString(), text("Plover"),         text("oral"),
-      text("80 mg/dose"),       text("every 12 h"), QString(), text("120 mg/m2/dose"), text("every 12 h"),
-      text("Bench list, p. 4"), QString(),          QString(), text("liquid"),         text("25 mg in 1 mL")};
+  return {text("103 cm"),
+          text("17.2 kg"),
+          QString(),
+          text("Plover"),
+          text("oral"),
+          text("80 mg/dose"),
+          text("every 12 h"),
+          QString(),
+          text("120 mg/m2/dose"),
+          text("every 12 h"),
+          QString(),
+          text("Bench list, p. 4"),
+          QString(),
+          QString(),
+          text("liquid"),
+          text("25 mg in 1 mL")};
 }
 
 inline constexpr qsizetype weightPlace = 1;
