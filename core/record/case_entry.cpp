@@ -29,35 +29,35 @@ void fillOthers(Case& inputs, const std::vector<AlsoFills>& also) {
 
 /// Puts what was read where it belongs, or hands on why it could not be read.
 template <typename T, typename U>
-Result<Done> put(Case& inputs, std::optional<T>& into, EntryResult<U> result) {
+Result<Taken> put(Case& inputs, std::optional<T>& into, EntryResult<U> result) {
   if (auto* unread = std::get_if<UnreadEntry>(&result)) return std::move(unread->refusal);
   auto& read = std::get<ReadEntryAs<U>>(result);
   into = T{std::move(read.value)};
   fillOthers(inputs, read.also);
-  return Done{};
+  return Taken{std::move(read.safe), std::move(read.also)};
 }
 
-Result<Done> putText(std::string& into, std::string_view text) {
+Result<Taken> putText(std::string& into, std::string_view text) {
   if (text.size() > 500) return refusalOf(RefusalCode::tooLong, text);
   if (auto refusal = refusedUnseen(text)) return *refusal;
   into = text;
-  return Done{};
+  return Taken{};
 }
 
 /// Names parted by semicolons.
-Result<Done> putNames(std::vector<std::string>& into, std::string_view text) {
+Result<Taken> putNames(std::vector<std::string>& into, std::string_view text) {
   std::string whole;
   if (auto put = putText(whole, text); !put) return put;
   into = medicineNames(whole);
-  return Done{};
+  return Taken{};
 }
 
-Result<Done> putFlag(bool& into, std::string_view text) {
+Result<Taken> putFlag(bool& into, std::string_view text) {
   if (text.empty()) return refusalOf(RefusalCode::empty, text);
   if (text != "true" && text != "false")
     return hintedRefusal(RefusalCode::wordUnknown, text, "true or false");
   into = text == "true";
-  return Done{};
+  return Taken{};
 }
 
 Result<int> readCount(std::string_view text, int least, int most) {
@@ -80,30 +80,30 @@ Result<int> readParts(std::string_view text) {
 
 /// One of a fixed list of words.
 template <typename T, std::size_t size>
-Result<Done> putWord(std::optional<T>& into, std::string_view text, WordList list,
-                     const std::array<std::string_view, size>& words) {
+Result<Taken> putWord(std::optional<T>& into, std::string_view text, WordList list,
+                      const std::array<std::string_view, size>& words) {
   const EntryResult<std::size_t> result = readWord(text, list, words);
   if (const auto* unread = std::get_if<UnreadEntry>(&result)) return unread->refusal;
   into = static_cast<T>(std::get<ReadEntryAs<std::size_t>>(result).value);
-  return Done{};
+  return Taken{};
 }
 
 constexpr std::array<std::string_view, 2> sexWords = {"female", "male"};
 constexpr std::array<std::string_view, 3> methodWords = {"measured", "estimated", "charted"};
 constexpr std::array<std::string_view, 3> stockKindWords = {"liquid", "powder", "solid"};
 
-Result<Done> putCount(std::optional<int>& into, std::string_view text, int most) {
+Result<Taken> putCount(std::optional<int>& into, std::string_view text, int most) {
   const Result<int> count = readCount(text, 1, most);
   if (!count) return count.refusal();
   into = *count;
-  return Done{};
+  return Taken{};
 }
 
-Result<Done> putParts(int& into, std::string_view text) {
+Result<Taken> putParts(int& into, std::string_view text) {
   Result<int> parts = readParts(text);
   if (!parts) return parts.refusal();
   into = *parts;
-  return Done{};
+  return Taken{};
 }
 
 // clang-format off
@@ -163,6 +163,17 @@ constexpr std::array entryTable = {
 };
 // clang-format on
 
+/// Reads the text into the case; the refusal carries the path.
+Result<Taken> take(Case& inputs, std::string_view path, std::string_view text, const EntrySetting& setting) {
+  const CaseEntry* entry = findEntry(path);
+  if (!entry) return Refusal{RefusalCode::keyUnknown, std::string(path), {}, std::string(path)};
+  Result<Taken> taken = entry->set(inputs, text, setting);
+  if (taken) return taken;
+  Refusal refusal = taken.refusal();
+  refusal.path = path;
+  return refusal;
+}
+
 }  // namespace
 
 std::span<const CaseEntry> caseEntries() { return entryTable; }
@@ -175,23 +186,18 @@ const CaseEntry* findEntry(std::string_view path) {
 
 Result<Done> setEntry(Case& inputs, std::string_view path, std::string_view text,
                       const EntrySetting& setting) {
-  const CaseEntry* entry = findEntry(path);
-  if (!entry) return Refusal{RefusalCode::keyUnknown, std::string(path), {}, std::string(path)};
-  const Result<Done> set = entry->set(inputs, text, setting);
-  if (set) return set;
-  Refusal refusal = set.refusal();
-  refusal.path = path;
-  return refusal;
+  const Result<Taken> taken = take(inputs, path, text, setting);
+  if (!taken) return taken.refusal();
+  return Done{};
 }
 
-Result<std::vector<WrittenEntry>> filledBy(std::string_view path, std::string_view text,
+Result<std::vector<WrittenEntry>> fillFrom(Case& inputs, std::string_view path, std::string_view text,
                                            std::span<const WrittenEntry> filled) {
-  std::vector<WrittenEntry> entries{{std::string(path), std::string(text)}};
-  const auto answer = readEntry(path, text, fileSetting);
-  if (answer && !answer->also.empty()) {
-    entries.front().text = answer->safe;
-    for (const AlsoFills& one : answer->also) entries.push_back({std::string(one.path), one.text});
-  }
+  const Result<Taken> taken = take(inputs, path, text, fileSetting);
+  if (!taken) return taken.refusal();
+  std::vector<WrittenEntry> entries{
+      {std::string(path), taken->also.empty() ? std::string(text) : taken->safe}};
+  for (const AlsoFills& one : taken->also) entries.push_back({std::string(one.path), one.text});
   for (const WrittenEntry& entry : entries)
     if (std::ranges::find(filled, entry.path, &WrittenEntry::path) != filled.end())
       return Refusal{RefusalCode::filledTwice, entry.path, {}, std::string(path)};

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/entry/entry_answer.h"
 #include "core/entry/entry_setting.h"
 #include "core/medicine/case.h"
 #include "core/number/refusal.h"
@@ -15,13 +16,20 @@ namespace wardchalk {
 /// What an entry of a case is written as: text (a quantity, a word, free text), a yes-or-no, or a count.
 enum class EntryKind : std::uint8_t { text, flag, count };
 
+/// What was read of an entry: its safe form, and the fields that it fills besides its own. Both are empty for
+/// a word, a tick, a count or free text, which mean no more than they say.
+struct Taken {
+  std::string safe;
+  std::vector<AlsoFills> also;
+};
+
 /// One entry of a case: its path and how its text becomes part of the case. Files, rows of a spreadsheet and
 /// the form all go through this one table, so that a field reads the same wherever it is written.
 struct CaseEntry {
   std::string_view path;
   EntryKind kind;
   /// Reads the text into the case, or says why it cannot. A flag reads "true" or "false", a count its digits.
-  Result<Done> (*set)(Case& inputs, std::string_view text, const EntrySetting& setting);
+  Result<Taken> (*set)(Case& inputs, std::string_view text, const EntrySetting& setting);
 };
 
 /// Every entry that a case can have, in the order of the papers.
@@ -46,10 +54,11 @@ inline constexpr EntrySetting fileSetting{EntryFrom::file, std::nullopt, std::nu
 [[nodiscard]] Result<Done> setEntry(Case& inputs, std::string_view path, std::string_view text,
                                     const EntrySetting& setting = fileSetting);
 
-/// The fields that an entry of a file fills, each with its text: itself as it was written, or, where it fills
-/// others besides, all of them in the safe form. Refused where one of them stands among `filled` already:
-/// what is said twice may be said in two ways.
-[[nodiscard]] Result<std::vector<WrittenEntry>> filledBy(std::string_view path, std::string_view text,
+/// Reads an entry of a file into the case. The result: the fields that it fills, each with its text: itself
+/// as it was written, or, where it fills others besides, all of them in the safe form. Refused where one of
+/// them stands among `filled` already: what is said twice may be said in two ways.
+[[nodiscard]] Result<std::vector<WrittenEntry>> fillFrom(Case& inputs, std::string_view path,
+                                                         std::string_view text,
                                                          std::span<const WrittenEntry> filled);
 
 }  // namespace wardchalk

@@ -18,8 +18,7 @@ Result<Done> takeEntry(CaseFile& file, const std::string& path, const JsonValue&
   if (!entry) return Refusal{RefusalCode::keyUnknown, path, {}, path};
   if (!kindFits(entry->kind, value.kind))
     return Refusal{RefusalCode::typeWrong, {}, std::string(kindName(entry->kind)), path};
-  if (auto set = setEntry(file.inputs, path, value.text); !set) return set;
-  Result<std::vector<WrittenEntry>> entries = filledBy(path, value.text, file.entries);
+  Result<std::vector<WrittenEntry>> entries = fillFrom(file.inputs, path, value.text, file.entries);
   if (!entries) return entries.refusal();
   for (const WrittenEntry& one : *entries) file.entries.push_back(one);
   return Done{};

@@ -53,8 +53,7 @@ Result<CaseFile> CaseTable::read(const CsvRow& row) const {
     if (row.cells[i].empty()) continue;
     const CaseEntry& column = *columns_[i];
     const std::string text = entryText(column.kind, row.cells[i]);
-    if (auto set = setEntry(file.inputs, column.path, text); !set) return set.refusal();
-    const Result<std::vector<WrittenEntry>> entries = filledBy(column.path, text, file.entries);
+    const Result<std::vector<WrittenEntry>> entries = fillFrom(file.inputs, column.path, text, file.entries);
     if (!entries) return entries.refusal();
     for (const WrittenEntry& one : *entries) file.entries.push_back(one);
   }

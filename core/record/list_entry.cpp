@@ -100,8 +100,7 @@ Result<Done> ListEntryBuilder::set(std::string_view key, std::string_view text) 
     set = word->set(entry_, text);
     seen_.push_back(word->key);
   } else if (const CaseEntry* figure = findFigure(key)) {
-    set = figure->set(trial_, text, fileSetting);
-    if (set) set = addFigure(figure->path, text);
+    set = addFigure(figure->path, text);
   } else {
     set = refusalOf(RefusalCode::keyUnknown, key);
   }
@@ -112,7 +111,7 @@ Result<Done> ListEntryBuilder::set(std::string_view key, std::string_view text) 
 }
 
 Result<Done> ListEntryBuilder::addFigure(std::string_view path, std::string_view text) {
-  const Result<std::vector<WrittenEntry>> entries = filledBy(path, text, entry_.figures);
+  const Result<std::vector<WrittenEntry>> entries = fillFrom(trial_, path, text, entry_.figures);
   if (!entries) return entries.refusal();
   for (const WrittenEntry& one : *entries) entry_.figures.push_back(one);
   return Done{};
