@@ -53,7 +53,7 @@ void CaseDraft::set(std::string_view path, std::string_view line) {
   field = Field{};
   field.line = line;
   field.state = FieldState::pending;
-  findContradictions();
+  makeCase();
 }
 
 void CaseDraft::touch(std::string_view path) {
@@ -62,15 +62,14 @@ void CaseDraft::touch(std::string_view path) {
   field = Field{};
   field.line = std::move(line);
   field.state = FieldState::pending;
-  findContradictions();
+  makeCase();
 }
 
 EntrySetting CaseDraft::settingOf(std::string_view path) const {
   EntrySetting setting;
   setting.bareHeight = bareHeightIn(system_);
   if (path != path::strength) return setting;
-  const Case inputs = toCase();
-  setting.drugInGrams = isInGrams(inputs.order.dose) && isInGrams(inputs.reference.high);
+  setting.drugInGrams = isInGrams(case_.order.dose) && isInGrams(case_.reference.high);
   return setting;
 }
 
@@ -116,12 +115,12 @@ void CaseDraft::commit(std::string_view path) {
     field.line = lineForm(other.text);
     read(indexOf(other.path), Line::rewritten, settingOf(other.path));
   }
-  findContradictions();
+  makeCase();
 }
 
 void CaseDraft::commitAsItStands(std::string_view path) {
   read(indexOf(path), Line::kept, settingOf(path));
-  findContradictions();
+  makeCase();
 }
 
 void CaseDraft::open(std::span<const WrittenEntry> entries) {
@@ -134,12 +133,13 @@ void CaseDraft::open(std::span<const WrittenEntry> entries) {
     read(index, Line::rewritten, setting);
     fields_[index].asOpened = entry.text;
   }
-  findContradictions();
+  makeCase();
 }
 
 void CaseDraft::clear() {
   fields_.assign(fields_.size(), {});
   contradictions_.clear();
+  case_ = {};
 }
 
 /// A bare number that Undo brought back says what it is in before another unit stands beside it.
@@ -206,13 +206,15 @@ Case CaseDraft::caseWithout(std::span<const Refusal> contradictions) const {
   return inputs;
 }
 
-void CaseDraft::findContradictions() {
+/// Once for each change, however many then look at the case.
+void CaseDraft::makeCase() {
   contradictions_.clear();
-  while (auto found = contradictionIn(caseWithout(contradictions_)))
+  case_ = caseWithout(contradictions_);
+  while (auto found = contradictionIn(case_)) {
     contradictions_.push_back(std::move(*found));
+    case_ = caseWithout(contradictions_);
+  }
 }
-
-Case CaseDraft::toCase() const { return caseWithout(contradictions_); }
 
 std::vector<WrittenEntry> CaseDraft::entries() const {
   std::vector<WrittenEntry> all;

@@ -73,7 +73,7 @@ class CaseDraft {
 
   /// The case that the readable fields make. A field that is pending, refused or contradicted has no part in
   /// it.
-  [[nodiscard]] Case toCase() const;
+  [[nodiscard]] const Case& toCase() const { return case_; }
   /// Every entry that holds something, in the order of the papers.
   [[nodiscard]] std::vector<WrittenEntry> entries() const;
 
@@ -97,10 +97,11 @@ class CaseDraft {
   [[nodiscard]] EntrySetting settingOf(std::string_view path) const;
   std::vector<AlsoFills> read(std::size_t index, Line line, const EntrySetting& setting);
   void readPlain(Field& field, std::string_view path);
-  void findContradictions();
+  void makeCase();
 
   std::vector<Field> fields_;  // one for each entry of a case, in its order
   std::vector<Refusal> contradictions_;
+  Case case_;  // what the readable fields make, as of the last change
   UnitSystem system_ = UnitSystem::none;
 };
 

@@ -119,6 +119,12 @@ void FieldEdit::setBareUnit(const QString& unit) {
   if (text_) text_->setBareUnit(unit);
 }
 
+void FieldEdit::setLabel(const QString& label) {
+  if (!text_ || label_->text() == label) return;
+  label_->setText(label);
+  text_->setAccessibleName(nameOf(label));
+}
+
 void FieldEdit::setLocked(bool locked) {
   if (!text_ || text_->isReadOnly() == locked) return;
   text_->setReadOnly(locked);

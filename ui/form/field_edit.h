@@ -31,6 +31,8 @@ class FieldEdit : public QWidget {
   /// Shows this entry; tells nobody.
   void setEntry(const std::string& entry);
   void setBareUnit(const QString& unit);
+  /// With its mnemonic, as the table has it.
+  void setLabel(const QString& label);
   /// A line that only tells what it holds: it was taken from a list.
   void setLocked(bool locked);
 

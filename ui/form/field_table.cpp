@@ -82,12 +82,12 @@ constexpr std::array table = {
     FieldSpec{path::bsaUpTo, G::reference, K::quantity, V::unfolded, 3, LABEL("BSA up to"), nullptr},
 
     FieldSpec{path::stockKind, G::stock, K::words, V::always, 4, LABEL("Stoc&k is"), nullptr, kinds},
-    FieldSpec{path::strength, G::stock, K::quantity, V::always, 8, LABEL("&Label says"), nullptr},
-    FieldSpec{path::dividesInto, G::stock, K::words, V::solid, 6, LABEL("Tablet can be given in"), nullptr, pieces},
     FieldSpec{path::content, G::stock, K::quantity, V::powder, 4, LABEL("Vial holds"), nullptr},
     FieldSpec{path::diluent, G::stock, K::quantity, V::powder, 4, LABEL("Add"), nullptr},
     FieldSpec{path::finalVolume, G::stock, K::quantity, V::powder, 4, LABEL("Makes"), nullptr},
-    FieldSpec{path::displacement, G::stock, K::quantity, V::powder, 4, LABEL("Powder takes up"), nullptr},
+    FieldSpec{path::strength, G::stock, K::quantity, V::always, 8, LABEL("&Label says"), nullptr},
+    FieldSpec{path::dividesInto, G::stock, K::words, V::solid, 6, LABEL("Scored? Given in"), HINT("only if it may be cut"), pieces},
+    FieldSpec{path::displacement, G::stock, K::quantity, V::powder, 4, LABEL("Powder takes up"), HINT("if its leaflet says")},
 
     FieldSpec{path::infusionVolume, G::infusion, K::quantity, V::unfolded, 4, LABEL("Volume to run"), nullptr},
     FieldSpec{path::infusionOver, G::infusion, K::quantity, V::unfolded, 4, LABEL("Runs over"), nullptr},
@@ -119,7 +119,15 @@ const FieldSpec& fieldSpec(std::string_view path) {
 
 QString labelOf(const FieldSpec& spec) { return translated("Field", spec.label); }
 
-QString nameOf(const FieldSpec& spec) { return labelOf(spec).remove(QLatin1Char('&')); }
+QString labelOf(const FieldSpec& spec, std::string_view stockKind) {
+  if (spec.path == path::strength && stockKind == "powder")
+    return translated("Field", QT_TRANSLATE_NOOP("Field", "&Label: strength after mixing"));
+  return labelOf(spec);
+}
+
+QString nameOf(QString label) { return label.remove(QLatin1Char('&')); }
+
+QString nameOf(const FieldSpec& spec) { return nameOf(labelOf(spec)); }
 
 QString wordsOf(const ChoiceWord& choice) { return translated("Choice", choice.words); }
 

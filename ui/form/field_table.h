@@ -42,6 +42,9 @@ struct FieldSpec {
 /// The label with its mnemonic, and without.
 [[nodiscard]] QString labelOf(const FieldSpec& spec);
 [[nodiscard]] QString nameOf(const FieldSpec& spec);
+[[nodiscard]] QString nameOf(QString label);
+/// The label beside this kind of stock: of a powder the label tells the strength after mixing.
+[[nodiscard]] QString labelOf(const FieldSpec& spec, std::string_view stockKind);
 /// One of its fixed words as the nurse reads it.
 [[nodiscard]] QString wordsOf(const ChoiceWord& choice);
 

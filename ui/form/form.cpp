@@ -210,10 +210,12 @@ void Form::showEntries() {
 void Form::refresh() {
   showEntries();
   arrangeOnceReleased();
-  const Case inputs = editor_.draft().toCase();
+  const Case& inputs = editor_.draft().toCase();
   for (FieldEdit* field : std::as_const(fields_))
     field->setLocked(isKeptByList(field->spec().path, inputs.reference));
   emptyButton_->setVisible(isFromList(inputs.reference));
+  const FieldSpec& strength = fieldSpec(path::strength);
+  field(fromCore(path::strength))->setLabel(labelOf(strength, editor_.draft().text(path::stockKind)));
   const QList<FieldEdit*> shown = inView();
   for (FieldEdit* field : shown) sayLine(*field, inputs, field == shown.last());
   arrangeOnceReleased();  // a refusal may need more room
@@ -326,7 +328,7 @@ void Form::follow(const Worksheet& sheet) {
     if (const std::string text = forThisChild(end, sheet); !text.empty())
       found_.insert(fromCore(end), QString::fromStdString(text));
   setWanted(wantedFields(sheet));
-  const Case inputs = editor_.draft().toCase();
+  const Case& inputs = editor_.draft().toCase();
   for (const std::string_view end : {path::low, path::high})
     if (FieldEdit* field = fields_.value(fromCore(end));
         field && editor_.draft().state(end) == FieldState::read)

@@ -22,6 +22,13 @@ QString fieldOf(const Worksheet& sheet) {
   return sheet.needs.empty() ? QString() : fromCore(sheet.needs.front().path);
 }
 
+/// Whether an entry that cannot be read withholds the verdict. While one is still being typed, no key leads
+/// anywhere else.
+bool waitsForAField(const Worksheet& sheet) {
+  const Finding* finding = sheet.finding(FindingCode::finishTyping);
+  return finding && finding->argument<ArgumentWord>("reason");
+}
+
 /// Every letter on the flag is in the flag's ink.
 BoardPalette paletteOf(const FlagColours& colours) {
   std::array<QRgb, inkCount> all;
@@ -35,7 +42,8 @@ FlagWidget::FlagWidget(QWidget* parent) : SpokenWidget(parent) { setObjectName(Q
 
 void FlagWidget::show(const Worksheet& sheet) {
   const QString title = held(verdictTitle(sheet));
-  const QString reason = held(verdictReason(sheet));
+  QString reason = held(verdictReason(sheet));
+  if (waitsForAField(sheet)) reason += u' ' + tr("F5 goes there.");
   const QString notMade = held(checksNotMade(sheet));
   setOrigin(fieldOf(sheet));
   if (title == title_ && reason == reason_ && notMade == notMade_ && verdict_ == sheet.verdict) return;

@@ -118,7 +118,7 @@ void JourneysTest::aFirstVerdictByWeightInFewKeys() {
 void JourneysTest::householdSurfacePowder() {
   nurse_->press(Qt::Key_2, Qt::ControlModifier);
   nurse_->fill(texts({"3ft 5in", "37lb 4oz", "", "Wren", "oral", "80 mg", "every 12 h", "", "120 mg/m2/dose",
-                      "every 12 h", "Wren", "", "", "", "powder", ""}));
+                      "every 12 h", "Wren", "", "", "", "powder"}));
   QCOMPARE(nurse_->focused(), QStringLiteral("stock.content:text"));
   nurse_->fill(texts({"200 mg", "4.8 mL", "5 mL"}));
   QCOMPARE(nurse_->window().editor().draft().text(path::height), std::string("3 ft 5 in"));
