@@ -49,6 +49,20 @@ inline constexpr std::array findingSeverities = {
   return ids[static_cast<std::size_t>(severity)];
 }
 
+/// Whether a finding doubts the child's size, so that nothing that was worked out by it is certain.
+[[nodiscard]] constexpr bool doubtsSize(FindingCode code) {
+  switch (code) {
+    case FindingCode::sizeImplausible:
+    case FindingCode::weightUnlikelyForHeight:
+    case FindingCode::weightUnlikely:
+    case FindingCode::heightUnlikely:
+    case FindingCode::bsaDiffers:
+      return true;
+    default:
+      return false;  // about the order, the reference or the stock
+  }
+}
+
 /// Something to tell the user: a code with what its sentence needs, the check it came from and the field to
 /// look at.
 struct Finding {

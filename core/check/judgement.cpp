@@ -26,6 +26,13 @@ std::vector<const Finding*> findingsBeside(const Worksheet& sheet, bool question
   return beside;
 }
 
+const Finding* sizeDoubt(const Worksheet& sheet) {
+  const auto doubt = std::ranges::find_if(sheet.findings, [](const Finding& finding) {
+    return doubtsSize(finding.code) && finding.severity != Severity::note;
+  });
+  return doubt == sheet.findings.end() ? nullptr : &*doubt;
+}
+
 namespace {
 
 /// Whether the check makes an order unsafe when it is outside.

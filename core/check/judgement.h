@@ -17,6 +17,10 @@ namespace wardchalk {
 /// name a dose to reach for.
 [[nodiscard]] std::vector<const Finding*> findingsBeside(const Worksheet& sheet, bool questionsStand);
 
+/// The doubt about the child's size that leads; none where nothing that counts is worked out by a doubted
+/// size.
+[[nodiscard]] const Finding* sizeDoubt(const Worksheet& sheet);
+
 /// Whether a comparison of a worksheet held; no value where it was not made.
 using Holds = std::function<std::optional<bool>(CheckId)>;
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/check/judgement.h"
 #include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
 #include "core/number/unseen_text.h"
@@ -130,11 +131,15 @@ PhraseId implausiblePhrase(std::optional<ArgumentWord> what) {
   return what == ArgumentWord::both ? PhraseId::implausible_both : PhraseId::implausible_surface;
 }
 
+PhraseId implausibleAdvice(Severity severity) {
+  if (severity == Severity::note) return PhraseId::implausible_unused;
+  return severity == Severity::ask ? PhraseId::implausible_confirmed : PhraseId::implausible_check;
+}
+
 std::vector<Filling> implausibleFillings(const Finding& finding) {
   const PhraseId what = implausiblePhrase(wordOf(finding, "what"));
-  const bool confirmed = finding.severity == Severity::ask;
   return {{"what", say(what, argumentFillings(finding))},
-          {"advice", say(confirmed ? PhraseId::implausible_confirmed : PhraseId::implausible_check)},
+          {"advice", say(implausibleAdvice(finding.severity))},
           slipFilling(finding)};
 }
 
@@ -221,7 +226,38 @@ PhraseId phraseFor(const Finding& finding) {
     return PhraseId::unlikely_weight;
   if (finding.code == FindingCode::heightUnlikely && !finding.argument<Stated>("age"))
     return PhraseId::unlikely_height;
+  if (wordOf(finding, "by") == ArgumentWord::sizeEntered)
+    return finding.code == FindingCode::belowLow ? PhraseId::bySize_belowLow : PhraseId::bySize_belowUsual;
   return findingPhrases[static_cast<std::size_t>(finding.code)];
+}
+
+PhraseId doubtPhrase(const Finding& doubt) {
+  const std::optional<ArgumentWord> what = wordOf(doubt, "what");
+  switch (doubt.code) {
+    case FindingCode::weightUnlikelyForHeight:
+      return PhraseId::doubt_both;
+    case FindingCode::weightUnlikely:
+      return PhraseId::doubt_weight;
+    case FindingCode::heightUnlikely:
+      return PhraseId::doubt_height;
+    case FindingCode::bsaDiffers:
+      return PhraseId::doubt_surfaces;
+    default:
+      break;  // a size that cannot be says what of it
+  }
+  if (!what) return PhraseId::doubt_charted;
+  if (what == ArgumentWord::both) return PhraseId::doubt_both;
+  return what == ArgumentWord::weight ? PhraseId::doubt_weight : PhraseId::doubt_height;
+}
+
+/// Where another finding decides, a size in doubt is named beside it: the limit hangs on the size (R18).
+std::string withSizeDoubt(const Worksheet& sheet, std::string reason) {
+  const Finding* doubt = sizeDoubt(sheet);
+  const bool decidedByLimit =
+      sheet.verdict == VerdictKind::unsafe || sheet.verdict == VerdictKind::notCovered;
+  if (!doubt || !decidedByLimit) return reason;
+  return say(PhraseId::doubt_beside,
+             {{"reason", std::move(reason)}, {"what", say(doubtPhrase(*doubt), argumentFillings(*doubt))}});
 }
 
 struct NeedPhrase {
@@ -359,7 +395,7 @@ std::string verdictTitle(const Worksheet& sheet) {
 }
 
 std::string verdictReason(const Worksheet& sheet) {
-  if (sheet.deciding) return sentence(sheet.findings[*sheet.deciding]);
+  if (sheet.deciding) return withSizeDoubt(sheet, sentence(sheet.findings[*sheet.deciding]));
   if (sheet.verdict == VerdictKind::safe) return safeReason(sheet);
   return {};
 }

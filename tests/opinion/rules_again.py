@@ -1,4 +1,4 @@
-"""The rules of arithmetic (R2 to R9, R13, R14) written again in fractions, from their text and from nothing else."""
+"""The rules of arithmetic (R2 to R9, R13, R14, R18) written again in fractions, from their text and from nothing else."""
 
 import unicodedata
 from fractions import Fraction as F
@@ -16,6 +16,10 @@ ONCE = "once"
 
 SYRINGES = [(F(1), F(1, 100)), (F(3), F(1, 10)), (F(5), F(1, 5)), (F(10), F(1, 5)), (F(20), F(1)), (F(60), F(1))]
 ORAL, INJECTED = ("oral", "enteral"), ("intravenous", "intramuscular", "subcutaneous")
+
+# R18: what leads among what is asked
+DOUBTS = ["size-implausible", "weight-unlikely-for-height", "weight-unlikely", "height-unlikely", "weight-old",
+          "bsa-differs", "strength-differs", "final-smaller-than-diluent"]
 
 GRAMS = {"mcg": F(1, 1000000), "mg": F(1, 1000), "g": F(1)}
 
@@ -59,19 +63,37 @@ class Opinion:
     """What R2 to R8 say of one case under one set of house rules."""
 
     def __init__(self, case, house, given):
-        """`given`: the findings on how likely the size is, with their severity. Growth tables are no arithmetic; what
-        they say is taken from the program, and what follows from it is worked here."""
+        """`given`: the findings on how likely the size is, with the field that they are about. Growth tables are no
+        arithmetic; what they say is taken from the program, and what follows from it is worked here."""
         self.child, self.order, self.reference = case["child"], case["order"], case["reference"]
         self.stock = case.get("stock")
         self.give = None
         self.house = house
-        self.asks = {code for code, severity in given if severity == "ask"}
-        self.undecided = {code for code, severity in given if severity == "undecided"}
+        self.asks, self.undecided = set(), set()
+        self.weigh_doubts(given)
         self.missing = set()
         self.checks = {}
         self.limit, self.ordered = {}, {}
         self.size_used = set()
         self.work()
+
+    # R18
+    def weigh_doubts(self, given):
+        """A doubt about a size that no limit, maximum, order or band uses is a note."""
+        doses = [self.order.get("dose", "")] + [self.reference.get(key, "") for key in (
+            "high", "low", "max_per_dose", "max_per_day", "max_infusion_rate")]
+        banded = lambda size: any(f"{size}_{edge}" in self.reference for edge in ("from", "over", "below", "up_to"))
+        surface = any("/m2" in dose for dose in doses) or banded("bsa")
+        computed = surface and "bsa" not in self.child
+        weight = any("/kg" in dose for dose in doses) or banded("weight") or computed
+        self.size_counts = weight or surface
+        in_use = {"child.weight": weight, "child.height": computed, "child.bsa": surface}
+        for code, field in given:
+            used = in_use[field] or (computed and field == "child.weight") or (
+                code == "weight-unlikely-for-height" and (weight or computed))
+            if used:
+                stopped = code == "size-implausible" and not self.child.get("size_confirmed")
+                (self.undecided if stopped else self.asks).add(code)
 
     # R2, R3
     def find_size(self):
@@ -111,7 +133,7 @@ class Opinion:
                 # |charted - computed| > p % of the computed, decided on squares.
                 share = F(self.house.get("bsa_differs_percent", 5), 100)
                 near = (1 - share) ** 2 * self.square <= self.charted ** 2 <= (1 + share) ** 2 * self.square
-                if not near:
+                if not near and self.size_counts:
                     self.asks.add("bsa-differs")
 
     def sized(self, text):
@@ -389,3 +411,10 @@ class Opinion:
             self.verdict = "ask" if self.asks else "safe"
             self.measure()
             self.verdict = "ask" if self.asks else "safe"
+
+    # R18
+    def leading_doubt(self):
+        """The doubt about a fact that an ask is led by; None where there is none."""
+        if self.verdict != "ask":
+            return None
+        return next((code for code in DOUBTS if code in self.asks), None)

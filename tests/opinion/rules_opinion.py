@@ -1,4 +1,4 @@
-"""The rules of arithmetic (R2 to R9, R13, R14) a second time, in Python's fractions, against the console program.
+"""The rules of arithmetic (R2 to R9, R13, R14, R18) a second time, in Python's fractions, against the console program.
 
 Written from the text of the rules and from nothing else. Draws cases of the common kinds (per dose, day and week; per
 kg, per m2 and flat; schedules, maxima, low ends, as needed, once, caps, charted surface; liquids, tablets, orders in
@@ -17,7 +17,7 @@ import tempfile
 from fractions import Fraction as F
 
 sys.dont_write_bytecode = True  # the folder of the sources stays as it is
-from rules_again import Opinion, half_up, split  # noqa: E402
+from rules_again import DOUBTS, Opinion, half_up, split  # noqa: E402
 from rules_draw import draw_case  # noqa: E402
 
 HOUSES = [
@@ -65,6 +65,10 @@ def disagreements(sheet, opinion):
     wrong = []
     if sheet["verdict"] != opinion.verdict:
         wrong.append(f"verdict: {sheet['verdict']} ({sheet.get('because')}), by the rules {opinion.verdict}")
+    doubt = opinion.leading_doubt()
+    leads = sheet.get("because") if sheet.get("because") in DOUBTS and sheet["verdict"] == "ask" else None
+    if leads != doubt:
+        wrong.append(f"led by: {leads}, by the rules {doubt}")
     compare_amounts(sheet, opinion, "ordered", opinion.ordered, wrong)
     compare_amounts(sheet, opinion, "limit", opinion.limit, wrong)
     asked = {finding["code"] for finding in sheet["findings"] if finding["severity"] == "ask"}
@@ -117,7 +121,7 @@ def main():
                 failed += 1
                 print(sheet["error"], json.dumps(case))
                 continue
-            given = [(found["code"], found["severity"]) for found in sheet["findings"]
+            given = [(found["code"], found["field"]) for found in sheet["findings"]
                      if found["code"] in SIZE_FINDINGS]
             sized += bool(given)
             opinion = Opinion(case, house, given)

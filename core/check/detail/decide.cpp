@@ -43,19 +43,22 @@ void sortNeeds(Worksheet& sheet) {
   });
 }
 
-const Number* ratioOf(const Worksheet& sheet, const Finding& finding) {
-  if (!finding.check) return nullptr;
+/// How many times what is allowed; of a time that is too short, how many times too short. None where the
+/// finding is about nothing that can be counted.
+std::optional<Number> timesAllowed(const Worksheet& sheet, const Finding& finding) {
+  if (!finding.check) return std::nullopt;
   const Check& check = sheet.check(*finding.check);
-  return check.ratio ? &*check.ratio : nullptr;
+  if (!check.ratio || check.id != CheckId::infusionTime) return check.ratio;
+  return Number(1) / *check.ratio;
 }
 
-/// By severity, then the fuller check first, then in the order of the catalogue.
+/// By severity, then what is furthest over first, then in the order of the catalogue.
 void sortFindings(Worksheet& sheet) {
   std::stable_sort(sheet.findings.begin(), sheet.findings.end(), [&](const Finding& a, const Finding& b) {
     if (a.severity != b.severity) return a.severity < b.severity;
     if (a.severity == Severity::unsafe) {
-      const Number* first = ratioOf(sheet, a);
-      const Number* second = ratioOf(sheet, b);
+      const std::optional<Number> first = timesAllowed(sheet, a);
+      const std::optional<Number> second = timesAllowed(sheet, b);
       if (first && second && *first != *second) return *first > *second;
     }
     return a.code < b.code;

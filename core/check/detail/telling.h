@@ -6,6 +6,9 @@ namespace wardchalk::detail {
 
 // What is told of checks that are made.
 
+/// Makes a note of a doubt about a size that nothing is worked out by, and says of a dose that is too little
+/// that it is so by the size entered while that is in doubt.
+void judgeSizeDoubts(Notebook& notes);
 /// Asks about slips that would explain an amount out of range.
 void findSlips(Notebook& notes, const Facts& facts, const Checks& checks);
 /// Tells where rounding or conversion decides.

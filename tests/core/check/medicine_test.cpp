@@ -200,7 +200,7 @@ TEST(OtherMedicine, ComesAfterFiguresThatCannotBeUsedAlone) {
            LeadRow{"a size that cannot be",
                    "child.age=4 year; child.sex=male; child.weight=170 kg; child.height=103 cm; "
                    "order.dose=80 mg; "
-                   "order.schedule=daily; reference.high=84 mg/dose",
+                   "order.schedule=daily; reference.high=84 mg/kg/dose",
                    "size-implausible"},
            LeadRow{"an age outside the band",
                    "child.age=1 year; order.dose=80 mg; order.schedule=daily; reference.high=84 mg/dose; "

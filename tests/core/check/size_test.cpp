@@ -37,19 +37,25 @@ std::string statusIn(const Worksheet& sheet) {
   return std::string(idOf(check.status)) + (check.why ? " " + std::string(idOf(*check.why)) : "");
 }
 
+/// A maximum far above the order, for which the weight, or the body surface, is worked with.
+constexpr const char* byKg = "; reference.max_per_day=9999 mg/kg";
+constexpr const char* byM2 = "; reference.max_per_day=9999 mg/m2";
+constexpr const char* unused = "";
+
 struct Row {
   const char* name;
   const char* child;
   const char* status;
   const char* told;
   VerdictKind verdict;
+  const char* use = unused;
 };
 
 class SizeCheck : public testing::TestWithParam<Row> {};
 
 TEST_P(SizeCheck, isMadeAndTold) {
   const Row& row = GetParam();
-  const Worksheet sheet = sheetOf(row.child);
+  const Worksheet sheet = sheetOf(std::string(row.child) + row.use);
   EXPECT_EQ(statusIn(sheet), row.status);
   EXPECT_EQ(toldIn(sheet), row.told);
   EXPECT_EQ(idOf(sheet.verdict), idOf(row.verdict));
@@ -68,32 +74,54 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"likely", "child.age=4 year; child.weight=17.2 kg; child.height=103 cm", within, "",
             VerdictKind::safe},
         Row{"weight", "child.age=4 year; child.weight=37.9 kg; child.height=103 cm", asked,
-            "weight-unlikely ask child.weight", VerdictKind::ask},
-        Row{"height alone", "child.age=4 year; child.height=40 cm", asked, "height-unlikely ask child.height",
-            VerdictKind::ask},
+            "weight-unlikely ask child.weight", VerdictKind::ask, byKg},
         Row{"weight for height",
             "child.sex=female; child.age=180 month; child.weight=114.6 kg; child.height=162 cm", asked,
-            "weight-unlikely-for-height ask child.weight", VerdictKind::ask},
+            "weight-unlikely-for-height ask child.weight", VerdictKind::ask, byKg},
         Row{"tall and implausible",
             "child.sex=female; child.age=24 month; child.weight=18.4 kg; child.height=102 cm", asked,
-            "size-implausible undecided child.height", VerdictKind::undecided},
+            "size-implausible undecided child.height", VerdictKind::undecided, byM2},
         Row{"both too small that go together",
             "child.sex=female; child.age=72 month; child.weight=12 kg; child.height=93 cm", asked,
-            "weight-unlikely ask child.weight, height-unlikely ask child.height", VerdictKind::ask},
+            "weight-unlikely ask child.weight, height-unlikely ask child.height", VerdictKind::ask, byM2},
         Row{"both that do not go together",
             "child.sex=female; child.age=72 month; child.weight=44.5 kg; child.height=94.9 cm", asked,
-            "weight-unlikely-for-height ask child.weight", VerdictKind::ask},
+            "weight-unlikely-for-height ask child.weight", VerdictKind::ask, byM2},
         Row{"no age", "child.weight=37.9 kg; child.height=103 cm", asked,
-            "weight-unlikely-for-height ask child.weight", VerdictKind::ask},
+            "weight-unlikely-for-height ask child.weight", VerdictKind::ask, byKg},
         Row{"implausible", "child.age=9 year; child.weight=280 kg; child.height=133 cm", asked,
-            "size-implausible undecided child.weight", VerdictKind::undecided},
+            "size-implausible undecided child.weight", VerdictKind::undecided, byKg},
         Row{"implausible and confirmed",
             "child.age=9 year; child.weight=280 kg; child.height=133 cm; child.size_confirmed=true", asked,
-            "size-implausible ask child.weight", VerdictKind::ask},
+            "size-implausible ask child.weight", VerdictKind::ask, byKg},
         Row{"charted surface too large", "child.bsa=3.01 m2", asked, "size-implausible undecided child.bsa",
-            VerdictKind::undecided},
+            VerdictKind::undecided, byM2},
         Row{"charted surface too small and confirmed", "child.bsa=0.049 m2; child.size_confirmed=true", asked,
-            "size-implausible ask child.bsa", VerdictKind::ask}),
+            "size-implausible ask child.bsa", VerdictKind::ask, byM2}),
+    NameOfRow());
+
+// Nothing is worked out by these sizes (R18).
+INSTANTIATE_TEST_SUITE_P(
+    MadeAndUnused, SizeCheck,
+    ::testing::Values(
+        Row{"weight", "child.age=4 year; child.weight=37.9 kg; child.height=103 cm", asked,
+            "weight-unlikely note child.weight", VerdictKind::safe},
+        Row{"height alone", "child.age=4 year; child.height=40 cm", asked,
+            "height-unlikely note child.height", VerdictKind::safe},
+        Row{"height beside a limit per kg",
+            "child.sex=female; child.age=72 month; child.weight=12 kg; child.height=93 cm", asked,
+            "weight-unlikely ask child.weight, height-unlikely note child.height", VerdictKind::ask, byKg},
+        Row{"implausible", "child.age=9 year; child.weight=280 kg; child.height=133 cm", asked,
+            "size-implausible note child.weight", VerdictKind::safe},
+        Row{"implausible and confirmed",
+            "child.age=9 year; child.weight=280 kg; child.height=133 cm; child.size_confirmed=true", asked,
+            "size-implausible note child.weight", VerdictKind::safe},
+        Row{"a weight behind a charted surface", "child.age=4 year; child.weight=37.9 kg; child.bsa=0.7 m2",
+            asked, "weight-unlikely note child.weight", VerdictKind::safe, byM2},
+        Row{"both behind a charted surface", "child.weight=37.9 kg; child.height=103 cm; child.bsa=1.04 m2",
+            asked, "weight-unlikely-for-height note child.weight", VerdictKind::safe, byM2},
+        Row{"a charted surface beside a limit per kg", "child.weight=17.2 kg; child.bsa=3.01 m2", asked,
+            "size-implausible note child.bsa", VerdictKind::safe, byKg}),
     NameOfRow());
 
 INSTANTIATE_TEST_SUITE_P(
@@ -110,7 +138,7 @@ INSTANTIATE_TEST_SUITE_P(
     NameOfRow());
 
 std::string wordsFor(const std::string& child) {
-  const Worksheet sheet = sheetOf(child);
+  const Worksheet sheet = sheetOf(child + byM2);
   return verdictReason(sheet);
 }
 
