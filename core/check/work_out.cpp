@@ -39,6 +39,7 @@ void judge(Worksheet& sheet, Notebook& notes, const Facts& facts) {
   findSlips(notes, facts, checks);
   noteRounding(notes, facts, checks);
   noteTheRest(notes, facts);
+  sheet.remedy = findRemedy(notes, facts, checks);
   sheet.give = measure(notes, facts, checks);
   sheet.rate = findRunRate(notes, facts, checks, sheet.give);
   putChecks(sheet, std::move(checks));

@@ -109,6 +109,20 @@ struct RunRate {
   bool afterAsking = false;
 };
 
+/// What would make an order safe that is unsafe by how it is prepared alone: how far to dilute it and how
+/// long to run it, rounded so that it is never less than the reference asks for.
+struct Remedy {
+  std::optional<Quantity> leastVolume;
+  std::optional<Quantity> volumePerKg;     ///< the least volume for each kg of the child
+  std::optional<Quantity> greatestVolume;  ///< that the least concentration allows
+  std::optional<Quantity> leastTime;
+
+  /// Whether no volume keeps both the greatest and the least concentration.
+  [[nodiscard]] bool cannotBeMadeUp() const {
+    return leastVolume && greatestVolume && leastVolume->value > greatestVolume->value;
+  }
+};
+
 /// Everything worked out from a case. A view draws from it and calculates nothing.
 struct Worksheet {
   Case given;
@@ -131,6 +145,7 @@ struct Worksheet {
   std::optional<Give> give;
   std::optional<RunRate> rate;
   std::optional<Quantity> minimumVolume;  ///< that the greatest concentration allows
+  std::optional<Remedy> remedy;           ///< only where it is unsafe as prepared
   std::vector<Step> steps;
 
   [[nodiscard]] const Check& check(CheckId id) const { return checks[static_cast<std::size_t>(id)]; }

@@ -62,7 +62,8 @@ void writeResult(JsonWriter& writer, const Step& step, const Number& result, int
 
 void writeRounding(JsonWriter& writer, const Step& step) {
   if (!step.rounding) return;
-  writer.key("rounding").openObject().key("rule").text(std::string("rule:").append(step.rounding->rule));
+  writer.key("rounding").openObject().key("rule");
+  writer.text(step.rounding->isUp() ? "up" : std::string("rule:").append(step.rounding->rule));
   writer.key("decimals").number(step.rounding->decimals).closeObject();
 }
 

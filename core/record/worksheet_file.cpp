@@ -1,5 +1,6 @@
 #include "core/record/worksheet_file.h"
 
+#include "core/check/usable_volume.h"
 #include "core/number/decimal_text.h"
 #include "core/record/file_head.h"
 #include "core/record/json_writer.h"
@@ -200,6 +201,18 @@ void writeDelivered(JsonWriter& writer, const std::optional<Delivered>& delivere
   writer.closeObject();
 }
 
+void writeRemedy(JsonWriter& writer, const Worksheet& sheet) {
+  if (!sheet.remedy) return;
+  const auto write = [&](std::string_view key, const std::optional<Quantity>& quantity) {
+    if (quantity) writer.key(key).text(filed(*quantity));
+  };
+  writer.key("as_prepared").openObject();
+  write("volume_at_least", sheet.remedy->leastVolume);
+  write("volume_at_most", sheet.remedy->greatestVolume);
+  write("over_at_least", sheet.remedy->leastTime);
+  writer.closeObject();
+}
+
 void writeRate(JsonWriter& writer, const Worksheet& sheet) {
   if (sheet.rate) {
     writer.key("rate").openObject();
@@ -211,7 +224,9 @@ void writeRate(JsonWriter& writer, const Worksheet& sheet) {
   }
   if (!sheet.minimumVolume) return;
   writer.key("volume").openObject();
-  writeQuantity(writer, "minimum", sheet.minimumVolume);
+  writer.key("minimum").openObject().key("exact").text(sheet.minimumVolume->value.rationalText());
+  writer.key("unit").text(idOf(sheet.minimumVolume->unit));
+  writer.key("shown").text(filed({roundedUpVolume(sheet.minimumVolume->value), Unit::mL})).closeObject();
   writer.closeObject();
 }
 
@@ -236,6 +251,7 @@ void writeWorksheet(std::string& out, const Worksheet& sheet, WorksheetExtent ex
   writeStrength(writer, sheet);
   writeGive(writer, sheet);
   writeRate(writer, sheet);
+  writeRemedy(writer, sheet);
   if (extent == WorksheetExtent::whole) writeSteps(writer, sheet);
   writer.closeObject();
 }

@@ -131,7 +131,9 @@ std::string noneText(const Shown& shown) {
   const Worksheet& sheet = shown.sheet();
   switch (sheet.verdict) {
     case VerdictKind::unsafe:
-      return say(PhraseId::amount_noneUnsafe);
+      if (!sheet.remedy) return say(PhraseId::amount_noneUnsafe);
+      return say(PhraseId::amount_noneAsPrepared,
+                 {{"what", remedyText(*sheet.remedy)}, {"by-order", say(PhraseId::remedy_byOrder)}});
     case VerdictKind::notCovered:
       return say(PhraseId::amount_noneNotCovered);
     case VerdictKind::undecided:

@@ -250,6 +250,13 @@ PhraseId doubtPhrase(const Finding& doubt) {
   return what == ArgumentWord::weight ? PhraseId::doubt_weight : PhraseId::doubt_height;
 }
 
+/// What is asked first, beside an order that is unsafe as prepared: it will be asked once that is changed.
+std::string firstAsk(const Worksheet& sheet) {
+  const auto ask = std::ranges::find(sheet.findings, Severity::ask,
+                                     [](const Finding& finding) { return finding.severity; });
+  return ask == sheet.findings.end() ? std::string() : " " + sentence(*ask);
+}
+
 /// Where another finding decides, a size in doubt is named beside it: the limit hangs on the size (R18).
 std::string withSizeDoubt(const Worksheet& sheet, std::string reason) {
   const Finding* doubt = sizeDoubt(sheet);
@@ -377,7 +384,7 @@ std::string verdictTitle(const Worksheet& sheet) {
     case VerdictKind::ask:
       return say(PhraseId::title_ask);
     case VerdictKind::unsafe:
-      return say(PhraseId::title_unsafe);
+      return say(sheet.remedy ? PhraseId::title_unsafeAsPrepared : PhraseId::title_unsafe);
     case VerdictKind::notCovered:
       return say(PhraseId::title_notCovered);
     case VerdictKind::undecided:
@@ -395,9 +402,25 @@ std::string verdictTitle(const Worksheet& sheet) {
 }
 
 std::string verdictReason(const Worksheet& sheet) {
+  if (sheet.remedy)
+    return sentence(sheet.findings[*sheet.deciding]) + " " + remedyText(*sheet.remedy) + firstAsk(sheet);
   if (sheet.deciding) return withSizeDoubt(sheet, sentence(sheet.findings[*sheet.deciding]));
   if (sheet.verdict == VerdictKind::safe) return safeReason(sheet);
   return {};
+}
+
+std::string remedyText(const Remedy& remedy) {
+  const auto text = [](const std::optional<Quantity>& quantity) {
+    return quantity ? printed(*quantity) : std::string();
+  };
+  const PhraseId phrase = remedy.cannotBeMadeUp() ? PhraseId::remedy_none
+                          : !remedy.leastTime     ? PhraseId::remedy_volume
+                          : remedy.leastVolume    ? PhraseId::remedy_volumeAndTime
+                                                  : PhraseId::remedy_time;
+  return say(phrase, {{"volume", text(remedy.leastVolume)},
+                      {"per-kg", text(remedy.volumePerKg)},
+                      {"most", text(remedy.greatestVolume)},
+                      {"time", text(remedy.leastTime)}});
 }
 
 std::string checksNotMade(const Worksheet& sheet) {

@@ -30,6 +30,10 @@ namespace wardchalk {
 /// The one sentence beside them, naming the worst check. Empty where the title says all.
 [[nodiscard]] std::string verdictReason(const Worksheet& sheet);
 
+/// What to change of an order that is unsafe as prepared: "Make it up to at least 60 mL and run it over at
+/// least 20 min, then check again."
+[[nodiscard]] std::string remedyText(const Remedy& remedy);
+
 /// The checks that were not made, most important first: "NOT checked: daily total, schedule". Empty if there
 /// are none.
 [[nodiscard]] std::string checksNotMade(const Worksheet& sheet);

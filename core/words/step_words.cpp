@@ -233,6 +233,8 @@ std::string reason(const Step& step, const Worksheet& sheet) {
       return surfaceReason(step, sheet);
     case StepId::weight:
       return weightReason(step);
+    case StepId::volume:
+      return step.rounding ? say(PhraseId::reason_roundedUp) : doseReason(step);
     case StepId::strength:
       return say(PhraseId::reason_contentOverVolume);
     case StepId::give:

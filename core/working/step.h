@@ -74,10 +74,12 @@ struct Measuring {
   friend bool operator==(const Measuring&, const Measuring&) = default;
 };
 
-/// How a result was rounded, and by which house rule.
+/// How a result was rounded, and by which house rule; a least volume is rounded up whatever the house says.
 struct Rounding {
-  StaticText rule;
+  StaticText rule;  ///< none where it is rounded up
   int decimals;
+
+  [[nodiscard]] bool isUp() const { return rule.empty(); }
   friend bool operator==(const Rounding&, const Rounding&) = default;
 };
 

@@ -1,4 +1,4 @@
-"""The rules of arithmetic (R2 to R9, R13, R14, R18) written again in fractions, from their text and from nothing else."""
+"""The rules of arithmetic (R2 to R9, R13, R14, R18, R19) written again in fractions, from their text and from nothing else."""
 
 import unicodedata
 from fractions import Fraction as F
@@ -66,7 +66,8 @@ class Opinion:
         """`given`: the findings on how likely the size is, with the field that they are about. Growth tables are no
         arithmetic; what they say is taken from the program, and what follows from it is worked here."""
         self.child, self.order, self.reference = case["child"], case["order"], case["reference"]
-        self.stock = case.get("stock")
+        self.stock, self.infusion = case.get("stock"), case.get("infusion", {})
+        self.remedy = None
         self.give = None
         self.house = house
         self.asks, self.undecided = set(), set()
@@ -208,6 +209,7 @@ class Opinion:
                 O = amount / ceil1(n)
         OD = O * ceil(n) if O is not None and n is not None else None
         if self.other:
+            self.most_a_minute = self.least_minutes = None
             self.ordered = {"dose": O, "day": OD}
             self.limit = {"dose": None, "day": None}
             return self.judge()
@@ -264,6 +266,7 @@ class Opinion:
                 inside = not own_once and (written[1] <= b if as_needed else a <= written[0] and written[1] <= b)
                 self.checks["schedule"] = (inside, None)
         self.compare_low(O, n, S, D, W, time, low, max_dose, max_day, once, as_needed)
+        self.compare_infusion(O)
         self.compare_unrounded(order_size, high_size)
         self.judge()
 
@@ -311,6 +314,73 @@ class Opinion:
         if not stated:
             bound = bound * F(self.house.get("ask_below_percent", 90), 100)
         self.checks["low"] = (value >= bound, value / bound)
+
+    # R10
+    def compare_infusion(self, O):
+        """The dose in its volume and its time. There is no stock beside an infusion that is drawn, so no rate."""
+        infusion, reference = self.infusion, self.reference
+        volume, minutes = self.quantity(infusion.get("volume")), self.quantity(infusion.get("over"))
+        self.most_concentrated = self.concentration(reference.get("max_concentration"))
+        self.least_concentrated = self.concentration(reference.get("min_concentration"))
+        self.least_minutes = self.quantity(reference.get("min_infusion_time"))
+        rate, per, _ = self.sized(reference.get("max_infusion_rate")) if infusion else (None, None, None)
+        self.most_a_minute = rate / (60 if per == "h" else 1) if rate is not None else None
+        if not infusion:
+            return
+        if O is not None and volume is not None:
+            if self.most_concentrated is not None:
+                share = O / volume / self.most_concentrated
+                self.checks["concentration"] = (share <= 1, share)
+            if self.least_concentrated is not None:
+                share = O / volume / self.least_concentrated
+                self.checks["concentration-low"] = (share >= 1, share)
+                if share < 1:
+                    self.asks.add("too-dilute")
+        if minutes is not None and self.least_minutes is not None:
+            self.checks["infusion-time"] = (minutes >= self.least_minutes, minutes / self.least_minutes)
+        if O is not None and minutes is not None and self.most_a_minute is not None:
+            share = O / minutes / self.most_a_minute
+            self.checks["infusion-rate"] = (share <= 1, share)
+
+    def quantity(self, text):
+        """mL, or minutes."""
+        if text is None:
+            return None
+        value, unit = split(text)
+        return value * {"mL": 1, "L": 1000, "min": 1, "h": 60}[unit]
+
+    def concentration(self, text):
+        """Of the order's unit in one mL."""
+        if text is None:
+            return None
+        amount, volume = text.split("/")
+        value, unit = split(amount)
+        return value * (GRAMS[unit] / GRAMS[self.unit] if unit != self.unit else 1) / {"mL": 1, "L": 1000}[volume]
+
+    # R19
+    def to_prepare(self, outside):
+        """What makes it safe that is unsafe as prepared; None where something else is wrong."""
+        prepared = {"concentration", "infusion-time", "infusion-rate"} & outside
+        if self.verdict != "unsafe" or self.missing or self.other or not prepared:
+            return None
+        if outside - prepared - {"low", "schedule", "concentration-low"} and not (
+                outside & {"max-doses"} == outside - prepared - {"low", "schedule", "concentration-low"}
+                and "max-doses-open" in self.asks):
+            return None
+        O, told = self.ordered["dose"], {}
+        def step(value):
+            return F(1, 10) if value < 10 else F(1)
+        if "concentration" in prepared:
+            least = O / self.most_concentrated
+            told["volume_at_least"] = ceil(least / step(least)) * step(least)
+            if self.least_concentrated is not None:
+                most = O / self.least_concentrated
+                told["volume_at_most"] = most // step(most) * step(most)
+        if prepared != {"concentration"}:
+            times = [self.least_minutes] if self.least_minutes is not None else []
+            times += [O / self.most_a_minute] if self.most_a_minute is not None else []
+            told["over_at_least"] = ceil(max(times))
+        return told
 
     def compare_unrounded(self, order_size, high_size):
         """rounding-decides (R8): single and daily again, on squares, with exact kg and unrounded surface."""
@@ -403,7 +473,8 @@ class Opinion:
             self.verdict = "not-covered"
         elif "max-doses" in outside and "max-doses-open" not in self.asks:
             self.verdict = "unsafe"
-        elif outside & {"single", "daily", "period", "max-single", "max-daily"}:
+        elif outside & {"single", "daily", "period", "max-single", "max-daily", "concentration", "infusion-time",
+                        "infusion-rate"}:
             self.verdict = "unsafe"
         elif self.missing:
             self.verdict = "undecided"
@@ -411,6 +482,7 @@ class Opinion:
             self.verdict = "ask" if self.asks else "safe"
             self.measure()
             self.verdict = "ask" if self.asks else "safe"
+        self.remedy = self.to_prepare(outside)
 
     # R18
     def leading_doubt(self):

@@ -59,6 +59,27 @@ def draw_stock(draw, order, aim, unit):
     return stock
 
 
+def draw_infusion(draw, reference, aim, unit):
+    """A volume and a time that are mostly within what is stated, and a little too little now and then."""
+    infusion, often = {}, [1.3, 1.02, 1, 0.98, 0.7, 0.2]
+    if draw.random() < 0.85:
+        volume = draw.choice([4, 8, 9.7, 10, 25, 50, 100, 250])
+        infusion["volume"] = typed(draw, volume, 1) + " mL"
+        if draw.random() < 0.7:
+            reference["max_concentration"] = typed(draw, aim / volume * draw.choice(often), 4) + f" {unit}/mL"
+        if draw.random() < 0.3:
+            reference["min_concentration"] = typed(draw, aim / volume * draw.choice([0.1, 0.6, 0.9, 1, 1.1]), 4) + f" {unit}/mL"
+    if draw.random() < 0.85:
+        minutes = draw.choice([5, 10, 30, 60, 90])
+        infusion["over"] = f"{minutes} min" if minutes < 60 or draw.random() < 0.5 else typed(draw, minutes / 60, 1) + " h"
+        if draw.random() < 0.5:
+            reference["min_infusion_time"] = typed(draw, minutes / draw.choice(often), 2) + " min"
+        if draw.random() < 0.5:
+            per, time = draw.choice([(1, "min"), (60, "h")])
+            reference["max_infusion_rate"] = typed(draw, aim / minutes * per * draw.choice(often), 4) + f" {unit}/{time}"
+    return infusion
+
+
 def draw_of_reference(draw, order, reference):
     """Most doses in 24 h, as needed more often where they count, and what the reference is for."""
     if draw.random() < 0.3:
@@ -124,5 +145,8 @@ def draw_case(draw):
     if draw.random() < 0.1:
         order["max_doses_per_day"] = draw.randrange(1, 6)
     draw_of_reference(draw, order, reference)
+    infusion = draw_infusion(draw, reference, aim, order_unit) if not stock and draw.random() < 0.5 else {}
     case = {"format": "wardchalk.case", "version": 1, "child": child, "order": order, "reference": reference}
+    if infusion:
+        case["infusion"] = infusion
     return {**case, "stock": stock} if stock else case

@@ -1,4 +1,4 @@
-"""The rules of arithmetic (R2 to R9, R13, R14, R18) a second time, in Python's fractions, against the console program.
+"""The rules of arithmetic (R2 to R9, R13, R14, R18, R19) a second time, in Python's fractions, against the console program.
 
 Written from the text of the rules and from nothing else. Draws cases of the common kinds (per dose, day and week; per
 kg, per m2 and flat; schedules, maxima, low ends, as needed, once, caps, charted surface; liquids, tablets, orders in
@@ -28,7 +28,8 @@ HOUSES = [
 ]
 
 SIZE_FINDINGS = ("size-implausible", "weight-unlikely", "height-unlikely", "weight-unlikely-for-height")
-CHECKS = ("single", "daily", "period", "max-single", "max-daily", "max-doses", "low", "schedule", "medicine")
+CHECKS = ("single", "daily", "period", "max-single", "max-daily", "max-doses", "low", "schedule", "medicine",
+          "concentration", "concentration-low", "infusion-time", "infusion-rate")
 
 
 def compare_amounts(sheet, opinion, name, expected, wrong):
@@ -75,6 +76,10 @@ def disagreements(sheet, opinion):
     if asked != opinion.asks:
         wrong.append(f"asked: {sorted(asked)}, by the rules {sorted(opinion.asks)}")
     compare_give(sheet.get("give"), opinion.give, wrong)
+    told = sheet.get("as_prepared")
+    told = told if told is None else {key: split(text)[0] for key, text in told.items()}
+    if told != opinion.remedy:
+        wrong.append(f"as prepared: {told}, by the rules {opinion.remedy}")
     for check in sheet["checks"]:
         name = check["id"]
         if name not in CHECKS:

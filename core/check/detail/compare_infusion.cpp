@@ -1,4 +1,5 @@
 #include "core/check/detail/comparing.h"
+#include "core/check/usable_volume.h"
 #include "core/unit/print.h"
 
 namespace wardchalk::detail {
@@ -40,7 +41,18 @@ void compareOneConcentration(Comparing& comparing, CheckId id, const std::option
                outside, path::infusionVolume);
   keepBound(comparing, id, relation);
   if (comparing.check(id).status == CheckStatus::outside && comparing.checks.minimumVolume)
-    comparing.notes.findings.back().arguments.push_back({"volume", *comparing.checks.minimumVolume});
+    comparing.notes.findings.back().arguments.push_back(
+        {"volume", Quantity{roundedUpVolume(comparing.checks.minimumVolume->value), Unit::mL}});
+}
+
+/// The step says the least volume as it can be made up to: less would be too concentrated.
+void roundUpStep(Notebook& notes, const Number& exact) {
+  const Number rounded = roundedUpVolume(exact);
+  Step& step = notes.in(Section::amount).back();
+  auto* solved = std::get_if<Solved>(&step.body);
+  if (rounded == exact || step.id != StepId::volume || !solved) return;
+  solved->result = rounded;
+  step.rounding = Rounding{{}, exact < Number(10) ? 1 : 0};
 }
 
 /// Minimum volume = dose ÷ greatest concentration; it is shown whatever the verdict, since it says what to
@@ -54,7 +66,9 @@ void findMinimumVolume(Comparing& comparing) {
   convertAbove(chain, most->in.unit, Unit::mL);
   const auto volume = comparing.notes.solveStep(Section::amount, StepId::volume, std::move(chain),
                                                 {{Unit::mL}, {Unit::dose}});
-  if (volume) comparing.checks.minimumVolume = volume->amount;
+  if (!volume) return;
+  comparing.checks.minimumVolume = volume->amount;
+  roundUpStep(comparing.notes, volume->value());
 }
 
 std::optional<Side> timeSide(Comparing& comparing, const Quantity& time, StaticText path) {

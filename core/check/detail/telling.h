@@ -11,6 +11,8 @@ namespace wardchalk::detail {
 void judgeSizeDoubts(Notebook& notes);
 /// Asks about slips that would explain an amount out of range.
 void findSlips(Notebook& notes, const Facts& facts, const Checks& checks);
+/// What to change of how it is prepared, where nothing else is unsafe or keeps it from being judged.
+[[nodiscard]] std::optional<Remedy> findRemedy(Notebook& notes, const Facts& facts, const Checks& checks);
 /// Tells where rounding or conversion decides.
 void noteRounding(Notebook& notes, const Facts& facts, const Checks& checks);
 void noteTheRest(Notebook& notes, const Facts& facts);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/check/usable_volume.h"
 #include "core/practice/lines/student_line.h"
 
 namespace wardchalk {
@@ -144,9 +145,10 @@ void Replay::work(const Step& step) {
   if (const auto* solved = std::get_if<Solved>(&step.body)) {
     const Number product = valueOf(solved->chain);
     line.exact = solved->chain.rooted ? product.rootCut(endlessRootDecimals) : product;
-    line.result = !step.rounding         ? *line.exact
-                  : solved->chain.rooted ? product.rootRounded(step.rounding->decimals)
-                                         : product.rounded(step.rounding->decimals);
+    line.result = !step.rounding          ? *line.exact
+                  : step.rounding->isUp() ? roundedUpVolume(product)
+                  : solved->chain.rooted  ? product.rootRounded(step.rounding->decimals)
+                                          : product.rounded(step.rounding->decimals);
   } else if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body)) {
     line.exact = formula->unrounded;
     line.result = formula->result;
