@@ -37,6 +37,16 @@ struct FrozenRow {
 /// table), those that are read or those that are refused. How the others arrive is the window's.
 [[nodiscard]] std::vector<FrozenRow> frozenArrivals(std::string_view result);
 
+/// A row of arrivals.csv whose text comes to a line of the window: by keys with pauses between, pasted,
+/// dropped, set by a program that helps to write, or composed.
+struct ArrivingRow {
+  std::string way;
+  std::string text;    ///< with its marks in braces: {wait 400}, {Enter}, {set 95 mg}
+  std::string result;  ///< read, refused, pending or empty
+  FrozenRow meant;     ///< its field, what it means, and what is filled beside
+};
+[[nodiscard]] std::vector<ArrivingRow> frozenArrivalsAtALine();
+
 /// The names of the rows that do not hold yet, from known_open.csv.
 [[nodiscard]] std::vector<std::string> knownOpen();
 
