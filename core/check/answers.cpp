@@ -38,6 +38,7 @@ std::vector<Answer> whatSettles(FindingCode question) {
     case FindingCode::maxDosesOpen:
       return {};
     case FindingCode::weightUnlikely:
+    case FindingCode::weightOld:
       return {Answer::weighedAgain};
     case FindingCode::heightUnlikely:
       return {Answer::measuredAgain};

@@ -56,6 +56,7 @@ inline constexpr std::array findingSeverities = {
     case FindingCode::weightUnlikelyForHeight:
     case FindingCode::weightUnlikely:
     case FindingCode::heightUnlikely:
+    case FindingCode::weightOld:
     case FindingCode::bsaDiffers:
       return true;
     default:

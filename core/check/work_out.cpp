@@ -35,6 +35,7 @@ void putChecks(Worksheet& sheet, Checks checks) {
 /// Compares, and works out what may be given where nothing forbids it.
 void judge(Worksheet& sheet, Notebook& notes, const Facts& facts) {
   Checks checks = makeChecks(notes, facts);
+  askForOldWeight(notes);
   judgeSizeDoubts(notes);
   findSlips(notes, facts, checks);
   noteRounding(notes, facts, checks);

@@ -18,6 +18,7 @@ struct Child {
   std::optional<MixedQuantity> weight;
   std::optional<Quantity> bsa;  ///< charted, m2
   std::optional<WeightMethod> weightMethod;
+  std::optional<Age> weighed;  ///< how long ago; none at all is today
   bool bornEarly = false;
   bool sizeConfirmed = false;  ///< the user has confirmed an implausible size
 

@@ -34,6 +34,7 @@ struct FieldReader {
 
 constexpr std::array fieldReaders = {
     FieldReader{path::age, answer<readAge>},
+    FieldReader{path::weighed, answer<readWeighed>},
     FieldReader{path::height, answer<readHeight>},
     FieldReader{path::weight, answer<readWeight>},
     FieldReader{path::bsa, answer<readSurface>},

@@ -115,6 +115,20 @@ EntryResult<MixedQuantity> readAge(std::string_view text, const EntrySetting& se
       });
 }
 
+EntryResult<MixedQuantity> readWeighed(std::string_view text, const EntrySetting& setting) {
+  const SizeKind kind{ageUnits, SpelledIn::age, std::nullopt, {Unit::month, Unit::week}};
+  return entry::readWhole<MixedQuantity>(
+      text, setting, [&](Cursor& cursor, Findings& findings) -> Result<Meaning<MixedQuantity>> {
+        const MixedQuantity none{{{Number(0), Unit::day}}};
+        if (cursor.takeWord("today")) return Meaning<MixedQuantity>{none, "today"};
+        Result<MixedQuantity> mixed = typedSize(cursor, kind, findings);
+        if (!mixed) return mixed.refusal();
+        cursor.takeWord("ago");
+        if (refusedZero(*mixed, text)) return Meaning<MixedQuantity>{none, "today"};
+        return meaningOf(*std::move(mixed));
+      });
+}
+
 EntryResult<Quantity> readSurface(std::string_view text, const EntrySetting& setting) {
   return entry::readWhole<Quantity>(
       text, setting, [&](Cursor& cursor, Findings& findings) -> Result<Meaning<Quantity>> {

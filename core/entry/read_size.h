@@ -18,6 +18,8 @@ namespace wardchalk {
 [[nodiscard]] EntryResult<MixedQuantity> readHeight(std::string_view text, const EntrySetting& setting = {});
 /// An age: year, month, week, day, or parts of falling size ("4 year 2 month"). Zero is an age.
 [[nodiscard]] EntryResult<MixedQuantity> readAge(std::string_view text, const EntrySetting& setting = {});
+/// How long ago a child was weighed: "today", or an age, with or without "ago".
+[[nodiscard]] EntryResult<MixedQuantity> readWeighed(std::string_view text, const EntrySetting& setting = {});
 /// A body surface in m2: its decimals stay as they were charted.
 [[nodiscard]] EntryResult<Quantity> readSurface(std::string_view text, const EntrySetting& setting = {});
 

@@ -16,6 +16,7 @@ inline constexpr StaticText height = "child.height";
 inline constexpr StaticText weight = "child.weight";
 inline constexpr StaticText bsa = "child.bsa";
 inline constexpr StaticText weightMethod = "child.weight_method";
+inline constexpr StaticText weighed = "child.weighed";
 inline constexpr StaticText bornEarly = "child.born_early";
 inline constexpr StaticText sizeConfirmed = "child.size_confirmed";
 inline constexpr StaticText medicine = "order.medicine";
@@ -69,6 +70,7 @@ inline constexpr std::array all = {title,
                                    weight,
                                    bsa,
                                    weightMethod,
+                                   weighed,
                                    bornEarly,
                                    sizeConfirmed,
                                    medicine,

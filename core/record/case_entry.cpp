@@ -115,6 +115,7 @@ constexpr std::array entryTable = {
     CaseEntry{path::weight, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.child.weight, readWeight(t, s)); }},
     CaseEntry{path::bsa, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.child.bsa, readSurface(t, s)); }},
     CaseEntry{path::weightMethod, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putWord(c.child.weightMethod, t, WordList::weightMethod, methodWords); }},
+    CaseEntry{path::weighed, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.child.weighed, readWeighed(t, s)); }},
     CaseEntry{path::bornEarly, EntryKind::flag, [](Case& c, std::string_view t, const EntrySetting&) { return putFlag(c.child.bornEarly, t); }},
     CaseEntry{path::sizeConfirmed, EntryKind::flag, [](Case& c, std::string_view t, const EntrySetting&) { return putFlag(c.child.sizeConfirmed, t); }},
     CaseEntry{path::medicine, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putText(c.order.medicine, t); }},

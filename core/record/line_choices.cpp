@@ -15,6 +15,7 @@ using Choices = std::span<const View>;
 constexpr std::array<View, 3> heights = {"cm", "m", "in"};
 constexpr std::array<View, 4> weights = {"kg", "g", "lb", "oz"};
 constexpr std::array<View, 4> ages = {"years", "months", "weeks", "days"};
+constexpr std::array<View, 4> agesAgo = {"days", "weeks", "months", "years"};
 constexpr std::array<View, 1> areas = {"m²"};
 constexpr std::array<View, 13> orders = {"mg",   "mcg",   "g",         "units",      "mmol",
                                          "mEq",  "mL",    "mg/day",    "mg/kg/dose", "mg/m²/dose",
@@ -48,6 +49,7 @@ constexpr std::array offered = {
     Offered{path::height, heights},
     Offered{path::weight, weights},
     Offered{path::age, ages},
+    Offered{path::weighed, agesAgo},
     Offered{path::bsa, areas},
     Offered{path::dose, orders},
     Offered{path::schedule, schedules},

@@ -30,6 +30,15 @@ Result<Done> putDate(T& into, std::string_view text) {
   return Done{};
 }
 
+constexpr std::string_view required = "required";
+
+Result<Done> putRequired(bool& into, std::string_view text) {
+  if (text.empty()) return refusalOf(RefusalCode::empty, text);
+  if (text != required) return hintedRefusal(RefusalCode::wordUnknown, text, std::string(required));
+  into = true;
+  return Done{};
+}
+
 std::string textOf(const std::optional<Date>& date) { return date ? textOf(*date) : std::string(); }
 
 /// What an entry says in words and dates.
@@ -51,6 +60,7 @@ constexpr std::array wordKeyTable = {
     WordKey{"checked_by", true, [](ListEntry& e, std::string_view t) { return putWords(e.checkedBy, t, 60); }, [](const ListEntry& e) { return e.checkedBy; }},
     WordKey{"checked_on", true, [](ListEntry& e, std::string_view t) { return putDate(e.checkedOn, t); }, [](const ListEntry& e) { return textOf(e.checkedOn); }},
     WordKey{"review_by", true, [](ListEntry& e, std::string_view t) { return putDate(e.reviewBy, t); }, [](const ListEntry& e) { return textOf(e.reviewBy); }},
+    WordKey{"second_check", false, [](ListEntry& e, std::string_view t) { return putRequired(e.secondCheckRequired, t); }, [](const ListEntry& e) { return std::string(e.secondCheckRequired ? required : std::string_view()); }},
 };
 // clang-format on
 

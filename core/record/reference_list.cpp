@@ -78,7 +78,7 @@ void writeEntry(JsonWriter& writer, const ListEntry& entry) {
   for (const std::string_view key : ListEntryBuilder::wordKeys())
     if (key.starts_with("source.")) writer.member(key.substr(sourceRoom.size() + 1), wordOf(entry, key));
   writer.closeObject();
-  for (const std::string_view key : {"checked_by", "checked_on", "review_by"})
+  for (const std::string_view key : {"checked_by", "checked_on", "review_by", "second_check"})
     writer.member(key, wordOf(entry, key));
   writer.closeObject();
 }

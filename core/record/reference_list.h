@@ -31,6 +31,7 @@ struct ListEntry {
   std::string checkedBy;
   Date checkedOn{};
   Date reviewBy{};
+  bool secondCheckRequired = false;  ///< by the ward's own choice: the amount waits for one that agrees
   friend bool operator==(const ListEntry&, const ListEntry&) = default;
 };
 

@@ -155,6 +155,21 @@ std::string manyUnits(const HouseRules& rules) {
   return tablets(rules, rules.manyUnits) + " " + tablets(rules, rules.manyUnits + 1);
 }
 
+/// A child whose weight is one day older than the house wants.
+std::string oldWeight(const HouseRules& rules) {
+  if (!rules.weightOlderThan) return say(PhraseId::example_anyWeight);
+  const Number days = Age{*rules.weightOlderThan}.days().floor() + Number(1);
+  const Worksheet sheet = worked(rules, {{path::weight, "17.2 kg"},
+                                         {path::weighed, exactText(days) + " day"},
+                                         {path::dose, "80 mg/dose"},
+                                         {path::schedule, "every 12 h"},
+                                         {path::high, "5 mg/kg/dose"},
+                                         {path::referenceSchedule, "every 12 h"}});
+  const Quantity age{days, Unit::day};
+  return askedOrNot(sheet.finding(FindingCode::weightOld) != nullptr,
+                    say(PhraseId::example_oldWeight, {{"age", printed(age)}}));
+}
+
 std::string smallest(const HouseRules& rules) {
   return measured(rules, rules.smallestVolume.value * Number::ratio(8, 10));
 }
@@ -179,6 +194,7 @@ constexpr std::array examples = {
     Example{"ask_below_percent", tooLittle},
     Example{"ask_rounding_percent", roundingChange},
     Example{"bsa_differs_percent", charted},
+    Example{"weight_older_than", oldWeight},
     Example{"many_units", manyUnits},
     Example{"smallest_volume", smallest},
     Example{"syringes", aboveOne},

@@ -5,7 +5,9 @@
 #include <charconv>
 
 #include "core/child/surface_formula.h"
+#include "core/entry/read_size.h"
 #include "core/entry/read_strength.h"
+#include "core/entry/safe_form.h"
 #include "core/number/decimal_text.h"
 #include "core/number/unseen_text.h"
 #include "core/record/date.h"
@@ -120,6 +122,23 @@ Result<Done> takeVolume(Number& into, std::string_view key, const JsonValue& val
   return Done{};
 }
 
+/// An age in our own spelling, or none.
+Result<Done> takeAgeOrNone(std::optional<MixedQuantity>& into, std::string_view key, const JsonValue& value) {
+  if (value.kind == JsonValue::Kind::null || (value.kind == JsonValue::Kind::text && value.text == noRule)) {
+    into.reset();
+    return Done{};
+  }
+  if (value.kind != JsonValue::Kind::text)
+    return refuse(RefusalCode::typeWrong, key, value.text, "a time in quotation marks");
+  const EntryResult<MixedQuantity> result = readAge(value.text, fileSetting);
+  if (const auto* unread = std::get_if<UnreadEntry>(&result)) return withPath(unread->refusal, key);
+  const auto& read = std::get<ReadEntryAs<MixedQuantity>>(result);
+  if (read.safe != value.text)
+    return withPath(refusalOf(RefusalCode::unitUnknown, value.text, read.safe), key);
+  into = read.value;
+  return Done{};
+}
+
 Result<Done> takeFormula(BsaFormula& into, std::string_view key, const JsonValue& value) {
   std::string list;
   for (const BsaFormula formula :
@@ -173,6 +192,9 @@ struct RuleKey {
   Result<Done> (*take)(HouseRules&, std::string_view, const JsonValue&);
   void (*write)(JsonWriter&, const HouseRules&);
   JsonValue::Kind kind = JsonValue::Kind::text;
+  bool isLeftOut(const HouseRules& rules) const {
+    return key == "weight_older_than" && !rules.weightOlderThan;
+  }
 };
 
 void writePercent(JsonWriter& writer, const Number& percent) { writer.bare(exactText(percent)); }
@@ -185,6 +207,13 @@ void writeCountOr(JsonWriter& writer, const std::optional<int>& count, std::stri
 }
 
 std::string millilitres(const Number& value) { return exactText(value) + " mL"; }
+
+void writeAgeOrNone(JsonWriter& writer, const std::optional<MixedQuantity>& age) {
+  if (age)
+    writer.text(safeForm(*age));
+  else
+    writer.bare("null");
+}
 
 void writeSyringes(JsonWriter& writer, const HouseRules& rules) {
   writer.openList();
@@ -215,6 +244,7 @@ constexpr std::array ruleKeys = {
     RuleKey{"ask_below_percent", [](HouseRules& r, K k, V v) { return takePercent(r.askBelowPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.askBelowPercent); }, JsonValue::Kind::number},
     RuleKey{"ask_rounding_percent", [](HouseRules& r, K k, V v) { return takePercent(r.askRoundingPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.askRoundingPercent); }, JsonValue::Kind::number},
     RuleKey{"bsa_differs_percent", [](HouseRules& r, K k, V v) { return takePercent(r.bsaDiffersPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.bsaDiffersPercent); }, JsonValue::Kind::number},
+    RuleKey{"weight_older_than", [](HouseRules& r, K k, V v) { return takeAgeOrNone(r.weightOlderThan, k, v); }, [](JsonWriter& w, const HouseRules& r) { writeAgeOrNone(w, r.weightOlderThan); }},
     RuleKey{"many_units", [](HouseRules& r, K k, V v) { return takeCount(r.manyUnits, k, v, 1, 100); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.manyUnits); }, JsonValue::Kind::number},
     RuleKey{"smallest_volume", [](HouseRules& r, K k, V v) { return takeVolume(r.smallestVolume.value, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(millilitres(r.smallestVolume.value)); }},
     RuleKey{"syringes", [](HouseRules& r, K k, V v) { return takeSyringes(r.syringes, k, v); }, writeSyringes},
@@ -286,6 +316,7 @@ Result<HouseRules> readRuleMembers(const JsonValue& object) {
 
 void writeRuleMembers(JsonWriter& writer, const HouseRules& rules) {
   for (const RuleKey& rule : ruleKeys) {
+    if (rule.isLeftOut(rules)) continue;
     writer.key(rule.key);
     rule.write(writer, rules);
   }

@@ -35,13 +35,14 @@ struct HouseRules {
   BsaFormula bsaFormula = BsaFormula::mosteller;
   std::optional<int> bsaDecimals = 2;  ///< 2 to 4; none: all digits are kept (to 20 places)
   RoundTo roundTo = RoundTo::marks;
-  int volumeDecimalsBelow1Ml = 2;  ///< 0 to 4
-  int volumeDecimalsFrom1Ml = 1;   ///< 0 to 4
-  int rateDecimals = 1;            ///< 0 to 4
-  Number askBelowPercent{90};      ///< of the usual dose; below it the order is asked about
-  Number askRoundingPercent{5};    ///< change by rounding above which it is asked about
-  Number bsaDiffersPercent{5};     ///< charted against computed
-  int manyUnits = 3;               ///< more tablets, vials or syringes than this are asked about (T23)
+  int volumeDecimalsBelow1Ml = 2;      ///< 0 to 4
+  int volumeDecimalsFrom1Ml = 1;       ///< 0 to 4
+  int rateDecimals = 1;                ///< 0 to 4
+  Number askBelowPercent{90};          ///< of the usual dose; below it the order is asked about
+  Number askRoundingPercent{5};        ///< change by rounding above which it is asked about
+  Number bsaDiffersPercent{5};         ///< charted against computed
+  std::optional<MixedQuantity> weightOlderThan;  ///< a weight older than this is asked about; none: never
+  int manyUnits = 3;                   ///< more tablets, vials or syringes than this are asked about (T23)
   Quantity smallestVolume{Number::ratio(1, 10), Unit::mL};  ///< less cannot be measured reliably (T34)
   std::vector<Syringe> syringes;                            ///< rising by what they hold within each kind
   int idleMinutes = 5;

@@ -59,6 +59,12 @@ std::string joinedNames(const std::vector<std::string>& names) {
   return list;
 }
 
+std::string weighedWords(const std::optional<Age>& weighed) {
+  if (!weighed) return {};
+  if (weighed->days().isZero()) return say(PhraseId::weighed_today);
+  return say(PhraseId::weighed_ago, {{"age", entered(*weighed)}});
+}
+
 std::string flag(bool set) { return set ? say(PhraseId::fact_yes) : std::string(); }
 
 struct Entry {
@@ -91,6 +97,7 @@ constexpr std::array entries = {
     FACT(path::weight, child.weight),
     FACT(path::bsa, child.bsa),
     FACT(path::weightMethod, child.weightMethod),
+    Entry{path::weighed, [](const Case& c) { return weighedWords(c.child.weighed); }},
     FLAG(path::bornEarly, child.bornEarly),
     FLAG(path::sizeConfirmed, child.sizeConfirmed),
     TEXT(path::medicine, order.medicine),

@@ -23,6 +23,7 @@ constexpr std::array names = {
     FieldName{path::weight, PhraseId::field_weight},
     FieldName{path::bsa, PhraseId::field_bsa},
     FieldName{path::weightMethod, PhraseId::field_weightMethod},
+    FieldName{path::weighed, PhraseId::field_weighed},
     FieldName{path::bornEarly, PhraseId::field_bornEarly},
     FieldName{path::sizeConfirmed, PhraseId::field_sizeConfirmed},
     FieldName{path::medicine, PhraseId::field_medicine},

@@ -22,6 +22,7 @@ class Outline {
     if (!sheet_.given.title.empty()) gap();
     line(verdictTitle(sheet_));
     line(verdictReason(sheet_));
+    line(weightUsed(sheet_));
     line(checksNotMade(sheet_));
     gap();
     amount();

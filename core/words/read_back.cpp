@@ -117,6 +117,7 @@ auto readPart(std::string_view path, const Case& c, const Reader& reader)
   if (path == path::weightBelow) return reader.size(c.reference.weight.below, Unit::kg);
   if (path == path::weightUpTo) return reader.size(c.reference.weight.upTo, Unit::kg);
   if (path == path::age) return reader.age(c.child.age);
+  if (path == path::weighed) return reader.age(c.child.weighed);
   if (path == path::dose) return reader.dose(c.order.dose);
   if (path == path::low) return reader.dose(c.reference.low);
   if (path == path::high) return reader.dose(c.reference.high);

@@ -79,6 +79,8 @@ std::vector<std::string> rulesWords(const Worksheet& sheet) {
   if (sheet.step(StepId::weight)) lines.push_back(weightRule(rules));
   if (sheet.given.stock.kind) lines.push_back(amountRule(sheet));
   lines.push_back(thresholdRule(sheet));
+  if (rules.weightOlderThan)
+    lines.push_back(say(PhraseId::rule_oldWeight, {{"age", printed(*rules.weightOlderThan)}}));
   lines.push_back(rulesProvenance(rules));
   return lines;
 }

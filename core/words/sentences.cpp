@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/check/judgement.h"
+#include "core/check/sizes_used.h"
 #include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
 #include "core/number/unseen_text.h"
@@ -226,6 +227,8 @@ PhraseId phraseFor(const Finding& finding) {
     return PhraseId::unlikely_weight;
   if (finding.code == FindingCode::heightUnlikely && !finding.argument<Stated>("age"))
     return PhraseId::unlikely_height;
+  if (finding.code == FindingCode::weightOld && !finding.argument<Stated>("weighed"))
+    return PhraseId::weightOld_unknown;
   if (wordOf(finding, "by") == ArgumentWord::sizeEntered)
     return finding.code == FindingCode::belowLow ? PhraseId::bySize_belowLow : PhraseId::bySize_belowUsual;
   return findingPhrases[static_cast<std::size_t>(finding.code)];
@@ -237,6 +240,7 @@ PhraseId doubtPhrase(const Finding& doubt) {
     case FindingCode::weightUnlikelyForHeight:
       return PhraseId::doubt_both;
     case FindingCode::weightUnlikely:
+    case FindingCode::weightOld:
       return PhraseId::doubt_weight;
     case FindingCode::heightUnlikely:
       return PhraseId::doubt_height;
@@ -407,6 +411,16 @@ std::string verdictReason(const Worksheet& sheet) {
   if (sheet.deciding) return withSizeDoubt(sheet, sentence(sheet.findings[*sheet.deciding]));
   if (sheet.verdict == VerdictKind::safe) return safeReason(sheet);
   return {};
+}
+
+std::string weightUsed(const Worksheet& sheet) {
+  const Child& child = sheet.given.child;
+  if (!child.weight || !sizesUsed(sheet.given).weight) return {};
+  const bool estimated = child.weightMethod == WeightMethod::estimated;
+  if (!child.weighed || child.weighed->days().isZero())
+    return estimated ? say(PhraseId::weightBy_estimated) : std::string();
+  return say(estimated ? PhraseId::weightBy_estimatedOld : PhraseId::weightBy_old,
+             {{"age", printed(child.weighed->written)}});
 }
 
 std::string remedyText(const Remedy& remedy) {

@@ -30,6 +30,10 @@ namespace wardchalk {
 /// The one sentence beside them, naming the worst check. Empty where the title says all.
 [[nodiscard]] std::string verdictReason(const Worksheet& sheet);
 
+/// What weight is worked with, where it is estimated or was not taken today: "By an estimated weight of 3
+/// months ago." It stands with every verdict; empty where no weight is used or nothing is odd about it.
+[[nodiscard]] std::string weightUsed(const Worksheet& sheet);
+
 /// What to change of an order that is unsafe as prepared: "Make it up to at least 60 mL and run it over at
 /// least 20 min, then check again."
 [[nodiscard]] std::string remedyText(const Remedy& remedy);

@@ -183,6 +183,7 @@ TEST(StableIds, findingsBySeverity) {
         "weight-unlikely-for-height",
         "weight-unlikely",
         "height-unlikely",
+        "weight-old",
         "bsa-differs",
         "strength-differs",
         "final-smaller-than-diluent",

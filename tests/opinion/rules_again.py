@@ -1,4 +1,4 @@
-"""The rules of arithmetic (R2 to R9, R13, R14, R18, R19) written again in fractions, from their text and from nothing else."""
+"""The rules of arithmetic (R2 to R9, R13, R14, R18, R19, R27) written again in fractions, from their text and from nothing else."""
 
 import unicodedata
 from fractions import Fraction as F
@@ -53,6 +53,11 @@ def parts(text):
     return [(F(words[i]), words[i + 1]) for i in range(0, len(words), 2)]
 
 
+def days(age):
+    lengths = {"day": F(1), "week": F(7), "month": F(304375, 10000), "year": 12 * F(304375, 10000)}
+    return F(0) if age == "today" else sum(count * lengths[unit] for count, unit in parts(age))
+
+
 def plain_name(name):
     """R13, for the names that are drawn: capitals, blanks, accents and what is ignored do not count."""
     letters = unicodedata.normalize("NFD", (name or "").replace("\u00ad", "").replace("\u200d", ""))
@@ -88,6 +93,10 @@ class Opinion:
         computed = surface and "bsa" not in self.child
         weight = any("/kg" in dose for dose in doses) or banded("weight") or computed
         self.size_counts = weight or surface
+        oldest = self.house.get("weight_older_than")
+        if oldest and weight and "weight" in self.child:
+            if "weighed" not in self.child or days(self.child["weighed"]) > days(oldest):
+                self.asks.add("weight-old")  # R27
         in_use = {"child.weight": weight, "child.height": computed, "child.bsa": surface}
         for code, field in given:
             used = in_use[field] or (computed and field == "child.weight") or (

@@ -36,6 +36,8 @@ def draw_child(draw):
         feet = f"{int(cm / 31)} ft {draw.randrange(1, 12)} in"
         child["height"] = [f"{round(cm)} cm", typed(draw, cm, 1) + " cm", typed(draw, cm / 100, 2) + " m",
                            typed(draw, cm / 2.54, 1) + " in", feet][draw.randrange(5)]
+    if draw.random() < 0.7:
+        child["weighed"] = draw.choice(["today", "today", "1 week", "3 month", "91 day", "92 day", "1 year 2 month"])
     m2 = (kg * cm / 3600) ** 0.5
     if draw.random() < 0.15:
         child["bsa"] = typed(draw, m2 * draw.choice([1, 0.97, 1.04, 0.9, 1.1]), 2) + " m2"

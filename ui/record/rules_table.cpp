@@ -56,6 +56,7 @@ constexpr std::array table = {
              G::asking,
              LABEL("Ask when a charted body surface is off by more than, in percent"),
              {}},
+    RuleSpec{"weight_older_than", G::asking, LABEL("Ask when the weight is older than (none: never)"), {}},
     RuleSpec{"many_units", G::asking, LABEL("Ask about more tablets, vials or syringes than"), {}},
     RuleSpec{"idle_minutes", G::screen, LABEL("Cover the entries after minutes without a key"), {}},
 };

@@ -1,39 +1,15 @@
-#include <algorithm>
-#include <array>
-
 #include "core/check/detail/telling.h"
+#include "core/check/sizes_used.h"
 
 namespace wardchalk::detail {
 
 namespace {
 
-/// The entries of the child's size that something is worked out or judged by.
-struct SizesUsed {
-  bool weight = false;
-  bool height = false;
-  bool surface = false;  ///< by whichever way it is known
-};
-
-/// A limit, a maximum, the order and a band use a size; comparing sizes with one another uses none (R18).
-SizesUsed sizesUsed(const Case& given) {
-  const Reference& reference = given.reference;
-  const auto isPer = [&](PerSize size) {
-    return std::ranges::any_of(
-        std::array{given.order.dose, reference.high, reference.low, reference.maxPerDose, reference.maxPerDay,
-                   reference.maxInfusionRate},
-        [size](const auto& dose) { return dose && dose->perSize == size; });
-  };
-  SizesUsed used;
-  used.surface = isPer(PerSize::m2) || reference.bsa.isStated();
-  used.height = used.surface && !given.child.bsa;
-  used.weight = used.height || isPer(PerSize::kg) || reference.weight.isStated();
-  return used;
-}
-
 /// Whether anything is worked out or judged by a size that the finding doubts.
 bool isUsed(const SizesUsed& used, const Finding& finding) {
   switch (finding.code) {
     case FindingCode::weightUnlikely:
+    case FindingCode::weightOld:
       return used.weight;
     case FindingCode::heightUnlikely:
       return used.height;
@@ -54,6 +30,16 @@ bool saysTooLittle(FindingCode code) {
 }
 
 }  // namespace
+
+void askForOldWeight(Notebook& notes) {
+  const auto& oldest = notes.rules.weightOlderThan;
+  const Child& child = notes.given.child;
+  if (!oldest || !child.weight || !sizesUsed(notes.given).weight) return;
+  if (child.weighed && child.weighed->days() <= Age{*oldest}.days()) return;
+  std::vector<Argument> arguments = {{"weight", *child.weight}, {"limit", *oldest}};
+  if (child.weighed) arguments.push_back({"weighed", child.weighed->written});
+  notes.tell(FindingCode::weightOld, path::weighed, std::move(arguments));
+}
 
 void judgeSizeDoubts(Notebook& notes) {
   const SizesUsed used = sizesUsed(notes.given);

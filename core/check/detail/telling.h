@@ -6,6 +6,8 @@ namespace wardchalk::detail {
 
 // What is told of checks that are made.
 
+/// Asks about a weight that is older than the house wants one to be, or of which nobody says how old it is.
+void askForOldWeight(Notebook& notes);
 /// Makes a note of a doubt about a size that nothing is worked out by, and says of a dose that is too little
 /// that it is so by the size entered while that is in doubt.
 void judgeSizeDoubts(Notebook& notes);

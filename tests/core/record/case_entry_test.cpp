@@ -18,6 +18,7 @@ TEST(CaseEntries, areTheKeysOfTheCaseFileInTheOrderOfThePapers) {
                                                   "child.weight",
                                                   "child.bsa",
                                                   "child.weight_method",
+                                                  "child.weighed",
                                                   "child.born_early",
                                                   "child.size_confirmed",
                                                   "order.medicine",

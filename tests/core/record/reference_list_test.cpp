@@ -123,6 +123,9 @@ INSTANTIATE_TEST_SUITE_P(Values, RefusesEntry, testing::Values(
     BadEntry{"a day in another order", [](Json& e) { e["checked_on"] = "01.02.2026"; }, C::dateShape, "entries[0].checked_on"},
     BadEntry{"a date of the source that is no day", [](Json& e) { e["source"]["date"] = "2026"; }, C::dateShape, "entries[0].source.date"},
     BadEntry{"review before the checking", [](Json& e) { e["review_by"] = "2026-01-31"; }, C::datesBackwards, "entries[0].review_by"},
+    BadEntry{"a second check that is not required", [](Json& e) { e["second_check"] = "optional"; }, C::wordUnknown, "entries[0].second_check"},
+    BadEntry{"a second check without a word", [](Json& e) { e["second_check"] = ""; }, C::empty, "entries[0].second_check"},
+    BadEntry{"a second check as a flag", [](Json& e) { e["second_check"] = true; }, C::typeWrong, "entries[0].second_check"},
     BadEntry{"a number without quotes", [](Json& e) { e["high"] = 120; }, C::typeWrong, "entries[0].high"},
     BadEntry{"a count in quotes", [](Json& e) { e["max_doses_per_day"] = "4"; }, C::typeWrong, "entries[0].max_doses_per_day"},
     BadEntry{"a count that is none", [](Json& e) { e["max_doses_per_day"] = 25; }, C::countNotWhole, "entries[0].max_doses_per_day"},
@@ -225,6 +228,16 @@ TEST(ReferenceImport, refusesATableWhoseHeaderCannotBeRead) {
   EXPECT_EQ(importReferenceList("medicine,colour\r\n").refusal().code, C::keyUnknown);
   EXPECT_EQ(importReferenceList("medicine,source\r\n").refusal().code, C::keyUnknown);
   EXPECT_EQ(importReferenceList("medicine,medicine\r\n").refusal().code, C::keyDuplicate);
+}
+
+TEST(SecondCheck, isKeptAsTheWardSaysIt) {
+  Json entry = goodEntry();
+  EXPECT_FALSE(readReferenceList(listWith(entry))->entries.front().secondCheckRequired);
+  entry["second_check"] = "required";
+  const Result<ReferenceList> list = readReferenceList(listWith(entry));
+  ASSERT_TRUE(list);
+  EXPECT_TRUE(list->entries.front().secondCheckRequired);
+  EXPECT_EQ(*readReferenceList(writeReferenceList(*list)), *list);
 }
 
 }  // namespace

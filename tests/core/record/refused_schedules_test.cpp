@@ -74,6 +74,7 @@ INSTANTIATE_TEST_SUITE_P(
                       Row{"weighed", "child.weight_method", "weighed", wordUnknown, "",
                           "measured, estimated, charted"},
                       Row{"no method", "child.weight_method", "", empty},
+                      Row{"weighed no time", "child.weighed", "", empty},
                       Row{"suspension", "stock.kind", "suspension", wordUnknown, "", "liquid, powder, solid"},
                       Row{"pill", "stock.kind", "pill", wordUnknown, "", "liquid, powder, solid"},
                       Row{"yes", "order.as_needed", "yes", wordUnknown, "", "true or false"},

@@ -47,6 +47,9 @@ INSTANTIATE_TEST_SUITE_P(
             "0.75 m² on the chart of a child of 103 cm and 17.2 kg: asked about."},
         Row{"bsa_differs_percent", "10",
             "0.75 m² on the chart of a child of 103 cm and 17.2 kg: not asked about."},
+        Row{"weight_older_than", "none", "A weight is not asked about however old it is."},
+        Row{"weight_older_than", "3 month", "A weight of 92 days ago: asked about."},
+        Row{"weight_older_than", "1 week", "A weight of 8 days ago: asked about."},
         Row{"many_units", "3", "3 tablets: not asked about. 4 tablets: asked about."},
         Row{"smallest_volume", "0.1 mL", "0.08 mL is asked about: too small to measure."},
         Row{"idle_minutes", "5", "After 5 minutes without a key the entries are covered."},
@@ -55,8 +58,8 @@ INSTANTIATE_TEST_SUITE_P(
 TEST(RuleExamples, standForEveryRuleThatReckons) {
   for (const char* key : {"pounds", "kilogram_decimals", "bsa_formula", "bsa_decimals", "round_to",
                           "volume_decimals_below_1_mL", "volume_decimals_from_1_mL", "rate_decimals",
-                          "ask_below_percent", "ask_rounding_percent", "bsa_differs_percent", "many_units",
-                          "smallest_volume", "syringes", "idle_minutes"})
+                          "ask_below_percent", "ask_rounding_percent", "bsa_differs_percent",
+                          "weight_older_than", "many_units", "smallest_volume", "syringes", "idle_minutes"})
     EXPECT_FALSE(ruleExample(key, exactRules()).empty()) << key;
   EXPECT_TRUE(ruleExample("name", exactRules()).empty());
 }

@@ -41,5 +41,31 @@ TEST(AgreedOn, isHeldToTheSameInTheEditor) {
   EXPECT_TRUE(setRule(rules, "agreed_on", ""));
 }
 
+class WeightOlderThan : public testing::TestWithParam<Day> {};
+TEST_P(WeightOlderThan, isATimeInOurSpellingOrNone) {
+  const std::string json = R"({"format":"wardchalk.house-rules","version":1,"weight_older_than":)";
+  const Result<HouseRules> rules = readRules(json + GetParam().json + "}");
+  EXPECT_EQ(rules ? ruleText(*rules, "weight_older_than")
+                  : std::string(idOf(rules.refusal().code)) + " at " + rules.refusal().path,
+            GetParam().outcome);
+  if (!rules) return;
+  const std::string written = writeRules(*rules);
+  EXPECT_EQ(written.find("weight_older_than") == std::string::npos, !rules->weightOlderThan) << written;
+  EXPECT_EQ(*readRules(written), *rules);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Times, WeightOlderThan,
+    testing::Values(Day{"months", R"("3 month")", "3 month"},
+                    Day{"parts", R"("1 year 2 month")", "1 year 2 month"}, Day{"null", "null", "none"},
+                    Day{"none", R"("none")", "none"}, Day{"none of it", R"("0 day")", "0 day"},
+                    Day{"another spelling", R"("3 months")", "unit-unknown at weight_older_than"},
+                    Day{"no unit", R"("3")", "unit-missing at weight_older_than"},
+                    Day{"a weight", R"("3 kg")", "weight-here at weight_older_than"},
+                    Day{"today", R"("today")", "number-missing at weight_older_than"},
+                    Day{"nothing", R"("")", "empty at weight_older_than"},
+                    Day{"a number", "3", "type-wrong at weight_older_than"}),
+    test::NameOfRow());
+
 }  // namespace
 }  // namespace wardchalk::rules_file_test

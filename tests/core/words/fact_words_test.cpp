@@ -35,6 +35,8 @@ INSTANTIATE_TEST_SUITE_P(
                     Row{"age", path::age, "4 year 2 month", "4 years 2 months"},
                     Row{"choice", path::route, "oral", "oral"}, Row{"sex", path::sex, "female", "female"},
                     Row{"method", path::weightMethod, "estimated", "estimated"},
+                    Row{"weighedToday", path::weighed, "today", "today"},
+                    Row{"weighedAgo", path::weighed, "3 month", "3 months ago"},
                     Row{"kind", path::stockKind, "powder", "powder"},
                     Row{"flag", path::asNeeded, "true", "yes"}, Row{"count", path::maxDosesPerDay, "4", "4"},
                     Row{"orderUnsaid", path::dose, "80 mg", "80 mg in each dose"},
