@@ -423,6 +423,12 @@ std::string weightUsed(const Worksheet& sheet) {
              {{"age", printed(child.weighed->written)}});
 }
 
+std::string belowTitle(const Worksheet& sheet) {
+  const std::string reason = verdictReason(sheet);
+  const std::string weight = weightUsed(sheet);
+  return reason.empty() || weight.empty() ? reason + weight : reason + " " + weight;
+}
+
 std::string remedyText(const Remedy& remedy) {
   const auto text = [](const std::optional<Quantity>& quantity) {
     return quantity ? printed(*quantity) : std::string();

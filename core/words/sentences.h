@@ -34,6 +34,9 @@ namespace wardchalk {
 /// months ago." It stands with every verdict; empty where no weight is used or nothing is odd about it.
 [[nodiscard]] std::string weightUsed(const Worksheet& sheet);
 
+/// What stands below the title: the reason, and by what weight.
+[[nodiscard]] std::string belowTitle(const Worksheet& sheet);
+
 /// What to change of an order that is unsafe as prepared: "Make it up to at least 60 mL and run it over at
 /// least 20 min, then check again."
 [[nodiscard]] std::string remedyText(const Remedy& remedy);

@@ -99,7 +99,7 @@ QString verdictSpoken(const BoardStory& story) {
   const Worksheet& sheet = story.sheet();
   const AmountWords words = amountWords(story.shown());
   QStringList said;
-  for (const std::string& line : {verdictTitle(sheet), verdictReason(sheet), checksNotMade(sheet)})
+  for (const std::string& line : {verdictTitle(sheet), belowTitle(sheet), checksNotMade(sheet)})
     said << fromCore(line);
   if (story.shown().isOpen()) {
     for (const QuestionWords& ask : words.asks) said << held(askLine(ask));

@@ -47,8 +47,8 @@ constexpr std::array table = {
     FieldSpec{path::bsa, G::child, K::quantity, V::unfolded, 4, LABEL("Charted BSA"), HINT("if the chart states it")},
     FieldSpec{path::weightMethod, G::child, K::words, V::unfolded, 4, LABEL("Weight was"), nullptr, methods},
     FieldSpec{path::weighed, G::child, K::quantity, V::unfolded, 4, LABEL("Weighed"), HINT("today, or how long ago")},
-    FieldSpec{path::bornEarly, G::child, K::flag, V::unfolded, 6, LABEL("Born early"), nullptr},
-    FieldSpec{path::sizeConfirmed, G::child, K::flag, V::unfolded, 6, LABEL("Unusual size is right"), nullptr},
+    FieldSpec{path::bornEarly, G::child, K::flag, V::unfolded, 3, LABEL("Born early"), nullptr},
+    FieldSpec{path::sizeConfirmed, G::child, K::flag, V::unfolded, 5, LABEL("Unusual size is right"), nullptr},
 
     FieldSpec{path::medicine, G::order, K::words, V::always, 8, LABEL("&Medicine"), nullptr},
     FieldSpec{path::route, G::order, K::words, V::always, 4, LABEL("&Route"), nullptr, routes},

@@ -61,7 +61,7 @@ class ContentBuilder {
     content_.workedOut = words(PhraseId::sheet_workedOut, "time", made_.time.toStdString());
     content_.ownLabel = words(PhraseId::sheet_ownLabel);
     content_.flag = held(verdictTitle(sheet_));
-    content_.reason = held(verdictReason(sheet_));
+    content_.reason = held(belowTitle(sheet_));
     content_.notMade = held(checksNotMade(sheet_));
   }
 

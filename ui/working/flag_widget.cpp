@@ -42,7 +42,7 @@ FlagWidget::FlagWidget(QWidget* parent) : SpokenWidget(parent) { setObjectName(Q
 
 void FlagWidget::show(const Worksheet& sheet) {
   const QString title = held(verdictTitle(sheet));
-  QString reason = held(verdictReason(sheet));
+  QString reason = held(belowTitle(sheet));
   if (waitsForAField(sheet)) reason += u' ' + tr("F5 goes there.");
   const QString notMade = held(checksNotMade(sheet));
   setOrigin(fieldOf(sheet));
