@@ -81,10 +81,8 @@ std::optional<Refusal> badBands(const Reference& reference) {
   return badBand(reference.bsa, {path::bsaBelow, path::bsaUpTo}, bsaEnd, inM2);
 }
 
-bool isCapsule(const Stock& stock) { return stock.strength && stock.strength->in.unit == Unit::capsule; }
-
 std::optional<Refusal> badStock(const Stock& stock) {
-  if (isCapsule(stock) && stock.dividesInto != 1)
+  if (stock.isCapsule() && stock.dividesInto.value_or(1) != 1)
     return refuse(RefusalCode::capsuleDivides, "stock.divides_into");
   if (!stock.kind || !stock.strength) return std::nullopt;
   const bool solidStrength = dimensionOf(stock.strength->in.unit) != Dimension::volume;

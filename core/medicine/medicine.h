@@ -93,7 +93,10 @@ struct Stock {
   std::optional<Quantity> diluent;
   std::optional<Quantity> finalVolume;
   std::optional<Quantity> displacement;
-  int dividesInto = 1;  ///< parts a tablet may be cut into: 1, 2 or 4
+  std::optional<int> dividesInto;  ///< parts a tablet may be cut into: 1, 2 or 4; none: not known
+
+  /// A capsule is given whole.
+  [[nodiscard]] bool isCapsule() const { return strength && strength->in.unit == Unit::capsule; }
 
   friend bool operator==(const Stock&, const Stock&) = default;
 };

@@ -99,7 +99,7 @@ Result<Taken> putCount(std::optional<int>& into, std::string_view text, int most
   return Taken{};
 }
 
-Result<Taken> putParts(int& into, std::string_view text) {
+Result<Taken> putParts(std::optional<int>& into, std::string_view text) {
   Result<int> parts = readParts(text);
   if (!parts) return parts.refusal();
   into = *parts;

@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "core/medicine/paths.h"
 #include "core/unit/print.h"
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
@@ -148,9 +149,11 @@ std::string noneText(const Shown& shown) {
     const auto count = static_cast<long>(shown.questions().size());
     return say(PhraseId::ask_before, {{"n", std::to_string(count)}}, count);
   }
-  if (sheet.give) return say(PhraseId::amount_exactOnly, {{"exact", printed(sheet.give->exact)}});
-  if (const Need* need = needForAmount(sheet))
-    return say(PhraseId::amount_noneStock, {{"what", sentence(*need)}});
+  const Need* need = needForAmount(sheet);
+  const bool awaitsScoring = need && need->path == path::dividesInto;
+  if (sheet.give && !awaitsScoring)
+    return say(PhraseId::amount_exactOnly, {{"exact", printed(sheet.give->exact)}});
+  if (need) return say(PhraseId::amount_noneStock, {{"what", sentence(*need)}});
   return say(PhraseId::amount_noneWithheld);
 }
 

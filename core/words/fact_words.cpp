@@ -142,7 +142,7 @@ constexpr std::array entries = {
     Entry{path::dividesInto,
           [](const Case& c) {
             const bool tablet = c.stock.kind == StockKind::solid;
-            return tablet ? std::to_string(c.stock.dividesInto) : std::string();
+            return tablet ? entered(c.stock.dividesInto) : std::string();
           }},
     FACT(path::infusionVolume, infusion.volume),
     FACT(path::infusionOver, infusion.over),

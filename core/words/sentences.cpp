@@ -285,6 +285,7 @@ constexpr std::array needPhrases = {
     NeedPhrase{path::high, PhraseId::need_high},
     NeedPhrase{path::stockKind, PhraseId::need_stockKind},
     NeedPhrase{path::strength, PhraseId::need_strength},
+    NeedPhrase{path::dividesInto, PhraseId::need_dividesInto},
     NeedPhrase{path::content, PhraseId::need_content},
     NeedPhrase{path::finalVolume, PhraseId::need_finalVolume},
     NeedPhrase{path::infusionVolume, PhraseId::need_infusionVolume},

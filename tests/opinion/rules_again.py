@@ -1,4 +1,4 @@
-"""The rules of arithmetic (R2 to R9, R13, R14, R18, R19, R27) written again in fractions, from their text and from nothing else."""
+"""The rules of arithmetic (R2 to R9, R13, R14, R18, R19, R21, R27) written again in fractions, from their text and from nothing else."""
 
 import unicodedata
 from fractions import Fraction as F
@@ -72,7 +72,7 @@ class Opinion:
         arithmetic; what they say is taken from the program, and what follows from it is worked here."""
         self.child, self.order, self.reference = case["child"], case["order"], case["reference"]
         self.stock, self.infusion = case.get("stock"), case.get("infusion", {})
-        self.remedy = None
+        self.remedy, self.needs = None, set()
         self.give = None
         self.house = house
         self.asks, self.undecided = set(), set()
@@ -443,8 +443,13 @@ class Opinion:
                 self.asks.add("form-differs-from-route")
                 self.give = None
                 return
-            step = F(1, self.stock.get("divides_into", 1))
-            measured = self.nearest(exact, step, strength, F(5, 100))
+            capsule = self.stock["strength"].endswith("capsule")
+            ways = [self.stock["divides_into"]] if "divides_into" in self.stock else [1] if capsule else [1, 2, 4]  # R21
+            results = {self.nearest(exact, F(1, parts), strength, F(5, 100)) for parts in ways}
+            if len(results) > 1:
+                self.needs.add("stock.divides_into")
+                return
+            measured = results.pop()
             many = measured
         elif exact < F(1, 10):
             self.asks.add("too-small-to-measure")

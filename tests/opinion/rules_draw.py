@@ -51,7 +51,10 @@ def draw_stock(draw, order, aim, unit):
         return None
     if kind < 0.45:
         amount = typed(draw, aim / draw.choice([1, 2, 0.5, 1.5, 3, 4, 0.9, 1.3]), 2)
-        return {"kind": "solid", "strength": f"{amount} {unit}/tablet", "divides_into": draw.choice([1, 2, 4])}
+        solid = {"kind": "solid", "strength": f"{amount} {unit}/" + draw.choice(["tablet", "tablet", "tablet", "capsule"])}
+        if draw.random() < 0.6 and solid["strength"].endswith("tablet"):
+            solid["divides_into"] = draw.choice([1, 2, 4])
+        return solid
     per_ml = aim / draw.choice([0.05, 0.3, 0.77, 1, 1.5, 2.3, 3.2, 4.9, 8, 13, 41, 100, 250])
     count = draw.choice([1, 5, 50])
     volume = f"{count} mL" if count > 1 else "mL"

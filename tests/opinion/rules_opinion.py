@@ -1,4 +1,4 @@
-"""The rules of arithmetic (R2 to R9, R13, R14, R18, R19, R27) a second time, in Python's fractions, against the console program.
+"""The rules of arithmetic (R2 to R9, R13, R14, R18, R19, R21, R27) a second time, in Python's fractions, against the console program.
 
 Written from the text of the rules and from nothing else. Draws cases of the common kinds (per dose, day and week; per
 kg, per m2 and flat; schedules, maxima, low ends, as needed, once, caps, charted surface; liquids, tablets, orders in
@@ -76,6 +76,9 @@ def disagreements(sheet, opinion):
     if asked != opinion.asks:
         wrong.append(f"asked: {sorted(asked)}, by the rules {sorted(opinion.asks)}")
     compare_give(sheet.get("give"), opinion.give, wrong)
+    cut = {need["path"] for need in sheet["needs"]} & {"stock.divides_into"}
+    if cut != opinion.needs:
+        wrong.append(f"needs: {cut}, by the rules {opinion.needs}")
     told = sheet.get("as_prepared")
     told = told if told is None else {key: split(text)[0] for key, text in told.items()}
     if told != opinion.remedy:

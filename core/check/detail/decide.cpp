@@ -23,6 +23,7 @@ constexpr std::array paperOrder = {
     path::referenceSchedule,
     path::stockKind,
     path::strength,
+    path::dividesInto,
     path::content,
     path::diluent,
     path::finalVolume,

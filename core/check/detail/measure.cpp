@@ -193,12 +193,36 @@ void measureVolume(const Ground& ground, Give& give) {
   writeMeasuring(ground.notes, give, device, around);
 }
 
+/// Solids by so many parts of one.
+struct Parts {
+  Number step;
+  Neighbours around;
+  Choice choice;
+};
+
+Parts byParts(const Ground& ground, const Number& exact, int parts) {
+  const Number step = Number::ratio(1, parts);
+  const Neighbours around = neighboursOf(exact, step);
+  return {step, around, measurable(ground, exact, around, /*solid=*/true)};
+}
+
+/// As the stock divides; where nobody says whether a tablet may be cut, only if it makes no difference (R21).
+std::optional<Parts> partsOf(const Ground& ground, const Number& exact) {
+  const Stock& stock = ground.notes.given.stock;
+  Parts whole = byParts(ground, exact, stock.isCapsule() ? 1 : stock.dividesInto.value_or(1));
+  if (stock.isCapsule() || stock.dividesInto) return whole;
+  for (const int parts : {2, 4})
+    if (byParts(ground, exact, parts).choice.measured != whole.choice.measured) return std::nullopt;
+  return whole;
+}
+
 void measureSolid(const Ground& ground, Give& give) {
   const bool capsule = give.exact.unit == Unit::capsule;
-  const Device device{Number::ratio(1, capsule ? 1 : ground.notes.given.stock.dividesInto), std::nullopt, 0,
-                      false};
-  const Neighbours around = neighboursOf(give.exact.value, device.step);
-  if (const Choice choice = measurable(ground, give.exact.value, around, /*solid=*/true); choice.measured) {
+  const std::optional<Parts> parts = partsOf(ground, give.exact.value);
+  if (!parts) return ground.notes.need(path::dividesInto, Need::For::amount);
+  const Device device{parts->step, std::nullopt, 0, false};
+  const Neighbours& around = parts->around;
+  if (const Choice& choice = parts->choice; choice.measured) {
     keepMeasured(ground, give, choice);
     askAboutCount(ground.notes, capsule ? ArgumentWord::capsules : ArgumentWord::tablets,
                   ceilToInt(*give.measured));

@@ -109,7 +109,7 @@ class Story {
 
   void tellSolid(const Strength& strength) {
     const bool capsule = strength.in.unit == Unit::capsule;
-    const int parts = case_.stock.dividesInto;
+    const int parts = case_.stock.dividesInto.value_or(1);
     const PhraseId phrase = capsule      ? PhraseId::story_capsules
                             : parts == 4 ? PhraseId::story_tabletsQuartered
                             : parts == 2 ? PhraseId::story_tabletsHalved

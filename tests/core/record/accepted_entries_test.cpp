@@ -137,7 +137,7 @@ constexpr Look looks[] = {
     {"stock.diluent", [](const Case& c) { return described(c.stock.diluent); }},
     {"stock.final_volume", [](const Case& c) { return described(c.stock.finalVolume); }},
     {"stock.displacement", [](const Case& c) { return described(c.stock.displacement); }},
-    {"stock.divides_into", [](const Case& c) { return describe(c.stock.dividesInto); }},
+    {"stock.divides_into", [](const Case& c) { return described(c.stock.dividesInto); }},
     {"infusion.volume", [](const Case& c) { return described(c.infusion.volume); }},
     {"infusion.over", [](const Case& c) { return described(c.infusion.over); }},
     {"infusion.drop_factor", [](const Case& c) { return described(c.infusion.dropFactor); }},
