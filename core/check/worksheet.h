@@ -71,6 +71,13 @@ struct StrengthFound {
   StrengthFrom from;
 };
 
+/// How a powder is made ready, each vial of it (R22).
+struct Prepare {
+  std::optional<Quantity> add;    ///< of the diluent; none: it is made up to what it makes
+  std::optional<Quantity> makes;  ///< none where nobody says what the powder adds to the diluent
+  StrengthFound strength;         ///< that it then has
+};
+
 /// The amount to give.
 struct Give {
   Quantity exact;
@@ -82,6 +89,7 @@ struct Give {
   std::optional<int> containers;     ///< vials needed
   std::optional<Number> passedOver;  ///< the nearer neighbour, when it would not keep every check
   std::vector<Number> neighbours;    ///< measurable amounts around the exact one, when none can be used
+  std::optional<Prepare> prepare;    ///< of a powder, where the papers say how
   bool afterAsking = false;
 };
 

@@ -156,6 +156,17 @@ void writeDevice(JsonWriter& writer, const Give& give) {
   writer.key("count").number(give.syringes).closeObject();
 }
 
+void writePrepare(JsonWriter& writer, const Give& give) {
+  if (!give.prepare) return;
+  const Prepare& prepare = *give.prepare;
+  writer.key("prepare").openObject();
+  if (prepare.add) writer.key("add").text(filed(*prepare.add));
+  if (prepare.makes) writer.key("makes").text(filed(*prepare.makes));
+  const std::string unit =
+      std::string(idOf(prepare.strength.drugUnit)).append("/").append(idOf(prepare.strength.in));
+  writer.key("strength").text(show(prepare.strength.perOne).marked() + " " + unit).closeObject();
+}
+
 void writeGive(JsonWriter& writer, const Worksheet& sheet) {
   if (!sheet.give) return;
   const Give& give = *sheet.give;
@@ -174,6 +185,7 @@ void writeGive(JsonWriter& writer, const Worksheet& sheet) {
     writer.closeList();
   }
   writeDevice(writer, give);
+  writePrepare(writer, give);
   if (give.containers) writer.key("containers").number(*give.containers);
   if (give.afterAsking) writer.key("after_asking").bare("true");
   writer.closeObject();

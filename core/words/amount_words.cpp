@@ -6,6 +6,7 @@
 #include "core/unit/print.h"
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
+#include "core/words/stated_words.h"
 #include "core/words/step_words.h"
 
 namespace wardchalk {
@@ -61,6 +62,22 @@ std::string doseText(const Worksheet& sheet) {
   const int significant = digitsApart(dose.value, ordered.value);
   return say(PhraseId::amount_doseInstead, {{"dose", printed(dose, Grouping::commas, significant)},
                                             {"ordered", printed(ordered, Grouping::commas, significant)}});
+}
+
+/// How each vial is made ready, before anything is measured of it.
+std::string prepareText(const Give& give) {
+  if (!give.prepare) return {};
+  const Prepare& prepare = *give.prepare;
+  const auto text = [](const std::optional<Quantity>& quantity) {
+    return quantity ? printed(*quantity) : std::string();
+  };
+  const PhraseId phrase = !prepare.add    ? PhraseId::prepare_makeUp
+                          : prepare.makes ? PhraseId::prepare_addToMake
+                                          : PhraseId::prepare_add;
+  const QuantityPer strength{{prepare.strength.perOne, prepare.strength.drugUnit}, {prepare.strength.in}};
+  return say(
+      phrase,
+      {{"add", text(prepare.add)}, {"makes", text(prepare.makes)}, {"strength", statedText(strength)}});
 }
 
 std::string flowText(const Flow& flow, std::string_view per) {
@@ -201,6 +218,7 @@ void putDose(AmountWords& words, const Shown& shown) {
                       {{"amount", givenText({*give.measured, give.exact.unit})}});
   words.dose = doseText(sheet);
   words.when = whenText(sheet.given);
+  words.prepare = prepareText(give);
   words.device = deviceText(give);
   words.rounding = roundingText(give);
   words.run = runText(sheet);

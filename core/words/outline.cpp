@@ -49,6 +49,7 @@ class Outline {
     if (words.measure.empty()) return;
     line(words.measure + " " + words.dose);
     line(words.when);
+    line(words.prepare);
     line(words.device.empty() ? words.rounding : words.device + "; " + words.rounding);
     line(words.run);
     line(words.label);

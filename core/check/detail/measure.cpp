@@ -167,6 +167,25 @@ void writeMeasuring(Notebook& notes, const Give& give, const Device& device, con
   notes.in(Section::amount).push_back({StepId::device, {{give.exact.unit}, {}}, std::move(body), {}, {}});
 }
 
+Quantity millilitres(const Number& mL) { return {mL, Unit::mL}; }
+
+/// What is to be added, and what that makes: never by a powder whose own volume nobody counted (R22).
+std::optional<Prepare> howToPrepare(const Stock& stock, const StrengthFound& strength) {
+  if (*stock.kind != StockKind::powder || !stock.content) return std::nullopt;
+  Prepare prepare{stock.diluent, stock.finalVolume, strength};
+  if (stock.finalVolume && !stock.diluent && stock.displacement) {
+    const Number rest = inMl(*stock.finalVolume) - inMl(*stock.displacement);
+    if (rest > Number(0)) prepare.add = millilitres(rest);
+  }
+  if (stock.diluent && !stock.finalVolume && stock.displacement)
+    prepare.makes = millilitres(inMl(*stock.diluent) + inMl(*stock.displacement));
+  const bool powderIgnored =
+      stock.diluent && stock.finalVolume && inMl(*stock.diluent) == inMl(*stock.finalVolume);
+  if (powderIgnored) prepare.makes.reset();
+  if (!prepare.add && !prepare.makes) return std::nullopt;
+  return prepare;
+}
+
 void measureVolume(const Ground& ground, Give& give) {
   const Number& amount = give.exact.value;
   const Quantity& smallest = ground.notes.rules.smallestVolume;
@@ -190,6 +209,7 @@ void measureVolume(const Ground& ground, Give& give) {
     give.containers = ceilToInt(give.doseGiven->value / *ground.facts.doses.inOrderUnit(*stock.content));
     askAboutCount(ground.notes, ArgumentWord::vials, *give.containers);
   }
+  if (give.measured) give.prepare = howToPrepare(stock, *ground.facts.strengths.used);
   writeMeasuring(ground.notes, give, device, around);
 }
 
