@@ -1,9 +1,11 @@
 #include "ui/form/answer_line.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QPushButton>
 
 #include "ui/form/quiet_line.h"
+#include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/retire.h"
 
@@ -11,7 +13,12 @@ namespace wardchalk::ui {
 
 namespace {
 
-constexpr int buttonHeight = 24;  // in a line of small letters; WCAG 2.2, 2.5.8
+constexpr int leastWrite = 24;  // in a line of small letters; WCAG 2.2, 2.5.8
+
+void fitButton(QPushButton* button) {
+  constexpr int air = 8;
+  button->setFixedHeight(qMax(leastWrite, button->fontMetrics().height() + air));
+}
 
 }  // namespace
 
@@ -31,6 +38,15 @@ void AnswerLine::say(const QString& text, const QStringList& writes) {
 
 QString AnswerLine::said() const { return text_->said(); }
 
+void AnswerLine::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() != QEvent::FontChange) return;
+  for (QPushButton* button : std::as_const(buttons_)) {
+    shareLetters(button, quietShare);
+    fitButton(button);
+  }
+}
+
 /// A button that is clicked ends its own line: it is retired, and not deleted in the middle of its click.
 void AnswerLine::showButtons() {
   for (QPushButton* button : std::as_const(buttons_)) retire(button);
@@ -39,8 +55,8 @@ void AnswerLine::showButtons() {
     const QString words = writes_.size() == 1 ? tr("write %1", "the safe form").arg(line) : line;
     auto* button = new QPushButton(withoutMnemonic(words), this);
     button->setObjectName(QStringLiteral("write_%1").arg(buttons_.size()));
-    button->setFont(text_->font());
-    button->setFixedHeight(buttonHeight);
+    shareLetters(button, quietShare);
+    fitButton(button);
     button->setFocusPolicy(Qt::TabFocus);
     connect(button, &QPushButton::clicked, this, [this, line] { Q_EMIT chosen(line); });
     row_->addWidget(button, 0, Qt::AlignTop);

@@ -27,6 +27,9 @@ class AnswerLine : public QWidget {
  Q_SIGNALS:
   void chosen(const QString& line);
 
+ protected:
+  void changeEvent(QEvent* event) override;
+
  private:
   void showButtons();
 

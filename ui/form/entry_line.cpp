@@ -14,7 +14,7 @@ namespace wardchalk::ui {
 
 namespace {
 
-constexpr int arrowWidth = 24;  // the least that a finger hits
+constexpr int leastArrow = 24;  // the least that a finger hits
 
 bool opensChoices(const QKeyEvent& event) {
   const bool altDown = event.key() == Qt::Key_Down && event.modifiers().testFlag(Qt::AltModifier);
@@ -56,7 +56,13 @@ void EntryLine::offerChoices(bool offered) {
   applyMargins();
 }
 
-void EntryLine::applyMargins() { setTextMargins(0, 0, arrow_->isHidden() ? 0 : arrowWidth - 4, 0); }
+void EntryLine::applyMargins() { setTextMargins(0, 0, arrow_->isHidden() ? 0 : arrowWidth() - 4, 0); }
+
+int EntryLine::arrowWidth() const { return qMax(leastArrow, fontMetrics().height() + 4); }
+
+void EntryLine::placeArrow() {
+  arrow_->setGeometry(width() - arrowWidth() - 1, 1, arrowWidth(), height() - 2);
+}
 
 /// One history for the whole form instead of one in each line.
 bool EntryLine::event(QEvent* event) {
@@ -107,12 +113,15 @@ void EntryLine::inputMethodEvent(QInputMethodEvent* event) {
 
 void EntryLine::resizeEvent(QResizeEvent* event) {
   QLineEdit::resizeEvent(event);
-  arrow_->setGeometry(width() - arrowWidth - 1, 1, arrowWidth, height() - 2);
+  placeArrow();
 }
 
 void EntryLine::changeEvent(QEvent* event) {
   QLineEdit::changeEvent(event);
-  if (event->type() == QEvent::FontChange) update();
+  if (event->type() != QEvent::FontChange) return;
+  applyMargins();
+  placeArrow();
+  update();
 }
 
 /// Only digits stand there, or nothing yet.
@@ -128,7 +137,7 @@ void EntryLine::paintEvent(QPaintEvent* event) {
   if (!showsBareUnit()) return;
   QPainter painter(this);
   painter.setPen(boardPalette(schemeFor(palette()))[Ink::quiet]);
-  const int right = arrow_->isHidden() ? 8 : arrowWidth + 4;
+  const int right = arrow_->isHidden() ? 8 : arrowWidth() + 4;
   painter.drawText(rect().adjusted(0, 0, -right, 0), Qt::AlignRight | Qt::AlignVCenter, bareUnit_);
 }
 

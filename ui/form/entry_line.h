@@ -43,7 +43,9 @@ class EntryLine : public QLineEdit {
 
  private:
   [[nodiscard]] bool showsBareUnit() const;
+  [[nodiscard]] int arrowWidth() const;
   void applyMargins();
+  void placeArrow();
 
   QToolButton* arrow_;
   QString bareUnit_;

@@ -1,11 +1,14 @@
 #include "ui/form/form.h"
 
 #include <QApplication>
+#include <QLineEdit>
+#include <QPointer>
 #include <QScrollBar>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <utility>
+#include <vector>
 
 #include "core/medicine/paths.h"
 #include "core/record/reference_choice.h"
@@ -14,7 +17,9 @@
 #include "ui/form/field_edit.h"
 #include "ui/form/form_group.h"
 #include "ui/theme/focus_ring.h"
+#include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
+#include "ui/theme/reveal.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -58,7 +63,7 @@ Form::Form(CaseEditor& editor, const HouseRules& rules, QWidget* parent)
   setFrameShape(QFrame::NoFrame);
   // with letters so large that the boxes do not fit beside one another, none may be out of reach
   setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
-  setMinimumWidth(leastWidth);
+  fitWidth();
   setFocusPolicy(Qt::NoFocus);
   build();
   setWidget(page_);
@@ -67,6 +72,44 @@ Form::Form(CaseEditor& editor, const HouseRules& rules, QWidget* parent)
   connect(&editor_, &CaseEditor::changed, this, &Form::refresh);
   connect(&editor_, &CaseEditor::takenBack, this, &Form::focusField);
   refresh();
+}
+
+/// Beside the working it keeps the width that its rows are made for, by the letters; in a column it has what
+/// there is, and its rows break.
+void Form::fitWidth() { setMinimumWidth(inColumn_ ? 0 : qRound(leastWidth * textScale())); }
+
+void Form::standInColumn(bool inColumn) {
+  inColumn_ = inColumn;
+  setVerticalScrollBarPolicy(inColumn ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded);
+  fitWidth();
+}
+
+int Form::heightForWidth(int width) const {
+  return qMax(page_->minimumSizeHint().height(), page_->layout()->totalHeightForWidth(width));
+}
+
+void Form::keepingKeyboard(const std::function<void()>& move) {
+  QWidget* at = window()->focusWidget();  // also of a window that is not in front
+  const QPointer<QWidget> focused = isAncestorOf(at) ? at : nullptr;
+  const QPointer<QLineEdit> line = qobject_cast<QLineEdit*>(focused);
+  for (FieldEdit* field : std::as_const(fields_)) field->endComposing();
+  const int cursor = line ? line->cursorPosition() : 0;
+  const int from = line ? line->selectionStart() : -1;
+  const int selected = line ? static_cast<int>(line->selectedText().size()) : 0;
+  {
+    std::vector<QSignalBlocker> quietly;
+    for (FieldEdit* field : std::as_const(fields_)) quietly.emplace_back(field);
+    move();
+    if (focused) focused->setFocus(Qt::OtherFocusReason);
+  }
+  if (!line) return;
+  line->setCursorPosition(cursor);
+  if (from >= 0) line->setSelection(from, selected);
+}
+
+void Form::changeEvent(QEvent* event) {
+  QScrollArea::changeEvent(event);
+  if (event->type() == QEvent::FontChange) fitWidth();
 }
 
 void Form::build() {
@@ -230,6 +273,7 @@ void Form::arrangeOnceReleased() {
 }
 
 bool Form::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == page_ && event->type() == QEvent::LayoutRequest) Q_EMIT heightChanged();
   // a release may be lost with the window that it was meant for: a key ends the press too
   if (event->type() == QEvent::MouseButtonPress) pressed_ = true;
   if (event->type() == QEvent::MouseButtonRelease || event->type() == QEvent::KeyPress) {
@@ -294,7 +338,7 @@ void Form::pointed(const QString& path) {
   for (const FieldEdit* one : std::as_const(fields_))
     if (focused && one->isAncestorOf(focused)) keyboardAt = one->path();
   if (!keyboardAt.isEmpty()) last_ = keyboardAt;
-  if (!keyboardAt.isEmpty() && keyboardAt == path) ensureWidgetVisible(field(path), 0, 8);
+  if (!keyboardAt.isEmpty() && keyboardAt == path) reveal(field(path));
   Q_EMIT pointedAt(path.isEmpty() ? keyboardAt : path);
 }
 
@@ -308,6 +352,7 @@ void Form::focusField(const QString& path) {
 void Form::focusTop() {
   focusField(inView().first()->path());
   verticalScrollBar()->setValue(0);
+  reveal(groups_.first()->moreButton());  // it stands in the heading
 }
 
 void Form::openedGroup(const FormGroup& group) {

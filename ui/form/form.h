@@ -2,6 +2,7 @@
 
 #include <QHash>
 #include <QScrollArea>
+#include <functional>
 
 #include "core/check/worksheet.h"
 #include "core/rules/house_rules.h"
@@ -49,15 +50,25 @@ class Form : public QScrollArea {
   [[nodiscard]] bool isUnfolded() const;
   void setUnfolded(bool unfolded);
 
+  /// Whether it stands in a column with the working, as high as its fields need, and scrolls with it.
+  void standInColumn(bool inColumn);
+  [[nodiscard]] int heightForWidth(int width) const override;
+  /// Does what takes the form to another place in its window. No field is read for it, and the keyboard stays
+  /// where it is.
+  void keepingKeyboard(const std::function<void()>& move);
+
  Q_SIGNALS:
+  void heightChanged();  ///< other fields are in view, or a line below one has more to say
   void pointedAt(const QString& path);
   void listWanted();  ///< the reference is to come from a list
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
+  void changeEvent(QEvent* event) override;
 
  private:
   void build();
+  void fitWidth();
   FieldEdit* addField(const FieldSpec& spec);
   [[nodiscard]] FormGroup* groupOf(const FieldSpec& spec) const;
   void addUnitNote(FormGroup* group);
@@ -86,6 +97,7 @@ class Form : public QScrollArea {
   QLabel* unitNote_ = nullptr;
   QToolButton* listButton_ = nullptr;
   QToolButton* emptyButton_ = nullptr;  // in view while a list's entry is to be left
+  bool inColumn_ = false;
   bool tabsInOrder_ = false;
   QStringList wanted_;
   QHash<QString, QString> found_;  // what an end of the reference comes to for this child

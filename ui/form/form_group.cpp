@@ -1,5 +1,7 @@
 #include "ui/form/form_group.h"
 
+#include <QEvent>
+#include <QFontInfo>
 #include <QPainter>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -8,6 +10,8 @@
 #include "ui/form/answer_line.h"
 #include "ui/form/field_edit.h"
 #include "ui/theme/edges.h"
+#include "ui/theme/flow_layout.h"
+#include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
 
 namespace wardchalk::ui {
@@ -15,8 +19,13 @@ namespace wardchalk::ui {
 namespace {
 
 constexpr int columns = 12;
+
+/// Below so many letters of width, three fields do not fit beside each other, and then not two.
+constexpr int fewLetters = 32;
+constexpr int veryFewLetters = 20;
 constexpr int headingHeight = 28;
 constexpr int gap = 8;
+constexpr double titleShare = 1.15;
 
 }  // namespace
 
@@ -24,13 +33,11 @@ FormGroup::FormGroup(FieldGroup group, QWidget* parent) : QWidget(parent), group
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(2);
-  heading_ = new QHBoxLayout;
+  auto* heading = new QWidget(this);  // wraps when the letters are very large
+  heading_ = new FlowLayout(heading);
   heading_->setSpacing(8);
   auto* title = new PlainLabel(headingOf(group), this);
-  QFont bold = title->font();
-  bold.setBold(true);
-  bold.setPointSizeF(bold.pointSizeF() * 1.15);
-  title->setFont(bold);
+  shareLetters(title, titleShare, true);
   title->setMinimumHeight(headingHeight);
   more_ = new QToolButton(this);
   more_->setAutoRaise(true);
@@ -38,11 +45,11 @@ FormGroup::FormGroup(FieldGroup group, QWidget* parent) : QWidget(parent), group
   more_->setVisible(!moreOf(group).isEmpty());
   more_->setFocusPolicy(Qt::StrongFocus);
   heading_->addWidget(title);
-  heading_->addStretch();
+  heading_->pushRight();
   heading_->addWidget(more_);
   rows_ = new QVBoxLayout;
   rows_->setSpacing(2);
-  column->addLayout(heading_);
+  column->addWidget(heading);
   column->addLayout(rows_);
   connect(more_, &QToolButton::clicked, this, [this] {
     setUnfolded(!unfolded_);
@@ -59,7 +66,11 @@ void FormGroup::addField(FieldEdit* field) {
   fields_.insert(std::upper_bound(fields_.begin(), fields_.end(), field, before), field);
 }
 
-void FormGroup::addToHeading(QWidget* control) { heading_->insertWidget(heading_->indexOf(more_), control); }
+void FormGroup::addToHeading(QWidget* control) {
+  heading_->removeWidget(more_);  // it stays the last
+  heading_->addWidget(control);
+  heading_->addWidget(more_);
+}
 
 void FormGroup::setUnfolded(bool unfolded) {
   if (unfolded_ == unfolded) return;
@@ -115,8 +126,9 @@ void FormGroup::addAnswers(const QList<FieldEdit*>& row) {
 void FormGroup::arrange(const QList<FieldEdit*>& inView) {
   QList<std::pair<FieldEdit*, bool>> wanted;
   for (FieldEdit* field : inView) wanted.append({field, field->isRefused()});
-  if (wanted == arranged_ && !wanted.isEmpty()) return;
+  if (wanted == arranged_ && !wanted.isEmpty() && perRow_ == arrangedPerRow_) return;
   arranged_ = wanted;
+  arrangedPerRow_ = perRow_;
   clearRows();
   for (FieldEdit* field : std::as_const(fields_)) {
     field->setVisible(inView.contains(field));
@@ -131,21 +143,52 @@ void FormGroup::arrange(const QList<FieldEdit*>& inView) {
     inRow.clear();
   };
   for (const auto& [field, refused] : std::as_const(arranged_)) {
-    if (field->spec().columns > left) {
+    const int wide = spanOf(*field);
+    if (wide > left) {
       endRow();
       row = addRow();
       left = columns;
     }
-    row->addWidget(field, field->spec().columns);
+    row->addWidget(field, wide);
     inRow << field;
-    left -= field->spec().columns;
+    left -= wide;
   }
   endRow();
 }
 
+/// In a narrow form two fields share a row, or each has one of its own.
+int FormGroup::spanOf(const FieldEdit& field) const {
+  const int wide = field.spec().columns;
+  if (perRow_ == PerRow::asInTable) return wide;
+  return perRow_ == PerRow::one || wide > columns / 2 ? columns : columns / 2;
+}
+
+/// By the letters: very large ones make a wide form narrow.
+void FormGroup::followWidth() {
+  const int letters = width() / qMax(1, QFontInfo(font()).pixelSize());
+  const PerRow now = letters < veryFewLetters ? PerRow::one
+                     : letters < fewLetters   ? PerRow::two
+                                              : PerRow::asInTable;
+  if (now == perRow_) return;
+  perRow_ = now;
+  QList<FieldEdit*> inView;
+  for (const auto& [field, refused] : std::as_const(arranged_)) inView << field;
+  arrange(inView);
+}
+
+void FormGroup::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  followWidth();
+}
+
+void FormGroup::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) followWidth();
+}
+
 void FormGroup::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  paintFaintRule(painter, headingHeight - 1, width(), palette());
+  paintFaintRule(painter, heading_->geometry().bottom(), width(), palette());
 }
 
 }  // namespace wardchalk::ui

@@ -12,6 +12,7 @@ class QToolButton;
 namespace wardchalk::ui {
 
 class FieldEdit;
+class FlowLayout;
 
 /// One paper of the form: a heading, its fields in rows of twelve columns, and a button that unfolds the
 /// rarer ones. Below a row with a refused field stands why, over the whole width, in the place of the lines
@@ -41,9 +42,15 @@ class FormGroup : public QWidget {
   void opened();  ///< by a person, who goes on in the first field that came into view
 
  protected:
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  enum class PerRow : std::uint8_t { asInTable, two, one };
+
+  [[nodiscard]] int spanOf(const FieldEdit& field) const;
+  void followWidth();
   void nameButton();
   void clearRows();
   QHBoxLayout* addRow();
@@ -51,11 +58,13 @@ class FormGroup : public QWidget {
   void addAnswers(const QList<FieldEdit*>& row);
 
   FieldGroup group_;
-  QHBoxLayout* heading_;
+  FlowLayout* heading_;
   QToolButton* more_;
   QVBoxLayout* rows_;
   QList<FieldEdit*> fields_;
   QList<std::pair<FieldEdit*, bool>> arranged_;  // and whether each was refused
+  PerRow perRow_ = PerRow::asInTable;
+  PerRow arrangedPerRow_ = PerRow::asInTable;
   bool unfolded_ = false;
 };
 

@@ -5,6 +5,7 @@
 #include <QRegularExpression>
 
 #include "ui/theme/board_palette.h"
+#include "ui/theme/letters.h"
 
 namespace wardchalk::ui {
 
@@ -25,9 +26,7 @@ QuietLine::QuietLine(QWidget* parent) : PlainLabel(parent) {
   setWordWrap(true);
   setIndent(0);
   setAlignment(Qt::AlignLeft | Qt::AlignTop);
-  QFont small = font();
-  small.setPointSizeF(small.pointSizeF() * 0.9);
-  setFont(small);
+  shareLetters(this, quietShare);
   setMinimumHeight(fontMetrics().height());
   applyInk();
 }
@@ -60,7 +59,10 @@ void QuietLine::applyInk() {
 
 void QuietLine::changeEvent(QEvent* event) {
   PlainLabel::changeEvent(event);
-  if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) forget();
+  if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) {
+    forget();
+    setMinimumHeight(fontMetrics().height());
+  }
   if (event->type() == QEvent::ParentChange || event->type() == QEvent::PaletteChange) applyInk();
 }
 

@@ -6,6 +6,9 @@
 
 namespace wardchalk::ui {
 
+/// Letters of what is said quietly, as a share of the form's.
+inline constexpr double quietShare = 0.9;
+
 /// The line under a field: a hint, what was read, or why it was refused. A refusal has a bar before it, so
 /// that it is told from the rest without colour.
 class QuietLine : public PlainLabel {

@@ -8,6 +8,7 @@
 #include <QPainterPath>
 
 #include "ui/practice/practice_style.h"
+#include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
 
 namespace wardchalk::ui {
@@ -23,16 +24,6 @@ constexpr auto leastName = "least-height";
 constexpr double usualShare = 1.1;
 constexpr int cardRadius = 8;
 constexpr int stripeWidth = 14;
-
-QFont sized(const QFont& base, double share, bool bold) {
-  QFont font = base;
-  if (base.pixelSize() > 0)
-    font.setPixelSize(qRound(base.pixelSize() * share));
-  else
-    font.setPointSizeF(base.pointSizeF() * share);
-  font.setBold(bold);
-  return font;
-}
 
 /// A least height of its own would let a layout press the widget below what its letters need.
 void growWithLetters(QWidget* widget) {
@@ -59,12 +50,12 @@ void setLetters(QWidget* widget, double share, bool bold) {
 }
 
 void applyLetters(QWidget* window, double zoom) {
-  const QFont base = sized(QApplication::font(), usualShare * zoom, false);
+  const QFont base = sharedFont(desktopFont(), usualShare * zoom, false);
   window->setFont(base);
   for (QWidget* one : window->findChildren<QWidget*>()) {
     if (one->style() != practiceStyle()) one->setStyle(practiceStyle());
     const QVariant share = one->property(shareName);
-    if (share.isValid()) one->setFont(sized(base, share.toDouble(), one->property(boldName).toBool()));
+    if (share.isValid()) one->setFont(sharedFont(base, share.toDouble(), one->property(boldName).toBool()));
     if (one->property(quietName).toBool()) applyQuiet(one);
     growWithLetters(one);
   }

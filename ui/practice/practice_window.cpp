@@ -117,15 +117,21 @@ void PracticeWindow::bindKeys() {
     auto* shortcut = new QShortcut(QKeySequence(QLatin1String(keys), QKeySequence::PortableText), this);
     connect(shortcut, &QShortcut::activated, this, what);
   };
-  bind("Ctrl++", [this] { setZoom(zoom_ + practiceZoomStep); });
-  bind("Ctrl+=", [this] { setZoom(zoom_ + practiceZoomStep); });
-  bind("Ctrl+-", [this] { setZoom(zoom_ - practiceZoomStep); });
-  bind("Ctrl+0", [this] { setZoom(100); });
+  const auto choose = [this](int percent) {
+    setZoom(percent);
+    Q_EMIT textSizeChosen(zoom_);
+  };
+  bind("Ctrl++", [this, choose] { choose(zoom_ + practiceZoomStep); });
+  bind("Ctrl+=", [this, choose] { choose(zoom_ + practiceZoomStep); });
+  bind("Ctrl+-", [this, choose] { choose(zoom_ - practiceZoomStep); });
+  bind("Ctrl+0", [choose] { choose(100); });
   bind("Ctrl+W", [this] { close(); });
 }
 
 void PracticeWindow::setZoom(int percent) {
-  zoom_ = std::clamp(percent, WorkingPane::leastZoom, WorkingPane::mostZoom);
+  const int zoomed = std::clamp(percent, WorkingPane::leastZoom, WorkingPane::mostZoom);
+  if (zoomed == zoom_) return;
+  zoom_ = zoomed;
   applyLetters(this, zoom());
   if (pages_->currentWidget() == problem_) {
     problem_->keep();

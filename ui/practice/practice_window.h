@@ -30,10 +30,12 @@ class PracticeWindow : public QWidget {
 
   /// The session that is under way or was; none before the first.
   [[nodiscard]] const PracticeSession* session() const { return session_.get(); }
+  /// Size of letters in percent of the desktop's.
   void setZoom(int percent);
 
  Q_SIGNALS:
   void paperChosen(PaperSize size);
+  void textSizeChosen(int percent);  ///< by a key, for the whole program
 
  protected:
   void closeEvent(QCloseEvent* event) override;

@@ -81,7 +81,6 @@ QWidget* CasesWindow::buildList() {
   readByRows(*view_);
   view_->setTextElideMode(Qt::ElideMiddle);  // the row's number and a sentence's end stay in view
   view_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-  view_->verticalHeader()->setDefaultSectionSize(std::max(leastTarget, 2 * fontMetrics().lineSpacing() + 6));
   view_->horizontalHeader()->setMinimumHeight(leastTarget);
   view_->horizontalHeader()->setHighlightSections(false);
   view_->horizontalHeader()->setStretchLastSection(true);
@@ -90,7 +89,7 @@ QWidget* CasesWindow::buildList() {
   detail_->setObjectName(QStringLiteral("detail"));
   detail_->setWordWrap(true);
   detail_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
-  detail_->setMinimumHeight(2 * detail_->fontMetrics().lineSpacing());
+  fitToLetters();
   column->addWidget(counts_);
   column->addWidget(label);
   column->addWidget(view_, 1);
@@ -98,6 +97,18 @@ QWidget* CasesWindow::buildList() {
   connect(view_, &QTableView::activated, this, &CasesWindow::openCurrent);
   connect(view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &CasesWindow::showCurrent);
   return part;
+}
+
+/// A row holds two lines.
+void CasesWindow::fitToLetters() {
+  const int two = 2 * fontMetrics().lineSpacing();
+  view_->verticalHeader()->setDefaultSectionSize(std::max(leastTarget, two + 6));
+  detail_->setMinimumHeight(two);
+}
+
+void CasesWindow::changeEvent(QEvent* event) {
+  QDialog::changeEvent(event);
+  if (event->type() == QEvent::FontChange && detail_) fitToLetters();
 }
 
 void CasesWindow::resizeEvent(QResizeEvent* event) {

@@ -54,10 +54,12 @@ class CasesWindow : public QDialog {
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
 
  private:
   QWidget* buildTop();
   QWidget* buildList();
+  void fitToLetters();
   QWidget* buildBottom();
   void connectWork();
   void setBusy(bool busy);

@@ -19,6 +19,7 @@
 #include "core/words/sentences.h"
 #include "ui/record/plain_table.h"
 #include "ui/theme/buttons.h"
+#include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/plain_tip.h"
 #include "ui/theme/target.h"
@@ -59,10 +60,7 @@ ReferencePicker::ReferencePicker(Child child, Order order, const HouseRules& rul
   said_->setWordWrap(true);
   said_->setFocusPolicy(Qt::StrongFocus);
   said_->setTextInteractionFlags(Qt::TextSelectableByKeyboard | Qt::TextSelectableByMouse);
-  QFont bold = said_->font();
-  bold.setBold(true);
-  bold.setPointSizeF(bold.pointSizeF() * 1.1);
-  said_->setFont(bold);
+  shareLetters(said_, 1.1, true);
   said_->setMinimumHeight(2 * leastTarget);
   column->addWidget(said_);
   column->addWidget(buildOther());

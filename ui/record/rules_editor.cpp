@@ -22,6 +22,7 @@
 #include "ui/theme/buttons.h"
 #include "ui/theme/edges.h"
 #include "ui/theme/focus_ring.h"
+#include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
@@ -37,10 +38,7 @@ constexpr int exampleWidth = 420;
 
 QLabel* heading(const QString& text, QWidget* parent) {
   auto* label = new PlainLabel(text, parent);
-  QFont font = label->font();
-  font.setBold(true);
-  font.setPointSizeF(font.pointSizeF() * 1.15);
-  label->setFont(font);
+  shareLetters(label, 1.15, true);
   return label;
 }
 

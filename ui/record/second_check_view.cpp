@@ -13,6 +13,7 @@
 #include "ui/theme/breaking_delegate.h"
 #include "ui/theme/buttons.h"
 #include "ui/theme/flow_layout.h"
+#include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
@@ -69,6 +70,7 @@ SecondCheckView::SecondCheckView(QWidget* parent)
   column->setContentsMargins(16, 12, 16, 12);
   column->setSpacing(8);
   summary_->setObjectName(QStringLiteral("second-summary"));
+  shareLetters(summary_, summaryScale, true);
   QLabel* cannot = new PlainLabel(fromCore(say(PhraseId::second_cannotFind)), this);
   cannot->setObjectName(QStringLiteral("second-cannot-find"));
   for (QLabel* label : {summary_, todo_, cannot}) label->setWordWrap(true);
@@ -185,15 +187,9 @@ void SecondCheckView::airRows() {
     table_->setRowHeight(row, table_->rowHeight(row) + rowAir);
 }
 
-void SecondCheckView::setZoom(int percent) {
-  QFont font = QWidget::font();
-  font.setPointSizeF(font.pointSizeF() * percent / 100);
-  table_->setFont(font);
-  table_->horizontalHeader()->setFont(font);
-  font.setPointSizeF(font.pointSizeF() * summaryScale);
-  font.setBold(true);
-  summary_->setFont(font);
-  airRows();
+void SecondCheckView::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) airRows();
 }
 
 void SecondCheckView::showEvent(QShowEvent* event) {

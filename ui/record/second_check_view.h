@@ -28,7 +28,6 @@ class SecondCheckView : public QWidget {
   /// Takes everything of the two out of the view.
   void empty();
   /// Size of letters in percent.
-  void setZoom(int percent);
 
  Q_SIGNALS:
   void firstCorrects();
@@ -38,6 +37,7 @@ class SecondCheckView : public QWidget {
 
  protected:
   void showEvent(QShowEvent* event) override;
+  void changeEvent(QEvent* event) override;
 
  private:
   struct Row {

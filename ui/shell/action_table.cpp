@@ -43,9 +43,9 @@ constexpr std::array actions = {
     ActionSpec{A::copyStepPicture, M::copyStep, "copy-step-picture", TEXT("&Picture (PNG)"), "Ctrl+K, P"},
     ActionSpec{A::copyStepSvg, M::copyStep, "copy-step-svg", TEXT("&Drawing (SVG)"), "Ctrl+K, D"},
 
-    ActionSpec{A::zoomIn, M::view, "zoom-in", TEXT("&Larger working"), "Ctrl++;Ctrl+="},
-    ActionSpec{A::zoomOut, M::view, "zoom-out", TEXT("&Smaller working"), "Ctrl+-"},
-    ActionSpec{A::zoomReset, M::view, "zoom-reset", TEXT("&Usual size"), "Ctrl+0"},
+    ActionSpec{A::zoomIn, M::view, "zoom-in", TEXT("&Larger letters"), "Ctrl++;Ctrl+="},
+    ActionSpec{A::zoomOut, M::view, "zoom-out", TEXT("&Smaller letters"), "Ctrl+-"},
+    ActionSpec{A::zoomReset, M::view, "zoom-reset", TEXT("&Usual letters"), "Ctrl+0"},
     ActionSpec{A::otherSide, M::view, "other-side", TEXT("Between form and &working"), "F6", true},
     ActionSpec{A::goToFlag, M::view, "go-to-flag", TEXT("Go to the fla&g"), "F7"},
     ActionSpec{A::goToForm, M::view, "go-to-form", TEXT("Go to the fo&rm"), "F5"},

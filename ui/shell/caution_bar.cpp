@@ -1,5 +1,7 @@
 #include "ui/shell/caution_bar.h"
 
+#include <QEvent>
+#include <QFontInfo>
 #include <QGridLayout>
 #include <QPainter>
 
@@ -26,8 +28,7 @@ CautionBar::CautionBar(QWidget* parent)
   rules_->setObjectName(QStringLiteral("rules-name"));
   second_->setObjectName(QStringLiteral("second-words"));
   second_->setWordWrap(true);
-  grid_->addWidget(caution, 0, 0);
-  grid_->addWidget(rules_, 0, 2);
+  caution_ = caution;
   setSecondCheck({});
 }
 
@@ -38,16 +39,37 @@ void CautionBar::setRules(const QString& name) {
 }
 
 void CautionBar::setSecondCheck(const QString& words) {
-  constexpr int mostBeside = 60;  // letters; what differed takes a line of its own
-  const bool beside = words.size() <= mostBeside;
-  grid_->removeWidget(second_);
-  second_->setAlignment((beside ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
-  if (beside)
+  second_->setText(words);
+  second_->setVisible(!words.isEmpty());
+  arrange();
+}
+
+/// In a narrow window the caution has a line of its own; elsewhere what differed has one, if it is long.
+void CautionBar::arrange() {
+  constexpr int mostBeside = 60;   // letters
+  constexpr int leastForOne = 75;  // letters of width
+  const bool narrow = width() < leastForOne * QFontInfo(font()).pixelSize();
+  const bool beside = second_->text().size() <= mostBeside;
+  for (QLabel* label : {caution_, rules_, second_}) grid_->removeWidget(label);
+  second_->setAlignment((beside && !narrow ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+  grid_->addWidget(caution_, 0, 0, 1, narrow ? 3 : 1);
+  grid_->addWidget(rules_, narrow ? (beside ? 1 : 2) : 0, 2);
+  if (narrow)
+    grid_->addWidget(second_, 1, 0, 1, beside ? 2 : 3);
+  else if (beside)
     grid_->addWidget(second_, 0, 1);
   else
     grid_->addWidget(second_, 1, 0, 1, 3);
-  second_->setText(words);
-  second_->setVisible(!words.isEmpty());
+}
+
+void CautionBar::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  arrange();
+}
+
+void CautionBar::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) arrange();
 }
 
 void CautionBar::paintEvent(QPaintEvent*) {

@@ -20,10 +20,15 @@ class CautionBar : public QWidget {
   void setSecondCheck(const QString& words);
 
  protected:
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  void arrange();
+
   QGridLayout* grid_;
+  QLabel* caution_ = nullptr;
   QLabel* rules_;
   QLabel* second_;
 };

@@ -8,6 +8,7 @@
 #include "core/words/phrasebook.h"
 #include "ui/theme/buttons.h"
 #include "ui/theme/focus_ring.h"
+#include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/text.h"
 
@@ -19,13 +20,6 @@ constexpr int columnWidth = 720;
 constexpr int targetHeight = 44;
 constexpr double titleScale = 1.8;
 constexpr double factScale = 1.25;
-
-void enlarge(QWidget* widget, double by, bool bold) {
-  QFont font = widget->font();
-  font.setPointSizeF(font.pointSizeF() * by);
-  font.setBold(bold);
-  widget->setFont(font);
-}
 
 QString listed(const std::vector<Fact>& facts) {
   // A block of rich text takes its direction from its first letter, one that is isolated too (Qt 6.4).
@@ -52,10 +46,10 @@ CoverPage::CoverPage(QWidget* parent)
       facts_(new PlainLabel(this)) {
   setObjectName(QStringLiteral("cover"));
   title_->setText(held(say(PhraseId::idle_question)));
-  enlarge(title_, titleScale, true);
+  shareLetters(title_, titleScale, true);
   for (QLabel* label : {text_, facts_}) {
     label->setWordWrap(true);
-    enlarge(label, label == facts_ ? factScale : 1.1, false);
+    shareLetters(label, label == facts_ ? factScale : 1.1);
   }
   facts_->setObjectName(QStringLiteral("cover-facts"));
   facts_->setTextFormat(Qt::RichText);

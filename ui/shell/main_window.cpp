@@ -6,7 +6,6 @@
 #include <QDragEnterEvent>
 #include <QMenuBar>
 #include <QMimeData>
-#include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -33,7 +32,9 @@
 #include "ui/shell/second_check_desk.h"
 #include "ui/shell/second_check_words.h"
 #include "ui/shell/sheet_desk.h"
+#include "ui/shell/sides.h"
 #include "ui/shell/window_place.h"
+#include "ui/theme/letters.h"
 #include "ui/theme/text.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/flag_widget.h"
@@ -44,8 +45,7 @@ namespace wardchalk::ui {
 namespace {
 
 constexpr QSize usualSize(1366, 768);
-constexpr int formWidth = 480;  // about a third of the usual window
-constexpr int zoomStep = 10;
+constexpr int textStep = 10;  // percent
 
 /// The one case file that is being dragged, or nothing.
 QString draggedFile(const QMimeData* data) {
@@ -88,8 +88,9 @@ MainWindow::MainWindow(HouseRules rules, Settings& settings, Dialogs& dialogs, Q
   connectSides();
   resize(usualSize);
   restorePlace(*this, settings_.geometry());
+  sides_->setFormWidth(settings_.formWidth());
   setUnitSystem(settings_.unitSystem());
-  setZoom(settings_.zoom());
+  useTextSize(settings_.textSize());
   rulesDesk_->start();
   followDesks();
   form_->focusLast();
@@ -121,17 +122,11 @@ void MainWindow::buildCentre() {
 }
 
 QWidget* MainWindow::buildSides() {
-  auto* sides = new QSplitter(Qt::Horizontal);
-  sides->setChildrenCollapsible(false);
-  form_ = new Form(editor_, rules_, sides);
-  pane_ = new WorkingPane(sides);
+  form_ = new Form(editor_, rules_);
+  pane_ = new WorkingPane;
   pane_->setObjectName(QStringLiteral("working"));
-  sides->addWidget(form_);
-  sides->addWidget(pane_);
-  sides->setStretchFactor(0, 0);
-  sides->setStretchFactor(1, 1);
-  sides->setSizes({formWidth, usualSize.width() - formWidth});
-  return sides;
+  sides_ = new Sides(form_, pane_);
+  return sides_;
 }
 
 void MainWindow::bindFileActions() {
@@ -171,10 +166,11 @@ void MainWindow::bindEditActions() {
 void MainWindow::bindViewActions() {
   actions_->bind(ActionId::board, [this] { showBoard(); });
   actions_->bind(ActionId::practice, [this] { practice_->open(); });
+  connect(practice_, &PracticeDesk::textSizeChosen, this, &MainWindow::useTextSize);
   (*actions_)[ActionId::board]->setEnabled(false);  // until there is something to show
-  actions_->bind(ActionId::zoomIn, [this] { setZoom(settings_.zoom() + zoomStep); });
-  actions_->bind(ActionId::zoomOut, [this] { setZoom(settings_.zoom() - zoomStep); });
-  actions_->bind(ActionId::zoomReset, [this] { setZoom(100); });
+  actions_->bind(ActionId::zoomIn, [this] { useTextSize(settings_.textSize() + textStep); });
+  actions_->bind(ActionId::zoomOut, [this] { useTextSize(settings_.textSize() - textStep); });
+  actions_->bind(ActionId::zoomReset, [this] { useTextSize(100); });
   actions_->bind(ActionId::otherSide, [this] { goToOtherSide(); });
   actions_->bind(ActionId::goToFlag, [this] { goToWorking(); });
   actions_->bind(ActionId::goToForm, [this] {
@@ -374,11 +370,14 @@ void MainWindow::showBoard() {
   board_->present(this);
 }
 
-void MainWindow::setZoom(int percent) {
-  const int zoom = std::clamp(percent, leastZoom, mostZoom);
-  settings_.setZoom(zoom);
-  pane_->setZoom(zoom);
-  second_->setZoom(zoom);
+/// One size for the whole program. Below the desktop's own letters only the working gets smaller.
+void MainWindow::useTextSize(int percent) {
+  const int size = std::clamp(percent, leastTextSize, mostTextSize);
+  settings_.setTextSize(size);
+  setTextSize(size);
+  pane_->setZoom(size);
+  sides_->follow();
+  practice_->followTextSize(size);
 }
 
 void MainWindow::setUnitSystem(UnitSystem system) {
@@ -411,6 +410,7 @@ void MainWindow::goToOrigin(const QString& path) { form_->focusField(path); }
 void MainWindow::closeEvent(QCloseEvent* event) {
   if (!mayLeave(tr("The entries are not saved. Close the window?"))) return event->ignore();
   settings_.setGeometry(saveGeometry());
+  settings_.setFormWidth(sides_->formWidth());
   clipboard_.empty();
   event->accept();
 }

@@ -30,6 +30,7 @@ class SecondCheckDesk;
 class ReferenceDesk;
 class PracticeDesk;
 class SheetDesk;
+class Sides;
 class WorkingPane;
 
 /// The window: the form at the left, flag, amount and working at the right, the caution below. It hands what
@@ -89,7 +90,7 @@ class MainWindow : public QMainWindow {
   void showExample();
   void makeSheet(void (SheetDesk::*make)(const Shown&, const SheetMade&));
   void showWhatMayBeSeen();
-  void setZoom(int percent);
+  void useTextSize(int percent);
   void setUnitSystem(UnitSystem system);
   void goToWorking();
   void goToOtherSide();
@@ -106,6 +107,7 @@ class MainWindow : public QMainWindow {
   Worksheet sheet_;
   Shown shown_{Worksheet{}};
   Actions* actions_;
+  Sides* sides_ = nullptr;
   Form* form_ = nullptr;
   WorkingPane* pane_ = nullptr;
   QPointer<Board> board_;

@@ -35,14 +35,19 @@ PracticeWindow* PracticeDesk::window() const { return window_; }
 void PracticeDesk::open() {
   if (!window_) {
     const auto seed = static_cast<std::uint64_t>(QRandomGenerator::global()->bounded(1, mostSeed));
-    window_ = new PracticeWindow(questions_, settings_.paper(), seed, settings_.zoom());
+    window_ = new PracticeWindow(questions_, settings_.paper(), seed, settings_.textSize());
     connect(window_, &PracticeWindow::paperChosen, this,
             [this](PaperSize size) { settings_.setPaper(size); });
+    connect(window_, &PracticeWindow::textSizeChosen, this, &PracticeDesk::textSizeChosen);
     window_->setAttribute(Qt::WA_DeleteOnClose);
   }
   window_->show();
   window_->raise();
   window_->activateWindow();
+}
+
+void PracticeDesk::followTextSize(int percent) {
+  if (window_) window_->setZoom(percent);
 }
 
 QString writePracticeSheet(const QString& setFile, const QString& pdf, bool withKey, PaperSize paper) {

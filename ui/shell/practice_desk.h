@@ -22,6 +22,11 @@ class PracticeDesk : public QObject {
   /// Opens the window, or brings the open one to the front.
   void open();
   [[nodiscard]] PracticeWindow* window() const;
+  /// Gives its letters the program's size.
+  void followTextSize(int percent);
+
+ Q_SIGNALS:
+  void textSizeChosen(int percent);  ///< by a key in the window of practice
 
  private:
   Settings& settings_;

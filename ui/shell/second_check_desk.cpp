@@ -41,7 +41,6 @@ SecondCheckDesk::SecondCheckDesk(const WindowParts& parts)
 void SecondCheckDesk::makeView() {
   if (view_) return;
   view_ = new SecondCheckView;
-  view_->setZoom(zoom_);
   parts_.pages->addWidget(view_);
   connect(view_, &SecondCheckView::firstCorrects, this, [this] { correct(Person::first); });
   connect(view_, &SecondCheckView::secondCorrects, this, [this] { correct(Person::second); });
@@ -214,11 +213,6 @@ void SecondCheckDesk::cover() {
 void SecondCheckDesk::uncover() {
   if (parts_.session.isComparing()) return showComparison();
   if (parts_.session.isUnderWay()) sayWhoseTurn();
-}
-
-void SecondCheckDesk::setZoom(int percent) {
-  zoom_ = percent;
-  if (view_) view_->setZoom(percent);
 }
 
 }  // namespace wardchalk::ui

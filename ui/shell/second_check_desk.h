@@ -38,7 +38,6 @@ class SecondCheckDesk : public QObject {
   /// Takes the comparison off the screen, and draws it again.
   void cover();
   void uncover();
-  void setZoom(int percent);
 
  Q_SIGNALS:
   void changed();                         ///< begun, compared, left, recorded or void
@@ -63,7 +62,6 @@ class SecondCheckDesk : public QObject {
   NoticeBar* notice_;
   NoticeBar* voided_;
   SecondCheckView* view_ = nullptr;  // only while a second check is under way
-  int zoom_ = 100;
   WindowsAway away_;
 };
 

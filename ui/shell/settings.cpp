@@ -24,6 +24,9 @@ void Settings::setGeometry(const QByteArray& geometry) {
   store_.setValue(QStringLiteral("geometry"), geometry);
 }
 
+int Settings::formWidth() const { return std::max(0, store_.value(QStringLiteral("form_width")).toInt()); }
+void Settings::setFormWidth(int width) { store_.setValue(QStringLiteral("form_width"), width); }
+
 UnitSystem Settings::unitSystem() const {
   const QString name = store_.value(QStringLiteral("unit_system")).toString();
   for (std::size_t i = 0; i < systemNames.size(); ++i)
@@ -36,13 +39,14 @@ void Settings::setUnitSystem(UnitSystem system) {
                   QString::fromLatin1(systemNames[static_cast<std::size_t>(system)]));
 }
 
-int Settings::zoom() const {
+/// Under the name that it has had since it was the size of the working alone.
+int Settings::textSize() const {
   bool whole = false;
   const int percent = store_.value(QStringLiteral("zoom"), 100).toInt(&whole);
-  return whole ? std::clamp(percent, leastZoom, mostZoom) : 100;
+  return whole ? std::clamp(percent, leastTextSize, mostTextSize) : 100;
 }
 
-void Settings::setZoom(int percent) { store_.setValue(QStringLiteral("zoom"), percent); }
+void Settings::setTextSize(int percent) { store_.setValue(QStringLiteral("zoom"), percent); }
 
 PaperSize Settings::paper() const {
   return paperSizeNamed(store_.value(QStringLiteral("paper")).toString()).value_or(PaperSize::a4);

@@ -8,8 +8,9 @@
 
 namespace wardchalk::ui {
 
-/// What is kept between two runs: the window's place, the unit system, the zoom, the paper, which reference
-/// list, which house rules. Nothing of a case, not even the name of its file.
+/// What is kept between two runs: the window's place and the form's width in it, the unit system, the size of
+/// letters, the paper, which reference list, which house rules. Nothing of a case, not even the name of its
+/// file.
 class Settings {
  public:
   /// Kept in this file; with no name, in the user's settings folder.
@@ -17,11 +18,14 @@ class Settings {
 
   [[nodiscard]] QByteArray geometry() const;
   void setGeometry(const QByteArray& geometry);
+  /// How wide the form was made, in pixels; 0: as wide as it comes.
+  [[nodiscard]] int formWidth() const;
+  void setFormWidth(int width);
   [[nodiscard]] UnitSystem unitSystem() const;
   void setUnitSystem(UnitSystem system);
-  /// Percent, 80 to 300.
-  [[nodiscard]] int zoom() const;
-  void setZoom(int percent);
+  /// Of the letters in the whole program: percent, 80 to 300.
+  [[nodiscard]] int textSize() const;
+  void setTextSize(int percent);
   /// Of sheets that are looked at or saved as PDF.
   [[nodiscard]] PaperSize paper() const;
   void setPaper(PaperSize size);
@@ -38,7 +42,7 @@ class Settings {
   QSettings store_;
 };
 
-inline constexpr int leastZoom = 80;
-inline constexpr int mostZoom = 300;
+inline constexpr int leastTextSize = 80;
+inline constexpr int mostTextSize = 300;
 
 }  // namespace wardchalk::ui

@@ -42,19 +42,28 @@ void StartPage::setScheme(Scheme scheme) {
   update();
 }
 
+int StartPage::textWidth(int width) const {
+  return std::min(width - 2 * left(), qRound(widestText * scale_));
+}
+
+QSize StartPage::button() const { return example_->sizeHint().expandedTo({0, qRound(36 * scale_)}); }
+
+int StartPage::heightAt(int width) {
+  const int air = qRound((8 + 12 + 16) * scale_);
+  return text_->heightAt(textWidth(width)) + button().height() + air;
+}
+
 /// The text stands in the upper third, its left edge where a card's text would begin. Nothing is laid out
 /// before it is seen: a case that is opened at once never shows this page.
 void StartPage::arrange() {
   if (!isVisible()) return;
-  const int left = qRound(24 * scale_);
-  const int wide = std::min(width() - 2 * left, qRound(widestText * scale_));
+  const int wide = textWidth(width());
   const int high = text_->heightAt(wide);
-  const QSize button = example_->sizeHint().expandedTo({0, qRound(36 * scale_)});
-  const int free = height() - high - button.height() - qRound(16 * scale_);
+  const int free = height() - high - button().height() - qRound(16 * scale_);
   const int top = std::max(qRound(8 * scale_), free / 3);
-  text_->setGeometry(left, top, wide, high);
-  example_->setGeometry(left + qRound(8 * scale_), top + high + qRound(12 * scale_),
-                        std::min(button.width(), wide), button.height());
+  text_->setGeometry(left(), top, wide, high);
+  example_->setGeometry(left() + qRound(8 * scale_), top + high + qRound(12 * scale_),
+                        std::min(button().width(), wide), button().height());
 }
 
 void StartPage::resizeEvent(QResizeEvent*) { arrange(); }

@@ -19,6 +19,8 @@ class StartPage : public QWidget {
   explicit StartPage(QWidget* parent);
 
   void setScale(double scale);
+  /// What everything on it needs at this width.
+  [[nodiscard]] int heightAt(int width);
   void setScheme(Scheme scheme);
   void offerExample(bool offered);
 
@@ -32,6 +34,9 @@ class StartPage : public QWidget {
 
  private:
   void arrange();
+  [[nodiscard]] int left() const { return qRound(24 * scale_); }
+  [[nodiscard]] int textWidth(int width) const;
+  [[nodiscard]] QSize button() const;
 
   StartText* text_;
   QPushButton* example_;

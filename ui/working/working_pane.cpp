@@ -1,14 +1,17 @@
 #include "ui/working/working_pane.h"
 
+#include <QApplication>
 #include <QEvent>
 #include <QPainter>
 #include <QPointer>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <algorithm>
+#include <utility>
 
 #include "core/check/judgement.h"
 #include "core/words/sentences.h"
+#include "ui/theme/reveal.h"
 #include "ui/theme/text.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/finding_row.h"
@@ -27,6 +30,21 @@ constexpr double cardGap = 8;
 /// When flag and amount would leave less than this share of the height to the working, the amount scrolls
 /// with it.
 constexpr double leastWorkingShare = 0.45;
+
+/// In one column: what is pinned gets smaller letters beyond the one share of the height, and leaves the
+/// other to what scrolls, or else the amount scrolls as well.
+constexpr double mostPinnedShare = 0.5;
+constexpr double leastScrolledShare = 0.35;
+constexpr int leastPinned = 100;  // percent
+constexpr int zoomStep = 10;
+
+/// What takes the keyboard in it, in the order of Tab.
+QList<QWidget*> stopsIn(const QWidget& guest) {
+  QList<QWidget*> stops;
+  for (QWidget* one = guest.nextInFocusChain(); one != &guest; one = one->nextInFocusChain())
+    if (guest.isAncestorOf(one) && one->focusPolicy() != Qt::NoFocus) stops << one;
+  return stops;
+}
 
 }  // namespace
 
@@ -56,8 +74,10 @@ void WorkingPane::connectParts() {
 void WorkingPane::showEmpty() {
   empty_ = true;
   amount_->show(Worksheet{});  // and nothing of what stood there is left in it
+  for (FindingRow* row : std::exchange(findings_, {})) row->end();
+  for (StepCard* card : std::exchange(cards_, {})) card->end();
   start_->setVisible(true);
-  showParts(false);
+  if (!guest_) showParts(false);
   arrange();
 }
 
@@ -116,6 +136,8 @@ void WorkingPane::orderFocus() {
   QWidget* last = flag_;
   const auto next = [&](QWidget* widget) { setTabOrder(std::exchange(last, widget), widget); };
   for (QWidget* widget : amount_->focusOrder()) next(widget);
+  const QList<QWidget*> between = guest_ ? stopsIn(*guest_) : QList<QWidget*>();
+  if (!between.isEmpty()) last = between.last();
   for (FindingRow* row : findings_) next(row);
   for (StepCard* card : cards_) next(card);
 }
@@ -157,7 +179,27 @@ void WorkingPane::focusNeighbour(StepCard* card, int direction) {
   reveal(next);
 }
 
-void WorkingPane::reveal(QWidget* widget) { scroll_->ensureWidgetVisible(widget, 0, 8); }
+/// The keyboard goes as the eye does: flag, amount, guest, findings, steps.
+void WorkingPane::host(QWidget* guest) {
+  guest_ = guest;
+  start_->setParent(guest ? column_ : static_cast<QWidget*>(this));
+  start_->setVisible(empty_);
+  if (guest_) {
+    guest_->setParent(column_);
+    guest_->show();
+    QWidget* last = amount_->focusOrder().last();
+    for (QWidget* stop : stopsIn(*guest_)) setTabOrder(std::exchange(last, stop), stop);
+  } else {
+    applyScale();
+    showParts(!empty_);
+  }
+  orderFocus();
+  arrange();
+}
+
+void WorkingPane::followGuest() {
+  if (guest_) arrange();
+}
 
 void WorkingPane::setZoom(int percent) {
   const int wanted = std::clamp(percent, leastZoom, mostZoom);
@@ -200,6 +242,7 @@ void WorkingPane::showParts(bool visible) {
 /// with the program is laid out once, at its real width.
 void WorkingPane::arrange() {
   if (!isVisible()) return;
+  if (guest_) return arrangeOneColumn();
   if (empty_) return start_->setGeometry(rect());
   const int flagHigh = flag_->heightAt(width());
   flag_->setGeometry(0, 0, width(), flagHigh);
@@ -210,7 +253,8 @@ void WorkingPane::arrange() {
   const int top = inColumn ? flagHigh : flagHigh + amountHigh;
   scroll_->setGeometry(0, top, width(), std::max(0, height() - top));
   // room is kept for the scroll bar, so that its coming and going never lays out anew
-  arrangeColumn(width() - scroll_->verticalScrollBar()->sizeHint().width(), inColumn);
+  const int wide = width() - scroll_->verticalScrollBar()->sizeHint().width();
+  column_->resize(wide, arrangeColumn(wide, inColumn));
   showParts(true);
 }
 
@@ -224,15 +268,67 @@ void WorkingPane::moveAmount(bool intoColumn) {
   if (focused) focused->setFocus(Qt::OtherFocusReason);
 }
 
-void WorkingPane::arrangeColumn(int width, bool amountInColumn) {
-  const int gap = qRound(cardGap * zoom_ / 100.0);
+/// What has the keyboard in the guest: its field is not to move while one types.
+QWidget* WorkingPane::typedAt() const {
+  QWidget* focused = guest_ ? QApplication::focusWidget() : nullptr;
+  return focused && guest_->isAncestorOf(focused) ? focused : nullptr;
+}
+
+/// Flag and amount have letters as large as leave room for the rest, and never smaller than the usual ones.
+int WorkingPane::pin() {
+  for (int percent = zoom_;; percent -= zoomStep) {
+    flag_->setScale(percent / 100.0);
+    amount_->setScale(percent / 100.0);
+    const int high = flag_->heightAt(width()) + amount_->heightAt(width());
+    if (percent - zoomStep < leastPinned || high <= height() * mostPinnedShare) return high;
+  }
+}
+
+/// What appears above a field in which somebody types pushes nothing: the column is scrolled by as much, and
+/// where it cannot be, what is pinned keeps its height.
+void WorkingPane::arrangeOneColumn() {
+  QScrollBar* bar = scroll_->verticalScrollBar();
+  const int pinned = pin();
+  const bool inColumn = pinned > height() * (1 - leastScrolledShare);
+  moveAmount(inColumn);
+  const int flagHigh = flag_->heightAt(width());
+  int top = inColumn ? flagHigh : pinned;
+  int at = bar->value();
+  QWidget* typed = typedAt();
+  if (typed && scroll_->y() > 0) at += top - scroll_->y();
+  if (at < 0) top -= std::exchange(at, 0);
+  flag_->setGeometry(0, 0, width(), flagHigh);
+  if (!inColumn) amount_->setGeometry(0, flagHigh, width(), top - flagHigh);
+  scroll_->setGeometry(0, top, width(), std::max(0, height() - top));
+  const int wide = width() - bar->sizeHint().width();
+  const int high = arrangeColumn(wide, inColumn);
+  column_->resize(wide, std::max(high, at + scroll_->height()));
+  bar->setValue(at);
+  if (typed) reveal(typed);
+  showParts(true);
+}
+
+int WorkingPane::arrangeColumn(int width, bool amountInColumn) {
   int y = 0;
   if (amountInColumn) {
     const int high = amount_->heightAt(width);
     amount_->setGeometry(0, 0, width, high);
     y += high;
   }
-  y += gap / 2;
+  if (guest_) {
+    const int high = guest_->heightForWidth(width);
+    guest_->setGeometry(0, y, width, high);
+    y += high;
+  }
+  if (!empty_) return arrangeSteps(width, y);
+  const int high = start_->heightAt(width);
+  start_->setGeometry(0, y, width, high);
+  return y + high;
+}
+
+int WorkingPane::arrangeSteps(int width, int top) {
+  const int gap = qRound(cardGap * zoom_ / 100.0);
+  int y = top + gap / 2;
   for (FindingRow* row : findings_) {
     const int high = row->heightAt(width);
     row->setGeometry(0, y, width, high);
@@ -245,7 +341,7 @@ void WorkingPane::arrangeColumn(int width, bool amountInColumn) {
     card->setGeometry(gap, y, cardWidth, high);
     y += high + gap;
   }
-  column_->resize(width, y);
+  return y;
 }
 
 void WorkingPane::resizeEvent(QResizeEvent* event) {

@@ -37,6 +37,13 @@ class WorkingPane : public QWidget {
   /// Whether the empty pane offers the worked example.
   void offerExample(bool offered);
 
+  /// One column: under flag and amount, which stay in view, the guest stands above findings and steps and
+  /// scrolls with them; the start page stands below it. It is as high as it asks for at its width. Null: the
+  /// guest is gone, and may stand elsewhere.
+  void host(QWidget* guest);
+  /// To be told when the guest asks for another height.
+  void followGuest();
+
   /// Size of letters and drawings in percent, kept within 80 to 300.
   void setZoom(int percent);
   [[nodiscard]] int zoom() const { return zoom_; }
@@ -73,13 +80,17 @@ class WorkingPane : public QWidget {
   void applyScheme();
   void applyScale();
   void arrange();
-  void arrangeColumn(int width, bool amountInColumn);
+  void arrangeOneColumn();
+  int pin();
+  [[nodiscard]] QWidget* typedAt() const;
+  int arrangeColumn(int width, bool amountInColumn);
+  int arrangeSteps(int width, int top);
   void showParts(bool visible);
   void moveAmount(bool intoColumn);
   void activate(const QString& origin);
   void focusNeighbour(StepCard* card, int direction);
-  void reveal(QWidget* widget);
 
+  QWidget* guest_ = nullptr;
   StartPage* start_;
   FlagWidget* flag_;
   AmountWidget* amount_;

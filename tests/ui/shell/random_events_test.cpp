@@ -527,7 +527,7 @@ void RandomEventsTest::openEverythingOnce() {
     board->close();
   }
   const auto drawInEverySize = [&] {
-    for (int percent = leastZoom; percent <= mostZoom; percent += 10) {
+    for (int percent = leastTextSize; percent <= mostTextSize; percent += 10) {
       trigger("zoom-in");
       practice_->setZoom(percent);
       settled();
@@ -546,7 +546,7 @@ void RandomEventsTest::openEverythingOnce() {
     settled();
   }
   beginPractice();
-  while (settings_->zoom() > leastZoom) {
+  while (settings_->textSize() > leastTextSize) {
     trigger("zoom-out");
     settled();
   }

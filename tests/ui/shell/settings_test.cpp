@@ -13,8 +13,8 @@ class SettingsTest : public QObject {
  private Q_SLOTS:
   void startsWithNothingOffered();
   void keepsWhatWasSet();
-  void aDamagedZoomIsTheUsualOne_data();
-  void aDamagedZoomIsTheUsualOne();
+  void aDamagedTextSizeIsKeptWithinItsEnds_data();
+  void aDamagedTextSizeIsKeptWithinItsEnds();
 
  private:
   QString file() const { return folder_.filePath(QStringLiteral("settings.ini")); }
@@ -24,7 +24,7 @@ class SettingsTest : public QObject {
 void SettingsTest::startsWithNothingOffered() {
   const Settings settings(folder_.filePath(QStringLiteral("new.ini")));
   QCOMPARE(settings.unitSystem(), UnitSystem::none);
-  QCOMPARE(settings.zoom(), 100);
+  QCOMPARE(settings.textSize(), 100);
   QVERIFY(settings.geometry().isEmpty());
   QVERIFY(settings.rules().isEmpty());
 }
@@ -33,33 +33,33 @@ void SettingsTest::keepsWhatWasSet() {
   {
     Settings settings(file());
     settings.setUnitSystem(UnitSystem::household);
-    settings.setZoom(150);
+    settings.setTextSize(150);
     settings.setGeometry("place");
     settings.setRules(QStringLiteral("/ward/rules.json"));
   }
   const Settings settings(file());
   QCOMPARE(settings.unitSystem(), UnitSystem::household);
-  QCOMPARE(settings.zoom(), 150);
+  QCOMPARE(settings.textSize(), 150);
   QCOMPARE(settings.geometry(), QByteArray("place"));
   QCOMPARE(settings.rules(), QStringLiteral("/ward/rules.json"));
 }
 
-void SettingsTest::aDamagedZoomIsTheUsualOne_data() {
+void SettingsTest::aDamagedTextSizeIsKeptWithinItsEnds_data() {
   QTest::addColumn<QString>("kept");
   QTest::addColumn<int>("zoom");
   QTest::newRow("words") << "large" << 100;
-  QTest::newRow("too small") << "5" << leastZoom;
-  QTest::newRow("too large") << "9000" << mostZoom;
+  QTest::newRow("too small") << "5" << leastTextSize;
+  QTest::newRow("too large") << "9000" << mostTextSize;
 }
 
-void SettingsTest::aDamagedZoomIsTheUsualOne() {
+void SettingsTest::aDamagedTextSizeIsKeptWithinItsEnds() {
   QFETCH(QString, kept);
   QFETCH(int, zoom);
   {
     QSettings store(file(), QSettings::IniFormat);
     store.setValue(QStringLiteral("zoom"), kept);
   }
-  QCOMPARE(Settings(file()).zoom(), zoom);
+  QCOMPARE(Settings(file()).textSize(), zoom);
 }
 
 WARDCHALK_QT_CORE_TEST(SettingsTest)
