@@ -11,6 +11,7 @@
 #include "core/record/case_entry.h"
 #include "core/unit/print.h"
 #include "core/words/phrasebook.h"
+#include "core/words/sentences.h"
 
 namespace wardchalk {
 
@@ -170,6 +171,18 @@ std::string oldWeight(const HouseRules& rules) {
                     say(PhraseId::example_oldWeight, {{"age", printed(age)}}));
 }
 
+std::string silentReference(const HouseRules& rules) {
+  const Worksheet sheet =
+      worked(rules, {{path::dose, "80 mg/dose"}, {path::schedule, "every 12 h"}, {path::high, "84 mg/dose"}});
+  const Finding* finding = sheet.finding(FindingCode::scheduleUnknown);
+  return askedOrNot(finding && finding->severity == Severity::ask, say(PhraseId::example_silentReference));
+}
+
+std::string silentOrder(const HouseRules& rules) {
+  const Worksheet sheet = worked(rules, {{path::dose, "80 mg/dose"}, {path::high, "84 mg/dose"}});
+  return say(PhraseId::example_silentOrder, {{"verdict", verdictTitle(sheet)}});
+}
+
 std::string smallest(const HouseRules& rules) {
   return measured(rules, rules.smallestVolume.value * Number::ratio(8, 10));
 }
@@ -195,6 +208,8 @@ constexpr std::array examples = {
     Example{"ask_rounding_percent", roundingChange},
     Example{"bsa_differs_percent", charted},
     Example{"weight_older_than", oldWeight},
+    Example{"reference_schedule_missing", silentReference},
+    Example{"order_schedule_missing", silentOrder},
     Example{"many_units", manyUnits},
     Example{"smallest_volume", smallest},
     Example{"syringes", aboveOne},

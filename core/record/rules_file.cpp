@@ -32,6 +32,8 @@ Refusal withPath(Refusal refusal, std::string_view key) {
 
 constexpr std::array<std::string_view, 2> poundsWords = {"exact", "trade"};
 constexpr std::array<std::string_view, 2> roundToWords = {"marks", "decimals"};
+constexpr std::array<std::string_view, 2> referenceScheduleWords = {"ask", "note"};
+constexpr std::array<std::string_view, 2> orderScheduleWords = {"needed", "one-dose"};
 constexpr std::array<std::string_view, 2> syringeWords = {"oral", "injection"};
 
 /// One of a fixed list of words.
@@ -245,6 +247,8 @@ constexpr std::array ruleKeys = {
     RuleKey{"ask_rounding_percent", [](HouseRules& r, K k, V v) { return takePercent(r.askRoundingPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.askRoundingPercent); }, JsonValue::Kind::number},
     RuleKey{"bsa_differs_percent", [](HouseRules& r, K k, V v) { return takePercent(r.bsaDiffersPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.bsaDiffersPercent); }, JsonValue::Kind::number},
     RuleKey{"weight_older_than", [](HouseRules& r, K k, V v) { return takeAgeOrNone(r.weightOlderThan, k, v); }, [](JsonWriter& w, const HouseRules& r) { writeAgeOrNone(w, r.weightOlderThan); }},
+    RuleKey{"reference_schedule_missing", [](HouseRules& r, K k, V v) { return takeWord(r.referenceScheduleMissing, k, v, referenceScheduleWords); }, [](JsonWriter& w, const HouseRules& r) { w.text(referenceScheduleWords[static_cast<std::size_t>(r.referenceScheduleMissing)]); }},
+    RuleKey{"order_schedule_missing", [](HouseRules& r, K k, V v) { return takeWord(r.orderScheduleMissing, k, v, orderScheduleWords); }, [](JsonWriter& w, const HouseRules& r) { w.text(orderScheduleWords[static_cast<std::size_t>(r.orderScheduleMissing)]); }},
     RuleKey{"many_units", [](HouseRules& r, K k, V v) { return takeCount(r.manyUnits, k, v, 1, 100); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.manyUnits); }, JsonValue::Kind::number},
     RuleKey{"smallest_volume", [](HouseRules& r, K k, V v) { return takeVolume(r.smallestVolume.value, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(millilitres(r.smallestVolume.value)); }},
     RuleKey{"syringes", [](HouseRules& r, K k, V v) { return takeSyringes(r.syringes, k, v); }, writeSyringes},

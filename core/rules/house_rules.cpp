@@ -33,6 +33,8 @@ HouseRules makeClassroom() {
   rules.pounds = Pounds::trade;
   rules.kilogramDecimals = 2;
   rules.roundTo = RoundTo::decimals;
+  rules.referenceScheduleMissing = ReferenceScheduleMissing::note;
+  rules.orderScheduleMissing = OrderScheduleMissing::oneDose;
   return rules;
 }
 

@@ -16,6 +16,11 @@ enum class BsaFormula : std::uint8_t { mosteller, haycock, duBois, gehanGeorge }
 /// What an amount is rounded to: the marks of the device in hand, or decimals alone.
 enum class RoundTo : std::uint8_t { marks, decimals };
 
+/// What becomes of a reference that does not say how often, and of an order that does not (R15). The second
+/// values are a class's and not for a bedside.
+enum class ReferenceScheduleMissing : std::uint8_t { ask, note };
+enum class OrderScheduleMissing : std::uint8_t { needed, oneDose };
+
 /// Oral syringes never serve an injection, nor the other way round (T33).
 enum class SyringeKind : std::uint8_t { oral, injection };
 
@@ -35,14 +40,16 @@ struct HouseRules {
   BsaFormula bsaFormula = BsaFormula::mosteller;
   std::optional<int> bsaDecimals = 2;  ///< 2 to 4; none: all digits are kept (to 20 places)
   RoundTo roundTo = RoundTo::marks;
-  int volumeDecimalsBelow1Ml = 2;      ///< 0 to 4
-  int volumeDecimalsFrom1Ml = 1;       ///< 0 to 4
-  int rateDecimals = 1;                ///< 0 to 4
-  Number askBelowPercent{90};          ///< of the usual dose; below it the order is asked about
-  Number askRoundingPercent{5};        ///< change by rounding above which it is asked about
-  Number bsaDiffersPercent{5};         ///< charted against computed
+  int volumeDecimalsBelow1Ml = 2;                ///< 0 to 4
+  int volumeDecimalsFrom1Ml = 1;                 ///< 0 to 4
+  int rateDecimals = 1;                          ///< 0 to 4
+  Number askBelowPercent{90};                    ///< of the usual dose; below it the order is asked about
+  Number askRoundingPercent{5};                  ///< change by rounding above which it is asked about
+  Number bsaDiffersPercent{5};                   ///< charted against computed
   std::optional<MixedQuantity> weightOlderThan;  ///< a weight older than this is asked about; none: never
-  int manyUnits = 3;                   ///< more tablets, vials or syringes than this are asked about (T23)
+  ReferenceScheduleMissing referenceScheduleMissing = ReferenceScheduleMissing::ask;
+  OrderScheduleMissing orderScheduleMissing = OrderScheduleMissing::needed;
+  int manyUnits = 3;  ///< more tablets, vials or syringes than this are asked about (T23)
   Quantity smallestVolume{Number::ratio(1, 10), Unit::mL};  ///< less cannot be measured reliably (T34)
   std::vector<Syringe> syringes;                            ///< rising by what they hold within each kind
   int idleMinutes = 5;

@@ -385,7 +385,8 @@ std::string sentence(const Need& need) {
 std::string verdictTitle(const Worksheet& sheet) {
   switch (sheet.verdict) {
     case VerdictKind::safe:
-      return say(PhraseId::title_safe);
+      return say(sheet.finding(FindingCode::oneDoseJudged) ? PhraseId::title_safeOneDose
+                                                           : PhraseId::title_safe);
     case VerdictKind::ask:
       return say(PhraseId::title_ask);
     case VerdictKind::unsafe:

@@ -1,4 +1,4 @@
-"""The rules of arithmetic (R2 to R9, R13, R14, R18, R19, R21, R27) written again in fractions, from their text and from nothing else."""
+"""The rules of arithmetic (R2 to R9, R13, R14, R15, R18, R19, R21, R27) written again in fractions, from their text and from nothing else."""
 
 import unicodedata
 from fractions import Fraction as F
@@ -197,7 +197,13 @@ class Opinion:
         n = F(1) if once else written[1] if written else None
         if n is not None and "max_doses_per_day" in order:
             n = min(n, F(order["max_doses_per_day"]))
-        if schedule is None:
+        # R15
+        order_per_day = order["dose"].endswith("/day")
+        high_per_time = reference["high"].split("/")[-1] in ("day", "week")
+        self.one_dose = (schedule is None and self.house.get("order_schedule_missing") == "one-dose"
+                         and not order_per_day and not (high_per_time and own is None))
+        k = F(order["max_doses_per_day"]) if schedule is None and "max_doses_per_day" in order else None
+        if schedule is None and not self.one_dose:
             self.missing.add("schedule")
         as_needed = order.get("as_needed", False)
 
@@ -207,6 +213,7 @@ class Opinion:
 
         # R5
         amount, order_time, order_size = self.sized(order["dose"])
+        day_ordered = amount if order_time == "day" else None
         O = amount
         if order_time == "day":
             if n is None:
@@ -243,17 +250,17 @@ class Opinion:
                 S = W if own_once else W / max(7 * a, 1) if a is not None \
                     else W if once else W / max(7 * n, 1) if n is not None else None
         if time == "day" and own is None and n is not None and n < 2:
-            self.asks.add("division-unknown")
+            self.how_often("division-unknown")
         day_known = "max_per_day" in reference or (m is not None and m >= 2)
         if time == "dose" and own is None and written and not (n >= 1 and day_known):
-            self.asks.add("schedule-unknown")
+            self.how_often("schedule-unknown")
         self.compare_count(O, n, m, D, max_day, once, as_needed and "max_doses_per_day" not in order,
                            time == "day" and own is not None)
         if self.fewer is not None and O is not None:
             OD = O * self.fewer
         day = [x for x in (D, max_day) if x is not None]
         self.limit["day"] = min(day) if day else None
-        dose = [x for x in (S, max_dose, max_day if once else self.limit["day"]) if x is not None]
+        dose = [x for x in (S, max_dose, max_day if once or self.one_dose else self.limit["day"]) if x is not None]
         self.limit["dose"] = min(dose) if dose else None
         self.ordered = {"dose": O, "day": OD}
 
@@ -265,6 +272,18 @@ class Opinion:
         at_most("single", O, S)
         at_most("max-single", O, max_dose)
         at_most("max-daily", O if once else OD, max_day)
+        self.unscheduled = None
+        if schedule is None and max_day is not None:
+            if day_ordered is not None:
+                at_most("max-daily", day_ordered, max_day)
+            elif O is not None and k is not None:
+                at_most("max-daily", O * k, max_day)
+            elif O is not None and O > max_day:
+                at_most("max-daily", O, max_day)
+            else:
+                self.unscheduled = max_day
+        if schedule is None and k is not None and m is not None:
+            self.checks["max-doses"] = (k <= m, k / m)
         if not once:
             at_most("daily", OD, D)
             rarely = (written and written[1] < 1) or (b is not None and b < 1)
@@ -274,10 +293,14 @@ class Opinion:
             if written and own is not None:
                 inside = not own_once and (written[1] <= b if as_needed else a <= written[0] and written[1] <= b)
                 self.checks["schedule"] = (inside, None)
-        self.compare_low(O, n, S, D, W, time, low, max_dose, max_day, once, as_needed)
+        self.compare_low(O, n, S, D, W, time, low, max_dose, max_day, once, as_needed, b, own_once, k)
         self.compare_infusion(O)
         self.compare_unrounded(order_size, high_size)
         self.judge()
+
+    def how_often(self, code):
+        if self.house.get("reference_schedule_missing") != "note":
+            self.asks.add(code)
 
     def compare_count(self, O, n, m, D, max_day, once, is_open, day_shared):
         """R14: max-doses, and how many are counted of an order as needed that does not say."""
@@ -298,13 +321,27 @@ class Opinion:
             self.fewer = min(fit)
             self.asks.add("max-doses-open")
 
-    def compare_low(self, O, n, S, D, W, time, low, max_dose, max_day, once, as_needed):
+    def compare_low(self, O, n, S, D, W, time, low, max_dose, max_day, once, as_needed, b, own_once, k):
         reference = self.reference
         if reference.get("limit_only") or O is None:
             return
         if time != "dose" and (once or as_needed):
             return
         if ("max_per_dose" in reference and max_dose is None) or ("max_per_day" in reference and max_day is None):
+            return
+        if self.one_dose:
+            if time == "week":
+                return
+            shared = F(1) if time == "dose" or own_once else ceil1(b)
+            stated = "low" in reference
+            end = low if stated else (S if time == "dose" else D)
+            if end is None:
+                return
+            caps = [max_dose, max_day / (k or shared) if max_day is not None else None]
+            bound = min([end / shared] + [cap for cap in caps if cap is not None])
+            if not stated:
+                bound = bound * F(self.house.get("ask_below_percent", 90), 100)
+            self.checks["low"] = (O >= bound, O / bound)
             return
         if n is None and (time != "dose" or max_day is not None):
             return
@@ -419,7 +456,7 @@ class Opinion:
             again = share * dose / self.ordered["dose"]
             if (again < 1) if name == "low" else (again > 1):
                 return False
-        return True
+        return self.unscheduled is None or dose <= self.unscheduled
 
     def nearest(self, exact, step, strength, most_change):
         below = exact // step * step

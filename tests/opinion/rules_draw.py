@@ -143,7 +143,7 @@ def draw_case(draw):
     stock = draw_stock(draw, order, aim, order_unit)
     if draw.random() < 0.8:
         order["route"] = draw.choice(ORAL + ORAL + INJECTED + ("rectal",))
-    if draw.random() < 0.95:
+    if draw.random() < 0.88:
         order["schedule"] = schedule
     if draw.random() < 0.1:
         order["as_needed"] = True

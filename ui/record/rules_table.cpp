@@ -32,6 +32,12 @@ constexpr std::array decimals = {ChoiceWord{"0", CHOICE("whole mL")}, ChoiceWord
                                  ChoiceWord{"2", CHOICE("2 decimals")}, ChoiceWord{"3", CHOICE("3 decimals")},
                                  ChoiceWord{"4", CHOICE("4 decimals")}};
 
+constexpr std::array silentReferences = {ChoiceWord{"ask", CHOICE("asked about")},
+                                         ChoiceWord{"note", CHOICE("noted; for a class, not for a bedside")}};
+constexpr std::array silentOrders = {
+    ChoiceWord{"needed", CHOICE("not judged before it is entered")},
+    ChoiceWord{"one-dose", CHOICE("judged for one dose; for a class, not for a bedside")}};
+
 using G = RuleGroup;
 
 constexpr std::array table = {
@@ -57,6 +63,10 @@ constexpr std::array table = {
              LABEL("Ask when a charted body surface is off by more than, in percent"),
              {}},
     RuleSpec{"weight_older_than", G::asking, LABEL("Ask when the weight is older than (none: never)"), {}},
+    RuleSpec{"reference_schedule_missing", G::asking, LABEL("A reference that does not say how often is"),
+             silentReferences},
+    RuleSpec{"order_schedule_missing", G::asking, LABEL("An order that does not say how often is"),
+             silentOrders},
     RuleSpec{"many_units", G::asking, LABEL("Ask about more tablets, vials or syringes than"), {}},
     RuleSpec{"idle_minutes", G::screen, LABEL("Cover the entries after minutes without a key"), {}},
 };

@@ -64,6 +64,7 @@ bool isPerWeek(const Comparing& comparing) {
 
 void compareDaily(Comparing& comparing) {
   if (comparing.doses.once) return comparing.doesNotApply(CheckId::daily, WhyNot::onceOnly);
+  if (comparing.doses.oneDose) return comparing.notChecked(CheckId::daily, WhyNot::noOrderSchedule);
   if (isPerWeek(comparing)) return comparing.doesNotApply(CheckId::daily);
   if (!comparing.doses.orderedDay) return comparing.notChecked(CheckId::daily, WhyNot::missing);
   if (!comparing.limits.day) {
@@ -90,6 +91,7 @@ void comparePeriod(Comparing& comparing) {
   const auto& order = comparing.given.order.schedule;
   const auto& own = comparing.given.reference.schedule;
   if (comparing.doses.once) return comparing.doesNotApply(CheckId::period, WhyNot::onceOnly);
+  if (comparing.doses.oneDose) return comparing.notChecked(CheckId::period, WhyNot::noOrderSchedule);
   if (!isPerWeek(comparing) && !isLessThanDaily(order) && !isLessThanDaily(own))
     return comparing.doesNotApply(CheckId::period);
   if (!comparing.doses.ordered || !comparing.doses.n)
@@ -118,10 +120,36 @@ void compareMaxSingle(Comparing& comparing) {
                sideIn(comparing, Unit::dose, *comparing.limits.maxDose));
 }
 
+/// So many of the ordered doses; what they are in is said by the question.
+std::optional<Side> sideOfDoses(Comparing& comparing, int count) {
+  const Found& dose = *comparing.doses.ordered;
+  const Origin most = Origin::field(path::maxDosesPerDay);
+  return sideBy(comparing.notes, {{factorOf(dose), over1({Number(count), {Unit::dose}, most})}},
+                {{dose.amount.unit}, {}});
+}
+
+/// An order that does not say how often: its most doses are held against the day's maximum, or its day's
+/// total; else one dose alone can be too much, and none that is measured may be (R15).
+void compareUnscheduledDay(Comparing& comparing) {
+  const auto over = [&](std::optional<Side> left) {
+    compareUpper(comparing, CheckId::maxDaily, FindingCode::overMaxDaily, std::move(left),
+                 sideIn(comparing, Unit::day, *comparing.limits.maxDay));
+  };
+  const Doses& doses = comparing.doses;
+  if (doses.dayAsOrdered) return over(sideIn(comparing, Unit::day, *doses.dayAsOrdered));
+  if (!doses.ordered) return comparing.notChecked(CheckId::maxDaily, WhyNot::missing);
+  if (const auto& most = comparing.given.order.maxDosesPerDay) return over(sideOfDoses(comparing, *most));
+  const Number filled = doses.ordered->value() / comparing.limits.maxDay->value();
+  if (filled > Number(1)) return over(sideIn(comparing, Unit::dose, *doses.ordered));
+  comparing.notChecked(CheckId::maxDaily, WhyNot::noOrderSchedule);
+  comparing.checks.bounds.push_back({CheckId::maxDaily, Relation::atMost, filled});
+}
+
 void compareMaxDaily(Comparing& comparing) {
   if (!comparing.limits.maxDay)
     return comparing.notChecked(CheckId::maxDaily,
                                 whyNoMaximum(comparing, comparing.given.reference.maxPerDay));
+  if (!comparing.given.order.schedule) return compareUnscheduledDay(comparing);
   const std::optional<Found>& day =
       comparing.doses.once ? comparing.doses.ordered : comparing.doses.orderedDay;
   if (!day) return comparing.notChecked(CheckId::maxDaily, WhyNot::missing);

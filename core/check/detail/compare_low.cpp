@@ -7,11 +7,12 @@ namespace {
 /// What is compared with the low end: the dose, its total in a day or in a week, and the most the maxima let
 /// be given.
 struct Basis {
-  Number perDose;                          ///< doses that the compared value is made of
-  Unit per;                                ///< in which time, or a dose
-  std::optional<Found> high;               ///< the reference's high end on the same basis
-  std::optional<Found> most;               ///< the lowest of what the maxima allow; none when none is stated
-  StaticText mostFrom = path::maxPerDose;  ///< which maximum that is
+  Number perDose;                           ///< doses that the compared value is made of
+  Unit per;                                 ///< in which time, or a dose
+  std::optional<Found> high;                ///< the reference's high end on the same basis
+  std::optional<Found> most;                ///< the lowest of what the maxima allow; none when none is stated
+  StaticText mostFrom = path::maxPerDose;   ///< which maximum that is
+  std::optional<Found> low = std::nullopt;  ///< the reference's low end, where it is not on its own basis
 };
 
 /// The lower of two, either of which may be absent; of equal ones the first.
@@ -43,6 +44,23 @@ Basis perDoseBasis(Comparing& comparing) {
   return basis;
 }
 
+/// One dose of an order that does not say how often. A day's amount is shared among the most doses that the
+/// reference gives, and the day's maximum among the order's most doses, where it states them (R15).
+Basis oneDoseBasis(Comparing& comparing, bool perDay) {
+  const auto& own = comparing.given.reference.schedule;
+  const Number shared = perDay ? ceilAtLeastOne(own->most) : Number(1);
+  const Chain share{{dosesADay(shared, path::referenceSchedule).turned()}};
+  Basis basis{Number(1), Unit::dose, comparing.limits.dose, {}};
+  if (perDay) {
+    basis.high = rescaled(comparing, comparing.limits.day, share, Unit::dose);
+    basis.low = rescaled(comparing, comparing.limits.low, share, Unit::dose);
+  }
+  const auto& most = comparing.given.order.maxDosesPerDay;
+  const Chain day = most ? Chain{{dosesADay(Number(*most), path::maxDosesPerDay).turned()}} : share;
+  lowerMaxima(basis, comparing.limits.maxDose, rescaled(comparing, comparing.limits.maxDay, day, Unit::dose));
+  return basis;
+}
+
 Basis perDayBasis(Comparing& comparing) {
   const Number times = larger(*comparing.doses.n, Number(1));
   Basis basis{times, Unit::day, comparing.limits.day, {}};
@@ -64,7 +82,8 @@ Basis perWeekBasis(Comparing& comparing) {
 bool maximumUnknown(const Comparing& comparing) {
   const Reference& reference = comparing.given.reference;
   if (reference.maxPerDose && !comparing.limits.maxDose) return true;
-  return reference.maxPerDay && (!comparing.limits.maxDay || !comparing.doses.n);
+  const bool countKnown = comparing.doses.n || comparing.doses.oneDose;
+  return reference.maxPerDay && (!comparing.limits.maxDay || !countKnown);
 }
 
 /// Whether the sides of the comparison say what they are per: a week must not be taken for a day. What is in
@@ -85,9 +104,10 @@ struct Bound {
 
 /// The reference's own low end, or what the maxima allow where that is less.
 std::optional<Bound> statedBound(Comparing& comparing, const Basis& basis) {
-  if (!comparing.limits.low) return std::nullopt;
-  const std::optional<Found>& lower = lowerOf(comparing.limits.low, basis.most);
-  const bool capped = &lower != &comparing.limits.low;
+  const std::optional<Found>& low = basis.low ? basis.low : comparing.limits.low;
+  if (!low) return std::nullopt;
+  const std::optional<Found>& lower = lowerOf(low, basis.most);
+  const bool capped = &lower != &low;
   std::optional<Found> compared = comparedOn(comparing, basis, *lower);
   if (!compared) return std::nullopt;
   if (capped) compared->origin = Origin::field(basis.mostFrom);
@@ -174,10 +194,13 @@ void compareLow(Comparing& comparing) {
   const auto& high = comparing.given.reference.high;
   if (comparing.doses.isRate) return;  // compared as a rate
   const bool perTime = high && (high->perTime == PerTime::day || high->perTime == PerTime::week);
-  if (perTime && comparing.doses.once) return comparing.doesNotApply(CheckId::low, WhyNot::onceOnly);
+  const bool perWeek = high && high->perTime == PerTime::week;
+  if (perTime && (comparing.doses.once || (comparing.doses.oneDose && perWeek)))
+    return comparing.doesNotApply(CheckId::low, WhyNot::onceOnly);
   if (perTime && comparing.given.order.asNeeded)
     return comparing.doesNotApply(CheckId::low, WhyNot::asNeeded);
   if (const auto why = whyNotMade(comparing)) return comparing.notChecked(CheckId::low, *why);
+  if (comparing.doses.oneDose) return compareWith(comparing, oneDoseBasis(comparing, perTime));
   if (!perTime) return compareWith(comparing, perDoseBasis(comparing));
   if (!comparing.doses.n) return comparing.notChecked(CheckId::low, WhyNot::missing);
   compareWith(comparing, high->perTime == PerTime::day ? perDayBasis(comparing) : perWeekBasis(comparing));

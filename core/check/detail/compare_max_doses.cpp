@@ -20,6 +20,8 @@ bool compareCounts(Comparing& comparing, const MostDoses& ordered, const MostDos
 
 /// What the order gives in 24 h at most, whole doses and at least one.
 MostDoses orderedCount(const Comparing& comparing) {
+  if (!comparing.doses.n)
+    return {Number(*comparing.given.order.maxDosesPerDay), Origin::field(path::maxDosesPerDay)};
   return {ceilAtLeastOne(*comparing.doses.n), Origin::field(comparing.doses.nFrom)};
 }
 
@@ -50,11 +52,12 @@ void compareOpen(Comparing& comparing) {
 void compareStated(Comparing& comparing) {
   const std::optional<MostDoses>& most = comparing.limits.mostDoses;
   if (!most) return comparing.notChecked(CheckId::maxDoses, WhyNot::noMaximum);
-  if (!comparing.doses.n) return comparing.notChecked(CheckId::maxDoses, WhyNot::missing);
+  if (!comparing.doses.n && !comparing.given.order.maxDosesPerDay)
+    return comparing.notChecked(CheckId::maxDoses, WhyNot::noOrderSchedule);
   const MostDoses ordered = orderedCount(comparing);
   if (compareCounts(comparing, ordered, *most)) return;
   comparing.notes.tell(
-      FindingCode::overMaxDoses, comparing.doses.nFrom,
+      FindingCode::overMaxDoses, comparing.doses.n ? comparing.doses.nFrom : path::maxDosesPerDay,
       {{"ordered", Quantity{ordered.count, Unit::dose}}, {"limit", Quantity{most->count, Unit::dose}}},
       CheckId::maxDoses);
 }

@@ -23,7 +23,9 @@ void compareWithReference(Comparing& comparing) {
   const auto& order = comparing.given.order.schedule;
   const auto& reference = comparing.given.reference.schedule;
   if (comparing.doses.once) return comparing.doesNotApply(CheckId::schedule, WhyNot::onceOnly);
-  if (!order) return comparing.notChecked(CheckId::schedule, WhyNot::missing);
+  if (!order)
+    return comparing.notChecked(CheckId::schedule,
+                                comparing.doses.oneDose ? WhyNot::noOrderSchedule : WhyNot::missing);
   if (!reference) return comparing.notChecked(CheckId::schedule, WhyNot::noSchedule);
   if (order->isContinuous() != reference->isContinuous())
     return comparing.notChecked(CheckId::schedule, WhyNot::missing);
@@ -37,6 +39,13 @@ void compareWithReference(Comparing& comparing) {
   if (!inside) tellScheduleDiffers(comparing, *order, *reference);
 }
 
+void askHowOften(Comparing& comparing, FindingCode code) {
+  Finding& finding =
+      comparing.notes.tell(code, path::referenceSchedule, {{"ordered", *comparing.given.order.schedule}});
+  if (comparing.rules.referenceScheduleMissing == ReferenceScheduleMissing::note)
+    finding.severity = Severity::note;
+}
+
 /// A dose that is repeated under a reference that says nothing of how often (R6).
 void askForSchedule(Comparing& comparing) {
   const Reference& reference = comparing.given.reference;
@@ -45,10 +54,9 @@ void askForSchedule(Comparing& comparing) {
   const bool perDose = reference.high->perTime == PerTime::dose;
   const bool severalAllowed = comparing.limits.mostDoses && comparing.limits.mostDoses->count >= Number(2);
   const bool daysTotalKnown = *comparing.doses.n >= Number(1) && (reference.maxPerDay || severalAllowed);
-  if (perDose && order->isRepeated() && !daysTotalKnown)
-    comparing.notes.tell(FindingCode::scheduleUnknown, path::referenceSchedule, {{"ordered", *order}});
+  if (perDose && order->isRepeated() && !daysTotalKnown) askHowOften(comparing, FindingCode::scheduleUnknown);
   if (reference.high->perTime == PerTime::day && *comparing.doses.n < Number(2))
-    comparing.notes.tell(FindingCode::divisionUnknown, path::referenceSchedule, {{"ordered", *order}});
+    askHowOften(comparing, FindingCode::divisionUnknown);
 }
 
 }  // namespace

@@ -18,12 +18,14 @@ struct Doses {
   bool once = false;
   bool isRate = false;
   bool open = false;             ///< repeated as needed, and the order does not say how many in 24 h at most
+  bool oneDose = false;          ///< nobody says how often, and the house judges one dose (R15)
   std::optional<Number> n;       ///< most doses a day, capped
   StaticText nFrom;              ///< the entry that says so: the schedule, or the order's most doses
   std::optional<Chain> chain;    ///< the order for this child, per dose or per day
   std::optional<Unit> unit;      ///< the drug unit that everything is shown in
   std::optional<Found> ordered;  ///< one dose
-  std::optional<Found> orderedDay;  ///< the most given in 24 h
+  std::optional<Found> dayAsOrdered;  ///< of an order per day, though nobody says in how many doses
+  std::optional<Found> orderedDay;    ///< the most given in 24 h
   /// Of an open order: how many doses at most the reference leaves room for in 24 h, as far as that is known
   /// (R14).
   std::optional<MostDoses> fitting;

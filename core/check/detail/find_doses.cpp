@@ -131,6 +131,7 @@ void findFromDay(Notebook& notes, Doses& doses, const Limits& limits, Chain chai
   doses.orderedDay =
       notes.solveStep(Section::ordered, StepId::orderedDay, std::move(chain), {{unit}, {Unit::day}});
   if (!doses.n) {
+    doses.dayAsOrdered = std::move(doses.orderedDay);
     doses.orderedDay.reset();  // how much is given in 24 h hangs on the schedule
     return;
   }
@@ -138,6 +139,19 @@ void findFromDay(Notebook& notes, Doses& doses, const Limits& limits, Chain chai
   Chain dose{{factorOf(*doses.orderedDay), dosesADay(ceilAtLeastOne(*doses.n), path::schedule).turned()}};
   doses.ordered =
       notes.solveStep(Section::ordered, StepId::orderedDose, std::move(dose), {{unit}, {Unit::dose}});
+}
+
+/// Whether an order that does not say how often may be judged for one dose: not where a day's or a week's
+/// amount would have to be divided, and nothing says by how many (R15).
+bool isJudgedForOneDose(const Notebook& notes, const Doses& doses) {
+  const Order& order = notes.given.order;
+  const Reference& reference = notes.given.reference;
+  if (order.schedule || doses.isRate || notes.rules.orderScheduleMissing != OrderScheduleMissing::oneDose)
+    return false;
+  const auto isShared = [](const std::optional<DoseAmount>& dose) {
+    return dose && (dose->perTime == PerTime::day || dose->perTime == PerTime::week);
+  };
+  return !isShared(order.dose) && (!isShared(reference.high) || reference.schedule);
 }
 
 /// How often, and in which unit.
@@ -154,7 +168,8 @@ Doses scheduled(Notebook& notes) {
     capDoses(notes, doses);
   }
   if (!order.dose) notes.need(path::dose, Need::For::verdict);
-  if (!order.schedule && !doses.isRate) notes.need(path::schedule, Need::For::verdict);
+  doses.oneDose = isJudgedForOneDose(notes, doses);
+  if (!order.schedule && !doses.isRate && !doses.oneDose) notes.need(path::schedule, Need::For::verdict);
   return doses;
 }
 

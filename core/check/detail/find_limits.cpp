@@ -204,7 +204,7 @@ Limits findLimits(Notebook& notes, const Size& size, const Doses& doses) {
           reference.low && reference.low->perTime == PerTime::day);
   limits.maxDose = maximumOf(notes, size, doses, reference.maxPerDose, path::maxPerDose, StepId::maxDose);
   limits.maxDay = maximumOf(notes, size, doses, reference.maxPerDay, path::maxPerDay, StepId::maxDay);
-  keepLowest(limits, doses.once);
+  keepLowest(limits, doses.once || doses.oneDose);
   noteCaps(notes, limits);
   return limits;
 }

@@ -50,16 +50,27 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"weight_older_than", "none", "A weight is not asked about however old it is."},
         Row{"weight_older_than", "3 month", "A weight of 92 days ago: asked about."},
         Row{"weight_older_than", "1 week", "A weight of 8 days ago: asked about."},
+        Row{"reference_schedule_missing", "ask",
+            "80 mg every 12 h where the reference says 84 mg in one dose: asked about."},
+        Row{"reference_schedule_missing", "note",
+            "80 mg every 12 h where the reference says 84 mg in one dose: not asked about."},
+        Row{"order_schedule_missing", "needed",
+            "80 mg ordered without how often, where 84 mg in one dose are safe: NO VERDICT: enter how often "
+            "it is ordered."},
+        Row{"order_schedule_missing", "one-dose",
+            "80 mg ordered without how often, where 84 mg in one dose are safe: SAFE for one dose, by this "
+            "reference."},
         Row{"many_units", "3", "3 tablets: not asked about. 4 tablets: asked about."},
         Row{"smallest_volume", "0.1 mL", "0.08 mL is asked about: too small to measure."},
         Row{"idle_minutes", "5", "After 5 minutes without a key the entries are covered."},
         Row{"idle_minutes", "1", "After 1 minute without a key the entries are covered."}));
 
 TEST(RuleExamples, standForEveryRuleThatReckons) {
-  for (const char* key : {"pounds", "kilogram_decimals", "bsa_formula", "bsa_decimals", "round_to",
-                          "volume_decimals_below_1_mL", "volume_decimals_from_1_mL", "rate_decimals",
-                          "ask_below_percent", "ask_rounding_percent", "bsa_differs_percent",
-                          "weight_older_than", "many_units", "smallest_volume", "syringes", "idle_minutes"})
+  for (const char* key :
+       {"pounds", "kilogram_decimals", "bsa_formula", "bsa_decimals", "round_to",
+        "volume_decimals_below_1_mL", "volume_decimals_from_1_mL", "rate_decimals", "ask_below_percent",
+        "ask_rounding_percent", "bsa_differs_percent", "weight_older_than", "reference_schedule_missing",
+        "order_schedule_missing", "many_units", "smallest_volume", "syringes", "idle_minutes"})
     EXPECT_FALSE(ruleExample(key, exactRules()).empty()) << key;
   EXPECT_TRUE(ruleExample("name", exactRules()).empty());
 }

@@ -31,16 +31,20 @@ TEST(ExactRules, areTheDocumentedDefaults) {
   EXPECT_EQ(rules.agreedOn, "");
 }
 
-TEST(ClassroomRules, differFromExactOnesInThreeThings) {
+TEST(ClassroomRules, differFromExactOnesInFiveThings) {
   HouseRules rules = classroomRules();
   EXPECT_EQ(rules.name, "classroom");
   EXPECT_EQ(rules.pounds, Pounds::trade);
   EXPECT_EQ(rules.kilogramDecimals, 2);
   EXPECT_EQ(rules.roundTo, RoundTo::decimals);
+  EXPECT_EQ(rules.referenceScheduleMissing, ReferenceScheduleMissing::note);
+  EXPECT_EQ(rules.orderScheduleMissing, OrderScheduleMissing::oneDose);
   rules.name = "exact";
   rules.pounds = Pounds::exact;
   rules.kilogramDecimals.reset();
   rules.roundTo = RoundTo::marks;
+  rules.referenceScheduleMissing = ReferenceScheduleMissing::ask;
+  rules.orderScheduleMissing = OrderScheduleMissing::needed;
   EXPECT_EQ(rules, exactRules());
 }
 
