@@ -105,7 +105,7 @@ QString verdictSpoken(const BoardStory& story) {
     for (const QuestionWords& ask : words.asks) said << held(askLine(ask));
   } else {
     said << fromCore(words.measure + ' ' + words.dose);
-    for (const std::string& line : {words.none, words.when, words.run, words.label}) said << fromCore(line);
+    for (const std::string& line : {words.none, words.when, words.prepare, words.run, words.label}) said << fromCore(line);
   }
   said.removeIf([](const QString& line) { return line.trimmed().isEmpty(); });
   return said.join(QStringLiteral(". ")).replace(QStringLiteral(".. "), QStringLiteral(". "));

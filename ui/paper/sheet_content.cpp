@@ -106,6 +106,7 @@ class ContentBuilder {
     };
     line(amount_.when, amount_.label);
     line(amount_.device, amount_.rounding);
+    line(amount_.prepare, {});
     line(amount_.run, {});
   }
 

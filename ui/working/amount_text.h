@@ -33,6 +33,7 @@ class AmountText : public SpokenWidget {
   QString done_;
   QString measure_;
   QString dose_;
+  QString prepare_;
   QString run_;
   QString label_;
   QString device_;
