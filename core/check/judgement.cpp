@@ -38,6 +38,8 @@ namespace {
 /// Whether the check makes an order unsafe when it is outside.
 bool forbids(const Worksheet& sheet, CheckId id) {
   if (id == CheckId::maxDoses) return sheet.finding(FindingCode::overMaxDoses) != nullptr;
+  const bool graced = id == CheckId::single || id == CheckId::daily || id == CheckId::period;
+  if (graced && sheet.finding(FindingCode::overWithinGrace)) return false;
   return isUpperLimit(id) || id == CheckId::concentration || id == CheckId::infusionTime ||
          id == CheckId::infusionRate;
 }

@@ -37,6 +37,7 @@ void judge(Worksheet& sheet, Notebook& notes, const Facts& facts) {
   Checks checks = makeChecks(notes, facts);
   askForOldWeight(notes);
   judgeSizeDoubts(notes);
+  allowGrace(notes, checks);
   findSlips(notes, facts, checks);
   noteRounding(notes, facts, checks);
   noteTheRest(notes, facts);

@@ -171,6 +171,17 @@ std::string oldWeight(const HouseRules& rules) {
                     say(PhraseId::example_oldWeight, {{"age", printed(age)}}));
 }
 
+std::string grace(const HouseRules& rules) {
+  if (rules.gracePercent.isZero()) return say(PhraseId::example_noGrace);
+  const Number order = Number(100) + rules.gracePercent;
+  const Worksheet sheet = worked(rules, {{path::dose, milligrams(order) + "/dose"},
+                                         {path::schedule, "every 12 h"},
+                                         {path::high, "100 mg/dose"},
+                                         {path::referenceSchedule, "every 12 h"}});
+  const std::string what = say(PhraseId::example_over, {{"order", milligrams(order)}, {"limit", "100 mg"}});
+  return askedOrNot(sheet.finding(FindingCode::overWithinGrace) != nullptr, what);
+}
+
 std::string silentReference(const HouseRules& rules) {
   const Worksheet sheet =
       worked(rules, {{path::dose, "80 mg/dose"}, {path::schedule, "every 12 h"}, {path::high, "84 mg/dose"}});
@@ -208,6 +219,7 @@ constexpr std::array examples = {
     Example{"ask_rounding_percent", roundingChange},
     Example{"bsa_differs_percent", charted},
     Example{"weight_older_than", oldWeight},
+    Example{"grace_percent", grace},
     Example{"reference_schedule_missing", silentReference},
     Example{"order_schedule_missing", silentOrder},
     Example{"many_units", manyUnits},

@@ -77,12 +77,13 @@ Result<Done> takeCountOrNone(std::optional<int>& into, std::string_view key, con
   return taken;
 }
 
-Result<Done> takePercent(Number& into, std::string_view key, const JsonValue& value) {
+Result<Done> takePercent(Number& into, std::string_view key, const JsonValue& value, int most = 100) {
   if (value.kind != JsonValue::Kind::number)
     return refuse(RefusalCode::typeWrong, key, value.text, "a number");
   const Result<Number> read = readDecimal(value.text);
   if (!read) return withPath(read.refusal(), key);
-  if (*read > Number(100)) return refuse(RefusalCode::valueOutOfRange, key, value.text, "0 to 100");
+  if (*read > Number(most))
+    return refuse(RefusalCode::valueOutOfRange, key, value.text, "0 to " + std::to_string(most));
   into = *read;
   return Done{};
 }
@@ -244,9 +245,10 @@ constexpr std::array ruleKeys = {
     RuleKey{"volume_decimals_from_1_mL", [](HouseRules& r, K k, V v) { return takeCount(r.volumeDecimalsFrom1Ml, k, v, 0, 4); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.volumeDecimalsFrom1Ml); }, JsonValue::Kind::number},
     RuleKey{"rate_decimals", [](HouseRules& r, K k, V v) { return takeCount(r.rateDecimals, k, v, 0, 4); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.rateDecimals); }, JsonValue::Kind::number},
     RuleKey{"ask_below_percent", [](HouseRules& r, K k, V v) { return takePercent(r.askBelowPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.askBelowPercent); }, JsonValue::Kind::number},
-    RuleKey{"ask_rounding_percent", [](HouseRules& r, K k, V v) { return takePercent(r.askRoundingPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.askRoundingPercent); }, JsonValue::Kind::number},
+    RuleKey{"ask_rounding_percent", [](HouseRules& r, K k, V v) { return takePercent(r.askRoundingPercent, k, v, 10); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.askRoundingPercent); }, JsonValue::Kind::number},
     RuleKey{"bsa_differs_percent", [](HouseRules& r, K k, V v) { return takePercent(r.bsaDiffersPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.bsaDiffersPercent); }, JsonValue::Kind::number},
     RuleKey{"weight_older_than", [](HouseRules& r, K k, V v) { return takeAgeOrNone(r.weightOlderThan, k, v); }, [](JsonWriter& w, const HouseRules& r) { writeAgeOrNone(w, r.weightOlderThan); }},
+    RuleKey{"grace_percent", [](HouseRules& r, K k, V v) { return takePercent(r.gracePercent, k, v, 10); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.gracePercent); }, JsonValue::Kind::number},
     RuleKey{"reference_schedule_missing", [](HouseRules& r, K k, V v) { return takeWord(r.referenceScheduleMissing, k, v, referenceScheduleWords); }, [](JsonWriter& w, const HouseRules& r) { w.text(referenceScheduleWords[static_cast<std::size_t>(r.referenceScheduleMissing)]); }},
     RuleKey{"order_schedule_missing", [](HouseRules& r, K k, V v) { return takeWord(r.orderScheduleMissing, k, v, orderScheduleWords); }, [](JsonWriter& w, const HouseRules& r) { w.text(orderScheduleWords[static_cast<std::size_t>(r.orderScheduleMissing)]); }},
     RuleKey{"many_units", [](HouseRules& r, K k, V v) { return takeCount(r.manyUnits, k, v, 1, 100); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.manyUnits); }, JsonValue::Kind::number},

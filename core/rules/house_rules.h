@@ -47,6 +47,7 @@ struct HouseRules {
   Number askRoundingPercent{5};                  ///< change by rounding above which it is asked about
   Number bsaDiffersPercent{5};                   ///< charted against computed
   std::optional<MixedQuantity> weightOlderThan;  ///< a weight older than this is asked about; none: never
+  Number gracePercent{0};  ///< 0 to 10: over a reference by no more than this is asked about (T19)
   ReferenceScheduleMissing referenceScheduleMissing = ReferenceScheduleMissing::ask;
   OrderScheduleMissing orderScheduleMissing = OrderScheduleMissing::needed;
   int manyUnits = 3;  ///< more tablets, vials or syringes than this are asked about (T23)

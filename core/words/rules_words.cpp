@@ -81,6 +81,8 @@ std::vector<std::string> rulesWords(const Worksheet& sheet) {
   lines.push_back(thresholdRule(sheet));
   if (rules.weightOlderThan)
     lines.push_back(say(PhraseId::rule_oldWeight, {{"age", printed(*rules.weightOlderThan)}}));
+  if (!rules.gracePercent.isZero())
+    lines.push_back(say(PhraseId::rule_grace, {{"percent", show(rules.gracePercent).text}}));
   if (rules.referenceScheduleMissing == ReferenceScheduleMissing::note)
     lines.push_back(say(PhraseId::rule_silentReference));
   if (rules.orderScheduleMissing == OrderScheduleMissing::oneDose)

@@ -191,6 +191,29 @@ std::string bandOf(const Finding& finding) {
   return band ? bandInWords(*band) : std::string();
 }
 
+/// Each total that is over within the grace: "105 mg in one dose where 100 mg is safe (over by 5 %); …"
+std::string gracedList(const Finding& finding) {
+  struct Part {
+    std::string_view name;
+    PhraseId phrase;
+  };
+  std::string list;
+  for (const Part& part : {Part{"single", PhraseId::grace_single}, Part{"daily", PhraseId::grace_daily},
+                           Part{"period", PhraseId::grace_period}}) {
+    const auto text = [&](std::string_view of) {
+      const std::string name = std::string(part.name).append(of);
+      for (const Argument& argument : finding.arguments)
+        if (argument.name == name) return argumentText(argument);
+      return std::string();
+    };
+    if (text("").empty()) continue;
+    list.append(list.empty() ? "" : "; ");
+    list.append(
+        say(part.phrase, {{"ordered", text("")}, {"limit", text("_limit")}, {"over", text("_over")}}));
+  }
+  return list;
+}
+
 /// Fillings that are words of ours and not figures.
 std::vector<Filling> wordFillings(const Finding& finding) {
   if (finding.code == FindingCode::scheduleDiffers)
@@ -202,6 +225,7 @@ std::vector<Filling> wordFillings(const Finding& finding) {
             {"route", routeWord(finding, "route")}};
   if (finding.code == FindingCode::belowLow || finding.code == FindingCode::belowUsual)
     return {{"when", timeOfLow(finding)}};
+  if (finding.code == FindingCode::overWithinGrace) return {{"list", gracedList(finding)}};
   if (finding.code == FindingCode::manyUnits) return {{"what", countedText(finding)}};
   if (finding.code == FindingCode::bsaDiffers) return {{"decides", decidesText(finding)}};
   if (finding.code == FindingCode::sizeImplausible) return implausibleFillings(finding);

@@ -187,6 +187,7 @@ TEST(StableIds, findingsBySeverity) {
         "bsa-differs",
         "strength-differs",
         "final-smaller-than-diluent",
+        "over-within-grace",
         "below-low",
         "below-usual",
         "schedule-differs",

@@ -1,4 +1,4 @@
-"""The rules of arithmetic (R2 to R9, R13, R14, R15, R18, R19, R21, R27) written again in fractions, from their text and from nothing else."""
+"""The rules of arithmetic (R2 to R9, R13, R14, R15, R16, R18, R19, R21, R27) written again in fractions, from their text and from nothing else."""
 
 import unicodedata
 from fractions import Fraction as F
@@ -72,7 +72,7 @@ class Opinion:
         arithmetic; what they say is taken from the program, and what follows from it is worked here."""
         self.child, self.order, self.reference = case["child"], case["order"], case["reference"]
         self.stock, self.infusion = case.get("stock"), case.get("infusion", {})
-        self.remedy, self.needs = None, set()
+        self.remedy, self.needs, self.graced = None, set(), {}
         self.give = None
         self.house = house
         self.asks, self.undecided = set(), set()
@@ -450,7 +450,11 @@ class Opinion:
     # R9
     def keeps(self, dose):
         """Whether every check that the ordered dose meets is met by this one; each side grows with the dose."""
+        if self.graced and dose > self.ordered["dose"]:
+            return False
         for name, (within, share) in self.checks.items():
+            if name in self.graced and share * dose / self.ordered["dose"] > self.graced[name]:
+                return False
             if share is None or not within or name == "max-doses":
                 continue
             again = share * dose / self.ordered["dose"]
@@ -518,6 +522,18 @@ class Opinion:
             self.asks.add("below-low" if "low" in self.reference else "below-usual")
         if "schedule" in outside:
             self.asks.add("schedule-differs")
+        # R16
+        grace = 1 + F(str(self.house.get("grace_percent", 0))) / 100
+        graced = {"single", "daily", "period"} & outside
+        unsafe = outside & {"single", "daily", "period", "max-single", "max-daily", "max-doses", "concentration",
+                            "infusion-time", "infusion-rate"}
+        if "max-doses-open" in self.asks:
+            unsafe = unsafe - {"max-doses"}
+        in_doubt = (self.asks | self.undecided) & set(DOUBTS[:6])
+        if (grace > 1 and graced and unsafe == graced and not in_doubt and not self.reference.get("limit_only")
+                and all(self.checks[name][1] <= grace for name in graced)):
+            self.asks.add("over-within-grace")
+            self.graced, outside = {name: grace for name in graced}, outside - graced
         if self.undecided:
             self.verdict = "undecided"
         elif self.other:

@@ -1,4 +1,4 @@
-"""The rules of arithmetic (R2 to R9, R13, R14, R15, R18, R19, R21, R27) a second time, in Python's fractions, against the console program.
+"""The rules of arithmetic (R2 to R9, R13, R14, R15, R16, R18, R19, R21, R27) a second time, in Python's fractions, against the console program.
 
 Written from the text of the rules and from nothing else. Draws cases of the common kinds (per dose, day and week; per
 kg, per m2 and flat; schedules, maxima, low ends, as needed, once, caps, charted surface; liquids, tablets, orders in
@@ -25,7 +25,7 @@ HOUSES = [
     {"pounds": "trade", "kilogram_decimals": 2, "round_to": "decimals",
      "reference_schedule_missing": "note", "order_schedule_missing": "one-dose"},
     {"kilogram_decimals": 1, "bsa_decimals": 3, "ask_below_percent": 80, "weight_older_than": "3 month"},
-    {"pounds": "trade", "bsa_decimals": "none", "bsa_differs_percent": 2},
+    {"pounds": "trade", "bsa_decimals": "none", "bsa_differs_percent": 2, "grace_percent": 2.5},
 ]
 
 SIZE_FINDINGS = ("size-implausible", "weight-unlikely", "height-unlikely", "weight-unlikely-for-height")

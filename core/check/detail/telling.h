@@ -13,6 +13,9 @@ void askForOldWeight(Notebook& notes);
 void judgeSizeDoubts(Notebook& notes);
 /// Asks about slips that would explain an amount out of range.
 void findSlips(Notebook& notes, const Facts& facts, const Checks& checks);
+/// Asks, in place of forbidding, about an order that is over the reference alone and within the house's grace
+/// (R16).
+void allowGrace(Notebook& notes, Checks& checks);
 /// What to change of how it is prepared, where nothing else is unsafe or keeps it from being judged.
 [[nodiscard]] std::optional<Remedy> findRemedy(Notebook& notes, const Facts& facts, const Checks& checks);
 /// Tells where rounding or conversion decides.

@@ -50,6 +50,9 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"weight_older_than", "none", "A weight is not asked about however old it is."},
         Row{"weight_older_than", "3 month", "A weight of 92 days ago: asked about."},
         Row{"weight_older_than", "1 week", "A weight of 8 days ago: asked about."},
+        Row{"grace_percent", "0", "Any dose over the reference is unsafe."},
+        Row{"grace_percent", "5", "105 mg ordered where no more than 100 mg is safe: asked about."},
+        Row{"grace_percent", "2.5", "102.5 mg ordered where no more than 100 mg is safe: asked about."},
         Row{"reference_schedule_missing", "ask",
             "80 mg every 12 h where the reference says 84 mg in one dose: asked about."},
         Row{"reference_schedule_missing", "note",
@@ -69,8 +72,9 @@ TEST(RuleExamples, standForEveryRuleThatReckons) {
   for (const char* key :
        {"pounds", "kilogram_decimals", "bsa_formula", "bsa_decimals", "round_to",
         "volume_decimals_below_1_mL", "volume_decimals_from_1_mL", "rate_decimals", "ask_below_percent",
-        "ask_rounding_percent", "bsa_differs_percent", "weight_older_than", "reference_schedule_missing",
-        "order_schedule_missing", "many_units", "smallest_volume", "syringes", "idle_minutes"})
+        "ask_rounding_percent", "bsa_differs_percent", "weight_older_than", "grace_percent",
+        "reference_schedule_missing", "order_schedule_missing", "many_units", "smallest_volume", "syringes",
+        "idle_minutes"})
     EXPECT_FALSE(ruleExample(key, exactRules()).empty()) << key;
   EXPECT_TRUE(ruleExample("name", exactRules()).empty());
 }
