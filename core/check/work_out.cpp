@@ -40,6 +40,7 @@ void judge(Worksheet& sheet, Notebook& notes, const Facts& facts) {
   allowGrace(notes, checks);
   findSlips(notes, facts, checks);
   noteRounding(notes, facts, checks);
+  notePounds(notes, facts, checks);
   noteTheRest(notes, facts);
   sheet.remedy = findRemedy(notes, facts, checks);
   sheet.give = measure(notes, facts, checks);

@@ -253,6 +253,7 @@ PhraseId phraseFor(const Finding& finding) {
     return PhraseId::unlikely_height;
   if (finding.code == FindingCode::weightOld && !finding.argument<Stated>("weighed"))
     return PhraseId::weightOld_unknown;
+  if (wordOf(finding, "by") == ArgumentWord::trade) return PhraseId::roundingDecides_trade;
   if (wordOf(finding, "by") == ArgumentWord::sizeEntered)
     return finding.code == FindingCode::belowLow ? PhraseId::bySize_belowLow : PhraseId::bySize_belowUsual;
   return findingPhrases[static_cast<std::size_t>(finding.code)];

@@ -1,4 +1,4 @@
-"""The rules of arithmetic (R2 to R9, R13, R14, R15, R16, R18, R19, R21, R27) written again in fractions, from their text and from nothing else."""
+"""The rules of arithmetic (R2 to R9, R13, R14, R15 to R18, R19, R21, R27) written again in fractions, from their text and from nothing else."""
 
 import unicodedata
 from fractions import Fraction as F

@@ -132,7 +132,7 @@ def draw_case(draw):
         by = {"": 1, "/kg": kg, "/m2": m2}[per]
         most = per_dose * max(doses, 1) * draw.choice([0.5, 0.95, 1, 1.3]) / by
         reference["max_per_day"] = typed(draw, most, 3) + f" {unit}{per}"
-    aim = per_dose * draw.choice([1, 1, 0.95, 0.9, 0.92, 0.5, 0.75, 1.001, 1.02, 1.1, 2, 3, 0.999])
+    aim = per_dose * draw.choice([1, 1, 0.95, 0.9, 0.92, 0.5, 0.75, 1.001, 1.001, 1.02, 1.1, 2, 3, 0.999])
     by, per = draw.choice([(1, ""), (1, ""), (1, ""), (kg, "/kg"), (m2, "/m2")])
     if draw.random() < 0.15:
         aim, per = aim * max(doses, 1), per + "/day"

@@ -1,4 +1,4 @@
-"""The rules of arithmetic (R2 to R9, R13, R14, R15, R16, R18, R19, R21, R27) a second time, in Python's fractions, against the console program.
+"""The rules of arithmetic (R2 to R9, R13, R14, R15 to R18, R19, R21, R27) a second time, in Python's fractions, against the console program.
 
 Written from the text of the rules and from nothing else. Draws cases of the common kinds (per dose, day and week; per
 kg, per m2 and flat; schedules, maxima, low ends, as needed, once, caps, charted surface; liquids, tablets, orders in
@@ -103,6 +103,20 @@ def disagreements(sheet, opinion):
     return wrong
 
 
+def pounds_disagree(sheet, case, house, given, opinion):
+    """R17: over by exact pounds and within by 2.2 lb in 1 kg is told, whatever else is."""
+    told = {finding["check"] for finding in sheet["findings"] if finding["arguments"].get("by") == "trade"}
+    expected = set()
+    in_pounds = any(unit in case["child"].get("weight", "") for unit in ("lb", "oz"))
+    if house.get("pounds", "exact") == "exact" and in_pounds and not opinion.other:
+        again = Opinion(case, {**house, "pounds": "trade"}, given).checks
+        for name in ("single", "daily", "max-single", "max-daily"):
+            if name in opinion.checks and not opinion.checks[name][0] and name in again and again[name][0]:
+                expected = {name}
+                break
+    return [] if told == expected else [f"pounds decide: {told}, by the rules {expected}"]
+
+
 def answers(console, cases, house):
     with tempfile.NamedTemporaryFile("w", suffix=".json") as rules:
         json.dump({"format": "wardchalk.house-rules", "version": 1, **house}, rules)
@@ -135,7 +149,7 @@ def main():
             sized += bool(given)
             opinion = Opinion(case, house, given)
             verdicts[opinion.verdict] = verdicts.get(opinion.verdict, 0) + 1
-            wrong = disagreements(sheet, opinion)
+            wrong = disagreements(sheet, opinion) + pounds_disagree(sheet, case, house, given, opinion)
             if wrong:
                 failed += 1
                 if failed <= 12:

@@ -20,6 +20,8 @@ void allowGrace(Notebook& notes, Checks& checks);
 [[nodiscard]] std::optional<Remedy> findRemedy(Notebook& notes, const Facts& facts, const Checks& checks);
 /// Tells where rounding or conversion decides.
 void noteRounding(Notebook& notes, const Facts& facts, const Checks& checks);
+/// Tells where an order in excess by exact pounds is within by 2.2 lb in 1 kg, as it is often taught (R17).
+void notePounds(Notebook& notes, const Facts& facts, const Checks& checks);
 void noteTheRest(Notebook& notes, const Facts& facts);
 
 }  // namespace wardchalk::detail
