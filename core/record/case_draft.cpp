@@ -18,18 +18,6 @@ std::string_view pathAt(std::size_t index) { return caseEntries()[index].path; }
 
 bool isBlank(std::string_view line) { return line.find_first_not_of(' ') == std::string_view::npos; }
 
-std::optional<Unit> bareHeightIn(UnitSystem system) {
-  switch (system) {
-    case UnitSystem::none:
-      break;
-    case UnitSystem::metric:
-      return Unit::cm;
-    case UnitSystem::household:
-      return Unit::in;
-  }
-  return std::nullopt;
-}
-
 bool isInGrams(const std::optional<DoseAmount>& dose) {
   constexpr std::array grams = {Unit::mcg, Unit::mg, Unit::g};
   return dose && std::ranges::find(grams, dose->amount.unit) != grams.end();
@@ -67,7 +55,8 @@ void CaseDraft::touch(std::string_view path) {
 
 EntrySetting CaseDraft::settingOf(std::string_view path) const {
   EntrySetting setting;
-  setting.bareHeight = bareHeightIn(system_);
+  setting.bareHeight = bare_.height;
+  setting.bareWeight = bare_.weight;
   if (path != path::strength) return setting;
   setting.drugInGrams = isInGrams(case_.order.dose) && isInGrams(case_.reference.high);
   return setting;
@@ -143,10 +132,12 @@ void CaseDraft::clear() {
 }
 
 /// A bare number that Undo brought back says what it is in before another unit stands beside it.
-void CaseDraft::offer(UnitSystem system) {
-  Field& height = at(path::height);
-  if (system != system_ && height.state == FieldState::read) height.line = lineForm(height.entry);
-  system_ = system;
+void CaseDraft::offer(const BareUnits& units) {
+  for (const auto& [path, changes] : {std::pair{path::height, units.height != bare_.height},
+                                      std::pair{path::weight, units.weight != bare_.weight}})
+    if (Field& field = at(path); changes && field.state == FieldState::read)
+      field.line = lineForm(field.entry);
+  bare_ = units;
 }
 
 FieldState CaseDraft::state(std::string_view path) const {

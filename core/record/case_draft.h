@@ -11,16 +11,13 @@
 #include "core/entry/entry_setting.h"
 #include "core/medicine/case.h"
 #include "core/number/refusal.h"
+#include "core/record/bare_units.h"
 #include "core/record/case_file.h"
 
 namespace wardchalk {
 
 /// How far a field has come: nothing typed, being changed, typed but not readable, or part of the case.
 enum class FieldState : std::uint8_t { empty, pending, refused, read };
-
-/// What a bare height is in. It stands in the line before typing; a number that was typed is never
-/// relabelled.
-enum class UnitSystem : std::uint8_t { none, metric, household };
 
 /// The form's only truth: the line of text in each field and what it was read to. It holds no widget. Nothing
 /// typed is lost; what was read stands in its line in the safe form, so that what a field shows is what is
@@ -42,9 +39,9 @@ class CaseDraft {
   void open(std::span<const WrittenEntry> entries);
   /// Empties every field.
   void clear();
-  /// What a bare height is in from now on.
-  void offer(UnitSystem system);
-  [[nodiscard]] UnitSystem offered() const { return system_; }
+  /// What a bare height or weight is in from now on. A number that was typed is never relabelled.
+  void offer(const BareUnits& units);
+  [[nodiscard]] const BareUnits& offered() const { return bare_; }
 
   /// What stands in the line of a field.
   [[nodiscard]] const std::string& line(std::string_view path) const { return at(path).line; }
@@ -102,7 +99,7 @@ class CaseDraft {
   std::vector<Field> fields_;  // one for each entry of a case, in its order
   std::vector<Refusal> contradictions_;
   Case case_;  // what the readable fields make, as of the last change
-  UnitSystem system_ = UnitSystem::none;
+  BareUnits bare_;
 };
 
 }  // namespace wardchalk

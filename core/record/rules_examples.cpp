@@ -202,6 +202,18 @@ std::string idle(const HouseRules& rules) {
   return say(PhraseId::example_idle, {{"n", std::to_string(rules.idleMinutes)}}, rules.idleMinutes);
 }
 
+std::string bareNumbers(const HouseRules& rules) {
+  switch (rules.unitSystem.value_or(UnitSystem::none)) {
+    case UnitSystem::none:
+      break;
+    case UnitSystem::metric:
+      return say(PhraseId::example_bareMetric);
+    case UnitSystem::household:
+      return say(PhraseId::example_bareHousehold);
+  }
+  return say(PhraseId::example_bareNone);
+}
+
 struct Example {
   std::string_view key;
   std::string (*tell)(const HouseRules&);
@@ -225,6 +237,7 @@ constexpr std::array examples = {
     Example{"many_units", manyUnits},
     Example{"smallest_volume", smallest},
     Example{"syringes", aboveOne},
+    Example{"unit_system", bareNumbers},
     Example{"idle_minutes", idle},
 };
 

@@ -34,6 +34,7 @@ constexpr std::array<std::string_view, 2> poundsWords = {"exact", "trade"};
 constexpr std::array<std::string_view, 2> roundToWords = {"marks", "decimals"};
 constexpr std::array<std::string_view, 2> referenceScheduleWords = {"ask", "note"};
 constexpr std::array<std::string_view, 2> orderScheduleWords = {"needed", "one-dose"};
+constexpr std::array<std::string_view, 2> systemWords = {"metric", "household"};
 constexpr std::array<std::string_view, 2> syringeWords = {"oral", "injection"};
 
 /// One of a fixed list of words.
@@ -125,6 +126,17 @@ Result<Done> takeVolume(Number& into, std::string_view key, const JsonValue& val
   return Done{};
 }
 
+Result<Done> takeSystemOrNone(std::optional<UnitSystem>& into, std::string_view key, const JsonValue& value) {
+  if (value.kind == JsonValue::Kind::null || (value.kind == JsonValue::Kind::text && value.text == noRule)) {
+    into.reset();
+    return Done{};
+  }
+  std::uint8_t at = 0;
+  const Result<Done> taken = takeWord(at, key, value, systemWords);
+  if (taken) into = static_cast<UnitSystem>(at + 1);  // after none
+  return taken;
+}
+
 /// An age in our own spelling, or none.
 Result<Done> takeAgeOrNone(std::optional<MixedQuantity>& into, std::string_view key, const JsonValue& value) {
   if (value.kind == JsonValue::Kind::null || (value.kind == JsonValue::Kind::text && value.text == noRule)) {
@@ -196,7 +208,8 @@ struct RuleKey {
   void (*write)(JsonWriter&, const HouseRules&);
   JsonValue::Kind kind = JsonValue::Kind::text;
   bool isLeftOut(const HouseRules& rules) const {
-    return key == "weight_older_than" && !rules.weightOlderThan;
+    return (key == "weight_older_than" && !rules.weightOlderThan) ||
+           (key == "unit_system" && !rules.unitSystem);
   }
 };
 
@@ -210,6 +223,13 @@ void writeCountOr(JsonWriter& writer, const std::optional<int>& count, std::stri
 }
 
 std::string millilitres(const Number& value) { return exactText(value) + " mL"; }
+
+void writeSystemOrNone(JsonWriter& writer, const std::optional<UnitSystem>& system) {
+  if (system && *system != UnitSystem::none)
+    writer.text(systemWords[static_cast<std::size_t>(*system) - 1]);
+  else
+    writer.bare("null");
+}
 
 void writeAgeOrNone(JsonWriter& writer, const std::optional<MixedQuantity>& age) {
   if (age)
@@ -254,6 +274,7 @@ constexpr std::array ruleKeys = {
     RuleKey{"many_units", [](HouseRules& r, K k, V v) { return takeCount(r.manyUnits, k, v, 1, 100); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.manyUnits); }, JsonValue::Kind::number},
     RuleKey{"smallest_volume", [](HouseRules& r, K k, V v) { return takeVolume(r.smallestVolume.value, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(millilitres(r.smallestVolume.value)); }},
     RuleKey{"syringes", [](HouseRules& r, K k, V v) { return takeSyringes(r.syringes, k, v); }, writeSyringes},
+    RuleKey{"unit_system", [](HouseRules& r, K k, V v) { return takeSystemOrNone(r.unitSystem, k, v); }, [](JsonWriter& w, const HouseRules& r) { writeSystemOrNone(w, r.unitSystem); }},
     RuleKey{"idle_minutes", [](HouseRules& r, K k, V v) { return takeCount(r.idleMinutes, k, v, 1, 120); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.idleMinutes); }, JsonValue::Kind::number},
     RuleKey{"agreed_by", [](HouseRules& r, K k, V v) { return takeText(r.agreedBy, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(r.agreedBy); }},
     RuleKey{"agreed_on", [](HouseRules& r, K k, V v) { return takeDay(r.agreedOn, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(r.agreedOn); }},

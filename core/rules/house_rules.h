@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/number/number.h"
+#include "core/rules/unit_system.h"
 #include "core/unit/conversion.h"
 #include "core/unit/quantity.h"
 
@@ -53,6 +54,8 @@ struct HouseRules {
   int manyUnits = 3;  ///< more tablets, vials or syringes than this are asked about (T23)
   Quantity smallestVolume{Number::ratio(1, 10), Unit::mL};  ///< less cannot be measured reliably (T34)
   std::vector<Syringe> syringes;                            ///< rising by what they hold within each kind
+  /// What a bare height or weight is in; absent: the user chooses, and a bare weight is asked about.
+  std::optional<UnitSystem> unitSystem;
   int idleMinutes = 5;
   std::string name;
   std::string agreedBy;

@@ -1,5 +1,6 @@
 // What happens at a limit, and what a limit depends on.
 #include "core/check/work_out.h"
+#include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
 #include "core/record/worksheet_file.h"
 #include "tests/property/for_all.h"
@@ -137,11 +138,14 @@ Case perKgCase(Choices& choices, const std::string& weight) {
   return caseOf(entries);
 }
 
-/// Without the slips that are asked about: they speak of what was typed, and in which unit.
+/// Without what speaks of how it was typed, and in which unit: slips that are asked about, and what pounds by
+/// the trade's factor would decide.
 std::string briefJson(const Case& inputs, const HouseRules& rules) {
   Worksheet sheet = workOut(inputs, rules);
-  std::erase_if(sheet.findings,
-                [](const Finding& finding) { return finding.code == FindingCode::possibleSlip; });
+  std::erase_if(sheet.findings, [](const Finding& finding) {
+    return finding.code == FindingCode::possibleSlip ||
+           (finding.code == FindingCode::roundingDecides && finding.field == path::weight);
+  });
   std::string json;
   writeWorksheet(json, sheet, WorksheetExtent::brief);
   return json;

@@ -47,15 +47,15 @@ std::string wrongChecks(const Worksheet& sheet, const WorkedAgain& again) {
     if (!isBound(check.id)) continue;
     const auto bound = std::find_if(again.bounds.begin(), again.bounds.end(),
                                     [&](const BoundAgain& each) { return each.check == check.id; });
-    const bool expected = again.dose && bound != again.bounds.end();
+    const bool expected = bound != again.bounds.end() && (again.dose || bound->total);
     const std::string name(idOf(check.id));
     if (check.isMade() != expected) return name + (expected ? " is not made" : " is made");
     if (!expected) continue;
-    if ((check.status == CheckStatus::within) != bound->holdsFor(*again.dose))
+    if ((check.status == CheckStatus::within) != bound->holdsFor(again.dose))
       return name + " is judged wrongly";
     const auto* limit = std::get_if<Quantity>(&check.limit);
     if (limit && limit->value != bound->bound) return name + " has another limit";
-    if (*check.ratio != *again.dose * bound->perDose / bound->bound) return name + " is filled otherwise";
+    if (*check.ratio != bound->valueFor(again.dose) / bound->bound) return name + " is filled otherwise";
   }
   return {};
 }
@@ -86,7 +86,7 @@ TEST(WorksheetProperties, measuringNeverPushesACheckThatWasWithinOutside) {
     const Number dose = *sheet.give->measured * *again.perMl;
     if (sheet.give->doseGiven->value != dose) return "another dose is given" + shown(random);
     for (const BoundAgain& bound : again.bounds)
-      if (bound.holdsFor(*again.dose) && !bound.holdsFor(dose))
+      if (bound.holdsFor(again.dose) && !bound.holdsFor(dose))
         return std::string(idOf(bound.check)) + " is pushed outside" + shown(random);
     return {};
   });

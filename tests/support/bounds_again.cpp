@@ -123,6 +123,7 @@ class Again {
     findReference();
     findFitting();
     if (out_.dose) bound();
+    if (!n_ && inputs_.order.dose && !inputs_.order.dose->isRate()) boundOneDose();
     return out_;
   }
 
@@ -157,6 +158,7 @@ class Again {
     const Maybe size = sizeFor(order->perSize);
     if (!size) return;
     const Number amount = order->amount.value * *size * (volume ? strength_->value : Number(1));
+    total_ = amount;
     if (order->perTime == PerTime::day) {
       if (!n_ || *n_ < Number(1)) return;
       out_.dose = amount / wholeAtLeastOne(*n_);
@@ -256,6 +258,20 @@ class Again {
     boundInfusion();
   }
 
+  /// R15: without a schedule a day's maximum is held against as many doses as the order itself allows,
+  /// against an amount for a day as it is, or against one dose that alone is too much.
+  void boundOneDose() {
+    const Maybe own = inputs_.order.maxDosesPerDay ? Maybe(Number(*inputs_.order.maxDosesPerDay)) : Maybe{};
+    if (own && allowed()) out_.count = CountAgain{*own, *allowed()};
+    if (!maxDay_ || !total_) return;
+    if (inputs_.order.dose->perTime == PerTime::day)
+      out_.bounds.push_back({CheckId::maxDaily, Number(1), true, *maxDay_, total_});
+    else if (own)
+      add(CheckId::maxDaily, *own, true, maxDay_);
+    else if (*out_.dose > *maxDay_)
+      add(CheckId::maxDaily, Number(1), true, maxDay_);
+  }
+
   /// R10: the dose in the volume it runs in, and in the time it takes.
   void boundInfusion() {
     const Infusion& infusion = inputs_.infusion;
@@ -318,6 +334,7 @@ class Again {
   std::optional<Quantity> strength_;
   bool once_ = false;
   Maybe n_;
+  Maybe total_;    ///< what is ordered, for a dose or for a day
   Maybe counted_;  ///< doses in 24 h that the day's totals are made of
   Maybe single_, daily_, week_, maxDose_, maxDay_;
 };

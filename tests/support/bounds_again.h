@@ -15,9 +15,13 @@ struct BoundAgain {
   Number perDose;
   bool atMost;
   Number bound;
+  std::optional<Number> total = {};  ///< what is held against it where the dose itself is not known
 
-  [[nodiscard]] bool holdsFor(const Number& dose) const {
-    return atMost ? dose * perDose <= bound : dose * perDose >= bound;
+  [[nodiscard]] Number valueFor(const std::optional<Number>& dose) const {
+    return total ? *total : *dose * perDose;
+  }
+  [[nodiscard]] bool holdsFor(const std::optional<Number>& dose) const {
+    return atMost ? valueFor(dose) <= bound : valueFor(dose) >= bound;
   }
 };
 

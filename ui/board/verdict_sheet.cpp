@@ -29,7 +29,8 @@ VerdictSheet::VerdictSheet(QWidget* parent, const BoardStory& story, Scheme sche
   setAttribute(Qt::WA_TransparentForMouseEvents);
   flag_->setFocusPolicy(Qt::NoFocus);
   flag_->show(story.sheet());
-  const AmountWords words = amountWords(story.shown());
+  AmountWords words = amountWords(story.shown());
+  words.prepare.clear();  // the working showed it; the verdict is to be read from the back of a room
   if (story.shown().isOpen())
     for (const QuestionWords& ask : words.asks) addLine(standingAlone(ask));
   else
@@ -105,7 +106,7 @@ QString verdictSpoken(const BoardStory& story) {
     for (const QuestionWords& ask : words.asks) said << held(askLine(ask));
   } else {
     said << fromCore(words.measure + ' ' + words.dose);
-    for (const std::string& line : {words.none, words.when, words.prepare, words.run, words.label}) said << fromCore(line);
+    for (const std::string& line : {words.none, words.when, words.run, words.label}) said << fromCore(line);
   }
   said.removeIf([](const QString& line) { return line.trimmed().isEmpty(); });
   return said.join(QStringLiteral(". ")).replace(QStringLiteral(".. "), QStringLiteral(". "));

@@ -196,8 +196,8 @@ void CaseEditor::restore(Shelved shelved) {
   Q_EMIT changed();
 }
 
-void CaseEditor::offer(UnitSystem system) {
-  draft_.offer(system);
+void CaseEditor::offer(const BareUnits& units) {
+  draft_.offer(units);
   Q_EMIT changed();
 }
 

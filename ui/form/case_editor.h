@@ -44,7 +44,7 @@ class CaseEditor : public QObject {
   void open(const std::vector<WrittenEntry>& entries);
   /// Empties every field; it cannot be undone, so that nothing about a child stays.
   void clear();
-  void offer(UnitSystem system);
+  void offer(const BareUnits& units);
 
   /// What stands in the form, and whether it was changed.
   [[nodiscard]] Shelved shown() const { return {draft_, isModified()}; }

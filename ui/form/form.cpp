@@ -38,9 +38,11 @@ QStringList wantedFields(const Worksheet& sheet) {
   return paths;
 }
 
-QString bareUnitOf(std::string_view path, UnitSystem system) {
-  if (path != path::height || system == UnitSystem::none) return {};
-  return system == UnitSystem::metric ? QStringLiteral("cm") : QStringLiteral("in");
+QString bareUnitOf(std::string_view path, const BareUnits& units) {
+  const std::optional<Unit> unit = path == path::height   ? units.height
+                                   : path == path::weight ? units.weight
+                                                          : std::nullopt;
+  return unit ? fromCore(idOf(*unit)) : QString();
 }
 
 QToolButton* headingButton(FormGroup* group, const char* name, const QString& text) {
@@ -188,19 +190,16 @@ void Form::addEmptyButton(FormGroup* group) {
 
 void Form::offerList(bool offered) { listButton_->setVisible(offered); }
 
-void Form::showUnitSystem(UnitSystem system) {
-  switch (system) {
-    case UnitSystem::none:
-      unitNote_->clear();
-      break;
-    case UnitSystem::metric:
-      unitNote_->setText(tr("metric: a bare height is in cm"));
-      break;
-    case UnitSystem::household:
-      unitNote_->setText(tr("household: a bare height is in inches"));
-      break;
-  }
-  for (FieldEdit* field : std::as_const(fields_)) field->setBareUnit(bareUnitOf(field->spec().path, system));
+void Form::showBareUnits() {
+  const BareUnits& units = editor_.draft().offered();
+  if (!units.height)
+    unitNote_->clear();
+  else if (units.weight)
+    unitNote_->setText(tr("metric: a bare number is cm, kg"));
+  else
+    unitNote_->setText(*units.height == Unit::cm ? tr("metric: a bare height is in cm")
+                                                 : tr("household: a bare height is in inches"));
+  for (FieldEdit* field : std::as_const(fields_)) field->setBareUnit(bareUnitOf(field->spec().path, units));
 }
 
 /// Tab walks the fields as the papers lie, and comes to a group's own controls after its fields.

@@ -44,7 +44,8 @@ class Form : public QScrollArea {
   /// To the first field that cannot be read; false where there is none.
   bool focusRefused();
 
-  void showUnitSystem(UnitSystem system);
+  /// Shows what a bare number is in: in the empty lines, and beside the heading.
+  void showBareUnits();
   /// Whether the reference may come from a list just now.
   void offerList(bool offered);
   [[nodiscard]] bool isUnfolded() const;

@@ -38,6 +38,10 @@ constexpr std::array silentOrders = {
     ChoiceWord{"needed", CHOICE("not judged before it is entered")},
     ChoiceWord{"one-dose", CHOICE("judged for one dose; for a class, not for a bedside")}};
 
+constexpr std::array systems = {ChoiceWord{"none", CHOICE("asked about")},
+                                ChoiceWord{"metric", CHOICE("in cm, kg")},
+                                ChoiceWord{"household", CHOICE("in inches; a weight is asked about")}};
+
 using G = RuleGroup;
 
 constexpr std::array table = {
@@ -72,6 +76,7 @@ constexpr std::array table = {
     RuleSpec{"order_schedule_missing", G::asking, LABEL("An order that does not say how often is"),
              silentOrders},
     RuleSpec{"many_units", G::asking, LABEL("Ask about more tablets, vials or syringes than"), {}},
+    RuleSpec{"unit_system", G::screen, LABEL("A number without a unit is"), systems},
     RuleSpec{"idle_minutes", G::screen, LABEL("Cover the entries after minutes without a key"), {}},
 };
 

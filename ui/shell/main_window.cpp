@@ -89,7 +89,7 @@ MainWindow::MainWindow(HouseRules rules, Settings& settings, Dialogs& dialogs, Q
   resize(usualSize);
   restorePlace(*this, settings_.geometry());
   sides_->setFormWidth(settings_.formWidth());
-  setUnitSystem(settings_.unitSystem());
+  setUnitSystem(UnitSystem::none);
   useTextSize(settings_.textSize());
   rulesDesk_->start();
   followDesks();
@@ -265,6 +265,7 @@ void MainWindow::newChild() {
   idle_->reset();
   second_->reset();
   document_.clear();
+  setUnitSystem(UnitSystem::none);
   followDesks();
   form_->focusField(QStringLiteral("child.height"));
 }
@@ -380,13 +381,15 @@ void MainWindow::useTextSize(int percent) {
   practice_->followTextSize(size);
 }
 
+/// Kept nowhere: one person's choice ends with the child, and the next one has the house's.
 void MainWindow::setUnitSystem(UnitSystem system) {
-  settings_.setUnitSystem(system);
-  form_->showUnitSystem(system);
-  (*actions_)[ActionId::unitsMetric]->setChecked(system == UnitSystem::metric);
-  (*actions_)[ActionId::unitsHousehold]->setChecked(system == UnitSystem::household);
-  (*actions_)[ActionId::unitsNone]->setChecked(system == UnitSystem::none);
-  editor_.offer(system);
+  unitsChosen_ = system;
+  const UnitSystem counts = systemOf(system, rules_);
+  (*actions_)[ActionId::unitsMetric]->setChecked(counts == UnitSystem::metric);
+  (*actions_)[ActionId::unitsHousehold]->setChecked(counts == UnitSystem::household);
+  (*actions_)[ActionId::unitsNone]->setChecked(counts == UnitSystem::none);
+  editor_.offer(bareUnits(system, rules_));
+  form_->showBareUnits();
 }
 
 /// To the flag, or on the empty start to the first thing that takes the keyboard.

@@ -97,6 +97,7 @@ class MainWindow : public QMainWindow {
   void goToOrigin(const QString& path);
   void tellRefusal(const QString& title, const QString& file, const Refusal& refusal);
 
+  UnitSystem unitsChosen_ = UnitSystem::none;  // the user's own, which ends with the child
   HouseRules rules_;
   Settings& settings_;
   Dialogs& dialogs_;

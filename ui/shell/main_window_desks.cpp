@@ -32,6 +32,7 @@ void MainWindow::bindCheckActions() {
   actions_->bind(ActionId::secondLeave, [this] { second_->askToLeave(); });
   connect(rulesDesk_, &RulesDesk::changed, this, &MainWindow::useRules);
   connect(second_, &SecondCheckDesk::changed, this, &MainWindow::followSecondCheck);
+  connect(second_, &SecondCheckDesk::begun, this, [this] { setUnitSystem(UnitSystem::none); });
   connect(second_, &SecondCheckDesk::begun, form_, &Form::focusTop);
   connect(second_, &SecondCheckDesk::fieldWanted, this, [this](const QString& path) {
     if (path.isEmpty()) return form_->focusLast();
@@ -75,7 +76,7 @@ void MainWindow::useRules() {
   caution_->setRules(fromCore(rulesTitle(rules_)));
   second_->followRules();
   idle_->followRules();
-  editor_.offer(settings_.unitSystem());  // every line and every figure is read anew
+  setUnitSystem(unitsChosen_);  // every line and every figure is read anew
 }
 
 /// Before the entries leave the form: what else shows them. The board closes with the other windows.

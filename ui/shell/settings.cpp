@@ -8,8 +8,6 @@ namespace wardchalk::ui {
 
 namespace {
 
-constexpr std::array systemNames = {"none", "metric", "household"};
-
 QString usualFile() {
   return QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation) +
          QStringLiteral("/wardchalk/wardchalk.ini");
@@ -26,18 +24,6 @@ void Settings::setGeometry(const QByteArray& geometry) {
 
 int Settings::formWidth() const { return std::max(0, store_.value(QStringLiteral("form_width")).toInt()); }
 void Settings::setFormWidth(int width) { store_.setValue(QStringLiteral("form_width"), width); }
-
-UnitSystem Settings::unitSystem() const {
-  const QString name = store_.value(QStringLiteral("unit_system")).toString();
-  for (std::size_t i = 0; i < systemNames.size(); ++i)
-    if (name == QLatin1String(systemNames[i])) return static_cast<UnitSystem>(i);
-  return UnitSystem::none;
-}
-
-void Settings::setUnitSystem(UnitSystem system) {
-  store_.setValue(QStringLiteral("unit_system"),
-                  QString::fromLatin1(systemNames[static_cast<std::size_t>(system)]));
-}
 
 /// Under the name that it has had since it was the size of the working alone.
 int Settings::textSize() const {

@@ -21,8 +21,6 @@ class Settings {
   /// How wide the form was made, in pixels; 0: as wide as it comes.
   [[nodiscard]] int formWidth() const;
   void setFormWidth(int width);
-  [[nodiscard]] UnitSystem unitSystem() const;
-  void setUnitSystem(UnitSystem system);
   /// Of the letters in the whole program: percent, 80 to 300.
   [[nodiscard]] int textSize() const;
   void setTextSize(int percent);

@@ -48,7 +48,8 @@ void AmountText::show(const AmountWords& words) {
   when_ = held(words.when);
   rounding_ = held(words.rounding);
   QStringList said{sentence_, done_};
-  if (showsAmount_) said << measure_ + u' ' + dose_ << prepare_ << run_ << label_ << device_ << when_ << rounding_;
+  if (showsAmount_)
+    said << measure_ + u' ' + dose_ << prepare_ << run_ << label_ << device_ << when_ << rounding_;
   said.removeIf([](const QString& line) { return line.trimmed().isEmpty(); });
   QString text = said.join(QStringLiteral(". ")).replace(QChar::Nbsp, u' ');
   setSpoken(text.replace(QStringLiteral(".. "), QStringLiteral(". ")));
@@ -78,14 +79,13 @@ double AmountText::layOutAmount(const Metrics& metrics) {
   if (!done_.isEmpty())
     headline = column({paragraph(done_, FontRole::finding, Ink::quiet, metrics, room), std::move(headline)},
                       metrics.px(4));
-  for (const QString& line : {prepare_, run_})
-    if (!line.isEmpty())
-      headline = column({std::move(headline), paragraph(line, FontRole::question, Ink::text, metrics, room)},
-                        metrics.px(4));
+  if (!run_.isEmpty())
+    headline = column({std::move(headline), paragraph(run_, FontRole::question, Ink::text, metrics, room)},
+                      metrics.px(4));
   Box beside = linesBox({label_, device_, joined(when_, rounding_)}, metrics, 1e6);
   if (beside.width <= aside && done_.isEmpty() && prepare_.isEmpty() && run_.isEmpty())
     return putBeside(std::move(headline), std::move(beside), metrics);
-  Box below = linesBox({joined(when_, label_), joined(device_, rounding_)}, metrics, room);
+  Box below = linesBox({prepare_, joined(when_, label_), joined(device_, rounding_)}, metrics, room);
   Box all = column({std::move(headline), std::move(below)}, metrics.px(4));
   const double height = all.height() + 2 * metrics.px(air);
   drawing_.add(std::move(all.drawing), {metrics.px(sideAir), metrics.px(air) + all.above});

@@ -199,26 +199,47 @@ TEST(CaseDraft, aReferenceWithoutPerIsAskedAbout) {
   EXPECT_EQ(draft.answers(path::high), (std::vector<std::string>{"15 mg/kg/dose", "15 mg/kg/day"}));
 }
 
-TEST(CaseDraft, aBareWeightIsAskedAboutWhateverTheUnitSystem) {
-  for (const UnitSystem system : {UnitSystem::none, UnitSystem::metric, UnitSystem::household}) {
+TEST(CaseDraft, aBareWeightIsAskedAboutWhateverTheUserChose) {
+  HouseRules household = exactRules();
+  household.unitSystem = UnitSystem::household;
+  for (const auto& [chosen, rules] :
+       {std::pair{UnitSystem::none, exactRules()}, std::pair{UnitSystem::metric, exactRules()},
+        std::pair{UnitSystem::household, exactRules()}, std::pair{UnitSystem::none, household},
+        std::pair{UnitSystem::metric, household}}) {
     CaseDraft draft;
-    draft.offer(system);
+    draft.offer(bareUnits(chosen, rules));
     enter(draft, path::weight, "16");
     EXPECT_EQ(draft.state(path::weight), FieldState::refused);
     EXPECT_EQ(draft.answers(path::weight), (std::vector<std::string>{"16 kg", "16 lb"}));
   }
 }
 
+/// Only a house that agreed on metric has kg in the empty line; a user who chose household there is asked.
+TEST(CaseDraft, aBareWeightIsInKilogramsWhereTheHouseSaysMetric) {
+  HouseRules metric = exactRules();
+  metric.unitSystem = UnitSystem::metric;
+  CaseDraft draft;
+  draft.offer(bareUnits(UnitSystem::none, metric));
+  enter(draft, path::weight, "16");
+  EXPECT_EQ(draft.line(path::weight), "16 kg");
+  draft.offer(bareUnits(UnitSystem::household, metric));
+  EXPECT_EQ(draft.text(path::weight), "16 kg");
+  enter(draft, path::weight, "37");
+  EXPECT_EQ(draft.state(path::weight), FieldState::refused);
+  enter(draft, path::height, "41");
+  EXPECT_EQ(draft.line(path::height), "41 in");
+}
+
 TEST(CaseDraft, aBareHeightIsInTheUnitOfTheSystemThatStoodInItsLine) {
   CaseDraft draft;
   enter(draft, path::height, "103");
   EXPECT_EQ(draft.state(path::height), FieldState::refused);
-  draft.offer(UnitSystem::metric);
+  draft.offer({Unit::cm, std::nullopt});
   EXPECT_EQ(draft.state(path::height), FieldState::refused);  // nothing that was typed changes its meaning
   enter(draft, path::height, "");
   enter(draft, path::height, "103");
   EXPECT_EQ(draft.line(path::height), "103 cm");
-  draft.offer(UnitSystem::household);
+  draft.offer({Unit::in, std::nullopt});
   EXPECT_EQ(draft.text(path::height), "103 cm");
   enter(draft, path::height, "41");
   EXPECT_EQ(draft.line(path::height), "41 in");

@@ -305,8 +305,8 @@ void FormTest::theMenuOfALineOffersTheFormsHistory() {
 
 void FormTest::aBareHeightShowsItsUnitBeforeTyping() {
   const QImage before = box<QLineEdit>("child.height:text")->grab().toImage();
-  editor_->offer(UnitSystem::metric);
-  form_->showUnitSystem(UnitSystem::metric);
+  editor_->offer({Unit::cm, std::nullopt});
+  form_->showBareUnits();
   QVERIFY(box<QLineEdit>("child.height:text")->grab().toImage() != before);
   type("103");
   enter();

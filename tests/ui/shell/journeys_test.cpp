@@ -1,5 +1,7 @@
+#include <QAction>
 #include <QApplication>
 #include <QClipboard>
+#include <QFile>
 #include <QLineEdit>
 #include <QLocale>
 #include <QTest>
@@ -61,6 +63,7 @@ class JourneysTest : public QObject {
   void refusedMaximumWithholdsTheVerdict();
   void commaIsRefusedInEveryLocale();
   void unitSystemRelabelsNothing();
+  void aHouseThatSaysMetricAsksForNoUnit();
   void workingIsCopiedAsText();
   void undoTakesBackAWholeEntry();
 
@@ -213,6 +216,26 @@ void JourneysTest::unitSystemRelabelsNothing() {
   QCOMPARE(draft.text(path::height), std::string("103 cm"));
   nurse_->fill(texts({"37"}));  // a bare weight is asked about, whatever the system
   QCOMPARE(draft.state(path::weight), FieldState::refused);
+}
+
+/// The house's word stands in the empty lines; a user's own ends with the child.
+void JourneysTest::aHouseThatSaysMetricAsksForNoUnit() {
+  QFile rules(nurse_->folder() + QStringLiteral("/rules.json"));
+  QVERIFY(rules.open(QIODevice::WriteOnly));
+  rules.write(
+      R"({"format": "wardchalk.house-rules", "version": 1, "name": "ward", "unit_system": "metric"})");
+  rules.close();
+  nurse_->dialogs().rules = rules.fileName();
+  nurse_->window().findChild<QAction*>(QStringLiteral("rules-open"))->trigger();
+  const CaseDraft& draft = nurse_->window().editor().draft();
+  nurse_->fill(texts({"103", "17.2"}));
+  QCOMPARE(draft.text(path::height), std::string("103 cm"));
+  QCOMPARE(draft.text(path::weight), std::string("17.2 kg"));
+  nurse_->press(Qt::Key_2, Qt::ControlModifier);
+  QCOMPARE(draft.offered(), (BareUnits{Unit::in, std::nullopt}));
+  nurse_->dialogs().answer = Unsaved::discard;
+  nurse_->press(Qt::Key_N, Qt::ControlModifier);
+  QCOMPARE(draft.offered(), (BareUnits{Unit::cm, Unit::kg}));
 }
 
 void JourneysTest::workingIsCopiedAsText() {

@@ -276,8 +276,8 @@ void MainWindowTest::settingsHoldNothingOfACase() {
   const QSettings kept(file, QSettings::IniFormat);
   QStringList keys = kept.allKeys();
   keys.sort();
-  QCOMPARE(keys, QStringList({QStringLiteral("form_width"), QStringLiteral("geometry"),
-                              QStringLiteral("unit_system"), QStringLiteral("zoom")}));
+  QCOMPARE(keys,
+           QStringList({QStringLiteral("form_width"), QStringLiteral("geometry"), QStringLiteral("zoom")}));
 }
 
 /// H33: what is typed here is not seen there, nor the other way round, and the ward's keys do nothing there.

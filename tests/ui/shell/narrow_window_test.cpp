@@ -361,6 +361,7 @@ void NarrowWindowTest::everyWindowFollowsTheTextSize() {
   practice->activateWindow();
   QVERIFY(hasKeyboard(practice));
   QTest::keyClick(practice, Qt::Key_0, Qt::ControlModifier);
+  settle();
   for (qsizetype i = 0; i < parts.size(); ++i) QCOMPARE(high(parts[i]), before[i]);
   QCOMPARE(pane().zoom(), 100);
 }

@@ -23,7 +23,6 @@ class SettingsTest : public QObject {
 
 void SettingsTest::startsWithNothingOffered() {
   const Settings settings(folder_.filePath(QStringLiteral("new.ini")));
-  QCOMPARE(settings.unitSystem(), UnitSystem::none);
   QCOMPARE(settings.textSize(), 100);
   QVERIFY(settings.geometry().isEmpty());
   QVERIFY(settings.rules().isEmpty());
@@ -32,13 +31,11 @@ void SettingsTest::startsWithNothingOffered() {
 void SettingsTest::keepsWhatWasSet() {
   {
     Settings settings(file());
-    settings.setUnitSystem(UnitSystem::household);
     settings.setTextSize(150);
     settings.setGeometry("place");
     settings.setRules(QStringLiteral("/ward/rules.json"));
   }
   const Settings settings(file());
-  QCOMPARE(settings.unitSystem(), UnitSystem::household);
   QCOMPARE(settings.textSize(), 150);
   QCOMPARE(settings.geometry(), QByteArray("place"));
   QCOMPARE(settings.rules(), QStringLiteral("/ward/rules.json"));
