@@ -1,6 +1,7 @@
 #include "ui/form/entry_line.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QContextMenuEvent>
 #include <QKeyEvent>
 #include <QMenu>
@@ -14,7 +15,26 @@ namespace wardchalk::ui {
 
 namespace {
 
+constexpr int air = 5;          // px before the text
 constexpr int leastArrow = 24;  // the least that a finger hits
+
+/// A small angle that grows with the letters, in the ink of quiet words.
+class Arrow : public QToolButton {
+ public:
+  using QToolButton::QToolButton;
+
+ protected:
+  void paintEvent(QPaintEvent* event) override {
+    QToolButton::paintEvent(event);
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double reach = fontMetrics().height() * 0.28;
+    const QPointF tip = QRectF(rect()).center() + QPointF(0, reach / 2);
+    painter.setPen(
+        QPen(boardPalette(schemeFor(QApplication::palette()))[Ink::quiet], qMax(1.5, reach * 0.36)));
+    painter.drawPolyline(QPolygonF({tip - QPointF(reach, reach), tip, tip + QPointF(reach, -reach)}));
+  }
+};
 
 bool opensChoices(const QKeyEvent& event) {
   const bool altDown = event.key() == Qt::Key_Down && event.modifiers().testFlag(Qt::AltModifier);
@@ -23,8 +43,12 @@ bool opensChoices(const QKeyEvent& event) {
 
 }  // namespace
 
-EntryLine::EntryLine(QWidget* parent) : QLineEdit(parent), arrow_(new QToolButton(this)) {
-  arrow_->setArrowType(Qt::DownArrow);
+/// The box round the line is drawn by its field, so that all fields are one kind of box on every desktop.
+EntryLine::EntryLine(QWidget* parent) : QLineEdit(parent), arrow_(new Arrow(this)) {
+  setFrame(false);
+  QPalette own;
+  own.setColor(QPalette::Base, Qt::transparent);
+  setPalette(own);
   arrow_->setAutoRaise(true);
   arrow_->setFocusPolicy(Qt::NoFocus);
   arrow_->setCursor(Qt::ArrowCursor);
@@ -56,7 +80,7 @@ void EntryLine::offerChoices(bool offered) {
   applyMargins();
 }
 
-void EntryLine::applyMargins() { setTextMargins(0, 0, arrow_->isHidden() ? 0 : arrowWidth() - 4, 0); }
+void EntryLine::applyMargins() { setTextMargins(air, 0, arrow_->isHidden() ? air : arrowWidth(), 0); }
 
 int EntryLine::arrowWidth() const { return qMax(leastArrow, fontMetrics().height() + 4); }
 

@@ -38,7 +38,7 @@ FieldEdit::FieldEdit(const FieldSpec& spec, QWidget* parent) : QWidget(parent), 
   setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   setMinimumWidth(1);
   auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(1, 0, 1, 1);  // room for the edges of the lines
+  column->setContentsMargins(0, 0, 0, 1);
   column->setSpacing(2);
   label_ = new PlainLabel(labelOf(spec), this);
   label_->setObjectName(path() + QLatin1String(":label"));
@@ -128,6 +128,7 @@ void FieldEdit::setLabel(const QString& label) {
 void FieldEdit::setLocked(bool locked) {
   if (!text_ || text_->isReadOnly() == locked) return;
   text_->setReadOnly(locked);
+  update();
   text_->setToolTip(plainTip(
       locked ? tr("From the ward's list. To change it, empty the reference (Ctrl+Shift+R).") : QString()));
 }
@@ -272,7 +273,11 @@ void FieldEdit::paintEvent(QPaintEvent*) {
     painter.fillRect(rect(), inks[Ink::lit]);
     painter.fillRect(QRect(0, 0, 3, height()), inks[Ink::focus]);
   }
-  if (text_) return paintEdge(painter, text_->geometry(), palette());
+  if (text_) {
+    // what was taken from a list is told from what can be written: it has no ground of its own
+    const QColor ground = palette().color(text_->isReadOnly() ? QPalette::Window : QPalette::Base);
+    return paintBox(painter, text_->geometry(), ground, palette());
+  }
   QStyleOptionButton option;
   option.initFrom(flag_);
   const QRect tick = flag_->style()->subElementRect(QStyle::SE_CheckBoxIndicator, &option, flag_);

@@ -8,7 +8,9 @@
 #include <algorithm>
 
 #include "ui/form/answer_line.h"
+#include "ui/form/column_grid.h"
 #include "ui/form/field_edit.h"
+#include "ui/theme/board_palette.h"
 #include "ui/theme/edges.h"
 #include "ui/theme/flow_layout.h"
 #include "ui/theme/letters.h"
@@ -18,13 +20,12 @@ namespace wardchalk::ui {
 
 namespace {
 
-constexpr int columns = 12;
+constexpr int columns = ColumnGrid::columns;
 
 /// Below so many letters of width, three fields do not fit beside each other, and then not two.
 constexpr int fewLetters = 32;
 constexpr int veryFewLetters = 20;
 constexpr int headingHeight = 28;
-constexpr int gap = 8;
 constexpr double titleShare = 1.15;
 
 }  // namespace
@@ -39,6 +40,8 @@ FormGroup::FormGroup(FieldGroup group, QWidget* parent) : QWidget(parent), group
   auto* title = new PlainLabel(headingOf(group), this);
   shareLetters(title, titleShare, true);
   title->setMinimumHeight(headingHeight);
+  title_ = title;
+  inkTitle();
   more_ = new QToolButton(this);
   more_->setAutoRaise(true);
   more_->setMinimumHeight(headingHeight);
@@ -47,8 +50,7 @@ FormGroup::FormGroup(FieldGroup group, QWidget* parent) : QWidget(parent), group
   heading_->addWidget(title);
   heading_->pushRight();
   heading_->addWidget(more_);
-  rows_ = new QVBoxLayout;
-  rows_->setSpacing(2);
+  rows_ = new ColumnGrid;
   column->addWidget(heading);
   column->addLayout(rows_);
   connect(more_, &QToolButton::clicked, this, [this] {
@@ -86,41 +88,17 @@ void FormGroup::nameButton() {
                                      : tr("%1: more fields (%2)").arg(headingOf(group_), moreOf(group_)));
 }
 
-/// Fields and their answers stay; what only fills up goes.
-void FormGroup::clearRows() {
-  while (QLayoutItem* row = rows_->takeAt(0)) {
-    while (QLayoutItem* item = row->layout() ? row->layout()->takeAt(0) : nullptr) {
-      if (!fields_.contains(item->widget())) delete item->widget();
-      delete item;
-    }
-    delete row;
-  }
-}
-
-QHBoxLayout* FormGroup::addRow() {
-  auto* row = new QHBoxLayout;
-  row->setSpacing(gap);
-  rows_->addLayout(row);
-  return row;
-}
-
-/// Leaves the columns that a row does not use empty.
-void FormGroup::fillUp(QHBoxLayout* row, int unused) {
-  if (unused == 0) return;
-  auto* nothing = new QWidget(this);
-  nothing->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-  row->addWidget(nothing, unused);
-}
-
-/// Why fields of a row are refused, and the lines of all fields of the row give way to it.
-void FormGroup::addAnswers(const QList<FieldEdit*>& row) {
+/// Why fields of a row are refused, and the lines of all fields of the row give way to it. The row that comes
+/// next.
+int FormGroup::addAnswers(const QList<FieldEdit*>& row, int at) {
   const bool any =
       std::any_of(row.begin(), row.end(), [](const FieldEdit* field) { return field->isRefused(); });
   for (FieldEdit* field : row) {
     field->giveWay(any);
     field->answer()->setVisible(field->isRefused());
-    if (field->isRefused()) rows_->addWidget(field->answer());
+    if (field->isRefused()) rows_->place(field->answer(), at++, 0, columns);
   }
+  return at;
 }
 
 void FormGroup::arrange(const QList<FieldEdit*>& inView) {
@@ -129,31 +107,35 @@ void FormGroup::arrange(const QList<FieldEdit*>& inView) {
   if (wanted == arranged_ && !wanted.isEmpty() && perRow_ == arrangedPerRow_) return;
   arranged_ = wanted;
   arrangedPerRow_ = perRow_;
-  clearRows();
+  rows_->clear();
   for (FieldEdit* field : std::as_const(fields_)) {
     field->setVisible(inView.contains(field));
     if (!inView.contains(field)) field->answer()->hide();
   }
-  int left = 0;
-  QHBoxLayout* row = nullptr;
+  int row = 0;
+  int used = 0;
   QList<FieldEdit*> inRow;
-  const auto endRow = [&] {
-    if (row) fillUp(row, left);
-    addAnswers(inRow);
-    inRow.clear();
-  };
   for (const auto& [field, refused] : std::as_const(arranged_)) {
     const int wide = spanOf(*field);
-    if (wide > left) {
-      endRow();
-      row = addRow();
-      left = columns;
+    if (used + wide > columns) {
+      row = addAnswers(inRow, row + 1);
+      inRow.clear();
+      used = 0;
     }
-    row->addWidget(field, wide);
+    rows_->place(field, row, used, wide);
     inRow << field;
-    left -= wide;
+    used += wide;
   }
-  endRow();
+  addAnswers(inRow, row + 1);
+}
+
+void FormGroup::inkTitle() {
+  const Scheme scheme = schemeFor(palette());
+  const bool dark = scheme == Scheme::dark || scheme == Scheme::contrastDark;
+  QPalette own = title_->palette();
+  own.setColor(QPalette::WindowText, boardPalette(scheme)[dark ? Ink::text : Ink::disc]);
+  if (own.color(QPalette::WindowText) != title_->palette().color(QPalette::WindowText))
+    title_->setPalette(own);
 }
 
 /// In a narrow form two fields share a row, or each has one of its own.
@@ -184,6 +166,7 @@ void FormGroup::resizeEvent(QResizeEvent* event) {
 void FormGroup::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::FontChange) followWidth();
+  if (event->type() == QEvent::PaletteChange) inkTitle();
 }
 
 void FormGroup::paintEvent(QPaintEvent*) {

@@ -5,12 +5,12 @@
 
 #include "ui/form/field_table.h"
 
-class QHBoxLayout;
-class QVBoxLayout;
+class QLabel;
 class QToolButton;
 
 namespace wardchalk::ui {
 
+class ColumnGrid;
 class FieldEdit;
 class FlowLayout;
 
@@ -51,16 +51,15 @@ class FormGroup : public QWidget {
 
   [[nodiscard]] int spanOf(const FieldEdit& field) const;
   void followWidth();
+  void inkTitle();
   void nameButton();
-  void clearRows();
-  QHBoxLayout* addRow();
-  void fillUp(QHBoxLayout* row, int columns);
-  void addAnswers(const QList<FieldEdit*>& row);
+  int addAnswers(const QList<FieldEdit*>& row, int at);
 
   FieldGroup group_;
+  QLabel* title_ = nullptr;
   FlowLayout* heading_;
   QToolButton* more_;
-  QVBoxLayout* rows_;
+  ColumnGrid* rows_;
   QList<FieldEdit*> fields_;
   QList<std::pair<FieldEdit*, bool>> arranged_;  // and whether each was refused
   PerRow perRow_ = PerRow::asInTable;

@@ -35,6 +35,7 @@
 #include "ui/shell/sides.h"
 #include "ui/shell/window_place.h"
 #include "ui/theme/letters.h"
+#include "ui/theme/surface.h"
 #include "ui/theme/text.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/flag_widget.h"
@@ -77,6 +78,7 @@ MainWindow::MainWindow(HouseRules rules, Settings& settings, Dialogs& dialogs, Q
       cases_(new CasesDesk(*this, rules_, settings_, dialogs_)),
       practice_(new PracticeDesk(this, settings_, dialogs_)) {
   setAcceptDrops(true);
+  setPalette(surfacePalette(QApplication::palette()));
   buildCentre();
   bindFileActions();
   bindSheetActions();
@@ -409,6 +411,12 @@ void MainWindow::goToOtherSide() {
 
 /// A number of the working leads to its field; what comes from a step or a constant has none.
 void MainWindow::goToOrigin(const QString& path) { form_->focusField(path); }
+
+/// What the desktop changes is followed.
+void MainWindow::changeEvent(QEvent* event) {
+  QMainWindow::changeEvent(event);
+  if (event->type() == QEvent::ApplicationPaletteChange) setPalette(surfacePalette(QApplication::palette()));
+}
 
 void MainWindow::closeEvent(QCloseEvent* event) {
   if (!mayLeave(tr("The entries are not saved. Close the window?"))) return event->ignore();

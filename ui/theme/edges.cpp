@@ -12,6 +12,15 @@ void paintEdge(QPainter& painter, const QRect& box, const QPalette& ground) {
   painter.drawRoundedRect(QRectF(box).adjusted(-0.5, -0.5, 0.5, 0.5), 3, 3);
 }
 
+void paintBox(QPainter& painter, const QRect& box, const QColor& fill, const QPalette& ground) {
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(boardPalette(schemeFor(ground))[Ink::quiet]);
+  painter.setBrush(fill);
+  painter.drawRoundedRect(QRectF(box).adjusted(0.5, 0.5, -0.5, -0.5), 4, 4);
+  painter.restore();
+}
+
 void paintFaintRule(QPainter& painter, int y, int width, const QPalette& ground) {
   painter.save();
   painter.setPen(boardPalette(schemeFor(ground))[Ink::line]);

@@ -1,5 +1,6 @@
 #pragma once
 
+class QColor;
 class QPainter;
 class QPalette;
 class QRect;
@@ -9,6 +10,9 @@ namespace wardchalk::ui {
 /// Draws the edge of a box on its ground, just outside of it: 3:1, also where the desktop's style draws it
 /// fainter.
 void paintEdge(QPainter& painter, const QRect& box, const QPalette& ground);
+
+/// Draws a box for a line of text: its ground and its edge, just inside of it.
+void paintBox(QPainter& painter, const QRect& box, const QColor& fill, const QPalette& ground);
 
 /// Draws a faint rule between parts of a page. It says nothing by itself.
 void paintFaintRule(QPainter& painter, int y, int width, const QPalette& ground);

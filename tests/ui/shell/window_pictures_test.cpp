@@ -11,6 +11,7 @@
 #include "ui/form/form.h"
 #include "ui/theme/board_palette.h"
 #include "ui/theme/focus_ring.h"
+#include "ui/theme/surface.h"
 
 namespace wardchalk::ui::window_pictures_test {
 
@@ -69,7 +70,8 @@ void WindowPicturesTest::followsTheDesktop() {
   QCOMPARE(schemeFor(QApplication::palette()), desktop.scheme);
   Nurse nurse;
   const QImage window = nurse.window().grab().toImage();
-  QCOMPARE(window.pixelColor(4, window.height() / 2), QColor(desktop.ground));  // beside the form
+  const QColor surface = surfacePalette(paletteOf(desktop)).color(QPalette::Window);
+  QCOMPARE(window.pixelColor(4, window.height() / 2), surface);  // beside the form
   QCOMPARE(window.pixelColor(window.width() - 24, window.height() - 60),
            boardPalette(desktop.scheme)[Ink::board]);
 }
