@@ -15,6 +15,7 @@ namespace {
 /// Space left and right, and above and below, at 100 %.
 constexpr double sideAir = 14;
 constexpr double air = 9;
+constexpr double besideAmount = 40;
 
 /// Short lines that belong together, on one line as far as they fit.
 QString joined(const QString& first, const QString& second) {
@@ -96,7 +97,9 @@ double AmountText::putBeside(Box headline, Box lines, const Metrics& metrics) {
   const double inner = std::max(headline.height(), lines.height());
   const auto top = [&](const Box& box) { return metrics.px(air) + (inner - box.height()) / 2 + box.above; };
   const QPointF first(metrics.px(sideAir), top(headline));
-  const QPointF second(metrics.width - metrics.px(sideAir) - lines.width, top(lines));
+  // not at the far edge of a wide window: who reads the amount sees the label's line with it
+  const double left = metrics.px(sideAir) + headline.width + metrics.px(besideAmount);
+  const QPointF second(std::min(left, metrics.width - metrics.px(sideAir) - lines.width), top(lines));
   drawing_.add(std::move(headline.drawing), first);
   drawing_.add(std::move(lines.drawing), second);
   return inner + 2 * metrics.px(air);

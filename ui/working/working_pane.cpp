@@ -35,6 +35,10 @@ constexpr double leastWorkingShare = 0.45;
 /// other to what scrolls, or else the amount scrolls as well.
 constexpr double mostPinnedShare = 0.5;
 constexpr double leastScrolledShare = 0.35;
+/// A card of this width, at 100 %, has room for a step beside its reason: two of them stand beside each
+/// other.
+constexpr double leastOfTwo = 640;
+
 constexpr int leastPinned = 100;  // percent
 constexpr int zoomStep = 10;
 
@@ -335,10 +339,18 @@ int WorkingPane::arrangeSteps(int width, int top) {
     y += high;
   }
   y += findings_.empty() ? gap - gap / 2 : gap / 2;
-  const int cardWidth = std::max(1, width - 2 * gap);
-  for (StepCard* card : cards_) {
-    const int high = card->heightAt(cardWidth);
-    card->setGeometry(gap, y, cardWidth, high);
+  const double two = leastOfTwo * zoom_ / 100.0;
+  const std::size_t beside = (width - 3 * gap) / 2 >= two ? 2 : 1;
+  const int across = static_cast<int>(beside);
+  const int cardWidth = std::max(1, (width - (across + 1) * gap) / across);
+  for (std::size_t first = 0; first < cards_.size(); first += beside) {
+    const std::size_t end = std::min(first + beside, cards_.size());
+    int high = 0;
+    for (std::size_t i = first; i < end; ++i) high = std::max(high, cards_[i]->heightAt(cardWidth));
+    for (std::size_t i = first; i < end; ++i) {
+      const int place = static_cast<int>(i - first);
+      cards_[i]->setGeometry(gap + place * (cardWidth + gap), y, cardWidth, high);
+    }
     y += high + gap;
   }
   return y;
