@@ -146,7 +146,8 @@ void findFromDay(Notebook& notes, Doses& doses, const Limits& limits, Chain chai
 bool isJudgedForOneDose(const Notebook& notes, const Doses& doses) {
   const Order& order = notes.given.order;
   const Reference& reference = notes.given.reference;
-  if (order.schedule || doses.isRate || notes.rules.orderScheduleMissing != OrderScheduleMissing::oneDose)
+  if (!order.dose || order.schedule || doses.isRate ||
+      notes.rules.orderScheduleMissing != OrderScheduleMissing::oneDose)
     return false;
   const auto isShared = [](const std::optional<DoseAmount>& dose) {
     return dose && (dose->perTime == PerTime::day || dose->perTime == PerTime::week);

@@ -42,7 +42,7 @@ void noteHouseholdConstant(Notebook& notes, const Size& size) {
 void noteTheRest(Notebook& notes, const Facts& facts) {
   noteSmallChild(notes, facts.size);
   noteAsNeeded(notes, facts.doses);
-  if (facts.doses.oneDose && notes.given.order.dose) notes.tell(FindingCode::oneDoseJudged, path::schedule);
+  if (facts.doses.oneDose) notes.tell(FindingCode::oneDoseJudged, path::schedule);
   noteHouseholdConstant(notes, facts.size);
   if (notes.given.reference.high && notes.given.reference.source.empty())
     notes.tell(FindingCode::sourceNotStated, path::source);

@@ -147,6 +147,18 @@ INSTANTIATE_TEST_SUITE_P(
             "undecided order.schedule; max-daily 240 mg/240 mg"}),
     NameOfRow());
 
+/// Without a dose there is no order that could be judged for one: both entries are wanting, as ever.
+TEST(OneDose, WantsADose) {
+  const Case inputs = caseOf("reference.high=84 mg/dose; reference.schedule=every 12 h");
+  const Worksheet sheet = workOut(inputs, rulesOf("order_schedule_missing=one-dose"));
+  const Worksheet exact = workOut(inputs, exactRules());
+  EXPECT_FALSE(sheet.finding(FindingCode::oneDoseJudged));
+  ASSERT_EQ(sheet.needs.size(), exact.needs.size());
+  for (std::size_t i = 0; i < sheet.needs.size(); ++i) EXPECT_EQ(sheet.needs[i].path, exact.needs[i].path);
+  for (const Check& check : exact.checks)
+    EXPECT_EQ(sheet.check(check.id).status, check.status) << idOf(check.id);
+}
+
 TEST(OneDose, IsNeverMeasuredAboveTheDaysMaximum) {
   const std::string order =
       "order.dose=80 mg; order.route=oral; reference.high=84 mg/dose; stock.kind=liquid; stock.strength=25.4 "
