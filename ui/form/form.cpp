@@ -20,6 +20,7 @@
 #include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/reveal.h"
+#include "ui/theme/surface.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -84,6 +85,14 @@ void Form::standInColumn(bool inColumn) {
   inColumn_ = inColumn;
   setVerticalScrollBarPolicy(inColumn ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded);
   fitWidth();
+  keepSurface();
+}
+
+/// In the column of the working it lies on its own surface still, and not on the board's.
+void Form::keepSurface() {
+  const QPalette own = inColumn_ ? surfacePalette(QApplication::palette()) : QPalette();
+  const bool isThere = testAttribute(Qt::WA_SetPalette) && palette() == own;
+  if (inColumn_ ? !isThere : testAttribute(Qt::WA_SetPalette)) setPalette(own);
 }
 
 int Form::heightForWidth(int width) const {
@@ -112,6 +121,7 @@ void Form::keepingKeyboard(const std::function<void()>& move) {
 void Form::changeEvent(QEvent* event) {
   QScrollArea::changeEvent(event);
   if (event->type() == QEvent::FontChange) fitWidth();
+  if (event->type() == QEvent::PaletteChange && inColumn_) keepSurface();
 }
 
 void Form::build() {

@@ -70,6 +70,7 @@ class Form : public QScrollArea {
  private:
   void build();
   void fitWidth();
+  void keepSurface();
   FieldEdit* addField(const FieldSpec& spec);
   [[nodiscard]] FormGroup* groupOf(const FieldSpec& spec) const;
   void addUnitNote(FormGroup* group);

@@ -413,9 +413,10 @@ void MainWindow::goToOtherSide() {
 void MainWindow::goToOrigin(const QString& path) { form_->focusField(path); }
 
 /// What the desktop changes is followed.
-void MainWindow::changeEvent(QEvent* event) {
-  QMainWindow::changeEvent(event);
+bool MainWindow::event(QEvent* event) {
+  const bool done = QMainWindow::event(event);
   if (event->type() == QEvent::ApplicationPaletteChange) setPalette(surfacePalette(QApplication::palette()));
+  return done;
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

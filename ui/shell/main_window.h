@@ -57,7 +57,7 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] const Worksheet& worksheet() const { return sheet_; }
 
  protected:
-  void changeEvent(QEvent* event) override;
+  bool event(QEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dropEvent(QDropEvent* event) override;

@@ -57,7 +57,9 @@ void AmountWidget::resizeEvent(QResizeEvent*) {
 }
 
 void AmountWidget::paintEvent(QPaintEvent*) {
-  QPainter(this).fillRect(rect(), boardPalette(scheme_)[Ink::edge]);
+  QPainter painter(this);
+  painter.fillRect(rect(), boardPalette(scheme_)[Ink::card]);  // where it is higher than its words, too
+  painter.fillRect(0, height() - 1, width(), 1, boardPalette(scheme_)[Ink::edge]);
 }
 
 }  // namespace wardchalk::ui

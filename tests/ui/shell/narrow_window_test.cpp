@@ -12,6 +12,7 @@
 #include "tests/support/golden_cases.h"
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/shell/usual_case.h"
+#include "tests/ui/support/desktops.h"
 #include "tests/ui/support/ink.h"
 #include "tests/ui/support/qt_class.h"
 #include "ui/form/field_edit.h"
@@ -20,6 +21,7 @@
 #include "ui/shell/practice_desk.h"
 #include "ui/shell/sides.h"
 #include "ui/theme/letters.h"
+#include "ui/theme/surface.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/flag_widget.h"
 #include "ui/working/step_card.h"
@@ -111,6 +113,8 @@ class NarrowWindowTest : public QObject {
   void aNewColumnReadsNothingAndKeepsTheKeyboard();
   void theKeyboardGoesAsTheEyeDoes();
   void theEmptyColumnSaysWhatToEnter();
+  void theColumnKeepsTheSurfaceOfTheForm_data();
+  void theColumnKeepsTheSurfaceOfTheForm();
   void everyWindowFollowsTheTextSize();
   void textSizeAndEdgeAreRemembered();
   void aDamagedEdgeLeavesRoomForBoth_data();
@@ -339,6 +343,30 @@ void NarrowWindowTest::theEmptyColumnSaysWhatToEnter() {
   QVERIFY(example->isVisible());
   QVERIFY(pane().cards().empty());
   QVERIFY(!pane().amount()->showsAmount());
+}
+
+void NarrowWindowTest::theColumnKeepsTheSurfaceOfTheForm_data() {
+  QTest::addColumn<int>("at");
+  for (std::size_t i = 0; i < desktops.size(); ++i) QTest::newRow(desktops[i].name) << static_cast<int>(i);
+}
+
+/// Also when the desktop changes while the window is narrow, and when it is wide again.
+void NarrowWindowTest::theColumnKeepsTheSurfaceOfTheForm() {
+  QFETCH(int, at);
+  const QPalette before = QApplication::palette();
+  show(800, 600, 100);
+  QApplication::setPalette(paletteOf(desktops[static_cast<std::size_t>(at)]));
+  settle();
+  const QColor surface = surfacePalette(QApplication::palette()).color(QPalette::Window);
+  const auto beside = [&] { return form().grab().toImage().pixelColor(4, form().height() / 2); };
+  const QColor inColumn = beside();
+  show(1366, 768, 100);
+  const QColor wide = beside();
+  const Scheme scheme = schemeFor(pane().palette());
+  QApplication::setPalette(before);
+  QCOMPARE(inColumn, surface);
+  QCOMPARE(wide, surface);
+  QCOMPARE(scheme, desktops[static_cast<std::size_t>(at)].scheme);
 }
 
 void NarrowWindowTest::everyWindowFollowsTheTextSize() {
