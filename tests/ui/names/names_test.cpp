@@ -147,6 +147,13 @@ class NamesTest : public QObject {
     nurse.window().resize(ward);
     nurse.window().openFile(file);
     QCoreApplication::processEvents();
+    // a form that finds itself wider is laid out once more
+    QStringList before;
+    const auto isSettled = [&] {
+      const QStringList now = paintedLines(nurse.window());
+      return std::exchange(before, now) == now;
+    };
+    QVERIFY(QTest::qWaitFor(isSettled));
   }
 
   QTemporaryDir folder_;
