@@ -183,8 +183,11 @@ void WorkingPane::focusNeighbour(StepCard* card, int direction) {
   reveal(next);
 }
 
-/// The keyboard goes as the eye does: flag, amount, guest, findings, steps.
+/// The keyboard goes as the eye does: flag, amount, guest, findings, steps. When the guest leaves, the step
+/// that was in view stays there: what was scrolled over the guest was no scrolling of the steps.
 void WorkingPane::host(QWidget* guest) {
+  QScrollBar* bar = scroll_->verticalScrollBar();
+  const int ofSteps = guest_ ? std::max(0, bar->value() - guest_->height()) : bar->value();
   guest_ = guest;
   start_->setParent(guest ? column_ : static_cast<QWidget*>(this));
   start_->setVisible(empty_);
@@ -199,6 +202,7 @@ void WorkingPane::host(QWidget* guest) {
   }
   orderFocus();
   arrange();
+  if (!guest_) bar->setValue(ofSteps);
 }
 
 void WorkingPane::followGuest() {

@@ -116,6 +116,7 @@ class NarrowWindowTest : public QObject {
   void theColumnKeepsTheSurfaceOfTheForm_data();
   void theColumnKeepsTheSurfaceOfTheForm();
   void everyWindowFollowsTheTextSize();
+  void largerAndBackIsAsBefore();
   void textSizeAndEdgeAreRemembered();
   void aDamagedEdgeLeavesRoomForBoth_data();
   void aDamagedEdgeLeavesRoomForBoth();
@@ -392,6 +393,28 @@ void NarrowWindowTest::everyWindowFollowsTheTextSize() {
   settle();
   for (qsizetype i = 0; i < parts.size(); ++i) QCOMPARE(high(parts[i]), before[i]);
   QCOMPARE(pane().zoom(), 100);
+}
+
+void NarrowWindowTest::largerAndBackIsAsBefore() {
+  show(1366, 768, 100);
+  open("safe-per-surface-liquid");
+  settle();
+  const auto places = [&] {
+    QStringList all;
+    for (const QWidget* one : window().findChildren<QWidget*>())
+      if (one->isVisible() && !one->objectName().isEmpty())
+        all << one->objectName() + test::described(QRectF(one->mapTo(&window(), QPoint()), one->size()));
+    all.sort();
+    all << QString::number(pane().findChild<QScrollArea*>()->verticalScrollBar()->value());
+    return all;
+  };
+  const QStringList before = places();
+  show(1366, 768, 200);
+  QVERIFY(places() != before);
+  pane().findChild<QScrollArea*>()->verticalScrollBar()->setValue(200);  // over the form, not over the steps
+  nurse_->press(Qt::Key_0, Qt::ControlModifier);
+  settle();
+  QTRY_COMPARE(places(), before);
 }
 
 void NarrowWindowTest::textSizeAndEdgeAreRemembered() {

@@ -218,6 +218,7 @@ class RandomEventsTest : public QObject {
   void writeWord();
   void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier);
   void awaySoLong();
+  void becomeAnotherSize(QWidget* window);
 
   std::unique_ptr<Chance> chance_;
   std::unique_ptr<Settings> settings_;
@@ -379,6 +380,15 @@ void RandomEventsTest::awaySoLong() {
   window_->findChild<IdleWatch*>()->look();
 }
 
+/// Over and under the width at which two cards become one column.
+void RandomEventsTest::becomeAnotherSize(QWidget* window) {
+  static const std::array sizes = {QSize(800, 600), QSize(899, 768), QSize(1024, 768), QSize(1366, 768),
+                                   QSize(1920, 1080)};
+  const QSize size = chance_->oneOf(sizes);
+  note(QStringLiteral("size %1x%2").arg(size.width()).arg(size.height()));
+  window->resize(size);
+}
+
 void RandomEventsTest::act() {
   if (auto* files = qobject_cast<QFileDialog*>(QApplication::activeModalWidget())) return files->reject();
   for (QWidget* window : {static_cast<QWidget*>(window_.get()), static_cast<QWidget*>(practice_.get())})
@@ -387,8 +397,9 @@ void RandomEventsTest::act() {
   if (!at) return;
   if (at->isWindow() && QApplication::activeWindow() != at && at->windowType() != Qt::Popup)
     at->activateWindow();
-  const int what = chance_->below(200);
+  const int what = chance_->below(202);
   if (what == 0) return awaySoLong();
+  if (what >= 200) return becomeAnotherSize(at->window());
   if (what < 12) return writeWord();
   if (what < 16) return setFromOutside();
   if (what < 60) return click(at);
