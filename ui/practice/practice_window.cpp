@@ -142,11 +142,14 @@ void PracticeWindow::setZoom(int percent) {
 
 void PracticeWindow::applyScheme() { setPalette(practiceWidgets(QApplication::palette())); }
 
-void PracticeWindow::changeEvent(QEvent* event) {
-  QWidget::changeEvent(event);
-  if (event->type() != QEvent::ApplicationPaletteChange) return;
-  applyScheme();
-  applyLetters(this, zoom());
+/// The desktop's change of colours comes to a window itself, and never as `changeEvent` (Qt 6.4).
+bool PracticeWindow::event(QEvent* event) {
+  const bool done = QWidget::event(event);
+  if (event->type() == QEvent::ApplicationPaletteChange) {
+    applyScheme();
+    applyLetters(this, zoom());
+  }
+  return done;
 }
 
 void PracticeWindow::showPlan(const PracticeSet& set) {

@@ -168,6 +168,8 @@ class PracticeSweepTest : public QObject {
   void everyEdgeIsSeen();
   void whatIsOffLooksSo_data();
   void whatIsOffLooksSo();
+  void followsTheDesktopsColours_data() { addPages(); }
+  void followsTheDesktopsColours();
   void boxesGrowWithTheLetters();
   void theBandStandsOnTopOfEveryPage_data() { addPages(); }
   void theBandStandsOnTopOfEveryPage();
@@ -342,6 +344,31 @@ void PracticeSweepTest::whatIsOffLooksSo_data() {
   QTest::addColumn<int>("desktop");
   for (int desktop = 0; desktop < static_cast<int>(desktops.size()); ++desktop)
     QTest::addRow("%s", desktops[static_cast<std::size_t>(desktop)].name) << desktop;
+}
+
+/// A desktop that turns dark in the evening turns an open window dark, as if it had been opened then.
+void PracticeSweepTest::followsTheDesktopsColours() {
+  const auto drawn = [](Pupil& pupil) {
+    if (QApplication::focusWidget()) QApplication::focusWidget()->clearFocus();
+    QCoreApplication::processEvents();
+    return pupil.window().grab().toImage();
+  };
+  QApplication::setPalette(paletteOf(desktops.front()));
+  QImage opened;
+  QImage followed;
+  {
+    Pupil pupil;
+    reach(pupil);
+    QApplication::setPalette(paletteOf(desktops.back()));
+    QCoreApplication::processEvents();
+    followed = drawn(pupil);
+  }
+  {
+    Pupil pupil;
+    reach(pupil);
+    opened = drawn(pupil);
+  }
+  QCOMPARE(followed, opened);
 }
 
 /// The begin of practice waits for a topic; its words and its edge are fainter than those of another button.
