@@ -38,7 +38,8 @@ FieldEdit::FieldEdit(const FieldSpec& spec, QWidget* parent) : QWidget(parent), 
   setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   setMinimumWidth(1);
   auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 1);
+  const int beside = spec.kind == FieldKind::flag ? 1 : 0;  // room for the edge of a tick's box
+  column->setContentsMargins(beside, 0, 0, 1);
   column->setSpacing(2);
   label_ = new PlainLabel(labelOf(spec), this);
   label_->setObjectName(path() + QLatin1String(":label"));
