@@ -2,7 +2,6 @@
 
 #include <QAccessible>
 #include <QApplication>
-#include <QGridLayout>
 #include <QLineEdit>
 #include <QPainter>
 #include <QScrollArea>
@@ -17,10 +16,12 @@
 #include "core/words/sentences.h"
 #include "ui/form/choice_box.h"
 #include "ui/form/quiet_line.h"
+#include "ui/record/rule_row.h"
 #include "ui/record/rules_table.h"
 #include "ui/record/syringe_table.h"
 #include "ui/theme/buttons.h"
 #include "ui/theme/edges.h"
+#include "ui/theme/flow_layout.h"
 #include "ui/theme/focus_ring.h"
 #include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
@@ -31,24 +32,12 @@ namespace wardchalk::ui {
 
 namespace {
 
-constexpr int labelWidth = 300;
 constexpr int usualHeight = 700;
-constexpr int arrowWidth = 40;  // of a choice beside its words, with its edges
-constexpr int exampleWidth = 420;
 
 QLabel* heading(const QString& text, QWidget* parent) {
   auto* label = new PlainLabel(text, parent);
   shareLetters(label, 1.15, true);
   return label;
-}
-
-/// As wide as the longest choice, so that all boxes stand in line and none cuts its words.
-int widestChoice(const QFontMetrics& letters) {
-  int widest = 0;
-  for (const RuleSpec& spec : ruleTable())
-    for (const ChoiceWord& word : spec.choices)
-      widest = std::max(widest, letters.horizontalAdvance(wordsOf(word)));
-  return widest + arrowWidth;
 }
 
 /// With the edges of its boxes, as in the form.
@@ -71,7 +60,7 @@ RulesEditor::RulesEditor(HouseRules rules, QWidget* parent) : QDialog(parent), r
   setObjectName(QStringLiteral("rules-editor"));
   setWindowTitle(tr("House rules"));
   build();
-  const QSize wanted(labelWidth + widestChoice(fontMetrics()) + exampleWidth, usualHeight);
+  const QSize wanted(RuleRow::usualWidth(fontMetrics()), usualHeight);
   resize(wanted.boundedTo(parent ? parent->size() : wanted));
   showExamples();
 }
@@ -103,8 +92,10 @@ void RulesEditor::build() {
   notSaved_->setFont(bold);
   notSaved_->hide();
   column->addWidget(notSaved_);
-  auto* row = new QHBoxLayout;
-  row->addStretch(1);
+  auto* buttons = new QWidget(this);
+  auto* row = new FlowLayout(buttons);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->pushRight();
   const auto button = [&](const char* name, const QString& text) {
     auto* made = roomyButton(text, name, this);
     row->addWidget(made);
@@ -117,50 +108,33 @@ void RulesEditor::build() {
     if (isWhole()) Q_EMIT useWanted(rules_);
   });
   connect(button("rules-close", tr("&Close, change nothing")), &QPushButton::clicked, this, &QDialog::close);
-  column->addLayout(row);
+  column->addWidget(buttons);
 }
 
 QWidget* RulesEditor::buildPage() {
   auto* page = new EdgedPage;
   auto* column = new QVBoxLayout(page);
   column->setSpacing(8);
-  QGridLayout* grid = nullptr;
   std::optional<RuleGroup> group;
   for (const RuleSpec& spec : ruleTable()) {
     if (group != spec.group) {
       if (group == RuleGroup::amount) addSyringes(column);
       group = spec.group;
       column->addWidget(heading(headingOf(spec.group), page));
-      grid = new QGridLayout;
-      grid->setColumnMinimumWidth(0, labelWidth);
-      grid->setColumnStretch(2, 1);
-      grid->setHorizontalSpacing(12);
-      grid->setVerticalSpacing(6);
-      column->addLayout(grid);
     }
-    addRule(grid, spec);
+    addRule(column, spec);
   }
   column->addStretch(1);
   new FocusRing(page);
   return page;
 }
 
-void RulesEditor::addRule(QGridLayout* grid, const RuleSpec& spec) {
-  const int at = grid->rowCount();
+void RulesEditor::addRule(QVBoxLayout* column, const RuleSpec& spec) {
   QWidget* box = makeBox(spec);
   box->setObjectName(QStringLiteral("rule:") + fromCore(spec.key));
-  box->setAccessibleName(labelOf(spec));
-  box->setMinimumHeight(leastTarget);
-  box->setFixedWidth(widestChoice(fontMetrics()));
-  auto* label = new PlainLabel(labelOf(spec), this);
-  label->setWordWrap(true);
-  label->setBuddy(box);
-  auto* line = new QuietLine(this);
-  line->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-  grid->addWidget(label, at, 0);
-  grid->addWidget(box, at, 1);
-  grid->addWidget(line, at, 2);
-  fields_.insert(fromCore(spec.key), {box, line});
+  auto* row = new RuleRow(labelOf(spec), box, this);
+  column->addWidget(row);
+  fields_.insert(fromCore(spec.key), row);
 }
 
 QWidget* RulesEditor::makeBox(const RuleSpec& spec) {
@@ -230,8 +204,8 @@ void RulesEditor::showExamples() {
     const bool rename = shippedName && key == "name";
     const QString refused = rename ? ownName : refused_.value(field.key());
     const QString text = refused.isEmpty() ? fromCore(ruleExample(key, rules_)) : refused;
-    field->line->say(text, refused.isEmpty() ? QuietLine::Tone::quiet : QuietLine::Tone::refused);
-    field->box->setAccessibleDescription(text);
+    (*field)->example()->say(text, refused.isEmpty() ? QuietLine::Tone::quiet : QuietLine::Tone::refused);
+    (*field)->box()->setAccessibleDescription(text);
   }
   if (syringeLine_) syringeLine_->say(fromCore(ruleExample("syringes", rules_)), QuietLine::Tone::quiet);
 }
@@ -239,10 +213,10 @@ void RulesEditor::showExamples() {
 /// Whether every rule can be read; if not, the keyboard goes to the first that cannot.
 bool RulesEditor::isWhole() {
   for (const RuleSpec& spec : ruleTable()) {
-    const Field& field = fields_[fromCore(spec.key)];
-    if (field.line->tone() != QuietLine::Tone::refused) continue;
-    sayRefused(labelOf(spec), field.box->accessibleDescription());
-    goTo(field.box);
+    const RuleRow& row = *fields_[fromCore(spec.key)];
+    if (row.example()->tone() != QuietLine::Tone::refused) continue;
+    sayRefused(labelOf(spec), row.box()->accessibleDescription());
+    goTo(row.box());
     return false;
   }
   if (!syringes_->syringes()) {

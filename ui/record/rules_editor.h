@@ -5,7 +5,6 @@
 
 #include "core/rules/house_rules.h"
 
-class QGridLayout;
 class QLabel;
 class QScrollArea;
 class QVBoxLayout;
@@ -13,6 +12,7 @@ class QVBoxLayout;
 namespace wardchalk::ui {
 
 class QuietLine;
+class RuleRow;
 class SyringeTable;
 struct RuleSpec;
 
@@ -33,13 +33,9 @@ class RulesEditor : public QDialog {
   void useWanted(const wardchalk::HouseRules& rules);
 
  private:
-  struct Field {
-    QWidget* box;
-    QuietLine* line;
-  };
   void build();
   QWidget* buildPage();
-  void addRule(QGridLayout* grid, const RuleSpec& spec);
+  void addRule(QVBoxLayout* column, const RuleSpec& spec);
   QWidget* makeBox(const RuleSpec& spec);
   void addSyringes(QVBoxLayout* column);
   void take(const RuleSpec& spec, const QString& text);
@@ -51,7 +47,7 @@ class RulesEditor : public QDialog {
   void keepInView(QWidget* now);
 
   HouseRules rules_;
-  QHash<QString, Field> fields_;
+  QHash<QString, RuleRow*> fields_;
   QHash<QString, QString> refused_;  // key to the sentence that says why
   SyringeTable* syringes_ = nullptr;
   QuietLine* syringeLine_ = nullptr;

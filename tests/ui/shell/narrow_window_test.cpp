@@ -13,6 +13,7 @@
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/shell/usual_case.h"
 #include "tests/ui/support/desktops.h"
+#include "tests/ui/support/geometry.h"
 #include "tests/ui/support/ink.h"
 #include "tests/ui/support/qt_class.h"
 #include "ui/form/field_edit.h"
@@ -36,51 +37,6 @@ struct Screen {
   int height;
 };
 constexpr std::array screens = {Screen{800, 600}, Screen{1024, 768}, Screen{1366, 768}, Screen{1920, 1080}};
-
-QString named(const QWidget* widget, const QString& text) {
-  return QStringLiteral("%1 \"%2\" in %3x%4")
-      .arg(widget->objectName(), text)
-      .arg(widget->width())
-      .arg(widget->height());
-}
-
-/// What does not have the room for all of its text; empty when nothing is cut.
-QString cut(const QWidget& within) {
-  for (const QLabel* label : within.findChildren<QLabel*>()) {
-    if (!label->isVisible() || label->text().trimmed().isEmpty()) continue;
-    const bool fits = label->wordWrap() ? label->height() >= label->heightForWidth(label->width())
-                                        : label->width() >= label->sizeHint().width();
-    if (!fits || label->height() < label->fontMetrics().height()) return named(label, label->text());
-  }
-  for (const QAbstractButton* button : within.findChildren<QAbstractButton*>()) {
-    if (!button->isVisible() || button->text().isEmpty()) continue;
-    const QSize words = button->fontMetrics().size(Qt::TextShowMnemonic, button->text());
-    if (button->width() < words.width() || button->height() < words.height())
-      return named(button, button->text());
-  }
-  for (const QLineEdit* line : within.findChildren<QLineEdit*>()) {
-    if (!line->isVisible()) continue;
-    if (line->height() < line->fontMetrics().height() + 4) return named(line, line->text());
-    if (line->fontMetrics().horizontalAdvance(line->text()) > line->width() - line->textMargins().right())
-      return named(line, line->text());
-  }
-  return {};
-}
-
-/// What scrolls sideways, or reaches out of the area that it scrolls in; empty when nothing does.
-QString sideways(const QWidget& window) {
-  for (const QScrollArea* area : window.findChildren<QScrollArea*>()) {
-    if (!area->isVisible() || !area->widget()) continue;
-    if (area->horizontalScrollBar()->maximum() > 0) return named(area, QStringLiteral("scrolls sideways"));
-    for (const QWidget* one : area->widget()->findChildren<QWidget*>()) {
-      const int left = one->mapTo(area->widget(), QPoint()).x();
-      if (one->isVisible() && !one->size().isEmpty() &&
-          (left < -2 || left + one->width() > area->viewport()->width() + 2))
-        return named(one, QStringLiteral("reaches out"));
-    }
-  }
-  return {};
-}
 
 QString cutInWorking(const WorkingPane& pane) {
   for (const Run& run : pane.flag()->drawing().runs)
@@ -201,15 +157,15 @@ void NarrowWindowTest::nothingIsCut() {
   form().setUnfolded(unfolded);
   settle();
   QCOMPARE(window().size(), QSize(width, height));
-  QTRY_COMPARE(cut(window()), QString());
-  QTRY_COMPARE(sideways(window()), QString());
+  QTRY_COMPARE(test::cut(window()), QString());
+  QTRY_COMPARE(test::sideways(window()), QString());
   QCOMPARE(cutInWorking(pane()), QString());
   form().focusField(QStringLiteral("order.dose"));
   nurse_->type(QStringLiteral("15 mg/kg"));  // per dose or per day: asked with two buttons
   nurse_->enter();
   settle();
-  QTRY_COMPARE(cut(window()), QString());
-  QTRY_COMPARE(sideways(window()), QString());
+  QTRY_COMPARE(test::cut(window()), QString());
+  QTRY_COMPARE(test::sideways(window()), QString());
 }
 
 void NarrowWindowTest::flagAndAmountStayInView_data() {

@@ -1,0 +1,84 @@
+#include "ui/record/rule_row.h"
+
+#include <QEvent>
+#include <QGridLayout>
+#include <algorithm>
+
+#include "ui/form/quiet_line.h"
+#include "ui/record/rules_table.h"
+#include "ui/theme/plain_label.h"
+#include "ui/theme/target.h"
+#include "ui/theme/text.h"
+
+namespace wardchalk::ui {
+
+namespace {
+
+constexpr int labelWidth = 300;
+constexpr int arrowWidth = 40;  // of a choice beside its words, with its edges
+constexpr int exampleWidth = 420;
+constexpr int leastExample = 220;
+
+/// As wide as the longest choice, so that all boxes stand in line and none cuts its words.
+int widestChoice(const QFontMetrics& letters) {
+  int widest = 0;
+  for (const RuleSpec& spec : ruleTable())
+    for (const ChoiceWord& word : spec.choices)
+      widest = std::max(widest, letters.horizontalAdvance(wordsOf(word)));
+  return widest + arrowWidth;
+}
+
+}  // namespace
+
+int RuleRow::usualWidth(const QFontMetrics& letters) {
+  return labelWidth + widestChoice(letters) + exampleWidth;
+}
+
+RuleRow::RuleRow(const QString& label, QWidget* box, QWidget* parent)
+    : QWidget(parent), box_(box), example_(new QuietLine(this)), grid_(new QGridLayout(this)) {
+  auto* name = new PlainLabel(label, this);
+  name->setWordWrap(true);
+  name->setBuddy(box);
+  box->setParent(this);
+  box->setAccessibleName(label);
+  box->setMinimumHeight(leastTarget);
+  example_->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  grid_->setContentsMargins(0, 0, 0, 0);
+  grid_->setHorizontalSpacing(12);
+  grid_->setVerticalSpacing(2);
+  grid_->addWidget(name, 0, 0);
+  grid_->addWidget(box, 0, 1);
+  grid_->addWidget(example_, 0, 2);
+  follow();
+}
+
+void RuleRow::follow() {
+  const int box = widestChoice(fontMetrics());
+  const bool beside = width() >= labelWidth + box + leastExample;
+  box_->setFixedWidth(box);
+  grid_->setColumnMinimumWidth(0, beside ? labelWidth : 0);
+  grid_->setColumnStretch(0, beside ? 0 : 1);
+  grid_->setColumnStretch(2, beside ? 1 : 0);
+  const int row = beside ? 0 : 1;
+  int at = 0;
+  int ignored = 0;
+  grid_->getItemPosition(grid_->indexOf(example_), &at, &ignored, &ignored, &ignored);
+  if (at == row) return;
+  grid_->removeWidget(example_);
+  if (beside)
+    grid_->addWidget(example_, 0, 2);
+  else
+    grid_->addWidget(example_, 1, 0, 1, 2);
+}
+
+void RuleRow::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  follow();
+}
+
+void RuleRow::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) follow();
+}
+
+}  // namespace wardchalk::ui
