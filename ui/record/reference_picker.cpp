@@ -2,6 +2,7 @@
 
 #include <QAccessible>
 #include <QCheckBox>
+#include <QCoreApplication>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLineEdit>
@@ -19,6 +20,7 @@
 #include "core/words/sentences.h"
 #include "ui/record/plain_table.h"
 #include "ui/theme/buttons.h"
+#include "ui/theme/flow_layout.h"
 #include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/plain_tip.h"
@@ -35,6 +37,24 @@ constexpr qsizetype mostLetters = 48;
 enum Column : std::uint8_t { band, child, low, high, maximum, howOften, mostDoses, source, reviewBy };
 /// Of the columns of the entries but the last, which is as wide as its words.
 constexpr std::array bandParts = {0.14, 0.13, 0.12, 0.12, 0.12, 0.11, 0.10, 0.16};
+
+/// Pixels at the usual letters: below them an entry's columns would cut their figures.
+constexpr int leastForColumns = 900;
+
+QStringList columnNames() {
+  const auto name = [](const char* text) { return QCoreApplication::translate("ReferencePicker", text); };
+  return {name("Meant for"), name("This child"), name("From"),   name("Up to"),    name("Maximum"),
+          name("How often"), name("Most doses"), name("Source"), name("Review by")};
+}
+
+/// What the columns hold, one beneath the other with their names; an empty one says nothing.
+QString oneBeneathTheOther(const QStringList& cells) {
+  const QStringList names = columnNames();
+  QStringList lines;
+  for (qsizetype i = 0; i < cells.size(); ++i)
+    if (!cells[i].isEmpty()) lines << names[i] + QStringLiteral(": ") + cells[i];
+  return lines.join(u'\n');
+}
 
 QString inOneLine(const QStringList& parts) {
   QStringList stated;
@@ -66,23 +86,23 @@ ReferencePicker::ReferencePicker(Child child, Order order, const HouseRules& rul
   column->addWidget(buildOther());
   column->addWidget(buildReview());
   column->addWidget(buildButtons());
-  resize(pickerSize);
+  resize((pickerSize * textScale()).boundedTo(parent ? parent->window()->size() : pickerSize));
   search_->setFocus();
   findAgain();
 }
 
 QWidget* ReferencePicker::buildFile() {
   auto* row = new QWidget(this);
-  auto* line = new QHBoxLayout(row);
+  auto* line = new FlowLayout(row);
   line->setContentsMargins(0, 0, 0, 0);
   file_ = new PlainLabel(row);
   file_->setObjectName(QStringLiteral("list-file"));
-  file_->setWordWrap(true);
   auto* open = plainButton(tr("&Open a list …"), "open-list", row);
   auto* import = plainButton(tr("Make a list from a ta&ble (CSV) …"), "import-list", row);
   connect(open, &QPushButton::clicked, this, &ReferencePicker::listWanted);
   connect(import, &QPushButton::clicked, this, &ReferencePicker::importWanted);
-  line->addWidget(file_, 1);
+  line->addWidget(file_);
+  line->pushRight();
   line->addWidget(open);
   line->addWidget(import);
   return row;
@@ -122,9 +142,7 @@ QWidget* ReferencePicker::buildBands() {
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);
   auto* label = new PlainLabel(tr("Its &entries"), part);
-  bands_ = plainTable({tr("Meant for"), tr("This child"), tr("From"), tr("Up to"), tr("Maximum"),
-                       tr("How often"), tr("Most doses"), tr("Source"), tr("Review by")},
-                      tr("Entries of what is chosen, one for each band"), part);
+  bands_ = plainTable(columnNames(), tr("Entries of what is chosen, one for each band"), part);
   bands_->setObjectName(QStringLiteral("bands"));
   bands_->setSelectionMode(QAbstractItemView::NoSelection);  // which entry holds is judged, not pointed at
   bands_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
@@ -270,17 +288,23 @@ void ReferencePicker::addBand(const JudgedEntry& judged, bool chosen) {
   const std::string band = bandWords(reference);
   const std::string date = textOf(entry.reviewBy);
   const bool past = isPastReview(entry, today_);
-  addRow(*bands_, {held(band.empty() ? wardchalk::say(PhraseId::list_everyChild) : band),
-                   (chosen ? QStringLiteral("✓ ") : QString()) + held(fitWords(judged)),
-                   reference.limitOnly ? held(wardchalk::say(PhraseId::list_limitOnly)) : fact(path::low),
-                   fact(path::high), held(maximumWords(reference)), fact(path::referenceSchedule),
-                   fact(path::referenceMaxDoses), held(sourceWords(entry)),
-                   held(past ? wardchalk::say(PhraseId::list_pastCell, {{"date", date}}) : date)});
+  const QStringList cells{
+      held(band.empty() ? wardchalk::say(PhraseId::list_everyChild) : band),
+      (chosen ? QStringLiteral("✓ ") : QString()) + held(fitWords(judged)),
+      reference.limitOnly ? held(wardchalk::say(PhraseId::list_limitOnly)) : fact(path::low),
+      fact(path::high),
+      held(maximumWords(reference)),
+      fact(path::referenceSchedule),
+      fact(path::referenceMaxDoses),
+      held(sourceWords(entry)),
+      held(past ? wardchalk::say(PhraseId::list_pastCell, {{"date", date}}) : date)};
+  addRow(*bands_, narrow_ ? QStringList{oneBeneathTheOther(cells)} : cells);
   const int row = bands_->rowCount() - 1;
   QFont bold = bands_->font();
   bold.setBold(true);
-  for (int column = 0; chosen && column < Column::source; ++column) bands_->item(row, column)->setFont(bold);
-  if (past) bands_->item(row, Column::reviewBy)->setFont(bold);
+  for (int column = 0; chosen && column < (narrow_ ? 1 : Column::source); ++column)
+    bands_->item(row, column)->setFont(bold);
+  if (past && !narrow_) bands_->item(row, Column::reviewBy)->setFont(bold);
   if (chosen) chosenRow_ = row;
   addInfusion(reference);
 }
@@ -290,10 +314,11 @@ void ReferencePicker::addInfusion(const Reference& reference) {
   const std::string limits = infusionWords(reference);
   if (limits.empty()) return;
   addRow(*bands_, {held(limits)});
-  bands_->setSpan(bands_->rowCount() - 1, 0, 1, bands_->columnCount());
+  if (!narrow_) bands_->setSpan(bands_->rowCount() - 1, 0, 1, bands_->columnCount());
 }
 
 void ReferencePicker::shareColumns() {
+  if (narrow_) return bands_->setColumnWidth(0, bands_->viewport()->width());
   bands_->resizeColumnToContents(Column::reviewBy);
   const double rest = bands_->viewport()->width() - bands_->columnWidth(Column::reviewBy);
   for (std::size_t i = 0; i < bandParts.size(); ++i)
@@ -305,8 +330,19 @@ void ReferencePicker::showChosen() {
   if (chosenRow_ >= 0) bands_->scrollToItem(bands_->item(chosenRow_, 0), QAbstractItemView::PositionAtTop);
 }
 
+/// Where nine columns would cut their figures, each entry stands in one cell, line by line.
+void ReferencePicker::followWidth() {
+  const bool narrow = width() < leastForColumns * textScale();
+  if (narrow == narrow_) return;
+  narrow_ = narrow;
+  for (int column = 1; column < bands_->columnCount(); ++column) bands_->setColumnHidden(column, narrow_);
+  bands_->horizontalHeader()->setVisible(!narrow_);
+  showGroup();
+}
+
 void ReferencePicker::resizeEvent(QResizeEvent* event) {
   QDialog::resizeEvent(event);
+  followWidth();
   QTimer::singleShot(0, this, &ReferencePicker::showChosen);
 }
 

@@ -54,6 +54,7 @@ class ReferencePicker : public QDialog {
   void showBands(const ListGroup& group);
   void addBand(const JudgedEntry& judged, bool chosen);
   void addInfusion(const Reference& reference);
+  void followWidth();
   void shareColumns();
   void showChosen();
   void say(const QString& text);
@@ -71,6 +72,7 @@ class ReferencePicker : public QDialog {
   std::vector<ListGroup> groups_;
   std::optional<std::size_t> chosen_;
   int chosenRow_ = -1;  // of the bands
+  bool narrow_ = false;
 
   QLabel* file_ = nullptr;
   QLineEdit* search_ = nullptr;

@@ -18,6 +18,7 @@ constexpr int labelWidth = 300;
 constexpr int arrowWidth = 40;  // of a choice beside its words, with its edges
 constexpr int exampleWidth = 420;
 constexpr int leastExample = 220;
+constexpr int leastLabel = 180;
 
 /// As wide as the longest choice, so that all boxes stand in line and none cuts its words.
 int widestChoice(const QFontMetrics& letters) {
@@ -35,10 +36,13 @@ int RuleRow::usualWidth(const QFontMetrics& letters) {
 }
 
 RuleRow::RuleRow(const QString& label, QWidget* box, QWidget* parent)
-    : QWidget(parent), box_(box), example_(new QuietLine(this)), grid_(new QGridLayout(this)) {
-  auto* name = new PlainLabel(label, this);
-  name->setWordWrap(true);
-  name->setBuddy(box);
+    : QWidget(parent),
+      name_(new PlainLabel(label, this)),
+      box_(box),
+      example_(new QuietLine(this)),
+      grid_(new QGridLayout(this)) {
+  name_->setWordWrap(true);
+  name_->setBuddy(box);
   box->setParent(this);
   box->setAccessibleName(label);
   box->setMinimumHeight(leastTarget);
@@ -46,29 +50,30 @@ RuleRow::RuleRow(const QString& label, QWidget* box, QWidget* parent)
   grid_->setContentsMargins(0, 0, 0, 0);
   grid_->setHorizontalSpacing(12);
   grid_->setVerticalSpacing(2);
-  grid_->addWidget(name, 0, 0);
-  grid_->addWidget(box, 0, 1);
-  grid_->addWidget(example_, 0, 2);
   follow();
 }
 
 void RuleRow::follow() {
-  const int box = widestChoice(fontMetrics());
-  const bool beside = width() >= labelWidth + box + leastExample;
-  box_->setFixedWidth(box);
+  const int wide = widestChoice(fontMetrics());
+  const Place place = width() >= labelWidth + wide + leastExample ? Place::beside
+                      : width() >= leastLabel + wide              ? Place::beneath
+                                                                  : Place::stacked;
+  box_->setFixedWidth(place == Place::stacked ? std::min(wide, std::max(1, width())) : wide);
+  if (place == place_) return;
+  place_ = place;
+  const bool beside = place == Place::beside;
+  const bool stacked = place == Place::stacked;
+  for (QWidget* one : {static_cast<QWidget*>(name_), box_, static_cast<QWidget*>(example_)})
+    grid_->removeWidget(one);
   grid_->setColumnMinimumWidth(0, beside ? labelWidth : 0);
   grid_->setColumnStretch(0, beside ? 0 : 1);
   grid_->setColumnStretch(2, beside ? 1 : 0);
-  const int row = beside ? 0 : 1;
-  int at = 0;
-  int ignored = 0;
-  grid_->getItemPosition(grid_->indexOf(example_), &at, &ignored, &ignored, &ignored);
-  if (at == row) return;
-  grid_->removeWidget(example_);
+  grid_->addWidget(name_, 0, 0, 1, stacked ? 2 : 1);
+  grid_->addWidget(box_, stacked ? 1 : 0, stacked ? 0 : 1, 1, stacked ? 2 : 1, Qt::AlignLeft);
   if (beside)
     grid_->addWidget(example_, 0, 2);
   else
-    grid_->addWidget(example_, 1, 0, 1, 2);
+    grid_->addWidget(example_, stacked ? 2 : 1, 0, 1, 2);
 }
 
 void RuleRow::resizeEvent(QResizeEvent* event) {

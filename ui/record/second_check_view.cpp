@@ -2,6 +2,7 @@
 
 #include <QCheckBox>
 #include <QHeaderView>
+#include <QScrollArea>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -24,6 +25,7 @@ namespace {
 
 constexpr int buttonHeight = 36;
 constexpr int rowAir = 6;
+constexpr int leastRows = 5;  // of the table, its heading among them
 constexpr double summaryScale = 1.5;
 constexpr int apartRole =
     Qt::UserRole;  // whether the row is one of those that are not the same; a heading has none
@@ -66,7 +68,7 @@ SecondCheckView::SecondCheckView(QWidget* parent)
       table_(new QTableWidget(this)),
       alone_(new QCheckBox(fromCore(say(PhraseId::second_alone)), this)) {
   setObjectName(QStringLiteral("second-check"));
-  auto* column = new QVBoxLayout(this);
+  auto* column = new QVBoxLayout(buildPage());
   column->setContentsMargins(16, 12, 16, 12);
   column->setSpacing(8);
   summary_->setObjectName(QStringLiteral("second-summary"));
@@ -84,6 +86,7 @@ SecondCheckView::SecondCheckView(QWidget* parent)
   column->addWidget(summary_);
   column->addWidget(todo_);
   column->addWidget(table_, 1);
+  table_->setMinimumHeight(leastRows * leastTarget);
   column->addWidget(cannot);
   alone_->setObjectName(QStringLiteral("second-alone"));
   alone_->setMinimumHeight(leastTarget);
@@ -93,6 +96,20 @@ SecondCheckView::SecondCheckView(QWidget* parent)
   row->pushRight();
   buildButtons(row);
   column->addWidget(buttons);
+}
+
+/// A small window with large letters scrolls, rather than cut what is said.
+QWidget* SecondCheckView::buildPage() {
+  auto* whole = new QVBoxLayout(this);
+  whole->setContentsMargins(0, 0, 0, 0);
+  auto* area = new QScrollArea(this);
+  area->setFrameShape(QFrame::NoFrame);
+  area->setWidgetResizable(true);
+  area->setFocusPolicy(Qt::NoFocus);
+  auto* page = new QWidget;
+  area->setWidget(page);
+  whole->addWidget(area);
+  return page;
 }
 
 void SecondCheckView::buildButtons(FlowLayout* row) {

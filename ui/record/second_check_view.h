@@ -51,6 +51,7 @@ class SecondCheckView : public QWidget {
   void addPart(const QString& heading, QList<Row> rows);
   void addRow(const Row& row);
   void airRows();
+  QWidget* buildPage();
   void buildButtons(FlowLayout* row);
 
   QLabel* summary_;

@@ -50,6 +50,7 @@ class ReferenceJourneysTest : public QObject {
   void nothingIsChosenBeforeAnythingIsSaid();
   void theOrderedRouteComesFirst();
   void limitsAreShownAndTheFittingBandIsMarked();
+  void aNarrowListCutsNoFigure();
   void searchingWalksWithoutLeavingTheField();
   void theFormHasAWayToTheList();
   void aTableWithBadRowsIsReportedBeforeItIsKept();
@@ -269,6 +270,23 @@ void ReferenceJourneysTest::limitsAreShownAndTheFittingBandIsMarked() {
   picker()->search(QStringLiteral("plover intravenous"));
   QVERIFY2(cell(1, 0).startsWith(QStringLiteral("Infusion: ")), qPrintable(cell(1, 0)));
   QCOMPARE(bands->columnSpan(1, 0), bands->columnCount());
+}
+
+/// Nine columns of a narrow window would show "120 …" where the list says 120 mg/m².
+void ReferenceJourneysTest::aNarrowListCutsNoFigure() {
+  QVERIFY(openDemo(QStringLiteral("4 year"), QStringLiteral("Plover")));
+  auto* bands = part<QTableWidget>("bands");
+  const int usual = picker()->width();
+  picker()->resize(800, 600);
+  QTRY_VERIFY(bands->isColumnHidden(1));
+  const QString whole = bands->item(1, 0)->text().replace(QChar::Nbsp, u' ');
+  for (const char* line : {"This child: ✓ covers this child", "\nMaximum: 300 mg in 24 h", "\nUp to: 120 mg"})
+    QVERIFY2(whole.contains(QString::fromUtf8(line)), qPrintable(whole));
+  QVERIFY(part<QPushButton>("take")->isEnabled());
+  QTRY_COMPARE(bands->columnWidth(0), bands->viewport()->width());
+  picker()->resize(usual, 660);
+  QTRY_VERIFY(!bands->isColumnHidden(1));
+  QCOMPARE(bands->item(1, 4)->text().replace(QChar::Nbsp, u' '), QStringLiteral("300 mg in 24 h"));
 }
 
 void ReferenceJourneysTest::searchingWalksWithoutLeavingTheField() {
