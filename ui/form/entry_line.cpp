@@ -135,6 +135,14 @@ void EntryLine::inputMethodEvent(QInputMethodEvent* event) {
   QLineEdit::inputMethodEvent(event);
 }
 
+/// What is longer than its box shows where it begins, the figure before the unit. A menu or another window is
+/// no leaving.
+void EntryLine::focusOutEvent(QFocusEvent* event) {
+  QLineEdit::focusOutEvent(event);
+  if (event->reason() != Qt::PopupFocusReason && event->reason() != Qt::ActiveWindowFocusReason)
+    setCursorPosition(0);
+}
+
 void EntryLine::resizeEvent(QResizeEvent* event) {
   QLineEdit::resizeEvent(event);
   placeArrow();

@@ -63,6 +63,9 @@ class StepLayoutTest : public QObject {
   void staysInsideItsCard();
   void setsNoTextOverAnother_data() { addAll(); }
   void setsNoTextOverAnother();
+  void numbersItsScaleInFull();
+  void drawsNoLeaderThroughALabel_data() { addAll(); }
+  void drawsNoLeaderThroughALabel();
   void spansBothSidesWithEachBar_data() { addAll(); }
   void spansBothSidesWithEachBar();
   void barIsAsWideAsTheWiderSide();
@@ -129,6 +132,32 @@ void StepLayoutTest::setsNoTextOverAnother() {
 }
 
 /// Each number that stands over or under a bar lies between its ends.
+/// A scale is numbered as a dose is written.
+void StepLayoutTest::numbersItsScaleInFull() {
+  QStringList figures;
+  for (const StepView& view : stepViews(sample("long figures close together")))
+    for (const Run& run : layOut(view, usualMetrics).drawing.runs) figures << run.text;
+  QVERIFY2(figures.contains(QStringLiteral("1,000,000")) || figures.contains(QStringLiteral("2,000,000")),
+           qPrintable(figures.join(u'|')));
+  for (const QString& figure : figures) QVERIFY2(!figure.contains(QStringLiteral("E+")), qPrintable(figure));
+}
+
+/// The line from a figure to its place on the scale must not look like a stroke through another figure.
+void StepLayoutTest::drawsNoLeaderThroughALabel() {
+  FETCH_LAYOUTS();
+  for (const StepLayout& layout : all)
+    for (const Bar& bar : layout.drawing.bars) {
+      if (bar.kind != Bar::Kind::rule || !qFuzzyCompare(1 + bar.from.x(), 1 + bar.to.x())) continue;
+      const QRectF leader = QRectF(bar.from, bar.to).normalized();
+      for (const Run& run : layout.drawing.runs) {
+        const QRectF ink = inkOf(run);
+        const bool within = ink.left() < leader.x() && leader.x() < ink.right();
+        const bool across = leader.top() < ink.bottom() - 1 && ink.top() + 1 < leader.bottom();
+        QVERIFY2(!(within && across), qPrintable(run.text + QLatin1Char(' ') + described(ink)));
+      }
+    }
+}
+
 void StepLayoutTest::spansBothSidesWithEachBar() {
   FETCH_LAYOUTS();
   for (const StepLayout& layout : all)

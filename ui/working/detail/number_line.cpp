@@ -40,6 +40,9 @@ class LineSetter {
     box_.width = width;
   }
 
+  /// Whether every label found room of its own; told once the box is drawn.
+  bool hasRoom() const { return hasRoom_; }
+
   Box box() {
     drawStretches();
     drawAxis();
@@ -48,6 +51,12 @@ class LineSetter {
   }
 
  private:
+  struct Placed {
+    QRectF label;
+    int row;
+    Kind kind;
+  };
+
   /// So much that the label of a limit has room beside it.
   double mostToShow() const {
     double most = 0;
@@ -112,7 +121,7 @@ class LineSetter {
 
   void placeMarks(Kind kind) {
     for (const Landmark& landmark : landmarks_)
-      if (landmark.kind == kind) place(landmark);
+      if (landmark.kind == kind) landmark.label.isEmpty() ? markOnly(landmark) : place(landmark);
   }
 
   double rowHeight() const {
@@ -137,6 +146,7 @@ class LineSetter {
     for (int row = ordered ? rows_ : 0; row < mostRows; ++row)
       for (const double wish : wishes)
         if (isFree(rectAt(wish, row), x, row)) return put(landmark, rectAt(wish, row), row);
+    hasRoom_ = false;
     put(landmark, rectAt(across, rows_), rows_);
   }
 
@@ -152,6 +162,7 @@ class LineSetter {
       if (placed.row < row && placed.label.left() - air < x && x < placed.label.right() + air) return false;
     }
     for (const Landmark& other : landmarks_) {
+      if (other.label.isEmpty()) continue;
       const double column = xOf(onScale(other.value));
       const bool ends = std::any_of(placed_.begin(), placed_.end(), [&](const Placed& placed) {
         return placed.kind == other.kind && placed.row < row;
@@ -163,6 +174,25 @@ class LineSetter {
     return true;
   }
 
+  void markOnly(const Landmark& landmark) {
+    const double x = xOf(onScale(landmark.value));
+    rule({x, -metrics_.px(8)}, {x, metrics_.px(5)}, metrics_.px(1.4), Ink::line);
+  }
+
+  /// Where a label could not but stand in its way, the leader is broken: a figure never looks struck.
+  void leader(double x, double top, double foot, double thick, Ink ink) {
+    std::vector<Placed> crossed;
+    for (const Placed& placed : placed_)
+      if (placed.label.left() < x && x < placed.label.right()) crossed.push_back(placed);
+    std::sort(crossed.begin(), crossed.end(),
+              [](const Placed& a, const Placed& b) { return a.label.top() < b.label.top(); });
+    for (const Placed& placed : crossed) {
+      if (top < placed.label.top()) rule({x, top}, {x, placed.label.top()}, thick, ink);
+      top = std::max(top, placed.label.bottom());
+    }
+    if (top < foot) rule({x, top}, {x, foot}, thick, ink);
+  }
+
   void put(const Landmark& landmark, const QRectF& rect, int row) {
     const bool ordered = landmark.kind == Kind::ordered;
     const double x = xOf(onScale(landmark.value));
@@ -170,7 +200,7 @@ class LineSetter {
     const double top = crosses ? rect.bottom() : rect.center().y();
     const double foot = ordered ? -metrics_.px(5) : metrics_.px(5);
     const double thick = metrics_.px(ordered ? 1.2 : landmark.kind == Kind::low ? 1.4 : 2);
-    rule({x, top}, {x, foot}, thick, ordered ? Ink::text : Ink::line);
+    leader(x, top, foot, thick, ordered ? Ink::text : Ink::line);
     if (ordered) addArrow(x);
     placed_.push_back({rect, row, landmark.kind});
     rows_ = std::max(rows_, row + 1);
@@ -186,12 +216,6 @@ class LineSetter {
     box_.drawing.areas.push_back({outline, 0, Area::Fill::solid, Ink::text, 0, Ink::line, 0});
   }
 
-  struct Placed {
-    QRectF label;
-    int row;
-    Kind kind;
-  };
-
   const std::vector<Landmark>& landmarks_;
   const QString& unit_;
   const Metrics& metrics_;
@@ -203,6 +227,7 @@ class LineSetter {
   Ink allowed_;
   std::vector<Placed> placed_;
   int rows_ = 0;  ///< rows of labels that are taken
+  bool hasRoom_ = true;
 };
 
 }  // namespace
@@ -211,7 +236,14 @@ Box numberLine(const std::vector<Landmark>& landmarks, const QString& unit, cons
                double width, Ink allowed) {
   Metrics fitting = metrics;
   fitting.scale = std::min(metrics.scale, width / narrowestNumberLine);
-  return LineSetter(landmarks, unit, fitting, width, allowed).box();
+  LineSetter whole(landmarks, unit, fitting, width, allowed);
+  Box box = whole.box();
+  if (whole.hasRoom()) return box;
+  // Long figures close together: the low end keeps its mark and its stretch, and is told on its own card.
+  std::vector<Landmark> fewer = landmarks;
+  for (Landmark& landmark : fewer)
+    if (landmark.kind == Kind::low) landmark.label.clear();
+  return LineSetter(fewer, unit, fitting, width, allowed).box();
 }
 
 }  // namespace wardchalk::ui::detail

@@ -6,8 +6,17 @@
 
 namespace wardchalk::ui::detail {
 
+/// Six digits and no power of ten, as a dose is written: 1,000,000 and 0.00002.
 QString figureText(double value) {
-  return QLocale(QLocale::English, QLocale::UnitedStates).toString(value, 'g', 6);
+  constexpr int digits = 6;
+  const int before = value == 0 ? 1 : static_cast<int>(std::floor(std::log10(std::abs(value)))) + 1;
+  const QLocale english(QLocale::English, QLocale::UnitedStates);
+  QString text = english.toString(value, 'f', std::clamp(digits - before, 0, 15));
+  if (text.contains(u'.')) {
+    while (text.endsWith(u'0')) text.chop(1);
+    if (text.endsWith(u'.')) text.chop(1);
+  }
+  return text;
 }
 
 Figures figuresTo(double most, int count) {
