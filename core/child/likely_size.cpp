@@ -124,6 +124,16 @@ SizeFaults implausibleIn(const Scores& scores) {
   return {leavesOut(implausibleWeight, scores.weight), leavesOut(implausibleStature, scores.height), false};
 }
 
+bool isAbove(const ScoreRange& range, const std::optional<double>& value) {
+  return value && *value > range.high;
+}
+
+/// Only what is too large. A height beside it does not excuse a weight, since children born early have no
+/// table of lengths here.
+SizeFaults tooLargeIn(const Scores& scores, const ScoreRange& weight, const ScoreRange& stature) {
+  return {isAbove(weight, scores.weight), isAbove(stature, scores.height), false};
+}
+
 /// What is outside in every reading; of sizes that are outside in every reading for another reason, the first
 /// reason.
 SizeFaults agreed(const std::vector<SizeFaults>& faults) {
@@ -152,6 +162,23 @@ std::optional<NotJudged> whyNotJudged(const Child& child) {
   if (months < firstMonth) return NotJudged::newborn;
   if (months > eighteenYears) return NotJudged::adult;
   return std::nullopt;
+}
+
+SizeJudgement judgeTooLarge(const Child& child, const BodySize& size) {
+  std::vector<SizeFaults> unlikely, implausible;
+  SizeJudgement judged;
+  for (Reading reading : readingsOf(child)) {
+    if (!reading.age) return judged;
+    if (reading.age->months < firstMonth) reading.age = GrowthAge{firstMonth, true};
+    const Scores scores = scoresOf(reading, size);
+    unlikely.push_back(tooLargeIn(scores, weightAlone, statureLimits));
+    implausible.push_back(scores.weight ? tooLargeIn(scores, implausibleWeight, implausibleStature)
+                                        : SizeFaults{});
+    judged.oddness = std::max(judged.oddness, scores.greatest());
+  }
+  judged.unlikely = agreed(unlikely);
+  judged.implausible = agreed(implausible);
+  return judged;
 }
 
 SizeJudgement judgeSize(const Child& child, const BodySize& size) {

@@ -44,4 +44,10 @@ struct SizeJudgement {
 /// question about what was typed, or a stop.
 [[nodiscard]] SizeJudgement judgeSize(const Child& child, const BodySize& size);
 
+/// Judges only whether `size` is too large, for a child that no table serves (NotJudged::newborn): a newborn
+/// is held against children of one month, who are larger, and a child born early against others of the same
+/// age since birth, who are larger too. So what is outside is outside all the more, and nothing is said of
+/// what is small. Nothing is outside where the age is not known.
+[[nodiscard]] SizeJudgement judgeTooLarge(const Child& child, const BodySize& size);
+
 }  // namespace wardchalk

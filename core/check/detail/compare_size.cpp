@@ -83,9 +83,12 @@ void tellUnlikelySize(Comparing& comparing, const SizeFaults& faults) {
 /// unmade.
 void compareWithGrowth(Comparing& comparing) {
   const Child& child = comparing.given.child;
-  if (const auto why = whyNotJudged(child)) return comparing.notChecked(CheckId::size, reasonOf(*why));
+  const auto why = whyNotJudged(child);
+  const SizeJudgement judged = !why                        ? judgeSize(child, bodySizeOf(child))
+                               : why == NotJudged::newborn ? judgeTooLarge(child, bodySizeOf(child))
+                                                           : SizeJudgement{};
+  if (why && !judged.unlikely.any()) return comparing.notChecked(CheckId::size, reasonOf(*why));
   Check& check = comparing.check(CheckId::size);
-  const SizeJudgement judged = judgeSize(child, bodySizeOf(child));
   check.status = judged.unlikely.any() ? CheckStatus::outside : CheckStatus::within;
   check.why.reset();
   check.value = StatedSize{child.weight, child.height};
