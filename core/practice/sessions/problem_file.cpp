@@ -26,6 +26,19 @@ std::string withoutLineEnd(std::string text) {
 /// Members of a worksheet that hold English, which may change.
 bool isWording(std::string_view key) { return key == "text" || key == "words" || key == "reason"; }
 
+/// Whether the key names the rules that it is worked by. They are compared as rules, not as text: a file may
+/// be older than a rule, which then is what it is where nothing is said.
+bool hasRules(const JsonValue& key, const HouseRules& rules) {
+  const JsonValue* value = key.member("rules");
+  const auto read = value ? readRuleMembers(*value) : Result<HouseRules>(HouseRules());
+  return value && read && *read == rules;
+}
+
+JsonValue withoutRules(JsonValue key) {
+  std::erase_if(key.members, [](const JsonMember& member) { return member.name == "rules"; });
+  return key;
+}
+
 /// The same figures, ids and codes in whatever order.
 bool isSame(const JsonValue& a, const JsonValue& b);
 
@@ -76,7 +89,8 @@ void takeKey(Problem& problem, JsonFields& fields) {
   if (!value) return;
   problem.key = workOut(problem.given, problem.rules);
   const Result<JsonValue> again = readJson(keyText(problem.key));
-  if (!again || !isSame(*value, *again)) fields.refuse(RefusalCode::problemAltered, "key", {});
+  if (!again || !hasRules(*value, problem.rules) || !isSame(withoutRules(*value), withoutRules(*again)))
+    fields.refuse(RefusalCode::problemAltered, "key", {});
 }
 
 Result<Ask> readAsk(const JsonValue& item, const std::string& path, const Worksheet& key) {

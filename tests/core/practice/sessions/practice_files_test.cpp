@@ -119,6 +119,21 @@ TEST(ProblemFile, keepsItsKeyWhenOnlyWordsHaveChanged) {
   EXPECT_EQ(fate(readProblem(changed(good, "\"reason\":\"", "\"reason\":\"In other words: "))), "read");
 }
 
+TEST(ProblemFile, isReadThoughItIsOlderThanARule) {
+  std::string older = sample();
+  for (int i = 0; i < 2; ++i)
+    older = changed(older, ",\"grace_percent\":0", "");  // the file's rules, and its key's
+  EXPECT_EQ(fate(readProblem(older)), "read");
+}
+
+TEST(ProblemFile, isRefusedWhenItsKeyNamesOtherRules) {
+  std::string good = sample();
+  const std::size_t key = good.find("\"key\":");
+  const std::string altered =
+      good.substr(0, key) + changed(good.substr(key), "\"rate_decimals\":1", "\"rate_decimals\":2");
+  EXPECT_EQ(fate(readProblem(altered)), "key problem-altered");
+}
+
 TEST(AnswersFile, isReadAsItWasWritten) {
   const std::vector<WrittenAnswer> lines = {
       {"bsa", "0.70 m2"}, {"limit-dose", "120 mg/m² × 0.70 m² = 84 mg"}, {"verdict", "safe"}, {"give", ""}};
