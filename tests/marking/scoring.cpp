@@ -1,0 +1,105 @@
+#include "tests/marking/scoring.h"
+
+#include <algorithm>
+#include <array>
+#include <stdexcept>
+
+#include "tests/marking/new_mistakes.h"
+
+namespace wardchalk::test {
+
+namespace {
+
+using Names = std::vector<std::string>;
+
+bool has(const Names& names, std::string_view name) { return std::ranges::find(names, name) != names.end(); }
+
+std::string numberOf(const std::string& name) {
+  const auto found = std::ranges::find(newMistakes, name, &NewMistake::name);
+  return found == newMistakes.end() ? name : std::string(found->number);
+}
+
+Names fairNames(const FrozenLine& line) {
+  Names fair = {numberOf(line.mistake)};
+  for (const std::string& name : line.also) fair.push_back(numberOf(name));
+  return fair;
+}
+
+/// What the marker names: its mistakes without those of writing; a unit counts where nothing else is named,
+/// or where it is what was made.
+Names namesIn(const LineMark& mark, const Names& fair) {
+  static constexpr std::array<std::string_view, 3> written = {"E44", "E45", "E47"};
+  Names names;
+  for (const MistakeId mistake : mark.mistakes)
+    if (std::ranges::find(written, idOf(mistake)) == written.end()) names.emplace_back(idOf(mistake));
+  if (names.size() > 1 && !has(fair, "E46")) std::erase(names, "E46");
+  return names;
+}
+
+bool carries(const LineMark& mark, const std::string& remark) {
+  if (remark.empty()) return true;
+  if (remark == "reason") return !mark.notes.empty();
+  const auto mistake = mistakeWithId(remark);
+  return mistake && mark.has(*mistake);
+}
+
+bool isUnread(const LineMark& mark) {
+  return mark.fault || mark.has(LineNote::noResult) || mark.has(LineNote::notAVerdict) ||
+         mark.has(LineNote::notAComparison);
+}
+
+Judged judgedRight(const FrozenLine& line, const LineMark& mark) {
+  if (mark.mark != Mark::right) return isUnread(mark) ? Judged::unread : Judged::wrong;
+  return carries(mark, line.remark) ? Judged::right : Judged::remarkMissing;
+}
+
+Judged judgedMistake(const FrozenLine& line, const LineMark& mark) {
+  if (mark.mark == Mark::right) return Judged::takenForRight;
+  const Names fair = fairNames(line);
+  const Names names = namesIn(mark, fair);
+  if (names.empty()) return Judged::notNamed;
+  const auto isFair = [&](const std::string& name) { return has(fair, name); };
+  if (std::ranges::all_of(names, isFair)) return Judged::named;
+  return std::ranges::any_of(names, isFair) ? Judged::amongOthers : Judged::misnamed;
+}
+
+std::string inShort(const LineMark& mark) {
+  std::string text(idOf(mark.mark));
+  for (const MistakeId mistake : mark.mistakes) text.append(" ").append(idOf(mistake));
+  for (const LineNote note : mark.notes) text.append(" ").append(idOf(note));
+  if (mark.fault) text.append(" cannot be read: ").append(idOf(mark.fault->code));
+  return text;
+}
+
+std::size_t askNamed(const Problem& problem, const std::string& id) {
+  const auto found = std::ranges::find(problem.asks, id, [](const Ask& ask) { return idOf(ask); });
+  if (found == problem.asks.end()) throw std::runtime_error("nothing asks for " + id);
+  return static_cast<std::size_t>(found - problem.asks.begin());
+}
+
+}  // namespace
+
+Scoring::Scoring() : problems_(frozenProblems()) {
+  for (const auto& [id, problem] : problems_) markings_[id] = std::make_unique<Marking>(problem);
+}
+
+JudgedLine Scoring::judge(const FrozenLine& line) {
+  const Problem& problem = problems_.at(line.problem);
+  Marking& marking = *markings_.at(line.problem);
+  const std::size_t ask = askNamed(problem, line.line);
+  for (std::size_t i = 0; i < ask; ++i) {
+    const auto earlier = line.earlier.find(std::string(idOf(problem.asks[i])));
+    marking.mark(i, earlier == line.earlier.end() ? std::string_view() : std::string_view(earlier->second));
+  }
+  const LineMark mark = marking.mark(ask, line.text);
+  return {&line, line.mistake.empty() ? judgedRight(line, mark) : judgedMistake(line, mark), inShort(mark)};
+}
+
+std::string_view nameOf(Judged how) {
+  static constexpr std::array<std::string_view, judgedWays> names = {
+      "right",        "remark missing",  "wrong",    "unread",   "named",
+      "among others", "taken for right", "misnamed", "not named"};
+  return names[static_cast<std::size_t>(how)];
+}
+
+}  // namespace wardchalk::test
