@@ -69,10 +69,11 @@ void CasesDesk::openRow(int at) {
 }
 
 void CasesDesk::chooseFiles() {
-  const QStringList files = dialogs_.files(cases_, {FileQuestion::openSeveral,
-                                                    tr("Open several cases"),
-                                                    tr("Cases and tables (*.json *.jsonl *.ndjson *.csv)"),
-                                                    {}});
+  const QStringList files =
+      dialogs_.files(cases_, {FileQuestion::openSeveral,
+                              tr("Open several cases"),
+                              tr("Cases and tables (*.wardchalk *.json *.jsonl *.ndjson *.csv)"),
+                              {}});
   if (!files.isEmpty()) cases_->read(files);
 }
 

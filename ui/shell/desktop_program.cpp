@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QBuffer>
 #include <QCommandLineParser>
+#include <QIcon>
 #include <QScreen>
 #include <QTemporaryDir>
 #include <cstdio>
@@ -39,6 +40,18 @@ int complain(const QString& text) {
 
 int refuse(const QString& file, const Refusal& refusal) {
   return complain(file + QStringLiteral(": ") + QString::fromStdString(placedSentence(refusal)));
+}
+
+/// As installed, so that a desktop knows whose windows these are, and the icon for where none is installed.
+void nameProgram() {
+  QCoreApplication::setApplicationName(QStringLiteral("wardchalk"));
+  QGuiApplication::setApplicationDisplayName(QStringLiteral("Wardchalk"));
+  QCoreApplication::setApplicationVersion(QStringLiteral(WARDCHALK_VERSION));
+  QGuiApplication::setDesktopFileName(QStringLiteral(WARDCHALK_DESKTOP_ID));
+  QIcon icon;
+  for (const int size : {16, 24, 32, 48, 64, 128, 256})
+    icon.addFile(QStringLiteral(":/icon/wardchalk-%1.png").arg(size), QSize(size, size));
+  QGuiApplication::setWindowIcon(icon);
 }
 
 /// Prints an answer to standard output.
@@ -141,9 +154,7 @@ int runDesktop(int argc, char** argv) {
   std::optional<DisplayCheck> check(std::in_place);
   const QApplication application(argc, argv);
   check.reset();
-  QCoreApplication::setApplicationName(QStringLiteral("wardchalk"));
-  QGuiApplication::setApplicationDisplayName(QStringLiteral("Wardchalk"));
-  QCoreApplication::setApplicationVersion(QStringLiteral(WARDCHALK_VERSION));
+  nameProgram();
   QCommandLineParser line;
   line.setApplicationDescription(
       tr("Checks a child's dose against the reference you enter and shows the working.\n"

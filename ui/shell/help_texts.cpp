@@ -41,8 +41,10 @@ QString aboutText() {
              "allergy, other medicines, kidney and liver are not checked. It takes the place of neither the "
              "order, the "
              "pharmacist, local policy, nor an independent second check by another person.\n\n"
-             "Nothing about a child is kept unless you save a case.")
-      .arg(QCoreApplication::applicationVersion());
+             "Nothing about a child is kept unless you save a case. It uses no network.\n\n"
+             "Free software, licensed under the Apache License 2.0. It uses Qt %2 (LGPL 3), Boost, nlohmann "
+             "json, CLI11, libcsv (LGPL 2.1) and utf8proc; their licences are installed with it.")
+      .arg(QCoreApplication::applicationVersion(), QString::fromLatin1(qVersion()));
 }
 
 }  // namespace wardchalk::ui

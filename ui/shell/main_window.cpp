@@ -61,7 +61,7 @@ std::optional<Withheld> withheldBy(const CaseDraft& draft) {
   return std::nullopt;
 }
 
-QString caseFilter() { return MainWindow::tr("Case files (*.json)"); }
+QString caseFilter() { return MainWindow::tr("Case files (*.wardchalk *.json)"); }
 
 }  // namespace
 
@@ -310,7 +310,7 @@ bool MainWindow::save() {
 
 /// Whatever stands under another name is asked about, so nothing is believed to stand there.
 bool MainWindow::saveAs() {
-  const QString suggested = document_.file().isEmpty() ? tr("case.json") : document_.file();
+  const QString suggested = document_.file().isEmpty() ? tr("case.wardchalk") : document_.file();
   const QString file =
       dialogs_.file(this, {FileQuestion::saveAskedLater, tr("Save the case"), caseFilter(), suggested});
   if (file.isEmpty()) return false;

@@ -66,6 +66,8 @@ class MainWindowTest : public QObject {
   void aRefusedFileLeavesTheOpenCase_data();
   void aRefusedFileLeavesTheOpenCase();
   void titleNamesFileAndChange();
+  void aNewCaseIsOfferedTheNameThatADoubleClickOpens();
+  void aboutTellsUseAndLicences();
   void keptEntriesSurviveOpening();
   void opensADroppedFile();
   void workedExampleAtOneKey();
@@ -202,6 +204,24 @@ void MainWindowTest::titleNamesFileAndChange() {
   QVERIFY(nurse_->window().windowTitle().contains(QStringLiteral("plover.json")));
   nurse_->press(Qt::Key_Z, Qt::ControlModifier);
   QVERIFY(nurse_->window().isWindowModified());
+}
+
+void MainWindowTest::aNewCaseIsOfferedTheNameThatADoubleClickOpens() {
+  nurse_->fill({QStringLiteral("103 cm")});
+  nurse_->press(Qt::Key_S, Qt::ControlModifier);
+  QCOMPARE(nurse_->dialogs().suggested, QStringLiteral("case.wardchalk"));
+}
+
+void MainWindowTest::aboutTellsUseAndLicences() {
+  const QString version = QCoreApplication::applicationVersion();
+  QCoreApplication::setApplicationVersion(QStringLiteral("7.5.3"));
+  action("about")->trigger();
+  QCoreApplication::setApplicationVersion(version);
+  const QString about = nurse_->dialogs().told.value(0);
+  for (const char* words : {"Wardchalk 7.5.3", "For nurses, nursing students", "Not for parents or patients",
+                            "not for resuscitation", "independent second check", "no network",
+                            "Apache License 2.0", "LGPL 3", "LGPL 2.1", "licences are installed"})
+    QVERIFY2(about.contains(QLatin1String(words)), words);
 }
 
 void MainWindowTest::keptEntriesSurviveOpening() {

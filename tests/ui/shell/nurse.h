@@ -25,6 +25,7 @@ class ScriptedDialogs : public Dialogs {
   QStringList overwrites;            ///< the questions about files that were not as they had been
   int asked = 0;
   QStringList told;
+  QString suggested;          ///< the name offered for a case that has none
   QList<QStringList> chosen;  ///< answers to questions for files, one after the other
   QStringList questions;      ///< their titles
   bool goingOn = false;       ///< the answer to questions about going on
@@ -38,6 +39,7 @@ class ScriptedDialogs : public Dialogs {
     if (question.filter.startsWith(QStringLiteral("Case files")) && question.kind == FileQuestion::open)
       return {open};
     if (question.kind == FileQuestion::saveAskedLater) {
+      suggested = question.suggested;
       if (whileChoosing) whileChoosing();
       return {save};
     }
