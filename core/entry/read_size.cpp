@@ -30,12 +30,36 @@ struct SizeKind {
   SpelledIn where;
   std::optional<Unit> bare;       ///< the unit that stood there before typing
   std::array<Unit, 2> questions;  ///< what a bare number is asked about
+  bool grams = false;             ///< whether a large one may be in grams
 };
+
+/// Nobody weighs so many kg: beside such a number kg is no question.
+const Number& mostInKg() {
+  static const Number most(250);
+  return most;
+}
+const Number& mostInPounds() {
+  static const Number most(550);
+  return most;
+}
+
+/// The weight of a baby is often charted in grams.
+Result<MixedQuantity> bareGrams(const TypedNumber& number, Findings& findings) {
+  const MixedQuantity grams{{{number.value, Unit::bodyG}}};
+  const MixedQuantity pounds{{{number.value, Unit::lb}}};
+  Refusal why = refusalOf(RefusalCode::unitMissing, number.typed);
+  if (number.value > mostInPounds())
+    findings.object(std::move(why));
+  else
+    findings.ask(std::move(why), {safeForm(grams), safeForm(pounds)});
+  return grams;
+}
 
 /// A number without a unit: in the unit that stood there before, or asked about. A file has nobody to ask.
 Result<MixedQuantity> bareSize(const TypedNumber& number, const SizeKind& kind, Findings& findings) {
   const MixedQuantity first{{{number.value, kind.bare.value_or(kind.questions[0])}}};
   if (kind.bare) return first;
+  if (kind.grams && !findings.inFile() && number.value > mostInKg()) return bareGrams(number, findings);
   if (findings.inFile()) return refusalOf(RefusalCode::unitMissing, number.typed);
   const MixedQuantity second{{{number.value, kind.questions[1]}}};
   findings.ask(refusalOf(RefusalCode::unitMissing, number.typed), {safeForm(first), safeForm(second)});
@@ -72,10 +96,15 @@ Result<Meaning<MixedQuantity>> meaningOf(MixedQuantity mixed) {
   return Meaning<MixedQuantity>{std::move(mixed), std::move(safe)};
 }
 
+/// 18/12 is 18 months to one hand and a fraction or a date to another: told as that.
+Refusal ofAge(const Refusal& refusal) {
+  return refusal.code == RefusalCode::fraction ? refusalOf(RefusalCode::ageFraction, refusal.typed) : refusal;
+}
+
 }  // namespace
 
 EntryResult<MixedQuantity> readWeight(std::string_view text, const EntrySetting& setting) {
-  const SizeKind kind{weightUnits, SpelledIn::elsewhere, setting.bareWeight, {Unit::kg, Unit::lb}};
+  const SizeKind kind{weightUnits, SpelledIn::elsewhere, setting.bareWeight, {Unit::kg, Unit::lb}, true};
   return entry::readWhole<MixedQuantity>(
       text, setting, [&](Cursor& cursor, Findings& findings) -> Result<Meaning<MixedQuantity>> {
         Result<MixedQuantity> mixed = typedSize(cursor, kind, findings);
@@ -109,7 +138,7 @@ EntryResult<MixedQuantity> readAge(std::string_view text, const EntrySetting& se
   return entry::readWhole<MixedQuantity>(
       text, setting, [&](Cursor& cursor, Findings& findings) -> Result<Meaning<MixedQuantity>> {
         Result<MixedQuantity> mixed = typedSize(cursor, kind, findings);
-        if (!mixed) return mixed.refusal();
+        if (!mixed) return ofAge(mixed.refusal());
         if (cursor.isWord("old")) findings.object(RefusalCode::wordTooMany, cursor.take().text);
         return meaningOf(*std::move(mixed));
       });

@@ -5,6 +5,9 @@
 
 #include "core/entry/detail/amount.h"
 #include "core/entry/detail/schedule_phrase.h"
+#include "core/entry/read_dose.h"
+#include "core/entry/read_schedule.h"
+#include "core/entry/read_strength.h"
 #include "core/entry/unit_spelling.h"
 #include "core/number/ascii.h"
 
@@ -35,9 +38,11 @@ const OtherWord* otherWord(WordList list, std::string_view plain) {
   return found == otherWords.end() ? nullptr : found;
 }
 
+/// In the words of people: what files call solid is a tablet or a capsule.
 std::string listed(std::span<const std::string_view> words) {
   std::string list;
-  for (const std::string_view word : words) list.append(list.empty() ? "" : ", ").append(word);
+  for (const std::string_view word : words)
+    list.append(list.empty() ? "" : ", ").append(word == "solid" ? "tablet" : word);
   return list;
 }
 
@@ -85,6 +90,17 @@ EntryResult<Route> readRoute(std::string_view text, const EntrySetting& setting)
   if (auto* unread = std::get_if<UnreadEntry>(&read)) return std::move(*unread);
   auto& word = std::get<ReadEntryAs<std::size_t>>(read);
   return ReadEntryAs<Route>{static_cast<Route>(word.value), std::move(word.safe), {}, {}};
+}
+
+std::optional<RefusalCode> namedInText(std::string_view text) {
+  const auto isRead = [](const auto& result) { return !std::holds_alternative<UnreadEntry>(result); };
+  if (isRead(readOrderSchedule(text))) return RefusalCode::scheduleHere;
+  if (std::none_of(text.begin(), text.end(), isDigit)) return std::nullopt;  // most names
+  if (isRead(readOrderedDose(text)) || isRead(readReferenceHigh(text)) ||
+      isRead(readMaximum(text, PerTime::day)))
+    return RefusalCode::doseHere;
+  if (isRead(readStrength(text))) return RefusalCode::strengthHere;
+  return std::nullopt;
 }
 
 bool saysRoute(std::string_view text) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <span>
 #include <string_view>
 
@@ -23,5 +24,9 @@ enum class WordList : std::uint8_t { route, sex, weightMethod, stockKind };
 
 /// Whether a person who writes this speaks of a route: to name what was typed into another field.
 [[nodiscard]] bool saysRoute(std::string_view text);
+
+/// What a text says that is wholly a dose, a strength or a schedule, and so belongs to another field than a
+/// name or a source; none for other text. "p. 4" and "Plover 5 mg tablets" are other text.
+[[nodiscard]] std::optional<RefusalCode> namedInText(std::string_view text);
 
 }  // namespace wardchalk

@@ -13,6 +13,7 @@
 #include "core/entry/read_words.h"
 #include "core/medicine/medicine_name.h"
 #include "core/medicine/paths.h"
+#include "core/number/ascii.h"
 #include "core/number/unseen_text.h"
 
 namespace wardchalk {
@@ -45,6 +46,13 @@ Result<Taken> putText(std::string& into, std::string_view text) {
 }
 
 /// Names parted by semicolons.
+/// A medicine or a source: a dose, a strength or a schedule alone was typed a field too early or too late,
+/// and would stand in the wrong place without a word.
+Result<Taken> putName(std::string& into, std::string_view text) {
+  if (const auto code = namedInText(text)) return refusalOf(*code, text);
+  return putText(into, text);
+}
+
 Result<Taken> putNames(std::vector<std::string>& into, std::string_view text) {
   std::string whole;
   if (auto put = putText(whole, text); !put) return put;
@@ -71,10 +79,17 @@ Result<int> readCount(std::string_view text, int least, int most) {
   return value;
 }
 
+/// A number of parts, or the words that the form has for it.
 Result<int> readParts(std::string_view text) {
+  constexpr std::array words = {std::pair("whole only", 1), std::pair("whole", 1),
+                                std::pair("halves", 2),     std::pair("half", 2),
+                                std::pair("quarters", 4),   std::pair("quarter", 4)};
+  for (const auto& [word, count] : words)
+    if (lowered(text) == word) return count;
   Result<int> parts = readCount(text, 1, 4);
   if (text.empty()) return parts;
-  if (!parts || *parts == 3) return hintedRefusal(RefusalCode::countNotWhole, text, "1, 2 or 4");
+  if (!parts || *parts == 3)
+    return hintedRefusal(RefusalCode::countNotWhole, text, "1, 2 or 4 (whole only, halves, quarters)");
   return parts;
 }
 
@@ -118,13 +133,13 @@ constexpr std::array entryTable = {
     CaseEntry{path::weighed, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.child.weighed, readWeighed(t, s)); }},
     CaseEntry{path::bornEarly, EntryKind::flag, [](Case& c, std::string_view t, const EntrySetting&) { return putFlag(c.child.bornEarly, t); }},
     CaseEntry{path::sizeConfirmed, EntryKind::flag, [](Case& c, std::string_view t, const EntrySetting&) { return putFlag(c.child.sizeConfirmed, t); }},
-    CaseEntry{path::medicine, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putText(c.order.medicine, t); }},
+    CaseEntry{path::medicine, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putName(c.order.medicine, t); }},
     CaseEntry{path::dose, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.order.dose, readOrderedDose(t, s)); }},
     CaseEntry{path::route, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putWord(c.order.route, t, WordList::route, routeIds); }},
     CaseEntry{path::schedule, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.order.schedule, readOrderSchedule(t, s)); }},
     CaseEntry{path::asNeeded, EntryKind::flag, [](Case& c, std::string_view t, const EntrySetting&) { return putFlag(c.order.asNeeded, t); }},
     CaseEntry{path::maxDosesPerDay, EntryKind::count, [](Case& c, std::string_view t, const EntrySetting&) { return putCount(c.order.maxDosesPerDay, t, 96); }},
-    CaseEntry{path::referenceMedicine, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putText(c.reference.medicine, t); }},
+    CaseEntry{path::referenceMedicine, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putName(c.reference.medicine, t); }},
     CaseEntry{path::alsoCalled, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putNames(c.reference.alsoCalled, t); }},
     CaseEntry{path::low, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.reference.low, readReferenceLow(t, s)); }},
     CaseEntry{path::high, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.reference.high, readReferenceHigh(t, s)); }},
@@ -150,7 +165,7 @@ constexpr std::array entryTable = {
     CaseEntry{path::minConcentration, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.reference.minConcentration, readConcentration(t, s)); }},
     CaseEntry{path::minInfusionTime, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.reference.minInfusionTime, readTime(t, s)); }},
     CaseEntry{path::maxInfusionRate, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.reference.maxInfusionRate, readRate(t, s)); }},
-    CaseEntry{path::source, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putText(c.reference.source, t); }},
+    CaseEntry{path::source, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putName(c.reference.source, t); }},
     CaseEntry{path::stockKind, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putWord(c.stock.kind, t, WordList::stockKind, stockKindWords); }},
     CaseEntry{path::strength, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.stock.strength, readStrength(t, s)); }},
     CaseEntry{path::content, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.stock.content, readContent(t, s)); }},

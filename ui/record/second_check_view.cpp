@@ -140,12 +140,16 @@ SecondCheckView::Row SecondCheckView::rowOf(const OutcomeCompared& outcome) cons
 
 void SecondCheckView::show(const SecondCheck& check, bool alone, bool differenceStays) {
   empty();
-  leave_->setText(fromCore(say(differenceStays ? PhraseId::second_leaveDiffers : PhraseId::second_leave)));
+  const bool settled = check.agree();
+  const PhraseId left = !differenceStays ? PhraseId::second_leave
+                        : settled        ? PhraseId::second_leaveDiffered
+                                         : PhraseId::second_leaveDiffers;
+  leave_->setText(fromCore(say(left)));
   alone_->setVisible(alone);
   finish_->setEnabled(!alone);
   summary_->setText(held(secondCheckSummary(check)));
-  todo_->setText(fromCore(say(PhraseId::second_whatToDo)));
-  todo_->setVisible(!check.agree());
+  todo_->setText(fromCore(say(settled ? PhraseId::second_nowAlike : PhraseId::second_whatToDo)));
+  todo_->setVisible(!settled || differenceStays);
   addPart(tr("Verdict"), {{tr("Verdict"), held(check.firstVerdict), held(check.secondVerdict),
                            check.sameVerdict ? Agreement::same : Agreement::differs}});
   QList<Row> entries, outcomes;

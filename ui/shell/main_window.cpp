@@ -269,7 +269,8 @@ void MainWindow::newChild() {
   document_.clear();
   setUnitSystem(UnitSystem::none);
   followDesks();
-  form_->focusField(QStringLiteral("child.height"));
+  if (!form_->isUnfolded()) form_->setUnfolded(false);  // who works with every field in view keeps them
+  form_->focusTop();
 }
 
 void MainWindow::openChosen() {

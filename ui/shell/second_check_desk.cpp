@@ -138,13 +138,23 @@ void SecondCheckDesk::showComparison() {
   if (check) view_->show(*check, parts_.session.wasAlone(), parts_.session.leavesDifference());
 }
 
+/// What two people see differently is corrected first; the first entry of the form where they agree.
+QString SecondCheckDesk::firstApart() const {
+  const auto check = parts_.session.comparison(parts_.editor.draft(), parts_.rules);
+  if (!check) return {};
+  for (const EntryCompared& entry : check->entries)
+    if (!agrees(entry.agreement)) return fromCore(entry.path);
+  return {};
+}
+
 void SecondCheckDesk::correct(Person person) {
+  const QString apart = firstApart();
   Moved moved = parts_.session.correct(person, parts_.editor.shown());
   if (!moved) return;
   if (moved.toForm) parts_.editor.restore(std::move(*moved.toForm));
   showPage(parts_.pages->widget(0));
   sayWhoseTurn();
-  Q_EMIT fieldWanted({});
+  Q_EMIT fieldWanted(apart);
 }
 
 /// The first person's entries are in the form again.

@@ -48,6 +48,7 @@ class SecondCheckDesk : public QObject {
   void makeView();
   void dropView();
   void follow();
+  [[nodiscard]] QString firstApart() const;
   void correct(Person person);
   void finish();
   void end(Moved moved);

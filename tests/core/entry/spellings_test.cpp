@@ -116,4 +116,37 @@ INSTANTIATE_TEST_SUITE_P(
     test::NameOfRow());
 
 }  // namespace
+/// Nobody weighs 3,180 kg, and a baby is often charted in grams.
+TEST(BareWeight, isAskedAboutInUnitsThatCanBe) {
+  struct Row {
+    const char* typed;
+    std::vector<std::string> answers;
+    const char* suggestion;
+  };
+  const std::vector<Row> rows = {{"17.2", {"17.2 kg", "17.2 lb"}, ""},
+                                 {"250", {"250 kg", "250 lb"}, ""},
+                                 {"251", {"251 g", "251 lb"}, ""},
+                                 {"550", {"550 g", "550 lb"}, ""},
+                                 {"551", {}, "551 g"},
+                                 {"3180", {}, "3180 g"},
+                                 {"3180.5", {}, "3180.5 g"}};
+  for (const Row& row : rows) {
+    const auto answer = readEntry("child.weight", row.typed);
+    ASSERT_TRUE(answer && !answer->isRead && answer->refusal) << row.typed;
+    EXPECT_EQ(idOf(answer->refusal->code), "unit-missing") << row.typed;
+    EXPECT_EQ(answer->answers, row.answers) << row.typed;
+    EXPECT_EQ(answer->refusal->suggestion, row.suggestion) << row.typed;
+  }
+}
+
+/// An age in parts of a year is no half to be written with a point.
+TEST(AgeInParts, isNamedAsThat) {
+  for (const char* typed : {"18/12", "9/12", "6/52", "3/7", "4 6/12", "2 1/2 years"}) {
+    const auto answer = readEntry("child.age", typed);
+    ASSERT_TRUE(answer && answer->refusal) << typed;
+    EXPECT_EQ(idOf(answer->refusal->code), "age-fraction") << typed;
+    EXPECT_EQ(answer->refusal->suggestion, "") << typed;
+  }
+}
+
 }  // namespace wardchalk::spellings_test

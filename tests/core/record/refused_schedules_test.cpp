@@ -15,6 +15,27 @@ TEST_P(RefusesWords, andSaysWhy) { expectRefused(GetParam()); }
 constexpr const char* schedule = "order.schedule";
 constexpr const char* referenceSchedule = "reference.schedule";
 
+// A name or a source that is wholly something else was typed a field too early or too late.
+INSTANTIATE_TEST_SUITE_P(
+    Names, RefusesWords,
+    ::testing::Values(Row{"dose as source", "reference.source", "1.5 g/day", doseHere},
+                      Row{"dose as medicine", "order.medicine", "240 mg", doseHere},
+                      Row{"range as source", "reference.source", "5 - 10 mg/kg/dose", doseHere},
+                      Row{"schedule as medicine", "reference.medicine", "q 6 hrs", scheduleHere},
+                      Row{"times a day as source", "reference.source", "3 times a day", scheduleHere},
+                      Row{"label as medicine", "order.medicine", "25 mg/mL", strengthHere}),
+    test::NameOfRow());
+
+TEST(Names, holdFiguresAmongOtherWords) {
+  for (const char* text : {"p. 4", "Plover 5 mg tablets", "5 mg/mL Plover", "Ward list, 2026-01-15, p. 4",
+                           "4", "Plover every night", "IV list", "m", "Bench list 120 mg/m2/dose, p. 4"}) {
+    Case inputs;
+    EXPECT_FALSE(setEntry(inputs, "reference.source", text).refusalIfAny()) << text;
+    EXPECT_EQ(inputs.reference.source, text);
+    EXPECT_FALSE(setEntry(inputs, "order.medicine", text).refusalIfAny()) << text;
+  }
+}
+
 INSTANTIATE_TEST_SUITE_P(
     Schedules, RefusesWords,
     ::testing::Values(
@@ -75,8 +96,11 @@ INSTANTIATE_TEST_SUITE_P(
                           "measured, estimated, charted"},
                       Row{"no method", "child.weight_method", "", empty},
                       Row{"weighed no time", "child.weighed", "", empty},
-                      Row{"suspension", "stock.kind", "suspension", wordUnknown, "", "liquid, powder, solid"},
-                      Row{"pill", "stock.kind", "pill", wordUnknown, "", "liquid, powder, solid"},
+                      Row{"suspension", "stock.kind", "suspension", wordUnknown, "liquid", ""},
+                      Row{"suspension, short", "stock.kind", "susp", wordUnknown, "liquid", ""},
+                      Row{"tablets, short", "stock.kind", "Tabs", wordUnknown, "solid", ""},
+                      Row{"vial", "stock.kind", "vial", wordUnknown, "", "liquid, powder, tablet"},
+                      Row{"pill", "stock.kind", "pill", wordUnknown, "", "liquid, powder, tablet"},
                       Row{"yes", "order.as_needed", "yes", wordUnknown, "", "true or false"},
                       Row{"one", "child.born_early", "1", wordUnknown, "", "true or false"},
                       Row{"capital true", "child.size_confirmed", "True", wordUnknown, "", "true or false"},
@@ -106,10 +130,16 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"half by the reference", "reference.max_doses_per_day", "1.5", countNotWhole, "", "1 to 24"},
         Row{"a range by the reference", "reference.max_doses_per_day", "3-4", countNotWhole, "", "1 to 24"},
         Row{"nothing by the reference", "reference.max_doses_per_day", "", empty},
-        Row{"in thirds", "stock.divides_into", "3", countNotWhole, "", "1, 2 or 4"},
-        Row{"in eighths", "stock.divides_into", "8", countNotWhole, "", "1, 2 or 4"},
-        Row{"in none", "stock.divides_into", "0", countNotWhole, "", "1, 2 or 4"},
-        Row{"in half", "stock.divides_into", "½", countNotWhole, "", "1, 2 or 4"},
+        Row{"yes", "stock.divides_into", "yes", countNotWhole, "",
+            "1, 2 or 4 (whole only, halves, quarters)"},
+        Row{"in thirds", "stock.divides_into", "3", countNotWhole, "",
+            "1, 2 or 4 (whole only, halves, quarters)"},
+        Row{"in eighths", "stock.divides_into", "8", countNotWhole, "",
+            "1, 2 or 4 (whole only, halves, quarters)"},
+        Row{"in none", "stock.divides_into", "0", countNotWhole, "",
+            "1, 2 or 4 (whole only, halves, quarters)"},
+        Row{"in half", "stock.divides_into", "½", countNotWhole, "",
+            "1, 2 or 4 (whole only, halves, quarters)"},
         Row{"no parts", "stock.divides_into", "", empty}),
     NameOfRow());
 

@@ -435,6 +435,7 @@ bool RandomEventsTest::settle() {
   for (QWidget* one : QApplication::topLevelWidgets())
     if (one->testAttribute(Qt::WA_DeleteOnClose)) one->close();  // a list waits out of sight
   beginPractice();                                               // a session is kept as long as its window
+  window_->resize(1366, 768);  // a larger one holds a larger picture of itself
   window_->show();
   for (int i = 0; i < 5; ++i) {  // painted, and what was closed is gone
     QCoreApplication::processEvents();

@@ -52,6 +52,8 @@ class SecondCheckTest : public QObject {
   void anyEditVoidsTheRecord();
   void otherRulesVoidTheRecord();
   void otherMinutesDoNotVoidTheRecord();
+  void correctingBeginsWhereTheyDiffer();
+  void whatAgreesAtLastSaysHowItIsSettled();
   void newChildKeepsNothingOfEither();
   void theCaseCannotBeSavedOrPrintedMeanwhile();
   void everyRowIsReadAloud();
@@ -371,6 +373,37 @@ void SecondCheckTest::otherMinutesDoNotVoidTheRecord() {
   QVERIFY2(bar().contains(QStringLiteral("same result")), qPrintable(bar()));
   action("rules-classroom")->trigger();
   QVERIFY(notice("second-voided").startsWith(QStringLiteral("The house rules were changed")));
+}
+
+void SecondCheckTest::correctingBeginsWhereTheyDiffer() {
+  fillFirst();
+  begin();
+  fillAgain(QStringLiteral("17.5 kg"));
+  compare();
+  push("second-correct-second");
+  QCOMPARE(nurse_->focused(), QStringLiteral("child.weight:text"));
+}
+
+/// "Nothing differs" beside a button that records a difference says two things at once.
+void SecondCheckTest::whatAgreesAtLastSaysHowItIsSettled() {
+  fillFirst();
+  begin();
+  fillAgain(QStringLiteral("17.5 kg"));
+  compare();
+  auto* todo = nurse_->window().findChild<SecondCheckView*>()->findChildren<QLabel*>().at(1);
+  auto* leave = nurse_->window().findChild<QAbstractButton*>(QStringLiteral("second-leave"));
+  QVERIFY(leave->text().contains(QStringLiteral("it differs")));
+  push("second-correct-second");
+  nurse_->window().findChild<Form*>()->focusField(QStringLiteral("child.weight"));
+  nurse_->press(Qt::Key_A, Qt::ControlModifier);
+  nurse_->type(test::usualCase()[test::weightPlace]);
+  nurse_->enter();
+  compare();
+  QVERIFY2(summary().startsWith(QStringLiteral("Same result")), qPrintable(summary()));
+  QVERIFY(todo->isVisible() && todo->text().contains(QStringLiteral("Record this")));
+  QVERIFY2(leave->text().contains(QStringLiteral("differed stays recorded")), qPrintable(leave->text()));
+  record();
+  QVERIFY2(bar().contains(QStringLiteral("differed at first")), qPrintable(bar()));
 }
 
 void SecondCheckTest::newChildKeepsNothingOfEither() {
