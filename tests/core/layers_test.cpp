@@ -29,8 +29,8 @@ constexpr std::array<std::string_view, 16> rooms = {"number",          "unit",
                                                     "practice/lines",  "practice/marking",
                                                     "practice/making", "practice/sessions"};
 
-constexpr std::array<std::string_view, 8> uiRooms = {"theme", "form",     "working", "paper",
-                                                     "board", "practice", "record",  "shell"};
+constexpr std::array<std::string_view, 9> uiRooms = {"theme", "access",   "form",   "working", "paper",
+                                                     "board", "practice", "record", "shell"};
 
 /// The place of a file's room among the rooms of `folder` ("core/").
 std::optional<std::size_t> placeIn(std::string_view folder, std::span<const std::string_view> known,
