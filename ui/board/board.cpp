@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/words/phrasebook.h"
+#include "ui/access/answers.h"
 #include "ui/board/board_surface.h"
 #include "ui/board/step_list.h"
 #include "ui/theme/text.h"
@@ -18,6 +19,7 @@ Board::Board(Shown shown, int strokeMs, QWidget* parent)
       surface_(new BoardSurface(this, story_, strokeMs)),
       steps_(new StepList(this, story_)) {
   setObjectName(QStringLiteral("board"));
+  giveRole(this, QAccessible::Window);
   setWindowTitle(fromCore(say(PhraseId::board_title)));
   setFocusProxy(surface_);
   connect(surface_, &BoardSurface::leaveWanted, this, &QWidget::close);

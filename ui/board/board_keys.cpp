@@ -39,6 +39,7 @@ constexpr std::array keys = {
     KeyRow{Qt::Key_L, BoardAct::list},
     KeyRow{Qt::Key_H, BoardAct::keys},
     KeyRow{Qt::Key_F1, BoardAct::keys},
+    KeyRow{Qt::Key_F3, BoardAct::sayAgain},
     KeyRow{Qt::Key_D, BoardAct::otherLook},
     KeyRow{Qt::Key_S, BoardAct::otherScreen},
 };

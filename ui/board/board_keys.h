@@ -21,6 +21,7 @@ enum class BoardAct : std::uint8_t {
   chooseBefore,
   list,
   keys,
+  sayAgain,
   otherLook,
   otherScreen,
 };

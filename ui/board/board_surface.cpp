@@ -10,6 +10,7 @@
 #include "core/words/phrasebook.h"
 #include "core/words/spoken.h"
 #include "core/words/step_words.h"
+#include "ui/access/announcer.h"
 #include "ui/board/stage_words.h"
 #include "ui/board/turned_view.h"
 #include "ui/board/verdict_sheet.h"
@@ -95,6 +96,8 @@ void BoardSurface::act(BoardAct what) {
       return;
     case BoardAct::keys:
       showsKeys_ = true;
+      return refresh();
+    case BoardAct::sayAgain:
       return refresh();
     case BoardAct::otherLook:
       return otherLook();
@@ -203,6 +206,7 @@ void BoardSurface::refresh() {
   layOutAll();
   showVerdict();
   speak();
+  if (isVisible()) announce(*this, spoken());
   update();
 }
 

@@ -13,6 +13,8 @@
 #include "core/record/text_file.h"
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
+#include "ui/access/announcer.h"
+#include "ui/access/answers.h"
 #include "ui/practice/plan_page.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/problem_page.h"
@@ -53,6 +55,7 @@ PracticeWindow::PracticeWindow(Questions& questions, PaperSize paper, std::uint6
       summary_(new SummaryPage(pages_)),
       set_(new SetPage(questions, paper, pages_)) {
   setObjectName(QStringLiteral("practice-window"));
+  giveRole(this, QAccessible::Window);
   setWindowTitle(tr("PRACTICE – Wardchalk"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
@@ -126,6 +129,7 @@ void PracticeWindow::bindKeys() {
   bind("Ctrl+-", [this, choose] { choose(zoom_ - practiceZoomStep); });
   bind("Ctrl+0", [choose] { choose(100); });
   bind("Ctrl+W", [this] { close(); });
+  bind("F3", [this] { Announcer::of(*this).again(); });
 }
 
 void PracticeWindow::setZoom(int percent) {
@@ -191,6 +195,7 @@ void PracticeWindow::showReview() {
 void PracticeWindow::showSummary() {
   pages_->setCurrentWidget(summary_);
   summary_->show(*session_, zoom());
+  announce(*this, summary_->said());
 }
 
 void PracticeWindow::onwards() {

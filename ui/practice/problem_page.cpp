@@ -14,6 +14,9 @@
 
 #include "core/practice/sessions/lesson_words.h"
 #include "core/words/isolated.h"
+#include "core/words/phrasebook.h"
+#include "ui/access/announcer.h"
+#include "ui/access/answers.h"
 #include "ui/practice/line_builder.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
@@ -75,6 +78,8 @@ void ProblemPage::buildSides(QBoxLayout* column) {
   sides->setSpacing(besideEachOther);
   papers_ = new PracticeCard(this);
   papers_->setObjectName(QStringLiteral("papers"));
+  papers_->setFocusPolicy(Qt::StrongFocus);  // so that the keyboard comes to them, and with it a reader
+  giveRole(papers_, QAccessible::Document);
   auto* papers = new QVBoxLayout(papers_);
   papers->setContentsMargins(20, 16, 20, 16);
   papers->setSpacing(12);
@@ -175,6 +180,7 @@ void ProblemPage::show(PracticeSession& session, double zoom) {
   if (rows_.empty()) return;
   comeTo(rows_.front());
   rows_.front()->field()->setFocus(Qt::OtherFocusReason);
+  sayProblem();
 }
 
 void ProblemPage::leave() {
@@ -196,6 +202,7 @@ void ProblemPage::fillHead() {
 void ProblemPage::fillPapers() {
   empty(papers_->layout());
   const QString story = fromCore(session_->current().problem.story);
+  papers_->setAccessibleName(loosed(story).replace(u'\n', u' '));
   for (const QString& paragraph : story.split(u'\n', Qt::SkipEmptyParts)) {
     QLabel* label = wordsIn(papers_, held(isolated(paragraph.toStdString())), 1.1);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -284,6 +291,7 @@ void ProblemPage::check(LineRow* row) {
   if (session_->mode() == PracticeMode::test || session_->current().handedIn) return focusNext(row);
   session_->check(row->line());
   showFeedback(row);
+  sayOf(*row);
   warned_ = false;
   if (session_->current().lines[row->line()].isRight()) return focusNext(row);
   reveal(row, End::top);
@@ -304,7 +312,20 @@ void ProblemPage::climb(LineRow* row) {
   if (!line.marked) session_->check(row->line());
   session_->climb(row->line());
   showFeedback(row);
+  sayOf(*row);
   reveal(row, End::bottom);
+}
+
+/// Its number stands first: after a right line the keyboard is at the next one.
+void ProblemPage::sayOf(const LineRow& row) {
+  const QString said = lineFeedback(session_->current(), row.line()).spoken();
+  announce(*this, fromCore(say(PhraseId::spoken_line,
+                               {{"n", std::to_string(row.line() + 1)}, {"said", said.toStdString()}})));
+}
+
+/// Which problem it is, and its papers: a reader does not come to them by itself.
+void ProblemPage::sayProblem() {
+  announce(*this, progress_->text() + QStringLiteral(". ") + papers_->accessibleName());
 }
 
 void ProblemPage::build(LineRow* row) {
@@ -341,6 +362,7 @@ void ProblemPage::goOn() {
                      "everything in as it stands and see the worked lines."),
                   tr("%1 lines are not right yet. Look at them again, or press the button once more to hand "
                      "everything in as it stands and see the worked lines.")));
+      announce(*this, foot_->text());
       return;
     }
     session_->handIn();

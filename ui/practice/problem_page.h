@@ -57,6 +57,8 @@ class ProblemPage : public QWidget {
   void fillFoot();
   LineRow* addRow(std::size_t line);
   void showFeedback(LineRow* pointAt);
+  void sayOf(const LineRow& row);
+  void sayProblem();
   void uncover();
   void check(LineRow* row);
   void climb(LineRow* row);

@@ -89,9 +89,12 @@ QWidget* SummaryPage::buildFoot() {
   return foot;
 }
 
+QString SummaryPage::said() const { return title_->text() + QStringLiteral(". ") + lines_->text(); }
+
 void SummaryPage::show(const PracticeSession& session, double zoom) {
   const SessionTally tally = tallyOf(session);
   title_->setText(titleOf(tally.lines));
+  setAccessibleName(title_->text());
   QString lines = tr("%1 of %2 lines right first time, %3 of %2 in the end.")
                       .arg(tally.lines.atOnce)
                       .arg(tally.lines.lines)

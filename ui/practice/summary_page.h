@@ -22,6 +22,8 @@ class SummaryPage : public PracticePage {
 
   void show(const PracticeSession& session, double zoom);
   using QWidget::show;
+  /// What it came to, in a sentence or two.
+  [[nodiscard]] QString said() const;
 
  Q_SIGNALS:
   void saveWanted();

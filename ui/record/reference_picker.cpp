@@ -8,6 +8,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
+#include <QShortcut>
 #include <QTableWidget>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -18,6 +19,7 @@
 #include "core/words/fact_words.h"
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
+#include "ui/access/announcer.h"
 #include "ui/record/plain_table.h"
 #include "ui/theme/buttons.h"
 #include "ui/theme/flow_layout.h"
@@ -88,6 +90,8 @@ ReferencePicker::ReferencePicker(Child child, Order order, const HouseRules& rul
   column->addWidget(buildButtons());
   resize((pickerSize * textScale()).boundedTo(parent ? parent->window()->size() : pickerSize));
   search_->setFocus();
+  auto* again = new QShortcut(Qt::Key_F3, this);
+  connect(again, &QShortcut::activated, this, [this] { Announcer::of(*this).again(); });
   findAgain();
 }
 
@@ -352,6 +356,7 @@ void ReferencePicker::say(const QString& text) {
   said_->setAccessibleName(loosed(text));
   QAccessibleEvent event(said_, QAccessible::NameChanged);
   QAccessible::updateAccessibility(&event);
+  Announcer::of(*this).say(text, Announcer::Wait::whileTyping);
 }
 
 void ReferencePicker::setReview(const ListEntry* entry) {

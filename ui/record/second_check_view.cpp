@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "core/words/phrasebook.h"
+#include "ui/access/answers.h"
 #include "ui/form/field_table.h"
 #include "ui/record/plain_table.h"
 #include "ui/theme/board_palette.h"
@@ -68,6 +69,7 @@ SecondCheckView::SecondCheckView(QWidget* parent)
       table_(new QTableWidget(this)),
       alone_(new QCheckBox(fromCore(say(PhraseId::second_alone)), this)) {
   setObjectName(QStringLiteral("second-check"));
+  giveRole(this, QAccessible::Grouping, tr("Second check"));
   auto* column = new QVBoxLayout(buildPage());
   column->setContentsMargins(16, 12, 16, 12);
   column->setSpacing(8);
@@ -159,6 +161,10 @@ void SecondCheckView::show(const SecondCheck& check, bool alone, bool difference
   addPart(tr("As worked out"), outcomes);
   airRows();
   table_->setCurrentCell(1, 0, QItemSelectionModel::NoUpdate);
+}
+
+QString SecondCheckView::said() const {
+  return todo_->isHidden() ? summary_->text() : summary_->text() + u' ' + todo_->text();
 }
 
 void SecondCheckView::empty() {

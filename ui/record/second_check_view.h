@@ -27,6 +27,8 @@ class SecondCheckView : public QWidget {
   using QWidget::show;
   /// Takes everything of the two out of the view.
   void empty();
+  /// What the comparison came to, and what to do.
+  [[nodiscard]] QString said() const;
   /// Size of letters in percent.
 
  Q_SIGNALS:

@@ -39,6 +39,7 @@ enum class ActionId : std::uint8_t {
   goToFlag,
   goToForm,
   moreFields,
+  sayAgain,
   board,
   secondCheck,
   secondCompare,

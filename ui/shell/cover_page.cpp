@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "core/words/phrasebook.h"
+#include "ui/access/answers.h"
 #include "ui/theme/buttons.h"
 #include "ui/theme/focus_ring.h"
 #include "ui/theme/letters.h"
@@ -46,6 +47,7 @@ CoverPage::CoverPage(QWidget* parent)
       facts_(new PlainLabel(this)) {
   setObjectName(QStringLiteral("cover"));
   title_->setText(held(say(PhraseId::idle_question)));
+  giveRole(this, QAccessible::Grouping, title_->text());
   shareLetters(title_, titleScale, true);
   for (QLabel* label : {text_, facts_}) {
     label->setWordWrap(true);
@@ -115,6 +117,8 @@ bool CoverPage::eventFilter(QObject* watched, QEvent* event) {
   if (key && static_cast<QKeyEvent*>(event)->isAutoRepeat()) return true;
   return QWidget::eventFilter(watched, event);
 }
+
+QString CoverPage::said() const { return title_->text() + u' ' + text_->text(); }
 
 bool CoverPage::showsFacts() const { return !facts_->text().isEmpty(); }
 

@@ -24,6 +24,8 @@ class CoverPage : public QWidget {
   /// The page with what was entered.
   void showFacts(const std::vector<Fact>& facts);
   [[nodiscard]] bool showsFacts() const;
+  /// What is asked of the nurse, without the facts.
+  [[nodiscard]] QString said() const;
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;

@@ -22,7 +22,7 @@ QString shortHelpText() {
       "understood, or "
       "why it cannot be read; Alt+Enter then takes what is offered instead.\n\n"
       "Enter: next line. Shift+Enter: the line before. F5: the form, or the first line that cannot be read. "
-      "F6: between form and working. F7: the flag. "
+      "F6: between form and working. F7: the flag. F3: a screen reader says the result again. "
       "F8: every field, also the rarer ones. F9: a second person checks alone. "
       "Ctrl+N: a new child; it cannot be undone.\n\n"
       "SAFE means safe by the reference that was typed in. Checks that could not be made are named on the "

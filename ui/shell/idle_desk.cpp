@@ -8,6 +8,7 @@
 #include "core/session/case_session.h"
 #include "core/words/case_facts.h"
 #include "core/words/phrasebook.h"
+#include "ui/access/announcer.h"
 #include "ui/form/case_editor.h"
 #include "ui/form/field_table.h"
 #include "ui/shell/cover_page.h"
@@ -90,12 +91,14 @@ void IdleDesk::cover() {
   parts_.pages->setCurrentWidget(page_);
   page_->cover(parts_.rules.idleMinutes);
   Q_EMIT covered();
+  announce(*page_, page_->said());
 }
 
 void IdleDesk::showFacts() {
   const std::optional<Shelved>& hidden = parts_.session.hidden();
   if (!hidden) return;  // the button was still going down when the cover was lifted
   page_->showFacts(factsOf(hidden->draft));
+  announce(*page_, page_->said());
   watch_->setWatching(true);
 }
 

@@ -15,6 +15,8 @@
 #include "core/words/phrasebook.h"
 #include "core/words/rules_words.h"
 #include "core/words/sentences.h"
+#include "ui/access/announcer.h"
+#include "ui/access/answers.h"
 #include "ui/board/board.h"
 #include "ui/form/field_table.h"
 #include "ui/form/form.h"
@@ -77,6 +79,7 @@ MainWindow::MainWindow(HouseRules rules, Settings& settings, Dialogs& dialogs, Q
       references_(new ReferenceDesk(this, editor_, rules_, settings_, dialogs_)),
       cases_(new CasesDesk(*this, rules_, settings_, dialogs_)),
       practice_(new PracticeDesk(this, settings_, dialogs_)) {
+  answerReaders();
   setAcceptDrops(true);
   setPalette(surfacePalette(QApplication::palette()));
   buildCentre();
@@ -173,6 +176,7 @@ void MainWindow::bindViewActions() {
   actions_->bind(ActionId::zoomIn, [this] { useTextSize(settings_.textSize() + textStep); });
   actions_->bind(ActionId::zoomOut, [this] { useTextSize(settings_.textSize() - textStep); });
   actions_->bind(ActionId::zoomReset, [this] { useTextSize(100); });
+  actions_->bind(ActionId::sayAgain, [this] { sayAgain(); });
   actions_->bind(ActionId::otherSide, [this] { goToOtherSide(); });
   actions_->bind(ActionId::goToFlag, [this] { goToWorking(); });
   actions_->bind(ActionId::goToForm, [this] {
@@ -228,6 +232,7 @@ void MainWindow::workAgain() {
 void MainWindow::showWhatMayBeSeen() {
   shown_ = Shown(sheet_, session_.answers());
   pane_->show(shown_);
+  voice_.follow(editor_.draft(), shown_);
 }
 
 void MainWindow::nameWindow() {
@@ -395,6 +400,14 @@ void MainWindow::setUnitSystem(UnitSystem system) {
   form_->showBareUnits();
 }
 
+/// Of a case that is on the screen everything, as it stands now; otherwise what was said last.
+void MainWindow::sayAgain() {
+  Announcer& announcer = Announcer::of(*this);
+  const bool isSeen = !session_.isCovered() && !session_.isComparing() && !editor_.draft().isEmpty();
+  if (!isSeen) return announcer.again();
+  announcer.say(CaseVoice::whole(editor_.draft(), shown_), Announcer::Wait::none);
+}
+
 /// To the flag, or on the empty start to the first thing that takes the keyboard.
 void MainWindow::goToWorking() {
   if (pane_->flag()->isVisible()) return pane_->flag()->setFocus(Qt::ShortcutFocusReason);
@@ -405,7 +418,7 @@ void MainWindow::goToWorking() {
 void MainWindow::goToOtherSide() {
   const QWidget* focused = QApplication::focusWidget();
   if (focused && form_->isAncestorOf(focused))
-    pane_->flag()->setFocus(Qt::ShortcutFocusReason);
+    goToWorking();
   else
     form_->focusLast();
 }

@@ -8,6 +8,7 @@
 #include "core/session/case_session.h"
 #include "ui/form/case_editor.h"
 #include "ui/shell/case_document.h"
+#include "ui/shell/case_voice.h"
 #include "ui/shell/dialogs.h"
 #include "ui/shell/own_clipboard.h"
 #include "ui/shell/settings.h"
@@ -93,6 +94,7 @@ class MainWindow : public QMainWindow {
   void showWhatMayBeSeen();
   void useTextSize(int percent);
   void setUnitSystem(UnitSystem system);
+  void sayAgain();
   void goToWorking();
   void goToOtherSide();
   void goToOrigin(const QString& path);
@@ -105,6 +107,7 @@ class MainWindow : public QMainWindow {
   CaseEditor editor_;
   CaseSession session_;
   CaseDocument document_;
+  CaseVoice voice_{*this};
   OwnClipboard clipboard_;
   Worksheet sheet_;
   Shown shown_{Worksheet{}};

@@ -1,4 +1,6 @@
 #include "core/words/rules_words.h"
+#include "core/words/spoken_verdict.h"
+#include "ui/access/announcer.h"
 #include "ui/form/form.h"
 #include "ui/shell/actions.h"
 #include "ui/shell/caution_bar.h"
@@ -37,6 +39,10 @@ void MainWindow::bindCheckActions() {
   connect(second_, &SecondCheckDesk::fieldWanted, this, [this](const QString& path) {
     if (path.isEmpty()) return form_->focusLast();
     form_->focusField(path);
+  });
+  connect(second_, &SecondCheckDesk::ended, this, [this] {
+    if (!session_.record()) return;
+    announce(*this, secondCheckWords(session_.record()) + u' ' + fromCore(spokenVerdict(shown_)));
   });
   connect(idle_, &IdleDesk::covering, this, &MainWindow::hideOther);
   connect(idle_, &IdleDesk::covered, this, &MainWindow::followDesks);

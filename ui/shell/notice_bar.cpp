@@ -1,9 +1,9 @@
 #include "ui/shell/notice_bar.h"
 
-#include <QAccessible>
 #include <QHBoxLayout>
 #include <QPainter>
 
+#include "ui/access/announcer.h"
 #include "ui/theme/board_palette.h"
 #include "ui/theme/buttons.h"
 #include "ui/theme/plain_label.h"
@@ -35,9 +35,7 @@ void NoticeBar::say(const QString& text) {
   text_->setText(text);
   setAccessibleName(text);
   setVisible(true);
-  if (!news) return;  // seconds that run down are not read out one by one
-  QAccessibleEvent told(this, QAccessible::Alert);
-  QAccessible::updateAccessibility(&told);
+  if (news) announce(*this, text);  // seconds that run down are not read out one by one
 }
 
 void NoticeBar::quiet() {

@@ -8,7 +8,7 @@ using A = ActionId;
 
 /// What tells nothing of a case and changes nothing in it.
 QSet<A> harmless() {
-  return {A::newChild, A::quit, A::zoomIn, A::zoomOut, A::zoomReset, A::shortHelp, A::about};
+  return {A::newChild, A::quit, A::zoomIn, A::zoomOut, A::zoomReset, A::shortHelp, A::about, A::sayAgain};
 }
 
 /// What a person needs to fill in the form and to read the own working.

@@ -6,6 +6,7 @@
 
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
+#include "ui/access/announcer.h"
 #include "ui/form/case_editor.h"
 #include "ui/form/field_table.h"
 #include "ui/record/second_check_view.h"
@@ -130,6 +131,7 @@ void SecondCheckDesk::compare() {
   makeView();
   showComparison();
   showPage(view_);
+  announce(*view_, view_->said());
 }
 
 /// Who was shown the first entries before the own ones were complete cannot say to have worked alone.
@@ -168,6 +170,7 @@ void SecondCheckDesk::end(Moved moved) {
   bringBack(away_);
   if (others) parts_.window->activateWindow();  // the keyboard stays with the case
   Q_EMIT fieldWanted({});
+  Q_EMIT ended();
 }
 
 void SecondCheckDesk::askToLeave() {

@@ -42,6 +42,7 @@ class SecondCheckDesk : public QObject {
  Q_SIGNALS:
   void changed();                         ///< begun, compared, left, recorded or void
   void begun();                           ///< the form is the second person's, from its top
+  void ended();                           ///< the first person's entries are in the form again
   void fieldWanted(const QString& path);  ///< an entry that cannot be read
 
  private:
