@@ -55,6 +55,7 @@ void AnswerLine::showButtons() {
     const QString words = writes_.size() == 1 ? tr("write %1", "the safe form").arg(line) : line;
     auto* button = new QPushButton(withoutMnemonic(words), this);
     button->setObjectName(QStringLiteral("write_%1").arg(buttons_.size()));
+    button->setAccessibleName(tr("write %1", "the safe form").arg(line));
     shareLetters(button, quietShare);
     fitButton(button);
     button->setFocusPolicy(Qt::TabFocus);

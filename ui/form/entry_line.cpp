@@ -53,6 +53,7 @@ EntryLine::EntryLine(QWidget* parent) : QLineEdit(parent), arrow_(new Arrow(this
   arrow_->setFocusPolicy(Qt::NoFocus);
   arrow_->setCursor(Qt::ArrowCursor);
   arrow_->setObjectName(QStringLiteral("choices"));
+  arrow_->setAccessibleName(tr("what can be written here"));
   arrow_->hide();
   connect(arrow_, &QToolButton::clicked, this, &EntryLine::choicesWanted);
   connect(this, &QLineEdit::textChanged, this, [this] {

@@ -161,7 +161,6 @@ FieldEdit* Form::addField(const FieldSpec& spec) {
   field->setBareUnit(bareUnitOf(spec.path, editor_.draft().offered()));
   group->addField(field);
   fields_.insert(field->path(), field);
-  tabsInOrder_ = false;
   connect(field, &FieldEdit::edited, &editor_, &CaseEditor::edit);
   connect(field, &FieldEdit::touched, &editor_, &CaseEditor::touch);
   connect(field, &FieldEdit::finished, &editor_, &CaseEditor::finish);
@@ -212,16 +211,14 @@ void Form::showBareUnits() {
   for (FieldEdit* field : std::as_const(fields_)) field->setBareUnit(bareUnitOf(field->spec().path, units));
 }
 
-/// Tab walks the fields as the papers lie, and comes to a group's own controls after its fields.
+/// Tab goes down the form as the eye does, whatever was made first.
 void Form::orderTabs() {
-  if (std::exchange(tabsInOrder_, true)) return;
-  QList<QWidget*> chain;
-  for (const FormGroup* group : std::as_const(groups_)) {
-    for (const FieldEdit* field : group->fields()) chain << field->stop();
-    if (group->group() == FieldGroup::reference) chain << emptyButton_ << listButton_;
-    chain << group->moreButton();
-  }
-  for (qsizetype i = 1; i < chain.size(); ++i) QWidget::setTabOrder(chain[i - 1], chain[i]);
+  QList<QPointer<QWidget>> stops;
+  for (const FormGroup* group : std::as_const(groups_))
+    for (QWidget* stop : group->stops()) stops << stop;
+  if (stops == stops_) return;
+  stops_ = stops;
+  for (qsizetype i = 1; i < stops.size(); ++i) QWidget::setTabOrder(stops[i - 1], stops[i]);
 }
 
 bool Form::isInView(const FieldSpec& spec) const {

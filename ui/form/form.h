@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QHash>
+#include <QPointer>
 #include <QScrollArea>
 #include <functional>
 
@@ -100,7 +101,7 @@ class Form : public QScrollArea {
   QToolButton* listButton_ = nullptr;
   QToolButton* emptyButton_ = nullptr;  // in view while a list's entry is to be left
   bool inColumn_ = false;
-  bool tabsInOrder_ = false;
+  QList<QPointer<QWidget>> stops_;  // in the order of Tab
   QStringList wanted_;
   QHash<QString, QString> found_;  // what an end of the reference comes to for this child
   bool pressed_ = false;           // a button of the mouse is down

@@ -3,10 +3,12 @@
 #include <QEvent>
 #include <QFontInfo>
 #include <QPainter>
+#include <QPushButton>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/access/answers.h"
 #include "ui/form/answer_line.h"
 #include "ui/form/column_grid.h"
 #include "ui/form/field_edit.h"
@@ -31,6 +33,7 @@ constexpr double titleShare = 1.15;
 }  // namespace
 
 FormGroup::FormGroup(FieldGroup group, QWidget* parent) : QWidget(parent), group_(group) {
+  giveRole(this, QAccessible::Grouping, headingOf(group));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(2);
@@ -47,6 +50,7 @@ FormGroup::FormGroup(FieldGroup group, QWidget* parent) : QWidget(parent), group
   more_->setMinimumHeight(headingHeight);
   more_->setVisible(!moreOf(group).isEmpty());
   more_->setFocusPolicy(Qt::StrongFocus);
+  controls_ << more_;
   heading_->addWidget(title);
   heading_->pushRight();
   heading_->addWidget(more_);
@@ -72,6 +76,20 @@ void FormGroup::addToHeading(QWidget* control) {
   heading_->removeWidget(more_);  // it stays the last
   heading_->addWidget(control);
   heading_->addWidget(more_);
+  controls_.removeOne(more_);
+  controls_ << control << more_;
+}
+
+QList<QWidget*> FormGroup::stops() const {
+  QList<QWidget*> all;
+  for (QWidget* control : controls_)
+    if (control->focusPolicy() != Qt::NoFocus) all << control;
+  for (const QList<FieldEdit*>& row : shownRows_) {
+    for (const FieldEdit* field : row) all << field->stop();
+    for (const FieldEdit* field : row)
+      for (QPushButton* button : field->answer()->buttons()) all << button;
+  }
+  return all;
 }
 
 void FormGroup::setUnfolded(bool unfolded) {
@@ -114,19 +132,19 @@ void FormGroup::arrange(const QList<FieldEdit*>& inView) {
   }
   int row = 0;
   int used = 0;
-  QList<FieldEdit*> inRow;
+  shownRows_ = {{}};
   for (const auto& [field, refused] : std::as_const(arranged_)) {
     const int wide = spanOf(*field);
     if (used + wide > columns) {
-      row = addAnswers(inRow, row + 1);
-      inRow.clear();
+      row = addAnswers(shownRows_.last(), row + 1);
+      shownRows_ << QList<FieldEdit*>();
       used = 0;
     }
     rows_->place(field, row, used, wide);
-    inRow << field;
+    shownRows_.last() << field;
     used += wide;
   }
-  addAnswers(inRow, row + 1);
+  addAnswers(shownRows_.last(), row + 1);
 }
 
 void FormGroup::inkTitle() {

@@ -34,6 +34,10 @@ class FormGroup : public QWidget {
   [[nodiscard]] QToolButton* moreButton() const { return more_; }
   [[nodiscard]] const QList<FieldEdit*>& fields() const { return fields_; }
 
+  /// Where Tab stops, as the eye goes: heading, then row by row the fields and what answers a refusal of the
+  /// row.
+  [[nodiscard]] QList<QWidget*> stops() const;
+
   /// Puts the fields that are to be in view into rows.
   void arrange(const QList<FieldEdit*>& inView);
 
@@ -61,6 +65,8 @@ class FormGroup : public QWidget {
   QToolButton* more_;
   ColumnGrid* rows_;
   QList<FieldEdit*> fields_;
+  QList<QWidget*> controls_;  // of the heading, from the left
+  QList<QList<FieldEdit*>> shownRows_;
   QList<std::pair<FieldEdit*, bool>> arranged_;  // and whether each was refused
   PerRow perRow_ = PerRow::asInTable;
   PerRow arrangedPerRow_ = PerRow::asInTable;

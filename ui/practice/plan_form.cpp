@@ -14,6 +14,7 @@
 #include <algorithm>
 
 #include "core/practice/sessions/lesson_words.h"
+#include "ui/access/answers.h"
 #include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/practice_page.h"
@@ -53,6 +54,7 @@ QWidget* PlanForm::buildTopics() {
   const QString title = reader_ == Reader::student ? tr("What would you like to practise?")
                                                    : tr("What should the class practise?");
   column->addWidget(wordsIn(card, title, 1.15, true));
+  giveRole(card, QAccessible::Grouping, title);
   topicGrid_ = new QGridLayout;
   topicGrid_->setHorizontalSpacing(24);
   topicGrid_->setVerticalSpacing(2);
@@ -83,16 +85,23 @@ QWidget* PlanForm::buildRest() {
 }
 
 void PlanForm::buildLevels(QBoxLayout* column) {
-  column->addWidget(wordsIn(this, tr("How hard should it be?"), 1.15, true));
+  const QString title = tr("How hard should it be?");
+  column->addWidget(wordsIn(this, title, 1.15, true));
+  auto* group = new QWidget(this);
+  giveRole(group, QAccessible::Grouping, title);
+  auto* choices = new QVBoxLayout(group);
+  choices->setContentsMargins(0, 0, 0, 0);
+  choices->setSpacing(column->spacing());
   levels_ = new QButtonGroup(this);
   for (int level = lowestLevel; level <= highestLevel; ++level) {
     auto* choice =
-        new QRadioButton(QStringLiteral("%1 – %2").arg(level).arg(fromCore(levelWord(level))), this);
+        new QRadioButton(QStringLiteral("%1 – %2").arg(level).arg(fromCore(levelWord(level))), group);
     choice->setObjectName(QStringLiteral("level:%1").arg(level));
     choice->setMinimumHeight(practiceTarget - 4);
     levels_->addButton(choice, level);
-    column->addWidget(choice);
+    choices->addWidget(choice);
   }
+  column->addWidget(group);
   levels_->button(lowestLevel)->setChecked(true);
   connect(levels_, &QButtonGroup::idClicked, this, &PlanForm::changed);
 }

@@ -5,6 +5,7 @@
 #include <QRadioButton>
 #include <QVBoxLayout>
 
+#include "ui/access/answers.h"
 #include "ui/practice/plan_form.h"
 #include "ui/practice/practice_look.h"
 #include "ui/theme/text.h"
@@ -38,7 +39,9 @@ void PlanPage::buildMode() {
   auto* column = new QVBoxLayout(holder);
   column->setContentsMargins(0, 6, 0, 0);
   column->setSpacing(2);
-  column->addWidget(wordsIn(holder, tr("Learn, or be tested?"), 1.15, true));
+  const QString title = tr("Learn, or be tested?");
+  giveRole(holder, QAccessible::Grouping, title);
+  column->addWidget(wordsIn(holder, title, 1.15, true));
   learning_ = new QRadioButton(tr("&Learn: check each line, with hints"), holder);
   learning_->setObjectName(QStringLiteral("mode:learning"));
   test_ = new QRadioButton(tr("&Test: hand in everything at the end"), holder);
@@ -73,6 +76,7 @@ void PlanPage::tellWhatIsMissing() {
 
 void PlanPage::setPlan(const PracticeSet& plan) {
   title_->setText(plan.title.empty() ? tr("Practise dose calculation") : outside(plan.title));
+  setAccessibleName(loosed(title_->text()));
   form_->setPlan(plan);
 }
 

@@ -1,12 +1,14 @@
 #include "ui/practice/practice_page.h"
 
 #include <QVBoxLayout>
+#include "ui/access/answers.h"
 
 namespace wardchalk::ui {
 
 PracticePage::PracticePage(const char* name, QWidget* parent)
     : QScrollArea(parent), inside_(new QWidget), column_(new QVBoxLayout(inside_)) {
   setObjectName(QLatin1String(name));
+  giveRole(this, QAccessible::Grouping);
   setFrameShape(QFrame::NoFrame);
   setWidgetResizable(true);
   setFocusPolicy(Qt::NoFocus);

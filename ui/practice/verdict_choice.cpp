@@ -7,6 +7,7 @@
 #include <array>
 
 #include "core/practice/marking/hints.h"
+#include "ui/access/answers.h"
 #include "ui/practice/practice_look.h"
 #include "ui/theme/text.h"
 
@@ -20,6 +21,7 @@ constexpr std::array<const char*, 4> answers = {"safe", "ask", "unsafe", "does n
 }  // namespace
 
 VerdictChoice::VerdictChoice(QWidget* parent) : QWidget(parent), group_(new QButtonGroup(this)) {
+  giveRole(this, QAccessible::Grouping);
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(20);

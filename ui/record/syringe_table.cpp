@@ -90,21 +90,24 @@ void SyringeTable::removeRow(const QLineEdit* holds) {
 
 void SyringeTable::place() {
   int at = 1;
-  QWidget* last = nullptr;
+  QWidget* last = add_;  // where it stands in the order of Tab the rows come, and it after them
   for (const Row& row : rows_) {
     int column = 0;
     for (QWidget* box : {static_cast<QWidget*>(row.holds), static_cast<QWidget*>(row.marks),
                          static_cast<QWidget*>(row.kind), static_cast<QWidget*>(row.remove)}) {
       grid_->addWidget(box, at, column++);
       box->show();
-      if (last) setTabOrder(last, box);
+      setTabOrder(last, box);
       last = box;
     }
     ++at;
   }
   grid_->addWidget(line_, at, 0, 1, 4);
   grid_->addWidget(add_, at + 1, 0, 1, 2);
-  if (last) setTabOrder(last, add_);
+  if (!rows_.empty()) {
+    setTabOrder(rows_.front().holds, add_);  // Qt 6.4 leaves a pair that meets round the end of the chain
+    setTabOrder(last, add_);
+  }
   nameRows();
 }
 

@@ -22,6 +22,7 @@ Sides::Sides(Form* form, WorkingPane* pane, QWidget* parent)
   setChildrenCollapsible(false);
   addWidget(form_);
   addWidget(pane_);
+  form_->lower();  // so that it comes before the working for who walks through the tree
   setStretchFactor(0, 0);
   setStretchFactor(1, 1);
   setSizes({usualForm, leastForTwo});

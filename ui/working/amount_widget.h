@@ -29,6 +29,7 @@ class AmountWidget : public QWidget {
   /// Whether an amount can be read now.
   [[nodiscard]] bool showsAmount() const;
 
+  [[nodiscard]] AmountText* text() const { return text_; }
   /// What takes the keyboard, in reading order.
   [[nodiscard]] QList<QWidget*> focusOrder() const;
 

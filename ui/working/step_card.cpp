@@ -5,6 +5,7 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "core/words/phrasebook.h"
 #include "ui/theme/text.h"
 #include "ui/working/paint_drawing.h"
 
@@ -16,7 +17,8 @@ bool StepCard::show(const StepView& view) {
   if (view == view_) return false;
   view_ = view;
   marked_ = hovered_ = -1;
-  setSpoken(view.sentence);
+  setSpoken(fromCore(say(PhraseId::spoken_step,
+                         {{"n", std::to_string(view.number)}, {"sentence", view.sentence.toStdString()}})));
   setObjectName(QStringLiteral("step_") + fromCore(idOf(view.step.id)));
   forget();
   return true;
@@ -107,11 +109,10 @@ void StepCard::setMarked(int hit) {
 }
 
 bool StepCard::event(QEvent* event) {
-  // Left, Right, Up and Down are the card's own; the scroll area must not take them for scrolling.
+  // Left and Right are the card's own; the scroll area must not take them for scrolling.
   if (event->type() == QEvent::ShortcutOverride) {
     const int key = static_cast<QKeyEvent*>(event)->key();
-    if (key == Qt::Key_Left || key == Qt::Key_Right || key == Qt::Key_Up || key == Qt::Key_Down)
-      event->accept();
+    if (key == Qt::Key_Left || key == Qt::Key_Right) event->accept();
   }
   return SpokenWidget::event(event);
 }
@@ -122,12 +123,6 @@ void StepCard::keyPressEvent(QKeyEvent* event) {
       return walk(+1);
     case Qt::Key_Left:
       return walk(-1);
-    case Qt::Key_Up:
-      Q_EMIT neighbourWanted(-1);
-      return;
-    case Qt::Key_Down:
-      Q_EMIT neighbourWanted(+1);
-      return;
     case Qt::Key_Return:
     case Qt::Key_Enter:
       if (marked_ >= 0) return activate(marked_);

@@ -31,8 +31,6 @@ class StepCard : public SpokenWidget {
 
  Q_SIGNALS:
   void lit(const QString& origin);
-  /// Up or Down: the card before (-1) or after (+1) this one is wanted.
-  void neighbourWanted(int direction);
 
  protected:
   double layOutAt(int width) override;

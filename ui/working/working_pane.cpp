@@ -1,7 +1,7 @@
 #include "ui/working/working_pane.h"
 
 #include <QApplication>
-#include <QEvent>
+#include <QKeyEvent>
 #include <QPainter>
 #include <QPointer>
 #include <QScrollArea>
@@ -11,8 +11,10 @@
 
 #include "core/check/judgement.h"
 #include "core/words/sentences.h"
+#include "ui/access/answers.h"
 #include "ui/theme/reveal.h"
 #include "ui/theme/text.h"
+#include "ui/working/amount_text.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/finding_row.h"
 #include "ui/working/flag_widget.h"
@@ -59,6 +61,7 @@ WorkingPane::WorkingPane(QWidget* parent)
       amount_(new AmountWidget(this)),
       scroll_(new QScrollArea(this)),
       column_(new QWidget) {
+  giveRole(column_, QAccessible::Grouping, tr("Working"));
   scroll_->setFrameShape(QFrame::NoFrame);
   scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll_->setVerticalScrollBarPolicy(
@@ -73,6 +76,8 @@ WorkingPane::WorkingPane(QWidget* parent)
 void WorkingPane::connectParts() {
   connect(start_, &StartPage::exampleRequested, this, &WorkingPane::exampleRequested);
   connect(flag_, &FlagWidget::originActivated, this, &WorkingPane::activate);
+  flag_->installEventFilter(this);
+  amount_->text()->installEventFilter(this);
 }
 
 void WorkingPane::showEmpty() {
@@ -115,6 +120,7 @@ FindingRow* WorkingPane::makeFinding() {
   row->setScheme(scheme_);
   row->setScale(zoom_ / 100.0);
   connect(row, &FindingRow::originActivated, this, &WorkingPane::activate);
+  row->installEventFilter(this);
   row->setVisible(true);
   return row;
 }
@@ -135,8 +141,9 @@ void WorkingPane::showSteps(const std::vector<StepView>& views) {
     if (card) card->end();
 }
 
-/// Tab goes down the pane as the eye does, whatever was made first.
+/// Tab goes down the pane as the eye does, whatever was made first; and so does who walks through the tree.
 void WorkingPane::orderFocus() {
+  orderTree();
   QWidget* last = flag_;
   const auto next = [&](QWidget* widget) { setTabOrder(std::exchange(last, widget), widget); };
   for (QWidget* widget : amount_->focusOrder()) next(widget);
@@ -144,6 +151,55 @@ void WorkingPane::orderFocus() {
   if (!between.isEmpty()) last = between.last();
   for (FindingRow* row : findings_) next(row);
   for (StepCard* card : cards_) next(card);
+}
+
+/// Children stand in the tree as they lie on one another, so the last of them is raised last.
+void WorkingPane::orderTree() {
+  QList<QWidget*> wanted;
+  if (guest_) wanted << guest_;
+  for (FindingRow* row : findings_) wanted << row;
+  for (StepCard* card : cards_) wanted << card;
+  QList<QWidget*> now;
+  for (QObject* child : column_->children())
+    if (auto* widget = qobject_cast<QWidget*>(child); widget && wanted.contains(widget)) now << widget;
+  if (now == wanted) return;
+  for (QWidget* widget : std::as_const(wanted)) widget->raise();
+}
+
+/// What is read one after the other: flag, amount, findings, steps.
+QList<SpokenWidget*> WorkingPane::parts() const {
+  QList<SpokenWidget*> all{flag_, amount_->text()};
+  for (FindingRow* row : findings_) all << row;
+  for (StepCard* card : cards_) all << card;
+  return all;
+}
+
+void WorkingPane::goTo(SpokenWidget* part, Qt::FocusReason reason) {
+  part->setFocus(reason);
+  reveal(part);
+}
+
+/// Arrows go to the neighbour, Home and End to the first and the last; a page is what is seen of the column.
+bool WorkingPane::walk(const SpokenWidget* from, int key) {
+  const QList<SpokenWidget*> all = parts();
+  const qsizetype at = all.indexOf(from);
+  QScrollBar* bar = scroll_->verticalScrollBar();
+  switch (key) {
+    case Qt::Key_Up:
+      return at <= 0 || (goTo(all[at - 1], Qt::BacktabFocusReason), true);
+    case Qt::Key_Down:
+      return at + 1 >= all.size() || (goTo(all[at + 1], Qt::TabFocusReason), true);
+    case Qt::Key_Home:
+      return goTo(all.first(), Qt::OtherFocusReason), true;
+    case Qt::Key_End:
+      return goTo(all.last(), Qt::OtherFocusReason), true;
+    case Qt::Key_PageUp:
+      return bar->triggerAction(QScrollBar::SliderPageStepSub), true;
+    case Qt::Key_PageDown:
+      return bar->triggerAction(QScrollBar::SliderPageStepAdd), true;
+    default:
+      return false;
+  }
 }
 
 StepCard* WorkingPane::makeCard() {
@@ -155,8 +211,7 @@ StepCard* WorkingPane::makeCard() {
     light(origin);
     Q_EMIT lit(origin);
   });
-  connect(card, &StepCard::neighbourWanted, this,
-          [this, card](int direction) { focusNeighbour(card, direction); });
+  card->installEventFilter(this);
   return card;
 }
 
@@ -175,12 +230,12 @@ void WorkingPane::activate(const QString& origin) {
   }
 }
 
-void WorkingPane::focusNeighbour(StepCard* card, int direction) {
-  const auto at = std::find(cards_.begin(), cards_.end(), card) - cards_.begin() + direction;
-  if (at < 0 || at >= static_cast<std::ptrdiff_t>(cards_.size())) return;
-  StepCard* next = cards_[static_cast<std::size_t>(at)];
-  next->setFocus(direction > 0 ? Qt::TabFocusReason : Qt::BacktabFocusReason);
-  reveal(next);
+/// The column's own scrolling comes after what its parts do with a key.
+bool WorkingPane::eventFilter(QObject* watched, QEvent* event) {
+  auto* part = event->type() == QEvent::KeyPress ? qobject_cast<SpokenWidget*>(watched) : nullptr;
+  const auto* key = static_cast<QKeyEvent*>(event);
+  const bool plain = part && (key->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier;
+  return (plain && walk(part, key->key())) || QWidget::eventFilter(watched, event);
 }
 
 /// The keyboard goes as the eye does: flag, amount, guest, findings, steps. When the guest leaves, the step

@@ -13,6 +13,7 @@ namespace wardchalk::ui {
 class AmountWidget;
 class FindingRow;
 class FlagWidget;
+class SpokenWidget;
 class StartPage;
 class StepCard;
 struct StepView;
@@ -69,12 +70,17 @@ class WorkingPane : public QWidget {
   void showEvent(QShowEvent* event) override;
   void changeEvent(QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   void connectParts();
   void showFindings(const Shown& shown);
   void showSteps(const std::vector<StepView>& views);
   void orderFocus();
+  void orderTree();
+  [[nodiscard]] QList<SpokenWidget*> parts() const;
+  void goTo(SpokenWidget* part, Qt::FocusReason reason);
+  bool walk(const SpokenWidget* from, int key);
   StepCard* makeCard();
   FindingRow* makeFinding();
   void applyScheme();
@@ -88,7 +94,6 @@ class WorkingPane : public QWidget {
   void showParts(bool visible);
   void moveAmount(bool intoColumn);
   void activate(const QString& origin);
-  void focusNeighbour(StepCard* card, int direction);
 
   QWidget* guest_ = nullptr;
   StartPage* start_;

@@ -47,10 +47,9 @@ class StepCardTest : public QObject {
   void clickGoesToWhereANumberComesFrom();
   void pointingLightsAndLeavingPutsOut();
   void arrowsWalkTheNumbersAndEnterGoesThere();
-  void upAndDownAskForTheNeighbour();
   void ownResultLeadsNowhere();
   void lightingPaintsOnlyWhereTheNumberIs();
-  void isReadAsItsSentence();
+  void isReadAsItsNumberAndSentence();
   void changeReachesAListener();
   void focusCanBeSeen();
 };
@@ -114,16 +113,6 @@ void StepCardTest::arrowsWalkTheNumbersAndEnterGoesThere() {
   QVERIFY(shown.card.accessibleDescription().contains(QStringLiteral("reference")));
 }
 
-void StepCardTest::upAndDownAskForTheNeighbour() {
-  Shown shown(viewOf("usual", StepId::limitDose));
-  const QSignalSpy wanted(&shown.card, &StepCard::neighbourWanted);
-  QTest::keyClick(&shown.card, Qt::Key_Down);
-  QTest::keyClick(&shown.card, Qt::Key_Up);
-  QCOMPARE(wanted.size(), 2);
-  QCOMPARE(wanted.at(0).first().toInt(), 1);
-  QCOMPARE(wanted.at(1).first().toInt(), -1);
-}
-
 void StepCardTest::ownResultLeadsNowhere() {
   Shown shown(viewOf("usual", StepId::limitDose));
   const QSignalSpy activated(&shown.card, &StepCard::originActivated);
@@ -145,16 +134,18 @@ void StepCardTest::lightingPaintsOnlyWhereTheNumberIs() {
   QCOMPARE(shown.card.grab().toImage(), dark);
 }
 
-void StepCardTest::isReadAsItsSentence() {
+void StepCardTest::isReadAsItsNumberAndSentence() {
   Shown shown(viewOf("usual", StepId::limitDose));
   QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(&shown.card);
   QVERIFY(spoken);
   QCOMPARE(spoken->role(), QAccessible::Equation);
-  QCOMPARE(spoken->text(QAccessible::Name), shown.card.view().sentence);
+  const QString said =
+      QStringLiteral("Step %1. %2").arg(shown.card.view().number).arg(shown.card.view().sentence);
+  QCOMPARE(spoken->text(QAccessible::Name), said);
   QVERIFY(spoken->text(QAccessible::Name).contains(QStringLiteral("84 milligrams")));
   QAccessibleTextInterface* text = spoken->textInterface();
   QVERIFY(text);
-  QCOMPARE(text->text(0, text->characterCount()), shown.card.view().sentence);
+  QCOMPARE(text->text(0, text->characterCount()), said);
   QVERIFY(spoken->state().readOnly);
   QVERIFY(spoken->state().focusable);
 }
@@ -178,7 +169,7 @@ void StepCardTest::changeReachesAListener() {
   shown.card.show(viewOf("household", StepId::limitDose));
   QAccessible::installUpdateHandler(before);
   QVERIFY(heard.contains(QStringLiteral("name")));
-  QVERIFY(heard.contains(shown.card.view().sentence));
+  QVERIFY(heard.contains(shown.card.spoken()));
 }
 
 void StepCardTest::focusCanBeSeen() {
