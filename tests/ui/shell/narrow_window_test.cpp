@@ -266,9 +266,11 @@ void NarrowWindowTest::theKeyboardGoesAsTheEyeDoes() {
     const bool one = width == 800;
     form().focusTop();
     const QWidget* first = QApplication::focusWidget();
+    nurse_->press(Qt::Key_Backtab, Qt::ShiftModifier);  // the button in the heading
+    QVERIFY(form().isAncestorOf(QApplication::focusWidget()));
     nurse_->press(Qt::Key_Backtab, Qt::ShiftModifier);
     QCOMPARE(pane().amount()->isAncestorOf(QApplication::focusWidget()), one);
-    nurse_->press(Qt::Key_Tab);
+    for (int i = 0; i < 2; ++i) nurse_->press(Qt::Key_Tab);
     QCOMPARE(QApplication::focusWidget(), first);
     nurse_->press(Qt::Key_F6);
     QCOMPARE(QApplication::focusWidget(), pane().flag());

@@ -6,6 +6,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRadioButton>
+#include <QScrollArea>
 #include <QScrollBar>
 #include <QTest>
 
@@ -55,6 +56,13 @@ QRect placeOf(const QWidget* widget) {
   return {widget->mapTo(widget->window(), QPoint(0, 0)), widget->size()};
 }
 
+/// The same for who looks at both: what can be scrolled out of view lies where its area does.
+QRect placeBeside(const QWidget* widget, const QWidget* other) {
+  for (const QWidget* one = widget; one; one = one->parentWidget())
+    if (qobject_cast<const QScrollArea*>(one) && !one->isAncestorOf(other)) return placeOf(one);
+  return placeOf(widget);
+}
+
 /// The stops of Tab within a part of a window, in their order.
 QList<QWidget*> stopsIn(const QWidget& part) {
   QList<QWidget*> stops;
@@ -71,7 +79,7 @@ QString orderFault(const QWidget& part) {
   const QList<QWidget*> stops = stopsIn(part);
   if (stops.size() < 2) return QStringLiteral("there are no stops");
   for (qsizetype i = 1; i < stops.size(); ++i)
-    if (!comesAfter(placeOf(stops[i]), placeOf(stops[i - 1])))
+    if (!comesAfter(placeBeside(stops[i], stops[i - 1]), placeBeside(stops[i - 1], stops[i])))
       return stops[i - 1]->objectName() + QStringLiteral(" before ") + stops[i]->objectName();
   return {};
 }

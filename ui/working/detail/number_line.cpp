@@ -40,9 +40,6 @@ class LineSetter {
     box_.width = width;
   }
 
-  /// Whether every label found room of its own; told once the box is drawn.
-  bool hasRoom() const { return hasRoom_; }
-
   Box box() {
     drawStretches();
     drawAxis();
@@ -121,7 +118,7 @@ class LineSetter {
 
   void placeMarks(Kind kind) {
     for (const Landmark& landmark : landmarks_)
-      if (landmark.kind == kind) landmark.label.isEmpty() ? markOnly(landmark) : place(landmark);
+      if (landmark.kind == kind) place(landmark);
   }
 
   double rowHeight() const {
@@ -146,7 +143,6 @@ class LineSetter {
     for (int row = ordered ? rows_ : 0; row < mostRows; ++row)
       for (const double wish : wishes)
         if (isFree(rectAt(wish, row), x, row)) return put(landmark, rectAt(wish, row), row);
-    hasRoom_ = false;
     put(landmark, rectAt(across, rows_), rows_);
   }
 
@@ -162,7 +158,6 @@ class LineSetter {
       if (placed.row < row && placed.label.left() - air < x && x < placed.label.right() + air) return false;
     }
     for (const Landmark& other : landmarks_) {
-      if (other.label.isEmpty()) continue;
       const double column = xOf(onScale(other.value));
       const bool ends = std::any_of(placed_.begin(), placed_.end(), [&](const Placed& placed) {
         return placed.kind == other.kind && placed.row < row;
@@ -172,11 +167,6 @@ class LineSetter {
       if (!ends && !own && rect.left() - air < column && column < rect.right() + air) return false;
     }
     return true;
-  }
-
-  void markOnly(const Landmark& landmark) {
-    const double x = xOf(onScale(landmark.value));
-    rule({x, -metrics_.px(8)}, {x, metrics_.px(5)}, metrics_.px(1.4), Ink::line);
   }
 
   /// Where a label could not but stand in its way, the leader is broken: a figure never looks struck.
@@ -227,7 +217,6 @@ class LineSetter {
   Ink allowed_;
   std::vector<Placed> placed_;
   int rows_ = 0;  ///< rows of labels that are taken
-  bool hasRoom_ = true;
 };
 
 }  // namespace
@@ -236,14 +225,7 @@ Box numberLine(const std::vector<Landmark>& landmarks, const QString& unit, cons
                double width, Ink allowed) {
   Metrics fitting = metrics;
   fitting.scale = std::min(metrics.scale, width / narrowestNumberLine);
-  LineSetter whole(landmarks, unit, fitting, width, allowed);
-  Box box = whole.box();
-  if (whole.hasRoom()) return box;
-  // Long figures close together: the low end keeps its mark and its stretch, and is told on its own card.
-  std::vector<Landmark> fewer = landmarks;
-  for (Landmark& landmark : fewer)
-    if (landmark.kind == Kind::low) landmark.label.clear();
-  return LineSetter(fewer, unit, fitting, width, allowed).box();
+  return LineSetter(landmarks, unit, fitting, width, allowed).box();
 }
 
 }  // namespace wardchalk::ui::detail
