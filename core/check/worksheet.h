@@ -78,6 +78,13 @@ struct Prepare {
   StrengthFound strength;         ///< that it then has
 };
 
+/// Two syringes in place of one: a full one, and the rest in another (R20).
+struct SyringePair {
+  Syringe full;
+  Syringe of;   ///< that the rest is drawn in
+  Number rest;  ///< as measured, in mL
+};
+
 /// The amount to give.
 struct Give {
   Quantity exact;
@@ -86,6 +93,7 @@ struct Give {
   std::optional<Number> percentChange;  ///< by how much it differs from the ordered dose
   std::optional<Syringe> syringe;
   int syringes = 0;
+  std::optional<SyringePair> pair;   ///< it is measured with these two, and `syringe` is none
   std::optional<int> containers;     ///< vials needed
   std::optional<Number> passedOver;  ///< the nearer neighbour, when it would not keep every check
   std::vector<Number> neighbours;    ///< measurable amounts around the exact one, when none can be used

@@ -136,6 +136,7 @@ void writeMeasuring(JsonWriter& writer, const Measuring& measuring) {
   writer.key("step").text(exactText(measuring.step)).key("between").openList();
   writer.text(exactText(measuring.below)).text(exactText(measuring.above)).closeList();
   if (measuring.measured) writer.key("measured").text(exactText(*measuring.measured));
+  if (measuring.full) writer.key("full").text(filed(Quantity{measuring.full->holdsMl, Unit::mL}));
   writer.key("by").text(measuring.exact.unit != Unit::mL ? "parts"
                         : measuring.byDecimals           ? "decimals"
                                                          : "marks");

@@ -156,6 +156,20 @@ void writeDevice(JsonWriter& writer, const Give& give) {
   writer.key("count").number(give.syringes).closeObject();
 }
 
+void writePair(JsonWriter& writer, const Give& give) {
+  if (!give.pair) return;
+  const SyringePair& pair = *give.pair;
+  const auto inMl = [](const Number& mL) { return filed(Quantity{mL, Unit::mL}); };
+  writer.key("pair").openObject().key("full").text(inMl(pair.full.holdsMl)).key("rest").openObject();
+  writer.key("measured").text(exactText(pair.rest)).key("holds").text(inMl(pair.of.holdsMl));
+  writer.key("marks")
+      .text(inMl(pair.of.marksMl))
+      .closeObject()
+      .key("measured")
+      .text(exactText(*give.measured));
+  writer.key("percent_change").text(withoutThousands(plainPercent(*give.percentChange))).closeObject();
+}
+
 void writePrepare(JsonWriter& writer, const Give& give) {
   if (!give.prepare) return;
   const Prepare& prepare = *give.prepare;
@@ -185,6 +199,7 @@ void writeGive(JsonWriter& writer, const Worksheet& sheet) {
     writer.closeList();
   }
   writeDevice(writer, give);
+  writePair(writer, give);
   writePrepare(writer, give);
   if (give.containers) writer.key("containers").number(*give.containers);
   if (give.afterAsking) writer.key("after_asking").bare("true");

@@ -26,17 +26,30 @@ std::string whenText(const Case& inputs) {
   return joined(std::move(often), limitOfUse(inputs), ", ");
 }
 
+std::string millilitres(const Number& mL) { return printed(Quantity{mL, Unit::mL}); }
+
+std::string kindText(const Syringe& syringe) {
+  return say(syringe.kind == SyringeKind::oral ? PhraseId::kind_oral : PhraseId::kind_injection);
+}
+
+std::string syringeText(const Give& give) {
+  if (give.pair)
+    return say(PhraseId::amount_pair, {{"full", millilitres(give.pair->full.holdsMl)},
+                                       {"kind", kindText(give.pair->full)},
+                                       {"holds", millilitres(give.pair->of.holdsMl)},
+                                       {"rest", millilitres(give.pair->rest)},
+                                       {"marks", millilitres(give.pair->of.marksMl)}});
+  if (!give.syringe) return {};
+  return say(PhraseId::amount_syringe,
+             {{"holds", millilitres(give.syringe->holdsMl)},
+              {"kind", kindText(*give.syringe)},
+              {"marks", millilitres(give.syringe->marksMl)},
+              {"n", std::to_string(give.syringes)}},
+             give.syringes);
+}
+
 std::string deviceText(const Give& give) {
-  std::string text;
-  if (give.syringe) {
-    const bool oral = give.syringe->kind == SyringeKind::oral;
-    text = say(PhraseId::amount_syringe,
-               {{"holds", printed(Quantity{give.syringe->holdsMl, Unit::mL})},
-                {"kind", say(oral ? PhraseId::kind_oral : PhraseId::kind_injection)},
-                {"marks", printed(Quantity{give.syringe->marksMl, Unit::mL})},
-                {"n", std::to_string(give.syringes)}},
-               give.syringes);
-  }
+  const std::string text = syringeText(give);
   if (give.measured && !give.measured->isWhole() && dimensionOf(give.exact.unit) == Dimension::tablets)
     return say(PhraseId::amount_scored);
   if (!give.containers) return text;
@@ -62,6 +75,14 @@ std::string doseText(const Worksheet& sheet) {
   const int significant = digitsApart(dose.value, ordered.value);
   return say(PhraseId::amount_doseInstead, {{"dose", printed(dose, Grouping::commas, significant)},
                                             {"ordered", printed(ordered, Grouping::commas, significant)}});
+}
+
+/// One amount stands on the line; of what two it is made follows it.
+std::string inSyringes(const Give& give, const std::string& dose) {
+  if (!give.pair) return dose;
+  return say(PhraseId::amount_inTwo, {{"dose", dose},
+                                      {"full", millilitres(give.pair->full.holdsMl)},
+                                      {"rest", millilitres(give.pair->rest)}});
 }
 
 /// How each vial is made ready, before anything is measured of it.
@@ -216,7 +237,7 @@ void putDose(AmountWords& words, const Shown& shown) {
   const bool liquid = give.exact.unit == Unit::mL;
   words.measure = say(liquid ? PhraseId::amount_measure : PhraseId::amount_giveSolid,
                       {{"amount", givenText({*give.measured, give.exact.unit})}});
-  words.dose = doseText(sheet);
+  words.dose = inSyringes(give, doseText(sheet));
   words.when = whenText(sheet.given);
   words.prepare = prepareText(give);
   words.device = deviceText(give);

@@ -56,6 +56,7 @@ PhraseId questionFor(const Step& step, const Worksheet& sheet) {
   if (step.id == StepId::device) {
     if (solid) return PhraseId::question_deviceSolid;
     const auto* measuring = std::get_if<Measuring>(&step.body);
+    if (measuring && measuring->full) return PhraseId::question_devicePair;
     return measuring && measuring->syringe ? PhraseId::question_device : PhraseId::question_deviceNone;
   }
   return questionPhrases[static_cast<std::size_t>(step.id)];
@@ -169,6 +170,7 @@ std::string giveReason(const Step& step) {
 
 std::string measuringReason(const Measuring& measuring) {
   if (measuring.exact.unit != Unit::mL) return {};
+  if (measuring.full) return say(PhraseId::reason_pair);
   if (measuring.byDecimals) return say(PhraseId::reason_byDecimals);
   return measuring.syringe ? say(PhraseId::reason_smallestSyringe) : std::string();
 }
@@ -363,7 +365,22 @@ std::string givenText(const Quantity& amount, int significant) {
   return printed(amount, Grouping::commas, significant);
 }
 
+namespace {
+
+std::string pairLine(const Measuring& pair) {
+  const auto amount = [](const Number& mL) { return givenText({mL, Unit::mL}); };
+  const Measuring rest = restOf(pair);
+  return say(PhraseId::measure_pair, {{"full", amount(pair.full->holdsMl)},
+                                      {"left", amount(rest.exact.value)},
+                                      {"line", measuringLine(rest)},
+                                      {"rest", amount(*rest.measured)},
+                                      {"measured", amount(*pair.measured)}});
+}
+
+}  // namespace
+
 std::string measuringLine(const Measuring& measuring) {
+  if (measuring.full) return pairLine(measuring);
   const Unit unit = measuring.exact.unit;
   const auto amount = [unit](const Number& value) { return givenText({value, unit}); };
   const std::string exact = amount(measuring.exact.value);

@@ -71,8 +71,12 @@ struct Measuring {
   bool byDecimals = false;           ///< the step comes from the house decimals and not from the device
   bool onMark = true;                ///< the syringe has a mark there
   std::optional<Number> passedOver;  ///< the nearer neighbour, when it would not keep every check
+  std::optional<Syringe> full;       ///< another one, drawn full before: `syringe` holds the rest alone
   friend bool operator==(const Measuring&, const Measuring&) = default;
 };
+
+/// The rest alone, that is drawn once the other syringe is full: `full` stands.
+[[nodiscard]] Measuring restOf(const Measuring& pair);
 
 /// How a result was rounded, and by which house rule; a least volume is rounded up whatever the house says.
 struct Rounding {

@@ -6,6 +6,7 @@
 #include "core/record/worksheet_file.h"
 #include "tests/property/for_all.h"
 #include "tests/support/bounds_again.h"
+#include "tests/support/measured_again.h"
 
 namespace wardchalk::test::worksheet_properties_test {
 
@@ -92,6 +93,63 @@ TEST(WorksheetProperties, measuringNeverPushesACheckThatWasWithinOutside) {
   });
   std::cout << "  " << measured << " of them measured\n";
   EXPECT_GT(measured, 3000);
+}
+
+/// Syringes of both kinds, few and coarse, so that one alone often comes not close enough; no two hold the
+/// same, since the rules do not say which of them is taken.
+std::vector<Syringe> coarseSyringes(Choices& choices) {
+  std::vector<Syringe> syringes;
+  const int count = choices.between(1, 4);
+  for (int i = 0; i < count; ++i) {
+    const Number holds = *readDecimal(choices.of({"1", "2.5", "3", "5", "10", "20"}));
+    const Number marks = holds / Number(choices.between(1, 20));
+    if (std::ranges::find(syringes, holds, &Syringe::holdsMl) != syringes.end()) continue;
+    for (const SyringeKind kind : {SyringeKind::oral, SyringeKind::injection})
+      syringes.push_back({holds, marks, kind});
+  }
+  return syringes;
+}
+
+std::string textOf(const std::vector<Syringe>& syringes) {
+  std::string text = "\n  syringes:";
+  for (const Syringe& one : syringes)
+    if (one.kind == SyringeKind::oral)
+      text.append(" ").append(one.holdsMl.rationalText()).append(" by ").append(one.marksMl.rationalText());
+  return text;
+}
+
+/// What is wrong with what is measured, and with what, held against R9 and R20 worked again.
+std::string wrongMeasured(const Give& give, const MeasuredAgain& again) {
+  if (give.measured != again.measured) return "something else is measured";
+  if (give.pair.has_value() != again.full.has_value()) return "a pair, or none";
+  const std::optional<Number> holds = give.pair      ? std::optional(give.pair->of.holdsMl)
+                                      : give.syringe ? std::optional(give.syringe->holdsMl)
+                                                     : std::nullopt;
+  if (holds != again.holds) return "another syringe";
+  if (!give.pair) return {};
+  if (give.pair->full.holdsMl != *again.full) return "another full syringe";
+  return give.pair->rest == *again.rest ? "" : "another rest";
+}
+
+TEST(WorksheetProperties, whatIsMeasuredIsThatOfTheRules) {
+  int pairs = 0;
+  int alone = 0;
+  forAll(40000, [&](Choices& choices) -> std::string {
+    const RandomCase random = randomCase(choices);
+    HouseRules rules = rulesFor(random.rules);
+    if (choices.below(4) > 0) rules.syringes = coarseSyringes(choices);
+    const Worksheet sheet = workOut(caseOf(random.entries), rules);
+    if (!sheet.give || sheet.give->exact.unit != Unit::mL || sheet.finding(FindingCode::tooSmallToMeasure))
+      return {};
+    const WorkedAgain again = workAgain(sheet.given, rules);
+    const std::string wrong = wrongMeasured(*sheet.give, measureAgain(sheet.given, rules, again));
+    if (!wrong.empty()) return wrong + shown(random) + textOf(rules.syringes);
+    ++(sheet.give->pair ? pairs : alone);
+    return {};
+  });
+  std::cout << "  " << pairs << " pairs, " << alone << " in one or none\n";
+  EXPECT_GT(pairs, 300);
+  EXPECT_GT(alone, 3000);
 }
 
 /// A size that is unlikely and that nothing is worked out by is told as notes alone (R18).

@@ -46,8 +46,7 @@ class StageSpeaker {
         return {phrase(PhraseId::board_amount, {{"amount", exact()}}),
                 phrase(PhraseId::board_amount, {{"amount", exact()}})};
       case StageKind::scale:
-        return {phrase(PhraseId::board_scale, {{"amount", exact()}}),
-                phrase(PhraseId::board_scale, {{"amount", exact()}})};
+        return {scale(), scale()};
       case StageKind::reading:
         return {view_.reason, withReason(view_.conclusion)};
     }
@@ -156,6 +155,10 @@ class StageSpeaker {
   QString claim(PhraseId ending) const { return fromCore(spokenClaim(comparison(), say(ending))); }
   QString truth() const { return claim(comparison().holds ? PhraseId::truth_true : PhraseId::truth_false); }
 
+  QString scale() const {
+    const bool pair = std::get<Measuring>(view_.step.body).full.has_value();
+    return phrase(pair ? PhraseId::board_scalePair : PhraseId::board_scale, {{"amount", exact()}});
+  }
   std::string exact() const { return givenText(std::get<Measuring>(view_.step.body).exact); }
 
   const StepView& view_;

@@ -31,7 +31,7 @@ class StageList {
 
   void addMeasuring(const Measuring& measuring) {
     add(Kind::amount);
-    if (detail::isOneSyringe(measuring)) add(Kind::scale);
+    if (detail::drawsSyringe(measuring)) add(Kind::scale);
     add(Kind::reading);
   }
 

@@ -59,7 +59,7 @@ void measureSolid(const Ground& ground, Give& give) {
     askNotMeasurable(ground.notes, give, around);
   }
   writeMeasuring(ground.notes, {give.exact, give.measured, std::nullopt, 0, parts->step, around.below,
-                                around.above, false, true, give.passedOver});
+                                around.above, false, true, give.passedOver, std::nullopt});
 }
 
 /// A tablet cannot be injected, nor an infusion swallowed (R9).

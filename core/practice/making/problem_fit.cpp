@@ -71,7 +71,9 @@ bool isNear(const Number& exact, const std::optional<Number>& measured, int perc
   return measured && (*measured - exact).absolute() * Number(100) <= exact * Number(percent);
 }
 
+/// In one device: a line of a paper has room for one.
 bool isMeasurable(const Worksheet& key, bool rounded) {
+  if (key.give && key.give->pair) return false;
   if (key.give && !isNear(key.give->exact.value, key.give->measured, rounded ? 3 : 0)) return false;
   if (!key.rate) return true;
   const auto isSet = [&](const std::optional<Flow>& flow) {

@@ -65,11 +65,14 @@ void addWriting(const StudentLine& line, StepId step, const Replay& carried, Lin
   mark.set(Aspect::writing, unsafe ? Standing::bad : Standing::good);
 }
 
-/// The syringe that holds the amount and shows it: the one that the key takes.
+/// The syringe that holds the amount and shows it: the one that the key takes, or one of its two.
 LineMark markDevice(const Worksheet& key, const Number& holds) {
   const auto* measuring = std::get_if<Measuring>(&key.step(StepId::device)->body);
   LineMark mark;
-  const bool right = measuring && measuring->syringe && measuring->syringe->holdsMl == holds;
+  const auto isHeld = [&](const std::optional<Syringe>& syringe) {
+    return syringe && syringe->holdsMl == holds;
+  };
+  const bool right = measuring && (isHeld(measuring->syringe) || isHeld(measuring->full));
   mark.mark = right ? Mark::right : Mark::wrong;
   if (!right) mark.mistakes.push_back(M::otherSyringe);
   return mark;

@@ -153,6 +153,7 @@ std::vector<SampleCase> all() {
       {"per week", manyTablets(), exact},
       {"large", with(usual(), {{"order.dose", "1200 mg"}, {"reference.high", "2400 mg/m2/dose"}}), exact},
       {"small", with(usual(), {{"order.dose", "8.3 mg"}, {"reference.high", "12 mg/m2/dose"}}), exact},
+      {"two syringes", with(usual(), {{"order.dose", "84 mg"}, {"stock.strength", "72 mg/1 mL"}}), exact},
       {"too small", with(usual(), {{"order.dose", "1 mg"}, {"reference.high", "1.5 mg/m2/dose"}}), exact},
       {"no route",
        made({{"child.height", "103 cm"},

@@ -78,6 +78,7 @@ class StepLayoutTest : public QObject {
   void setsLimitsToScale();
   void showsTheMaximumItIsComparedWith();
   void fillsTheSyringeToTheMark();
+  void fillsOneOfTwoSyringesWhole();
   void enlargesBetweenNumberedMarks();
   void drawsTheHalfTablet();
   void keepsANumberWithItsUnit_data() { addAll(); }
@@ -303,6 +304,27 @@ void StepLayoutTest::fillsTheSyringeToTheMark() {
     if (area.fill == Area::Fill::none && area.outline.boundingRect().left() == liquid.left())
       barrel = area.outline.boundingRect().width();
   QVERIFY(qAbs(liquid.width() / barrel - 3.2 / 5) < 1e-6);
+}
+
+// 1 mL and 0.16 mL: the full one above, without its scale enlarged, and the rest below it.
+void StepLayoutTest::fillsOneOfTwoSyringesWhole() {
+  const StepView view = viewOf("two syringes", StepId::device);
+  const StepLayout layout = layOut(view, usualMetrics);
+  const std::vector<QRectF> filled = liquids(layout);
+  QCOMPARE(filled.size(), std::size_t(3));
+  std::vector<double> parts;
+  for (const QRectF& liquid : {filled[0], filled[1]})
+    for (const Area& area : layout.drawing.areas) {
+      const QRectF frame = area.outline.boundingRect();
+      if (area.fill == Area::Fill::none && frame.left() == liquid.left() && frame.top() == liquid.top())
+        parts.push_back(liquid.width() / frame.width());
+    }
+  QCOMPARE(parts.size(), std::size_t(2));
+  QVERIFY(qAbs(parts[0] - 1) < 1e-6 && qAbs(parts[1] - 0.16) < 1e-6);
+  QVERIFY(filled[0].bottom() < filled[1].top());
+  QStringList read;
+  for (const Run& run : layout.drawing.runs) read << run.text;
+  QVERIFY(read.contains(QStringLiteral("0.16")) && !read.contains(QStringLiteral("1.16")));
 }
 
 void StepLayoutTest::enlargesBetweenNumberedMarks() {

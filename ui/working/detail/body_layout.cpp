@@ -109,7 +109,7 @@ namespace {
 
 Box deviceBox(const Measuring& measuring, const Metrics& metrics, double width) {
   if (measuring.exact.unit != Unit::mL) return tabletsBox(measuring, metrics, width);
-  return isOneSyringe(measuring) ? syringeBox(measuring, metrics, width) : Box();
+  return drawsSyringe(measuring) ? syringeBox(measuring, metrics, width) : Box();
 }
 
 /// Drawing and sentence side by side where there is room for both, else one below the other.
@@ -134,7 +134,7 @@ Box measuredBox(Box drawn, const StepView& view, const Metrics& metrics, double 
 /// Stage 1 is the exact amount, which a card does not repeat; then the empty scale, if a syringe is drawn;
 /// then what is read there.
 Body measuringBody(const StepView& view, const Measuring& measuring, const Metrics& metrics, double width) {
-  const int reading = isOneSyringe(measuring) ? 3 : 2;
+  const int reading = drawsSyringe(measuring) ? 3 : 2;
   Box drawn = deviceBox(measuring, metrics, width);
   drawn.drawing.delayBy(2);
   Box measured = measuredBox(std::move(drawn), view, metrics, width, reading);

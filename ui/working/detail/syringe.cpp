@@ -190,9 +190,18 @@ Box enlargedBox(ScaleSetter& setter, const Metrics& metrics, double barrelLength
   return box;
 }
 
+/// The one of a pair that is drawn full: where its plunger stands needs no enlarging.
+Box fullBox(const Measuring& pair, const Metrics& metrics, double room) {
+  Measuring full = pair;
+  full.syringe = pair.full;
+  full.measured = pair.full->holdsMl;
+  ScaleSetter setter(full, metrics);
+  return barrelBox(setter, pair.full->kind, metrics, room);
+}
+
 }  // namespace
 
-bool isOneSyringe(const Measuring& measuring) {
+bool drawsSyringe(const Measuring& measuring) {
   return measuring.exact.unit == Unit::mL && measuring.measured && measuring.syringe &&
          measuring.syringes == 1;
 }
@@ -200,10 +209,14 @@ bool isOneSyringe(const Measuring& measuring) {
 Box syringeBox(const Measuring& measuring, const Metrics& wanted, double width) {
   Metrics metrics = wanted;
   metrics.scale = std::min(wanted.scale, width / narrowestSyringe);
-  ScaleSetter setter(measuring, metrics);
   const double air = metrics.px(24);
   const bool beside = width >= metrics.px(480);
   const double forBarrel = beside ? (width - air) * 0.62 : width;
+  if (measuring.full) {
+    Box full = fullBox(measuring, metrics, forBarrel);
+    return column({std::move(full), syringeBox(restOf(measuring), wanted, width)}, metrics.px(14));
+  }
+  ScaleSetter setter(measuring, metrics);
   Box barrel = barrelBox(setter, measuring.syringe->kind, metrics, forBarrel);
   const double barrelLength = barrel.width - metrics.px(56);
   Box enlarged = enlargedBox(setter, metrics, barrelLength, beside ? width - air - barrel.width : width);
