@@ -32,6 +32,13 @@ std::string kindText(const Syringe& syringe) {
   return say(syringe.kind == SyringeKind::oral ? PhraseId::kind_oral : PhraseId::kind_injection);
 }
 
+/// Whether what is measured lies on no mark of the syringe that it is measured in.
+bool liesBetweenMarks(const Worksheet& sheet) {
+  const Step* step = sheet.step(StepId::device);
+  const auto* measuring = step ? std::get_if<Measuring>(&step->body) : nullptr;
+  return measuring && !measuring->onMark;
+}
+
 std::string syringeText(const Give& give) {
   if (give.pair)
     return say(PhraseId::amount_pair, {{"full", millilitres(give.pair->full.holdsMl)},
@@ -48,8 +55,12 @@ std::string syringeText(const Give& give) {
              give.syringes);
 }
 
-std::string deviceText(const Give& give) {
-  const std::string text = syringeText(give);
+std::string deviceText(const Worksheet& sheet) {
+  const Give& give = *sheet.give;
+  std::string text = syringeText(give);
+  if (liesBetweenMarks(sheet))
+    text = say(PhraseId::amount_betweenMarks,
+               {{"device", text}, {"measured", millilitres(give.pair ? give.pair->rest : *give.measured)}});
   if (give.measured && !give.measured->isWhole() && dimensionOf(give.exact.unit) == Dimension::tablets)
     return say(PhraseId::amount_scored);
   if (!give.containers) return text;
@@ -240,7 +251,7 @@ void putDose(AmountWords& words, const Shown& shown) {
   words.dose = inSyringes(give, doseText(sheet));
   words.when = whenText(sheet.given);
   words.prepare = prepareText(give);
-  words.device = deviceText(give);
+  words.device = deviceText(sheet);
   words.rounding = roundingText(give);
   words.run = runText(sheet);
   words.label = labelText(sheet);
