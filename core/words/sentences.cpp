@@ -214,11 +214,15 @@ std::string gracedList(const Finding& finding) {
   return list;
 }
 
+PhraseId howOftenPhrase(const Finding& finding) {
+  const std::optional<ArgumentWord> how = wordOf(finding, "more");
+  if (!how) return PhraseId::schedule_continuous;
+  return how == ArgumentWord::more ? PhraseId::schedule_more : PhraseId::schedule_less;
+}
+
 /// Fillings that are words of ours and not figures.
 std::vector<Filling> wordFillings(const Finding& finding) {
-  if (finding.code == FindingCode::scheduleDiffers)
-    return {{"how", say(wordOf(finding, "more") == ArgumentWord::more ? PhraseId::schedule_more
-                                                                      : PhraseId::schedule_less)}};
+  if (finding.code == FindingCode::scheduleDiffers) return {{"how", say(howOftenPhrase(finding))}};
   if (finding.code == FindingCode::formDiffersFromRoute)
     return {{"what", say(wordOf(finding, "form") == ArgumentWord::solid ? PhraseId::form_solid
                                                                         : PhraseId::form_infusion)},

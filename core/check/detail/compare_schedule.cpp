@@ -5,18 +5,22 @@ namespace wardchalk::detail {
 namespace {
 
 bool isInside(const Schedule& order, const Schedule& reference, bool asNeeded) {
+  if (order.isContinuous() || reference.isContinuous()) return order.kind == reference.kind;
   if (reference.isOnce()) return false;  // a repeated order is outside a schedule of one dose
   if (asNeeded) return order.most <= reference.most;
   return reference.fewest <= order.fewest && order.most <= reference.most;
 }
 
+/// Whether the order is more or less often; a rate that runs on is neither.
+std::optional<ArgumentWord> howItDiffers(const Schedule& order, const Schedule& reference) {
+  if (order.isContinuous()) return std::nullopt;
+  return order.most > reference.most || reference.isOnce() ? ArgumentWord::more : ArgumentWord::less;
+}
+
 void tellScheduleDiffers(Comparing& comparing, const Schedule& order, const Schedule& reference) {
-  comparing.notes.tell(
-      FindingCode::scheduleDiffers, path::schedule,
-      {{"ordered", order},
-       {"reference", reference},
-       {"more", order.most > reference.most || reference.isOnce() ? ArgumentWord::more : ArgumentWord::less}},
-      CheckId::schedule);
+  std::vector<Argument> arguments = {{"ordered", order}, {"reference", reference}};
+  if (const auto how = howItDiffers(order, reference)) arguments.push_back({"more", *how});
+  comparing.notes.tell(FindingCode::scheduleDiffers, path::schedule, std::move(arguments), CheckId::schedule);
 }
 
 void compareWithReference(Comparing& comparing) {
@@ -27,9 +31,9 @@ void compareWithReference(Comparing& comparing) {
     return comparing.notChecked(CheckId::schedule,
                                 comparing.doses.oneDose ? WhyNot::noOrderSchedule : WhyNot::missing);
   if (!reference) return comparing.notChecked(CheckId::schedule, WhyNot::noSchedule);
-  if (order->isContinuous() != reference->isContinuous())
+  if (reference->isContinuous() && !order->isContinuous())  // then the basis does not fit
     return comparing.notChecked(CheckId::schedule, WhyNot::missing);
-  const bool inside = order->isContinuous() || isInside(*order, *reference, comparing.given.order.asNeeded);
+  const bool inside = isInside(*order, *reference, comparing.given.order.asNeeded);
   comparing.check(CheckId::schedule).value = *order;
   comparing.check(CheckId::schedule).limit = *reference;
   Term left{Number(1), {}, Origin::field(path::schedule)};
