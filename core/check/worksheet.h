@@ -106,6 +106,7 @@ struct Flow {
   Quantity exact;                  ///< mL (in an hour) or drops (in a minute)
   std::optional<Number> measured;  ///< none: no setting keeps every check
   Number percentChange;
+  std::optional<Number> passedOver;  ///< the nearer setting, when it would not keep every check
 };
 
 /// What a rounded rate gives: a dose in a time ("80 mg in 30 min"), or an amount per something ("4.978

@@ -209,8 +209,11 @@ void writeGive(JsonWriter& writer, const Worksheet& sheet) {
 void writeFlow(JsonWriter& writer, std::string_view key, const std::optional<Flow>& flow) {
   if (!flow) return;
   writer.key(key).openObject().key("exact").text(flow->exact.value.rationalText());
-  if (flow->measured) writer.key("measured").text(exactText(*flow->measured));
-  writer.member("percent_change", withoutThousands(plainPercent(flow->percentChange))).closeObject();
+  if (flow->measured) {
+    writer.key("measured").text(exactText(*flow->measured));
+    writer.key("percent_change").text(withoutThousands(plainPercent(flow->percentChange)));
+  }
+  writer.closeObject();
 }
 
 void writeDelivered(JsonWriter& writer, const std::optional<Delivered>& delivered) {

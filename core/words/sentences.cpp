@@ -251,6 +251,8 @@ PhraseId phraseFor(const Finding& finding) {
     return PhraseId::note_strengthDiffers;
   if (finding.code == FindingCode::tooFast && finding.check == CheckId::infusionTime)
     return PhraseId::tooFast_time;
+  if (finding.code == FindingCode::roundingChangesRate && !finding.argument<Stated>("measured"))
+    return PhraseId::roundingChangesRate_none;
   if (finding.code == FindingCode::weightUnlikely && !finding.argument<Stated>("age"))
     return PhraseId::unlikely_weight;
   if (finding.code == FindingCode::heightUnlikely && !finding.argument<Stated>("age"))

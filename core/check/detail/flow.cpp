@@ -4,26 +4,49 @@ namespace wardchalk::detail {
 
 namespace {
 
-/// The nearer of the two settings around the flow that is not zero and keeps every check.
-std::optional<Number> settingFor(const Number& exact, int decimals, const Keeps& keeps) {
+/// The two settings around a flow; equal where it can be set itself.
+struct Settings {
+  Number below;
+  Number above;
+};
+
+Settings settingsAround(const Number& exact, int decimals) {
   const Number step = Number::powerOfTen(-decimals);
   const Number below = (exact / step).floor() * step;
-  const Number above = below == exact ? below : below + step;
-  const bool upFirst = above - exact <= exact - below;  // half up
-  for (const Number& candidate : {upFirst ? above : below, upFirst ? below : above})
-    if (!candidate.isZero() && keeps(candidate / exact)) return candidate;
-  return std::nullopt;
+  return {below, below == exact ? below : below + step};
 }
 
-void askAboutRounding(Notebook& notes, Flow& flow, const Number& shown, Unit under) {
+/// Sets the nearer of the two that is not zero and keeps every check.
+void setFlow(Flow& flow, const Settings& around, const Keeps& keeps) {
+  const Number& exact = flow.exact.value;
+  const bool upFirst = around.above - exact <= exact - around.below;  // half up
+  std::optional<Number> passedOver;
+  for (const Number& candidate :
+       {upFirst ? around.above : around.below, upFirst ? around.below : around.above}) {
+    if (candidate.isZero()) continue;
+    if (keeps(candidate / exact)) {
+      flow.measured = candidate;
+      flow.passedOver = passedOver;
+      flow.percentChange = (candidate - exact).absolute() * Number(100) / exact;
+      return;
+    }
+    passedOver = candidate;
+  }
+}
+
+void askAboutSetting(Notebook& notes, const Flow& flow, const Settings& around, Unit under) {
   const auto perTime = [&](const Number& value) { return QuantityPer{{value, flow.exact.unit}, {under}}; };
-  const Number change = (shown - flow.exact.value).absolute() * Number(100) / flow.exact.value;
-  flow.percentChange = change;
-  if (flow.measured && change <= notes.rules.askRoundingPercent) return;
-  notes.tell(FindingCode::roundingChangesRate, path::infusionOver,
-             {{"exact", perTime(flow.exact.value)},
-              {"measured", flow.measured ? Stated(perTime(shown)) : Stated()},
-              {"percent", PlainPercent{change}}});
+  if (!flow.measured) {
+    notes.tell(FindingCode::roundingChangesRate, path::infusionOver,
+               {{"exact", perTime(flow.exact.value)},
+                {"below", perTime(around.below)},
+                {"above", perTime(around.above)}});
+  } else if (flow.percentChange > notes.rules.askRoundingPercent) {
+    notes.tell(FindingCode::roundingChangesRate, path::infusionOver,
+               {{"exact", perTime(flow.exact.value)},
+                {"measured", perTime(*flow.measured)},
+                {"percent", PlainPercent{flow.percentChange}}});
+  }
 }
 
 }  // namespace
@@ -33,12 +56,14 @@ std::optional<Running> flowOf(Notebook& notes, StepId id, Chain chain, const Uni
   std::optional<Solution> solution = notes.found(solve(chain, wanted));
   std::optional<Found> exact = solution ? notes.found(foundBy(*solution, Origin::step(id))) : std::nullopt;
   if (!exact) return std::nullopt;
-  Running running{{exact->amount, settingFor(exact->value(), decimals, keeps), {}}, std::nullopt};
+  Running running{{exact->amount, std::nullopt, {}, std::nullopt}, std::nullopt};
+  const Settings around = settingsAround(exact->value(), decimals);
+  setFlow(running.flow, around, keeps);
   const Number shown = running.flow.measured.value_or(exact->value());
   Step step{id, wanted, Solved{std::move(chain), std::move(solution->product), shown, -1}, {}, {}};
   if (shown != exact->value()) step.rounding = Rounding{"rate_decimals", decimals};
   notes.in(Section::amount).push_back(std::move(step));
-  askAboutRounding(notes, running.flow, shown, exact->under.front());
+  askAboutSetting(notes, running.flow, around, exact->under.front());
   if (running.flow.measured) running.set = Found({shown, exact->amount.unit}, exact->under, exact->origin);
   return running;
 }

@@ -57,5 +57,43 @@ INSTANTIATE_TEST_SUITE_P(
                     "reference says weekly."}),
     NameOfRow());
 
+const std::string inBag =
+    "child.weight=1 kg; order.route=intravenous; order.schedule=continuous; "
+    "stock.kind=liquid; stock.strength=1 mg/1 mL; ";
+
+std::string askedOfRate(const Worksheet& sheet) {
+  const Finding* finding = sheet.finding(FindingCode::roundingChangesRate);
+  return finding ? sentence(*finding) : "";
+}
+
+// 0.03 mL/h: 0 is no rate, and 0.1 mL/h is over the limit.
+TEST(RateThatCannotBeSet, saysSoAndTellsNoChange) {
+  const Worksheet sheet = worked(inBag + "order.dose=0.03 mg/h; reference.high=0.05 mg/h");
+  EXPECT_EQ(askedOfRate(sheet),
+            "No rate that can be set keeps every check: 0.03 mL/h lies between 0 mL/h and 0.1 mL/h. Ask the "
+            "pharmacist.");
+  ASSERT_TRUE(sheet.rate && sheet.rate->mlPerHour && !sheet.rate->mlPerHour->measured);
+  std::string json;
+  writeWorksheet(json, sheet, WorksheetExtent::brief);
+  EXPECT_NE(json.find(R"("mL_per_h":{"exact":"3/100"})"), std::string::npos) << json;
+}
+
+TEST(RateThatCannotBeSet, ofAnInfusionSaysSo) {
+  const Worksheet sheet = worked(
+      "order.dose=5 mg; order.schedule=every 8 h; order.route=intravenous; reference.high=5 mg/dose; "
+      "reference.schedule=every 8 h; reference.min_infusion_time=60 h; stock.kind=liquid; stock.strength=5 "
+      "mg/1 mL; infusion.volume=3 mL; infusion.over=60 h");
+  EXPECT_EQ(askedOfRate(sheet),
+            "No rate that can be set keeps every check: 0.05 mL/h lies between 0 mL/h and 0.1 mL/h. Ask the "
+            "pharmacist.");
+}
+
+TEST(RateThatCanBeSet, andChangesTooMuchTellsHow) {
+  const Worksheet sheet = worked(inBag + "order.dose=0.14 mg/h; reference.high=0.14 mg/h");
+  EXPECT_EQ(askedOfRate(sheet),
+            "No rate that can be set comes close enough: 0.14 mL/h to 0.1 mL/h changes it by 28.6 %. Ask "
+            "whether that is acceptable.");
+}
+
 }  // namespace
 }  // namespace wardchalk::test::rate_test
