@@ -112,17 +112,57 @@ std::string prepareText(const Give& give) {
       {{"add", text(prepare.add)}, {"makes", text(prepare.makes)}, {"strength", statedText(strength)}});
 }
 
-std::string flowText(const Flow& flow, std::string_view per) {
-  return printed(Quantity{*flow.measured, flow.exact.unit}).append("/").append(per);
+std::string flowAt(const Flow& flow, const Number& value, std::string_view per) {
+  return printed(Quantity{value, flow.exact.unit}).append("/").append(per);
+}
+
+std::string flowText(const Flow& flow, std::string_view per) { return flowAt(flow, *flow.measured, per); }
+
+bool isSet(const std::optional<Flow>& flow) { return flow && flow->measured; }
+
+/// "2.1 % more", "20 % less, since 4 drops/min would not pass every check"; empty where nothing changes.
+std::string changeText(const Flow& flow, std::string_view per) {
+  if (*flow.measured == flow.exact.value) return {};
+  const PhraseId phrase = *flow.measured > flow.exact.value ? PhraseId::change_more : PhraseId::change_less;
+  const std::string change = say(phrase, {{"percent", plainPercent(flow.percentChange)}});
+  if (!flow.passedOver) return change;
+  return say(PhraseId::change_away, {{"change", change}, {"nearer", flowAt(flow, *flow.passedOver, per)}});
+}
+
+/// Drops stand for a rate, and are much coarser: they carry their own change.
+std::string dropsText(const RunRate& rate) {
+  if (!isSet(rate.dropsPerMinute)) return {};
+  const Flow& flow = *rate.dropsPerMinute;
+  return say(PhraseId::amount_flow, {{"flow", flowText(flow, "min")}, {"change", changeText(flow, "min")}});
+}
+
+std::string orDrops(const RunRate& rate, const std::string& hourly) {
+  const std::string drops = dropsText(rate);
+  if (hourly.empty() || drops.empty()) return hourly + drops;
+  return say(PhraseId::amount_orDrops, {{"rate", hourly}, {"drops", drops}});
 }
 
 std::string rateText(const RunRate& rate) {
-  const bool hourly = rate.mlPerHour && rate.mlPerHour->measured;
-  const bool drops = rate.dropsPerMinute && rate.dropsPerMinute->measured;
-  const std::string first = hourly ? flowText(*rate.mlPerHour, "h") : std::string();
-  const std::string second = drops ? flowText(*rate.dropsPerMinute, "min") : std::string();
-  if (!hourly || !drops) return first + second;
-  return say(PhraseId::amount_orDrops, {{"rate", first}, {"drops", second}});
+  return orDrops(rate, isSet(rate.mlPerHour) ? flowText(*rate.mlPerHour, "h") : std::string());
+}
+
+/// Of an infusion, whose line says nothing else of how its rate was rounded.
+std::string forcedRateText(const RunRate& rate) {
+  if (!isSet(rate.mlPerHour) || !rate.mlPerHour->passedOver) return rateText(rate);
+  return orDrops(rate, say(PhraseId::amount_flow, {{"flow", flowText(*rate.mlPerHour, "h")},
+                                                   {"change", changeText(*rate.mlPerHour, "h")}}));
+}
+
+/// How the rate in mL/h was rounded; the drops say so themselves.
+std::string rateRoundingText(const RunRate& rate) {
+  if (!isSet(rate.mlPerHour)) return {};
+  const Flow& flow = *rate.mlPerHour;
+  if (*flow.measured == flow.exact.value) return say(PhraseId::amount_noRounding);
+  return say(flow.passedOver ? PhraseId::amount_rateRoundedAway : PhraseId::amount_rateRounded,
+             {{"exact", flowAt(flow, flow.exact.value, "h")},
+              {"measured", flowText(flow, "h")},
+              {"nearer", flow.passedOver ? flowAt(flow, *flow.passedOver, "h") : std::string()},
+              {"percent", plainPercent(flow.percentChange)}});
 }
 
 /// "80 mg in 30 min", "4.978 mcg/kg/min".
@@ -138,7 +178,7 @@ std::string deliveredText(const Delivered& delivered) {
 /// How the measured dose runs in.
 std::string runText(const Worksheet& sheet) {
   if (!sheet.rate) return {};
-  const std::string rate = rateText(*sheet.rate);
+  const std::string rate = forcedRateText(*sheet.rate);
   if (rate.empty()) return {};
   const Infusion& infusion = sheet.given.infusion;
   const std::optional<Quantity>& rest = sheet.rate->toAdd;
@@ -218,12 +258,7 @@ void putRate(AmountWords& words, const Shown& shown) {
   if (sheet.rate->delivered)
     words.dose = say(PhraseId::amount_runDose, {{"delivers", deliveredText(*sheet.rate->delivered)}});
   words.when = whenText(sheet.given);
-  const Flow& flow = *sheet.rate->mlPerHour;
-  words.rounding = flow.measured == flow.exact.value
-                       ? say(PhraseId::amount_noRounding)
-                       : say(PhraseId::amount_rateRounded, {{"exact", printed(flow.exact).append("/h")},
-                                                            {"measured", rate},
-                                                            {"percent", plainPercent(flow.percentChange)}});
+  words.rounding = rateRoundingText(*sheet.rate);
   words.label = labelText(sheet);
 }
 

@@ -168,6 +168,19 @@ std::string giveReason(const Step& step) {
   return {};
 }
 
+/// A setting that is not the nearest is no slip of the rounding.
+std::string settingReason(const Step& step, const Worksheet& sheet) {
+  std::string text = doseReason(step);
+  if (!sheet.rate) return text;
+  const std::optional<Flow>& flow =
+      step.id == StepId::drops ? sheet.rate->dropsPerMinute : sheet.rate->mlPerHour;
+  if (!flow || !flow->passedOver) return text;
+  const std::string nearer = printed(Quantity{*flow->passedOver, flow->exact.unit}) +
+                             perText(step.lookingFor.under, Spelling::printed);
+  if (!text.empty()) text.append("; ");
+  return text + say(PhraseId::reason_passedOver, {{"nearer", nearer}});
+}
+
 std::string measuringReason(const Measuring& measuring) {
   if (measuring.exact.unit != Unit::mL) return {};
   if (measuring.full) return say(PhraseId::reason_pair);
@@ -241,6 +254,9 @@ std::string reason(const Step& step, const Worksheet& sheet) {
       return say(PhraseId::reason_contentOverVolume);
     case StepId::give:
       return giveReason(step);
+    case StepId::rate:
+    case StepId::drops:
+      return settingReason(step, sheet);
     case StepId::orderedDay:
       return isRare(sheet) ? say(PhraseId::reason_oneInAnyDay) : doseReason(step);
     default:

@@ -95,5 +95,73 @@ TEST(RateThatCanBeSet, andChangesTooMuchTellsHow) {
             "whether that is acceptable.");
 }
 
+AmountWords settled(const Worksheet& sheet) {
+  return amountWords(Shown(sheet, answersBy(sheet, {Answer::prescriber})));
+}
+
+struct SaidRow {
+  const char* name;
+  const char* more;  ///< of 1 mg in 1 mL in a bag
+  const char* measure;
+  const char* rounding;
+};
+void PrintTo(const SaidRow& row, std::ostream* out) { *out << row.more; }
+
+class RateThatIsSet : public testing::TestWithParam<SaidRow> {};
+
+TEST_P(RateThatIsSet, SaysWhatRoundingChanges) {
+  const AmountWords words = settled(worked(inBag + GetParam().more));
+  EXPECT_EQ(words.measure, GetParam().measure);
+  EXPECT_EQ(words.rounding, GetParam().rounding);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    InBag, RateThatIsSet,
+    testing::Values(
+        SaidRow{"as it is", "order.dose=11.2 mg/h; reference.high=20 mg/h", "Run at 11.2 mL/h",
+                "no rounding needed"},
+        SaidRow{"to the nearest", "order.dose=11.25 mg/h; reference.high=20 mg/h", "Run at 11.3 mL/h",
+                "11.25 mL/h rounded to 11.3 mL/h; the rate changes by 0.4 %"},
+        SaidRow{
+            "forced down by the limit", "order.dose=11.25 mg/h; reference.high=11.25 mg/h",
+            "Run at 11.2 mL/h",
+            "11.25 mL/h rounded to 11.2 mL/h, since 11.3 mL/h would not pass every check; the rate changes "
+            "by 0.4 %"},
+        SaidRow{
+            "forced up by the low end",
+            "order.dose=11.24 mg/h; reference.low=11.24 mg/h; reference.high=20 mg/h", "Run at 11.3 mL/h",
+            "11.24 mL/h rounded to 11.3 mL/h, since 11.2 mL/h would not pass every check; the rate changes "
+            "by 0.5 %"},
+        SaidRow{
+            "in drops far off",
+            "order.dose=11.25 mg/h; reference.high=11.25 mg/h; infusion.drop_factor=20 drop/mL",
+            "Run at 11.2 mL/h, or 3 drops/min (20 % less, since 4 drops/min would not pass every check)",
+            "11.25 mL/h rounded to 11.2 mL/h, since 11.3 mL/h would not pass every check; the rate changes "
+            "by 0.4 %"},
+        SaidRow{"in drops more",
+                "order.dose=11.2 mg/h; reference.high=20 mg/h; infusion.drop_factor=20 drop/mL",
+                "Run at 11.2 mL/h, or 4 drops/min (7.1 % more)", "no rounding needed"},
+        SaidRow{"in drops exactly",
+                "order.dose=12 mg/h; reference.high=20 mg/h; infusion.drop_factor=20 drop/mL",
+                "Run at 12 mL/h, or 4 drops/min", "no rounding needed"},
+        SaidRow{"in drops alone",
+                "order.dose=0.03 mg/h; reference.high=0.03 mg/h; infusion.drop_factor=2000 drop/mL",
+                "Run at 1 drop/min", ""}),
+    NameOfRow());
+
+// The nearer rate would run it in too fast.
+TEST(RateOfAnInfusion, saysThatALimitForcedItDown) {
+  const Worksheet sheet = worked(
+      "order.dose=80 mg; order.schedule=every 8 h; order.route=intravenous; reference.high=80 mg/dose; "
+      "reference.schedule=every 8 h; reference.min_infusion_time=45 min; stock.kind=liquid; "
+      "stock.strength=10 "
+      "mg/1 mL; infusion.volume=50 mL; infusion.over=45 min; infusion.drop_factor=20 drop/mL");
+  EXPECT_EQ(settled(sheet).run,
+            "Make it up to 50 mL in all (add 42 mL), then run it over 45 min: 66.6 mL/h (0.1 % less, since "
+            "66.7 mL/h would not pass every check), or 22 drops/min (1 % less); it delivers 80 mg in ≈ 45.05 "
+            "min");
+  EXPECT_EQ(reason(*sheet.step(StepId::rate), sheet), "66.7 mL/h would not pass every check");
+}
+
 }  // namespace
 }  // namespace wardchalk::test::rate_test
