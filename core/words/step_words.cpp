@@ -151,6 +151,9 @@ std::string comparisonReason(const Step& step, const Worksheet& sheet) {
       return say(PhraseId::reason_percentExpected, {{"percent", show(sheet.rules.askBelowPercent).text}});
     }
     if (check.id == CheckId::bsaCharted) return {};
+    // "150 % of the limit" would read as too much of what may not be less
+    if (check.id == CheckId::infusionTime) return say(PhraseId::reason_statedTime);
+    if (check.id == CheckId::concentrationLow) return say(PhraseId::reason_statedConcentration);
     if (check.id == CheckId::maxDoses) return dosesReason(compared.right, sheet);
     return say(PhraseId::reason_percentOfLimit, {{"percent", percentText(*check.ratio, Number(1))}});
   }

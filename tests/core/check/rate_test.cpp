@@ -163,5 +163,22 @@ TEST(RateOfAnInfusion, saysThatALimitForcedItDown) {
   EXPECT_EQ(reason(*sheet.step(StepId::rate), sheet), "66.7 mL/h would not pass every check");
 }
 
+// A least time and a least concentration are no limits of which there could be so many percent.
+TEST(LeastOfAnInfusion, isNoLimitToBePassed) {
+  for (const char* over : {"45 min", "30 min", "20 min"}) {
+    const Worksheet sheet = worked(
+        std::string("order.dose=80 mg; order.schedule=every 8 h; order.route=intravenous; reference.high=80 "
+                    "mg/dose; reference.schedule=every 8 h; reference.min_infusion_time=30 min; "
+                    "reference.min_concentration=1 mg/mL; reference.max_concentration=5 mg/mL; "
+                    "infusion.volume=50 mL; infusion.over=") +
+        over);
+    EXPECT_EQ(reason(*sheet.step(StepId::compareInfusionTime), sheet),
+              "the reference states a shortest time");
+    EXPECT_EQ(reason(*sheet.step(StepId::compareConcentrationLow), sheet),
+              "the reference states a least concentration");
+    EXPECT_EQ(reason(*sheet.step(StepId::compareConcentration), sheet), "32 % of the limit");
+  }
+}
+
 }  // namespace
 }  // namespace wardchalk::test::rate_test
