@@ -29,6 +29,7 @@ Worksheet sheetOf(const Notebook& notes, const Facts& facts) {
 
 void putChecks(Worksheet& sheet, Checks checks) {
   sheet.checks = std::move(checks.all);
+  sheet.asWritten = std::move(checks.asWritten);
   sheet.minimumVolume = std::move(checks.minimumVolume);
 }
 

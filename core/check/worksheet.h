@@ -140,6 +140,14 @@ struct Remedy {
   }
 };
 
+/// What a check of a rate compared, in the terms that the order, or the limit on how fast a dose runs in, is
+/// written in: "5 mcg/kg/min" beside 71.5 mcg/min.
+struct AsWritten {
+  CheckId check;
+  QuantityPer value;
+  QuantityPer limit;
+};
+
 /// Everything worked out from a case. A view draws from it and calculates nothing.
 struct Worksheet {
   Case given;
@@ -156,7 +164,8 @@ struct Worksheet {
   std::optional<Quantity> lowDose;
   std::optional<Quantity> lowDay;
   std::array<Check, checkCount> checks;
-  std::vector<Finding> findings;  ///< the deciding one first, then by weight
+  std::vector<AsWritten> asWritten;  ///< of those that are compared in other terms
+  std::vector<Finding> findings;     ///< the deciding one first, then by weight
   std::vector<Need> needs;
   std::optional<StrengthFound> strength;
   std::optional<Give> give;

@@ -220,6 +220,25 @@ PhraseId howOftenPhrase(const Finding& finding) {
   return how == ArgumentWord::more ? PhraseId::schedule_more : PhraseId::schedule_less;
 }
 
+/// A figure of a rate as it is written, with what was compared in brackets: "5 mcg/kg/min (71.5 mcg/min)".
+std::string asWritten(const Stated& written, const std::string& compared) {
+  return say(PhraseId::rate_asWritten, {{"written", statedText(written)}, {"compared", compared}});
+}
+
+/// The two sides of a rate in the terms that are written, where those are others than the ones compared.
+std::vector<Filling> writtenFillings(const Finding& finding) {
+  std::vector<Filling> fillings;
+  for (const auto& [name, written] :
+       {std::pair("ordered", "ordered_as_written"), std::pair("limit", "limit_as_written"),
+        std::pair("expected", "limit_as_written")}) {
+    const auto* stated = finding.argument<Stated>(written);
+    for (const Argument& argument : finding.arguments)
+      if (stated && argument.name == name)
+        fillings.push_back({name, asWritten(*stated, argumentText(argument))});
+  }
+  return fillings;
+}
+
 /// Fillings that are words of ours and not figures.
 std::vector<Filling> wordFillings(const Finding& finding) {
   if (finding.code == FindingCode::scheduleDiffers) return {{"how", say(howOftenPhrase(finding))}};
@@ -335,10 +354,14 @@ std::string safeReason(const Worksheet& sheet) {
   int significant = 4;
   if (std::holds_alternative<Quantity>(check.value) && std::holds_alternative<Quantity>(check.limit))
     significant = digitsApart(std::get<Quantity>(check.value).value, std::get<Quantity>(check.limit).value);
-  const auto with = [&](PhraseId id) {
-    return say(id, {{"ordered", comparedText(check.value, significant)},
-                    {"limit", comparedText(check.limit, significant)}});
-  };
+  std::string ordered = comparedText(check.value, significant);
+  std::string limit = comparedText(check.limit, significant);
+  for (const AsWritten& written : sheet.asWritten)
+    if (written.check == check.id) {
+      ordered = asWritten(written.value, ordered);
+      limit = asWritten(written.limit, limit);
+    }
+  const auto with = [&](PhraseId id) { return say(id, {{"ordered", ordered}, {"limit", limit}}); };
   switch (check.id) {
     case CheckId::daily:
       return with(PhraseId::safe_daily);
@@ -403,6 +426,7 @@ std::string sentence(const Finding& finding) {
     return say(PhraseId::finding_cannotBeRead);
   std::vector<Filling> fillings = argumentFillings(finding);
   for (Filling& filling : wordFillings(finding)) fillings.push_back(std::move(filling));
+  for (Filling& filling : writtenFillings(finding)) fillings.push_back(std::move(filling));
   return say(phraseFor(finding), fillings);
 }
 

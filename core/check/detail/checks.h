@@ -22,6 +22,7 @@ struct DoseBound {
 struct Checks {
   std::array<Check, checkCount> all;
   std::vector<DoseBound> bounds;
+  std::vector<AsWritten> asWritten;
   std::optional<Quantity> minimumVolume;  ///< that the greatest concentration allows
 
   /// Every check as not made, for this reason.

@@ -103,6 +103,7 @@ void compareSpeed(Comparing& comparing) {
   compareSides(comparing, CheckId::infusionRate, sidePer(comparing.notes, std::move(speed), wanted),
                Relation::atMost, sidePer(comparing.notes, std::move(*limit), wanted), FindingCode::tooFast,
                path::infusionOver);
+  keepAsWritten(comparing, CheckId::infusionRate, *most, WrittenIn::limit);
   keepBound(comparing, CheckId::infusionRate, Relation::atMost);
 }
 

@@ -40,6 +40,25 @@ void compareSides(Comparing& comparing, CheckId id, std::optional<Side> left, Re
   if (!holds) comparing.notes.tell(outside, field, std::move(arguments), id);
 }
 
+void keepAsWritten(Comparing& comparing, CheckId id, const DoseAmount& written, WrittenIn side) {
+  const Check& check = comparing.check(id);
+  if (written.perSize == PerSize::none || !check.ratio) return;
+  // both sides are in proportion to what is written
+  const Number& amount = written.amount.value;
+  const Number value = side == WrittenIn::value ? amount : amount * *check.ratio;
+  const Number limit = side == WrittenIn::value ? amount / *check.ratio : amount;
+  const int significant = digitsApart(value, limit);
+  const auto inTerms = [&](const Number& number) {
+    return QuantityPer{
+        {number, written.amount.unit}, {unitOf(written.perSize), unitOf(written.perTime)}, significant};
+  };
+  comparing.checks.asWritten.push_back({id, inTerms(value), inTerms(limit)});
+  if (check.status != CheckStatus::outside) return;
+  std::vector<Argument>& arguments = comparing.notes.findings.back().arguments;
+  arguments.push_back({"ordered_as_written", inTerms(value)});
+  arguments.push_back({"limit_as_written", inTerms(limit)});
+}
+
 void compareRate(Comparing& comparing) {
   if (!comparing.doses.isRate) return comparing.doesNotApply(CheckId::rate, WhyNot::notARate);
   const DoseAmount& order = *comparing.given.order.dose;
@@ -57,12 +76,14 @@ void compareRate(Comparing& comparing) {
   const std::optional<Side> ordered = sidePer(comparing.notes, std::move(*left), wanted);
   compareSides(comparing, CheckId::rate, ordered, Relation::atMost,
                sidePer(comparing.notes, std::move(*right), wanted), FindingCode::overRate, path::dose);
+  keepAsWritten(comparing, CheckId::rate, order, WrittenIn::value);
   if (!reference.low) return;
   std::optional<Chain> low =
       rateChain(comparing.notes, comparing.size, comparing.doses, *reference.low, path::low, time);
-  if (low)
-    compareSides(comparing, CheckId::low, ordered, Relation::atLeast,
-                 sidePer(comparing.notes, std::move(*low), wanted), FindingCode::belowLow, path::dose);
+  if (!low) return;
+  compareSides(comparing, CheckId::low, ordered, Relation::atLeast,
+               sidePer(comparing.notes, std::move(*low), wanted), FindingCode::belowLow, path::dose);
+  keepAsWritten(comparing, CheckId::low, order, WrittenIn::value);
 }
 
 }  // namespace wardchalk::detail

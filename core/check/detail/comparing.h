@@ -44,6 +44,11 @@ struct Comparing {
 void compareSides(Comparing& comparing, CheckId id, std::optional<Side> left, Relation relation,
                   std::optional<Side> right, FindingCode outside, StaticText field);
 
+/// Keeps what a rate was compared by in terms that are written for each kg or m² of the child: those of the
+/// order (its value) or those of a limit. An outside check, just told, tells them beside its own.
+enum class WrittenIn : std::uint8_t { value, limit };
+void keepAsWritten(Comparing& comparing, CheckId id, const DoseAmount& written, WrittenIn side);
+
 /// Writes the comparison as a step and sets the check. Sides in different units fail the whole reckoning.
 void compare(Comparing& comparing, CheckId id, Side left, Relation relation, Side right, bool holds);
 

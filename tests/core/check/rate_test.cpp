@@ -180,5 +180,55 @@ TEST(LeastOfAnInfusion, isNoLimitToBePassed) {
   }
 }
 
+struct WrittenRow {
+  const char* name;
+  std::string inputs;
+  const char* said;
+};
+void PrintTo(const WrittenRow& row, std::ostream* out) { *out << row.inputs; }
+
+class RateAsWritten : public testing::TestWithParam<WrittenRow> {};
+
+TEST_P(RateAsWritten, StandsBesideWhatIsCompared) {
+  EXPECT_EQ(verdictReason(worked(GetParam().inputs)), GetParam().said);
+}
+
+const std::string infused =
+    "child.weight=20 kg; order.dose=300 mg; order.schedule=every 8 h; order.route=intravenous; "
+    "reference.high=15 mg/kg/dose; reference.schedule=every 8 h; infusion.volume=50 mL; infusion.over=10 "
+    "min; ";
+
+INSTANTIATE_TEST_SUITE_P(
+    PerSize, RateAsWritten,
+    testing::Values(
+        WrittenRow{
+            "within", byWeight + "order.schedule=continuous; reference.high=10 mcg/kg/min",
+            "Ordered 5 mcg/kg/min (71.5 mcg/min) is not more than the safe 10 mcg/kg/min (143 mcg/min)."},
+        WrittenRow{"over", byWeight + "order.schedule=continuous; reference.high=4 mcg/kg/min",
+                   "Over by 25 %: 5 mcg/kg/min (71.5 mcg/min) ordered; the safe rate is 4 mcg/kg/min (57.2 "
+                   "mcg/min)."},
+        WrittenRow{"over a limit in other terms",
+                   byWeight + "order.schedule=continuous; reference.high=3.432 mg/h",
+                   "Over by 25 %: 5 mcg/kg/min (71.5 mcg/min) ordered; the safe rate is 4 mcg/kg/min (57.2 "
+                   "mcg/min)."},
+        WrittenRow{
+            "too little",
+            byWeight + "order.schedule=continuous; reference.low=8 mcg/kg/min; reference.high=10 mcg/kg/min",
+            "Too little by this reference: 5 mcg/kg/min (71.5 mcg/min) ordered; at least 8 mcg/kg/min "
+            "(114.4 mcg/min) is stated (62.5 %)."},
+        WrittenRow{"flat",
+                   "child.weight=15 kg; order.dose=1.5 mg/h; order.schedule=continuous; "
+                   "reference.high=1 mcg/kg/min",
+                   "Over by 66.7 %: 1.5 mg/h ordered; the safe rate is 0.9 mg/h."},
+        WrittenRow{
+            "a dose that runs in too fast", infused + "reference.max_infusion_rate=1 mg/kg/min",
+            "Too fast: 1.5 mg/kg/min (30 mg/min); the reference allows 1 mg/kg/min (20 mg/min) at most. Run "
+            "it over at least 15 min, then check again."},
+        WrittenRow{
+            "a flat rate of running in", infused + "reference.max_infusion_rate=20 mg/min",
+            "Too fast: 30 mg/min; the reference allows 20 mg/min at most. Run it over at least 15 min, then "
+            "check again."}),
+    NameOfRow());
+
 }  // namespace
 }  // namespace wardchalk::test::rate_test
