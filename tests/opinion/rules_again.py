@@ -1,8 +1,12 @@
-"""The rules of arithmetic (R2 to R9, R13, R14, R15 to R18, R19, R21, R27) written again in fractions, from their text and from nothing else."""
+"""The rules of arithmetic (R2 to R10, R13 to R22, R27) written again in fractions, from their text and from nothing else."""
 
 import unicodedata
 from fractions import Fraction as F
-from math import isqrt
+
+from amount_again import Amount, Strength
+from figures_again import (DoNotMeet, MINUTES, ceil, ceil1, days, half_up, in_unit, parts, quantity, root_half_up, split,
+                           strength)
+from flow_again import InfusedDose, RunningRate
 
 SCHEDULES = {  # R4: doses a day, from and to
     "every 24 h": (F(1), F(1)), "every 12 h": (F(2), F(2)), "every 8 h": (F(3), F(3)), "every 6 h": (F(4), F(4)),
@@ -14,48 +18,9 @@ SCHEDULES = {  # R4: doses a day, from and to
 }
 ONCE = "once"
 
-SYRINGES = [(F(1), F(1, 100)), (F(3), F(1, 10)), (F(5), F(1, 5)), (F(10), F(1, 5)), (F(20), F(1)), (F(60), F(1))]
-ORAL, INJECTED = ("oral", "enteral"), ("intravenous", "intramuscular", "subcutaneous")
-
 # R18: what leads among what is asked
 DOUBTS = ["size-implausible", "weight-unlikely-for-height", "weight-unlikely", "height-unlikely", "weight-old",
           "bsa-differs", "strength-differs", "final-smaller-than-diluent"]
-
-GRAMS = {"mcg": F(1, 1000000), "mg": F(1, 1000), "g": F(1)}
-
-
-def half_up(value, decimals=0):
-    scaled = value * 10 ** decimals
-    return F((2 * scaled.numerator + scaled.denominator) // (2 * scaled.denominator), 10 ** decimals)
-
-
-def root_half_up(square, decimals):
-    scaled = 4 * square * 10 ** (2 * decimals)
-    return F((isqrt(scaled.numerator // scaled.denominator) + 1) // 2, 10 ** decimals)
-
-
-def ceil(value):
-    return F(-(-value.numerator // value.denominator))
-
-
-def ceil1(value):
-    return max(ceil(value), F(1))
-
-
-def split(text):
-    number, rest = text.split(" ", 1)
-    return F(number), rest
-
-
-def parts(text):
-    """(8, 'lb'), (3, 'oz') of "8 lb 3 oz"."""
-    words = text.split(" ")
-    return [(F(words[i]), words[i + 1]) for i in range(0, len(words), 2)]
-
-
-def days(age):
-    lengths = {"day": F(1), "week": F(7), "month": F(304375, 10000), "year": 12 * F(304375, 10000)}
-    return F(0) if age == "today" else sum(count * lengths[unit] for count, unit in parts(age))
 
 
 def plain_name(name):
@@ -64,24 +29,37 @@ def plain_name(name):
     return " ".join("".join(c for c in letters if not unicodedata.combining(c)).casefold().split())
 
 
+def timed(dose):
+    """What a dose is stated per: dose, day, week, h, min; kg, m2 or its unit where nothing is said."""
+    return split(dose)[1].split("/")[-1]
+
+
 class Opinion:
     """What R2 to R8 say of one case under one set of house rules."""
 
-    def __init__(self, case, house, given):
+    def __init__(self, case, house, given, pairs=True):
         """`given`: the findings on how likely the size is, with the field that they are about. Growth tables are no
-        arithmetic; what they say is taken from the program, and what follows from it is worked here."""
+        arithmetic; what they say is taken from the program, and what follows from it is worked here. `pairs`: whether
+        two syringes may be measured with (R20)."""
+        self.case, self.pairs = case, pairs
         self.child, self.order, self.reference = case["child"], case["order"], case["reference"]
         self.stock, self.infusion = case.get("stock"), case.get("infusion", {})
         self.remedy, self.needs, self.graced = None, set(), {}
-        self.give = None
+        self.give = self.running = self.least_volume = None
         self.house = house
         self.asks, self.undecided = set(), set()
         self.weigh_doubts(given)
         self.missing = set()
         self.checks = {}
         self.limit, self.ordered = {}, {}
-        self.size_used = set()
-        self.work()
+        self.unscheduled = None
+        self.find_size()
+        self.unit = split(self.order["dose"])[1].split("/")[0]
+        self.rate_order = timed(self.order["dose"]) in MINUTES
+        if self.rate_order:
+            self.work_rate()
+        else:
+            self.work()
 
     # R18
     def weigh_doubts(self, given):
@@ -153,8 +131,10 @@ class Opinion:
         number, rest = split(text)
         unit, *per = rest.split("/")
         if unit == "mL":
-            number, unit = number * self.per_ml, self.unit
-        amount = number if unit == self.unit else number * GRAMS[unit] / GRAMS[self.unit]
+            number, unit = number * self.per_ml if self.per_ml is not None else None, self.unit
+        if number is None:
+            return None, None, None
+        amount = in_unit(number, unit, self.unit)
         size_name = next((p for p in per if p in ("kg", "m2")), None)
         time = next((p for p in per if p not in ("kg", "m2")), None)
         size = {"kg": self.kg, "m2": self.m2, None: F(1)}[size_name]
@@ -163,33 +143,76 @@ class Opinion:
             return None, time, size_name
         return amount * size, time, size_name
 
-    def strength(self):
-        """The labelled amount in one mL or tablet, in the order's unit (R9)."""
-        amount, container = self.stock["strength"].split("/")
-        value, unit = split(amount)
-        count = split(container)[0] if " " in container else F(1)
-        return value * (GRAMS[unit] / GRAMS[self.unit] if unit != self.unit else 1) / count
+    # R13
+    def compare_medicine(self):
+        reference, ordered = self.reference, plain_name(self.order.get("medicine"))
+        names = [plain_name(name) for name in [reference.get("medicine")] + reference.get("also_called", "").split(";")]
+        names = [name for name in names if name]
+        if names and not ordered:
+            self.missing.add("medicine")
+        self.other = bool(names and ordered and ordered not in names)
+        if names and ordered:
+            self.checks["medicine"] = (not self.other, None)
+
+    # R10
+    def work_rate(self):
+        """A dose for each minute or hour: held against the reference's rate, and against nothing else."""
+        order, reference = self.order, self.reference
+        self.compare_medicine()
+        self.limit = self.ordered = {"dose": None, "day": None}
+        if order.get("schedule", "continuous") != "continuous" or timed(reference["high"]) not in MINUTES:
+            self.undecided.add("basis-does-not-fit")
+        size, time = split(order["dose"])[1].split("/")[1:-1], timed(order["dose"])
+        self.rate = self.sized(order["dose"])[0]
+        self.rate_is_per = ({"kg": self.kg, "m2": self.m2, None: F(1)}[size[0] if size else None], time)
+        self.rate_at_most = self.bound_of_rate(reference["high"], time)
+        self.rate_at_least = self.bound_of_rate(reference.get("low"), time)
+        if not self.other:
+            if self.rate is not None and self.rate_at_most is not None:
+                self.checks["rate"] = (self.rate <= self.rate_at_most, self.rate / self.rate_at_most)
+            if self.rate is not None and self.rate_at_least is not None and not reference.get("limit_only"):
+                self.checks["low"] = (self.rate >= self.rate_at_least, self.rate / self.rate_at_least)
+            if "schedule" in reference and order.get("schedule") == "continuous":
+                self.checks["schedule"] = (reference["schedule"] == "continuous", None)
+        self.judge()
+
+    def bound_of_rate(self, text, time):
+        """For this child in the order's unit and time, or None."""
+        if text is None or timed(text) not in MINUTES:
+            return None
+        bound = self.meets(lambda: self.sized(text)[0])
+        return bound / MINUTES[timed(text)] * MINUTES[time] if bound is not None else None
+
+    def meets(self, reckon):
+        try:
+            return reckon()
+        except DoNotMeet:
+            self.undecided.add("units-do-not-meet")
+            return None
+
+    def held(self, name):
+        """Whether a check was made and is within."""
+        return name in self.checks and self.checks[name][0]
+
+    def order_in_ml(self):
+        """R5: the strength of R9 makes a dose of it; papers that say two make none."""
+        self.unit = split(self.stock.get("content") or self.stock["strength"])[1].split("/")[0]
+        mixed = Strength(self.stock, self.unit)
+        self.per_ml = mixed.used
+        if "strength-differs" in mixed.asks:
+            self.undecided.add("strength-differs")
+        if mixed.used is None:
+            self.missing.add("strength")
 
     def work(self):
         order, reference = self.order, self.reference
-        self.find_size()
-        self.unit = split(order["dose"])[1].split("/")[0]
         self.per_ml = None
         if self.unit == "mL":
-            self.unit = split(self.stock["strength"])[1].split("/")[0]
-            self.per_ml = self.strength()
+            self.order_in_ml()
         schedule, own = order.get("schedule"), reference.get("schedule")
         once, own_once = schedule == ONCE, own == ONCE
 
-        # R13
-        names = [plain_name(name) for name in [reference.get("medicine")] + reference.get("also_called", "").split(";")]
-        names = [name for name in names if name]
-        ordered_name = plain_name(order.get("medicine"))
-        if names and not ordered_name:
-            self.missing.add("medicine")
-        self.other = bool(names and ordered_name and ordered_name not in names)
-        if names and ordered_name:
-            self.checks["medicine"] = (not self.other, None)
+        self.compare_medicine()
         # R14
         m = F(1) if own_once else F(reference["max_doses_per_day"]) if "max_doses_per_day" in reference else None
         written = SCHEDULES.get(schedule)
@@ -199,7 +222,7 @@ class Opinion:
             n = min(n, F(order["max_doses_per_day"]))
         # R15
         order_per_day = order["dose"].endswith("/day")
-        high_per_time = reference["high"].split("/")[-1] in ("day", "week")
+        high_per_time = timed(reference["high"]) in ("day", "week")
         self.one_dose = (schedule is None and self.house.get("order_schedule_missing") == "one-dose"
                          and not order_per_day and not (high_per_time and own is None))
         k = F(order["max_doses_per_day"]) if schedule is None and "max_doses_per_day" in order else None
@@ -224,6 +247,9 @@ class Opinion:
             elif amount is not None:
                 O = amount / ceil1(n)
         OD = O * ceil(n) if O is not None and n is not None else None
+        self.against_rate = timed(reference["high"]) in MINUTES
+        if self.against_rate or schedule == "continuous":
+            self.undecided.add("basis-does-not-fit")
         if self.other:
             self.most_a_minute = self.least_minutes = None
             self.ordered = {"dose": O, "day": OD}
@@ -236,7 +262,7 @@ class Opinion:
         max_dose = self.sized(reference.get("max_per_dose"))[0]
         max_day = self.sized(reference.get("max_per_day"))[0]
         S = D = W = None
-        if high is not None:
+        if high is not None and not self.against_rate:
             if time == "dose":
                 S = high
                 D = high if own_once else high * min(ceil(b), m or ceil(b)) if b is not None \
@@ -272,7 +298,6 @@ class Opinion:
         at_most("single", O, S)
         at_most("max-single", O, max_dose)
         at_most("max-daily", O if once else OD, max_day)
-        self.unscheduled = None
         if schedule is None and max_day is not None:
             if day_ordered is not None:
                 at_most("max-daily", day_ordered, max_day)
@@ -323,7 +348,7 @@ class Opinion:
 
     def compare_low(self, O, n, S, D, W, time, low, max_dose, max_day, once, as_needed, b, own_once, k):
         reference = self.reference
-        if reference.get("limit_only") or O is None:
+        if reference.get("limit_only") or O is None or self.against_rate:
             return
         if time != "dose" and (once or as_needed):
             return
@@ -363,12 +388,14 @@ class Opinion:
 
     # R10
     def compare_infusion(self, O):
-        """The dose in its volume and its time. There is no stock beside an infusion that is drawn, so no rate."""
+        """The dose in its volume and its time."""
         infusion, reference = self.infusion, self.reference
-        volume, minutes = self.quantity(infusion.get("volume")), self.quantity(infusion.get("over"))
+        volume, minutes = quantity(infusion.get("volume")), quantity(infusion.get("over"))
         self.most_concentrated = self.concentration(reference.get("max_concentration"))
         self.least_concentrated = self.concentration(reference.get("min_concentration"))
-        self.least_minutes = self.quantity(reference.get("min_infusion_time"))
+        self.least_minutes = quantity(reference.get("min_infusion_time"))
+        if O is not None and self.most_concentrated is not None:
+            self.least_volume = O / self.most_concentrated
         rate, per, _ = self.sized(reference.get("max_infusion_rate")) if infusion else (None, None, None)
         self.most_a_minute = rate / (60 if per == "h" else 1) if rate is not None else None
         if not infusion:
@@ -388,20 +415,9 @@ class Opinion:
             share = O / minutes / self.most_a_minute
             self.checks["infusion-rate"] = (share <= 1, share)
 
-    def quantity(self, text):
-        """mL, or minutes."""
-        if text is None:
-            return None
-        value, unit = split(text)
-        return value * {"mL": 1, "L": 1000, "min": 1, "h": 60}[unit]
-
     def concentration(self, text):
         """Of the order's unit in one mL."""
-        if text is None:
-            return None
-        amount, volume = text.split("/")
-        value, unit = split(amount)
-        return value * (GRAMS[unit] / GRAMS[self.unit] if unit != self.unit else 1) / {"mL": 1, "L": 1000}[volume]
+        return strength(text, self.unit) if text is not None else None
 
     # R19
     def to_prepare(self, outside):
@@ -455,68 +471,41 @@ class Opinion:
         for name, (within, share) in self.checks.items():
             if name in self.graced and share * dose / self.ordered["dose"] > self.graced[name]:
                 return False
-            if share is None or not within or name == "max-doses":
+            if share is None or not within or name in ("max-doses", "infusion-time"):
                 continue
             again = share * dose / self.ordered["dose"]
-            if (again < 1) if name == "low" else (again > 1):
+            if (again < 1) if name in ("low", "concentration-low") else (again > 1):
                 return False
         return self.unscheduled is None or dose <= self.unscheduled
 
-    def nearest(self, exact, step, strength, most_change):
-        below = exact // step * step
-        above = below if below == exact else below + step
-        first_up = above - exact <= exact - below
-        for amount in (above, below) if first_up else (below, above):
-            change = abs(amount - exact) / exact
-            if amount > 0 and change <= most_change and self.keeps(amount * strength):
-                return amount
-        return None
-
     def measure(self):
-        if self.verdict not in ("safe", "ask") or not self.stock:
+        """The amount, and how it runs."""
+        if not self.stock:
             return
-        strength = self.strength()
-        exact = self.ordered["dose"] / strength
-        route = self.order.get("route")
-        self.give = {"exact": exact, "measured": None, "holds": None, "count": None}
-        if self.stock["kind"] == "solid":
-            if route in INJECTED:
-                self.asks.add("form-differs-from-route")
-                self.give = None
-                return
-            capsule = self.stock["strength"].endswith("capsule")
-            ways = [self.stock["divides_into"]] if "divides_into" in self.stock else [1] if capsule else [1, 2, 4]  # R21
-            results = {self.nearest(exact, F(1, parts), strength, F(5, 100)) for parts in ways}
-            if len(results) > 1:
-                self.needs.add("stock.divides_into")
-                return
-            measured = results.pop()
-            many = measured
-        elif exact < F(1, 10):
-            self.asks.add("too-small-to-measure")
+        if self.rate_order:
+            self.measure_rate()
             return
-        else:
-            step, many = (F(1, 100) if exact < 1 else F(1, 10)), None
-            device = None
-            if route in ORAL + INJECTED:
-                device = next((one for one in SYRINGES if one[0] >= exact), SYRINGES[-1])
-                if self.house.get("round_to") != "decimals":
-                    step = max(step, device[1])
-            measured = self.nearest(exact, step, strength, F(10))
-            if device:
-                self.give["holds"] = device[0]
-                if measured is not None:
-                    many = self.give["count"] = ceil(measured / device[0])
-        self.give["measured"] = measured
-        if measured is None:
-            self.asks.add("not-measurable")
-        elif abs(measured - exact) / exact > F(5, 100):
-            self.asks.add("rounding-changes-dose")
-        if many is not None and many > 3:
-            self.asks.add("many-units")
+        amount = Amount(self.case, self.house, self.mixed, self.ordered["dose"], self.keeps, self.pairs)
+        self.asks |= amount.asks
+        self.needs |= amount.needs
+        self.give = None if amount.withheld else amount
+        self.run(InfusedDose(self, amount))
+
+    def measure_rate(self):
+        if self.stock["kind"] == "solid" or "strength" not in self.stock:
+            return
+        if not self.mixed.asks:
+            self.run(RunningRate(self, self.mixed.used))
+
+    def run(self, running):
+        self.asks |= running.asks
+        self.running = running if running.flow else None
 
     # R8
     def judge(self):
+        self.mixed = self.meets(lambda: Strength(self.stock, self.unit)) if self.stock else None
+        if self.mixed:
+            self.asks |= self.mixed.asks - self.undecided  # what the labels say of one another, whatever the dose is
         outside = {name for name, (within, _) in self.checks.items() if not within}
         if "low" in outside:
             self.asks.add("below-low" if "low" in self.reference else "below-usual")
@@ -526,7 +515,7 @@ class Opinion:
         grace = 1 + F(str(self.house.get("grace_percent", 0))) / 100
         graced = {"single", "daily", "period"} & outside
         unsafe = outside & {"single", "daily", "period", "max-single", "max-daily", "max-doses", "concentration",
-                            "infusion-time", "infusion-rate"}
+                            "infusion-time", "infusion-rate", "rate"}
         if "max-doses-open" in self.asks:
             unsafe = unsafe - {"max-doses"}
         in_doubt = (self.asks | self.undecided) & set(DOUBTS[:6])
@@ -541,12 +530,11 @@ class Opinion:
         elif "max-doses" in outside and "max-doses-open" not in self.asks:
             self.verdict = "unsafe"
         elif outside & {"single", "daily", "period", "max-single", "max-daily", "concentration", "infusion-time",
-                        "infusion-rate"}:
+                        "infusion-rate", "rate"}:
             self.verdict = "unsafe"
         elif self.missing:
             self.verdict = "undecided"
         else:
-            self.verdict = "ask" if self.asks else "safe"
             self.measure()
             self.verdict = "ask" if self.asks else "safe"
         self.remedy = self.to_prepare(outside)

@@ -2,7 +2,9 @@
 
 from fractions import Fraction as F
 
-from rules_again import INJECTED, ONCE, ORAL, SCHEDULES, split
+from amount_again import INJECTED, ORAL
+from figures_again import split
+from rules_again import ONCE, SCHEDULES
 
 
 def typed(draw, value, decimals):

@@ -1,0 +1,71 @@
+"""Random rate orders, as typed: near their limits, in every unit, and odd ones."""
+
+from draw_strength import COUNTED, bag, near, written
+from rules_draw import draw_child, typed
+
+DROPS = ["10 drop/mL", "15 drop/mL", "20 drop/mL", "60 drop/mL", "60 drop/mL", "17.5 drop/mL"]
+
+
+def draw_rate(draw):
+    """A dose for each minute or hour, and a bag."""
+    child, kg, m2 = draw_child(draw)
+    unit = draw.choice(["mcg", "mcg", "mg", "mg", "g"] + COUNTED)
+    size, per = draw.choice([("/kg", kg), ("/kg", kg), ("/m2", m2), ("", 1)])
+    time, minutes = draw.choice([("min", 1), ("min", 1), ("h", 60)])
+    rate = draw.choice([draw.randrange(1, 100) / 100, draw.randrange(1, 200) / 10, draw.randrange(1, 40)])
+    order = {"dose": typed(draw, rate, draw.choice([1, 2, 3])) + f" {unit}{size}/{time}"}
+    if draw.random() < 0.7:
+        order["schedule"] = "continuous" if draw.random() < 0.96 else draw.choice(["every 6 h", "once", "daily"])
+    if draw.random() < 0.7:
+        order["route"] = draw.choice(["intravenous", "intravenous", "subcutaneous", "enteral"])
+    other, by = draw.choice([(size, per), (size, per), ("/kg", kg), ("/m2", m2), ("", 1)])
+    told, in_it = draw.choice([(time, 1), (time, 1), ("min", 1 / minutes), ("h", 60 / minutes)])
+    high = near(draw, rate * per / by * in_it) * draw.choice([1, 1, 1, 1.3])
+    reference = {"high": written(draw, high, unit, f"{other}/{told}"), "source": "Bench list"}
+    kind = draw.random()
+    if kind < 0.35:
+        low_of_high(draw, reference)
+    elif kind < 0.45:
+        reference["limit_only"] = True
+    if draw.random() < 0.2:
+        reference["schedule"] = "continuous"
+    oddly_stated(draw, order, reference)
+    case = {"format": "wardchalk.case", "version": 1, "child": child, "order": order, "reference": reference}
+    if draw.random() < 0.5:
+        case["infusion"] = {"drop_factor": draw.choice(DROPS)}
+    if draw.random() < 0.9:
+        flow = draw.choice([0.04, 0.3, 0.96, 1.04, 1.5, 2.5, 3.3, 5.6, 7.25, 12, 41, 99.96, 120, 740])  # mL in an hour
+        per_ml = near(draw, rate * per * 60 / minutes / flow)
+        case["stock"] = {"kind": draw.choice(["liquid", "liquid", "powder"]), "strength": bag(draw, unit, per_ml)}
+        if draw.random() < 0.02:
+            case["stock"]["strength"] = "2 units/mL" if unit != "units" else "2 mg/mL"
+    return case
+
+
+def low_of_high(draw, reference):
+    """A low end near the ordered rate, in the words of the high end, and never above it."""
+    number, rest = reference["high"].split(" ")
+    low = typed(draw, float(number) * draw.choice([0.5, 0.9, 0.96, 0.999, 1]), 7)
+    reference["low"] = (low if float(low) <= float(number) else number) + f" {rest}"
+
+
+def oddly_stated(draw, order, reference):
+    """What does not belong together, and what counts for doses alone."""
+    kind = draw.random()
+    if kind < 0.03:
+        reference["high"] = reference["high"].rsplit("/", 1)[0] + draw.choice(["/dose", "/day", "/week"])
+        reference.pop("low", None)
+    elif kind < 0.06:
+        number, rest = reference["high"].split(" ")
+        unit, tail = rest.split("/", 1)
+        reference["high"] = f"{number} {'units' if unit != 'units' else 'mg'}/{tail}"
+        reference.pop("low", None)
+    elif kind < 0.09:
+        order["as_needed"] = True
+    elif kind < 0.12:
+        reference["max_doses_per_day"] = 3
+    elif kind < 0.2:
+        reference["medicine"] = "Godwit"
+        order["medicine"] = draw.choice(["GODWIT", "Heron", "Heron"])
+    elif kind < 0.22:
+        reference["medicine"] = "Godwit"
