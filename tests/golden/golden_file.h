@@ -37,4 +37,20 @@ inline void compareWithFile(const std::filesystem::path& file, const std::string
       << file << " differs in " << firstDifference(expected ? *expected : std::string(), actual);
 }
 
+/// JSON with one member a line, so that a difference can be reviewed.
+inline std::string oneMemberALine(const std::string& json) {
+  std::string out;
+  bool inText = false;
+  for (std::size_t i = 0; i < json.size(); ++i) {
+    const char c = json[i];
+    if (c == '"' && json[i - 1] != '\\') inText = !inText;
+    out.push_back(c);
+    if (!inText && (c == ',' || c == '[') && json[i + 1] == '{')
+      out.push_back('\n');
+    else if (!inText && c == ',' && json[i + 1] == '"' && json.compare(i + 1, 6, "\"check") == 0)
+      out.push_back('\n');
+  }
+  return out + "\n";
+}
+
 }  // namespace wardchalk::test

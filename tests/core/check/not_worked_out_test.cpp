@@ -4,6 +4,7 @@
 #include "core/record/worksheet_file.h"
 #include "core/words/sentences.h"
 #include "core/words/working_text.h"
+#include "tests/support/failed_sheet.h"
 #include "tests/support/golden_cases.h"
 
 // That a chain which does not come out in the units wanted ends in such a worksheet is shown by changing the
@@ -14,19 +15,7 @@ namespace {
 
 constexpr std::string_view told = "This program could not work it out; do not use it for this order.";
 
-/// As workOut makes it: the papers, no check made, and nothing found.
-Worksheet failedSheet() {
-  Worksheet sheet;
-  sheet.given = test::goldenCases().front().given;
-  sheet.rules = exactRules();
-  for (std::size_t i = 0; i < checkCount; ++i) {
-    sheet.checks[i].id = static_cast<CheckId>(i);
-    sheet.checks[i].why = WhyNot::notWorkedOut;
-  }
-  sheet.findings.push_back({FindingCode::notWorkedOut, usualSeverity(FindingCode::notWorkedOut), {}, {}, {}});
-  sheet.deciding = 0;
-  return sheet;
-}
+Worksheet failedSheet() { return test::failedSheet(test::goldenCases().front().given); }
 
 TEST(NotWorkedOut, isUndecidedAndSaysWhy) {
   const Worksheet sheet = failedSheet();
