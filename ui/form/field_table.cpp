@@ -164,4 +164,10 @@ QString moreOf(FieldGroup group) {
   return {};
 }
 
+std::optional<std::string_view> firstRefused(const CaseDraft& draft) {
+  for (const FieldSpec& spec : fieldTable())
+    if (draft.state(spec.path) == FieldState::refused) return spec.path;
+  return std::nullopt;
+}
+
 }  // namespace wardchalk::ui

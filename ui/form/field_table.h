@@ -2,8 +2,11 @@
 
 #include <QString>
 #include <cstdint>
+#include <optional>
 #include <span>
 #include <string_view>
+
+#include "core/record/case_draft.h"
 
 namespace wardchalk::ui {
 
@@ -51,5 +54,9 @@ struct FieldSpec {
 /// The heading of a group, and what its button promises to unfold.
 [[nodiscard]] QString headingOf(FieldGroup group);
 [[nodiscard]] QString moreOf(FieldGroup group);
+
+/// The first field, in the order of the form, whose entry cannot be read; a case file has its keys in another
+/// order, and a hand goes from the top.
+[[nodiscard]] std::optional<std::string_view> firstRefused(const CaseDraft& draft);
 
 }  // namespace wardchalk::ui

@@ -15,6 +15,7 @@
 #include "core/words/read_back.h"
 #include "core/words/sentences.h"
 #include "ui/form/field_edit.h"
+#include "ui/form/field_table.h"
 #include "ui/form/form_group.h"
 #include "ui/theme/focus_ring.h"
 #include "ui/theme/letters.h"
@@ -392,7 +393,7 @@ void Form::followNothing() {
 }
 
 bool Form::focusRefused() {
-  const auto path = editor_.draft().refusedPath();
+  const auto path = firstRefused(editor_.draft());
   if (path) focusField(fromCore(*path));
   return path.has_value();
 }

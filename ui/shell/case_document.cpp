@@ -4,6 +4,7 @@
 #include <QFileInfo>
 
 #include "core/record/case_file.h"
+#include "ui/form/field_table.h"
 
 namespace wardchalk::ui {
 
@@ -40,7 +41,7 @@ void CaseDocument::forgetFile() {
 
 Result<Done> CaseDocument::save(const QString& file, const KnownFile& believed) {
   editor_.finishAll();
-  if (const auto path = editor_.draft().refusedPath()) return *editor_.draft().refusal(*path);
+  if (const auto path = firstRefused(editor_.draft())) return *editor_.draft().refusal(*path);
   std::string text = writeCaseFile(editor_.draft().entries());
   if (auto written = writeTextFile(nativePath(file), text, believed); !written) return written;
   file_ = file;

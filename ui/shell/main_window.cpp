@@ -59,7 +59,7 @@ QString draggedFile(const QMimeData* data) {
 /// The field that withholds every comparison: one that is being changed, or else one that cannot be read.
 std::optional<Withheld> withheldBy(const CaseDraft& draft) {
   if (const auto changing = draft.changingPath()) return Withheld(*changing);
-  if (const auto refused = draft.refusedPath()) return Withheld(*refused, true);
+  if (const auto refused = firstRefused(draft)) return Withheld(*refused, true);
   return std::nullopt;
 }
 

@@ -67,7 +67,7 @@ void SecondCheckDesk::begin() {
     return parts_.dialogs.tell(
         parts_.window, tr("There is nothing to check yet"),
         tr("The first person enters child, order, reference and stock; then the second."));
-  if (const auto path = draft.refusedPath()) {
+  if (const auto path = firstRefused(draft)) {
     parts_.dialogs.tell(
         parts_.window, tr("The second check has not begun"),
         fromCore(say(PhraseId::second_notBegun, {{"field", nameOf(fieldSpec(*path)).toStdString()}})));
@@ -99,7 +99,7 @@ bool SecondCheckDesk::mayCompare() {
                         tr("Enter everything from order, chart, reference and label first."));
     return false;
   }
-  if (const auto path = draft.refusedPath()) {
+  if (const auto path = firstRefused(draft)) {
     Q_EMIT fieldWanted(fromCore(*path));
     return false;
   }

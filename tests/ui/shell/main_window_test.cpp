@@ -56,6 +56,7 @@ class MainWindowTest : public QObject {
   void init();
   void cleanup();
 
+  void theKeyGoesToTheFirstRefusedAsTheEyeDoes();
   void newChildEmptiesEveryWidget();
   void newChildCannotBeUndone();
   void newChildAsksOnceWhenEntriesAreUnsaved();
@@ -95,6 +96,14 @@ class MainWindowTest : public QObject {
 
 void MainWindowTest::init() { nurse_ = std::make_unique<Nurse>(); }
 void MainWindowTest::cleanup() { nurse_.reset(); }
+
+/// A case file names the age before the weight; the form does not.
+void MainWindowTest::theKeyGoesToTheFirstRefusedAsTheEyeDoes() {
+  Nurse nurse;
+  nurse.fill({QStringLiteral("103 cm"), QStringLiteral("16.4"), QStringLiteral("4y 2m")});
+  nurse.press(Qt::Key_F5);
+  QCOMPARE(nurse.focused(), QStringLiteral("child.weight:text"));
+}
 
 void MainWindowTest::newChildEmptiesEveryWidget() {
   openWholeCase();
