@@ -38,11 +38,12 @@ const OtherWord* otherWord(WordList list, std::string_view plain) {
   return found == otherWords.end() ? nullptr : found;
 }
 
-/// In the words of people: what files call solid is a tablet or a capsule.
+/// In the words of people: what files call solid is a tablet or a capsule. It is read as that.
+std::string_view inWords(std::string_view word) { return word == "solid" ? "tablet" : word; }
+
 std::string listed(std::span<const std::string_view> words) {
   std::string list;
-  for (const std::string_view word : words)
-    list.append(list.empty() ? "" : ", ").append(word == "solid" ? "tablet" : word);
+  for (const std::string_view word : words) list.append(list.empty() ? "" : ", ").append(inWords(word));
   return list;
 }
 
@@ -79,7 +80,7 @@ EntryResult<std::size_t> readWord(std::string_view text, WordList list,
   const auto found = std::find(words.begin(), words.end(), meant);
   if (found != words.end())
     return std::move(findings).finish<std::size_t>(static_cast<std::size_t>(found - words.begin()),
-                                                   std::string(meant), std::string(meant));
+                                                   std::string(meant), std::string(inWords(meant)));
   if (list == WordList::route)
     if (const auto code = namedInRoute(text)) return UnreadEntry{refusalOf(*code, text), {}};
   return UnreadEntry{hintedRefusal(RefusalCode::wordUnknown, text, listed(words)), {}};

@@ -98,7 +98,7 @@ INSTANTIATE_TEST_SUITE_P(
                       Row{"weighed no time", "child.weighed", "", empty},
                       Row{"suspension", "stock.kind", "suspension", wordUnknown, "liquid", ""},
                       Row{"suspension, short", "stock.kind", "susp", wordUnknown, "liquid", ""},
-                      Row{"tablets, short", "stock.kind", "Tabs", wordUnknown, "solid", ""},
+                      Row{"tablets, short", "stock.kind", "Tabs", wordUnknown, "tablet", ""},
                       Row{"vial", "stock.kind", "vial", wordUnknown, "", "liquid, powder, tablet"},
                       Row{"pill", "stock.kind", "pill", wordUnknown, "", "liquid, powder, tablet"},
                       Row{"yes", "order.as_needed", "yes", wordUnknown, "", "true or false"},
