@@ -37,6 +37,7 @@ inline constexpr std::array answerIds = {
 /// findings have one code, one answer is for both.
 struct Answers {
   std::map<FindingCode, Answer> given;
+  bool secondAgrees = false;  ///< a second person's check was recorded, and agrees
 
   [[nodiscard]] bool isSettled(FindingCode question) const { return given.contains(question); }
   [[nodiscard]] bool areSettled(const std::vector<FindingCode>& questions) const;

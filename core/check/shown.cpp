@@ -28,8 +28,10 @@ Shown::Shown(Worksheet whole, Answers answers)
       questions_(questionsOf(sheet_)),
       open_(std::ranges::any_of(questions_,
                                 [this](FindingCode question) { return !isSettled(answers_, question); })),
-      asksFirst_(!questions_.empty() && tellsPreparation(sheet_)) {
-  if (open_) sheet_ = withoutPreparation(std::move(sheet_));
+      asksFirst_(!questions_.empty() && tellsPreparation(sheet_)),
+      awaitsSecond_(sheet_.given.reference.secondCheckRequired && !answers_.secondAgrees &&
+                    tellsPreparation(sheet_)) {
+  if (open_ || awaitsSecond_) sheet_ = withoutPreparation(std::move(sheet_));
 }
 
 std::optional<Answer> Shown::answerTo(FindingCode question) const {

@@ -8,9 +8,10 @@
 
 namespace wardchalk {
 
-/// What may be seen of a worksheet: on ask, until every question is settled, neither amount nor flow, nor the
-/// steps that come to them. Every view of a worksheet draws one of these. A worksheet that is handed to a
-/// view as it is becomes one without answers: who forgets to ask tells nothing.
+/// What may be seen of a worksheet: on ask, until every question is settled, and where a second check is
+/// required, until one agrees, neither amount nor flow, nor the steps that come to them. Every view of a
+/// worksheet draws one of these. A worksheet that is handed to a view as it is becomes one without answers:
+/// who forgets to ask tells nothing.
 class Shown {
  public:
   // NOLINTNEXTLINE(google-explicit-constructor): see above
@@ -28,6 +29,8 @@ class Shown {
   [[nodiscard]] bool isOpen() const { return open_; }
   /// Whether what is to be measured, or how, is left out until every question is settled.
   [[nodiscard]] bool waits() const { return asksFirst_ && open_; }
+  /// Whether what is to be measured is left out until a second check agrees (R27).
+  [[nodiscard]] bool awaitsSecondCheck() const { return awaitsSecond_; }
   /// Whether something was, or is, left out for the questions: then they stand where the amount will.
   [[nodiscard]] bool asksFirst() const { return asksFirst_; }
 
@@ -37,6 +40,7 @@ class Shown {
   std::vector<FindingCode> questions_;
   bool open_;
   bool asksFirst_;
+  bool awaitsSecond_;
 };
 
 }  // namespace wardchalk

@@ -79,6 +79,7 @@ struct Reference {
   std::optional<Quantity> minInfusionTime;
   std::optional<DoseAmount> maxInfusionRate;
   std::string source;
+  bool secondCheckRequired = false;  ///< by the ward's list: the amount waits for a second check that agrees
 
   friend bool operator==(const Reference&, const Reference&) = default;
 };

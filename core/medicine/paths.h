@@ -52,6 +52,7 @@ inline constexpr StaticText minConcentration = "reference.min_concentration";
 inline constexpr StaticText minInfusionTime = "reference.min_infusion_time";
 inline constexpr StaticText maxInfusionRate = "reference.max_infusion_rate";
 inline constexpr StaticText source = "reference.source";
+inline constexpr StaticText secondCheckRequired = "reference.second_check_required";
 inline constexpr StaticText stockKind = "stock.kind";
 inline constexpr StaticText strength = "stock.strength";
 inline constexpr StaticText content = "stock.content";
@@ -106,6 +107,7 @@ inline constexpr std::array all = {title,
                                    minInfusionTime,
                                    maxInfusionRate,
                                    source,
+                                   secondCheckRequired,
                                    stockKind,
                                    strength,
                                    content,

@@ -166,6 +166,7 @@ constexpr std::array entryTable = {
     CaseEntry{path::minInfusionTime, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.reference.minInfusionTime, readTime(t, s)); }},
     CaseEntry{path::maxInfusionRate, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.reference.maxInfusionRate, readRate(t, s)); }},
     CaseEntry{path::source, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putName(c.reference.source, t); }},
+    CaseEntry{path::secondCheckRequired, EntryKind::flag, [](Case& c, std::string_view t, const EntrySetting&) { return putFlag(c.reference.secondCheckRequired, t); }},
     CaseEntry{path::stockKind, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting&) { return putWord(c.stock.kind, t, WordList::stockKind, stockKindWords); }},
     CaseEntry{path::strength, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.stock.strength, readStrength(t, s)); }},
     CaseEntry{path::content, EntryKind::text, [](Case& c, std::string_view t, const EntrySetting& s) { return put(c, c.stock.content, readContent(t, s)); }},

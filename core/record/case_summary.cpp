@@ -53,7 +53,8 @@ std::vector<std::string> summaryOf(const Worksheet& sheet) {
   const Shown seen(sheet);
   // in place of what is there and may not be seen: a blank cell would say that there is nothing
   const auto cell = [&](std::string text, const std::string& whole) {
-    return seen.waits() && !whole.empty() ? say(PhraseId::row_askFirst) : std::move(text);
+    if (whole.empty() || !(seen.waits() || seen.awaitsSecondCheck())) return text;
+    return say(seen.waits() ? PhraseId::row_askFirst : PhraseId::row_secondCheck);
   };
   const auto flowCell = [&](std::optional<Flow> RunRate::*flow, std::string_view per) {
     return cell(flowText(seen->rate, flow, per), flowText(sheet.rate, flow, per));

@@ -70,10 +70,11 @@ const WordKey* findWordKey(std::string_view key) {
   return found == wordKeyTable.end() ? nullptr : found;
 }
 
-/// The entry of a case that a figure of the list is. The source is told in parts.
+/// The entry of a case that a figure of the list is. The source is told in parts, and a second check in a
+/// word.
 const CaseEntry* findFigure(std::string_view key) {
   const std::string path = std::string(referenceRoom).append(key);
-  return path == path::source ? nullptr : findEntry(path);
+  return path == path::source || path == path::secondCheckRequired ? nullptr : findEntry(path);
 }
 
 Refusal missing(std::string_view key) {

@@ -288,7 +288,8 @@ bool isFromList(const Reference& reference) {
 }
 
 bool isKeptByList(std::string_view path, const Reference& reference) {
-  const bool ofEntry = path == path::referenceMedicine || path == path::alsoCalled || path == path::source;
+  const bool ofEntry = path == path::referenceMedicine || path == path::alsoCalled || path == path::source ||
+                       path == path::secondCheckRequired;
   return ofEntry && isFromList(reference);
 }
 
@@ -296,6 +297,7 @@ std::vector<WrittenEntry> entriesOf(const ListEntry& entry, const Date& today) {
   std::vector<WrittenEntry> entries = entry.figures;
   entries.push_back({std::string(path::referenceMedicine), entry.medicine});
   entries.push_back({std::string(path::source), takenFrom(entry, today)});
+  if (entry.secondCheckRequired) entries.push_back({std::string(path::secondCheckRequired), "true"});
   return entries;
 }
 

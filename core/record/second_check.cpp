@@ -161,10 +161,13 @@ OutcomeCompared compareOutcome(Outcome outcome, const Worksheet& first, const Wo
 }
 
 /// The source is written by each in other words, or taken from a list by one of them, and so are the ward's
-/// other names of the medicine. Whether the medicine is the same is a check of each worksheet.
+/// other names of the medicine, and that a second check is wanted. Whether the medicine is the same is a
+/// check of each worksheet.
 void onlyShowWordsOfList(std::vector<EntryCompared>& entries) {
   for (EntryCompared& entry : entries)
-    if ((entry.path == path::source || entry.path == path::alsoCalled) && !agrees(entry.agreement))
+    if ((entry.path == path::source || entry.path == path::alsoCalled ||
+         entry.path == path::secondCheckRequired) &&
+        !agrees(entry.agreement))
       entry.agreement = Agreement::shownOnly;
 }
 

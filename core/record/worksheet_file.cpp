@@ -203,6 +203,7 @@ void writeGive(JsonWriter& writer, const Worksheet& sheet) {
   writePrepare(writer, give);
   if (give.containers) writer.key("containers").number(*give.containers);
   if (give.afterAsking) writer.key("after_asking").bare("true");
+  if (sheet.given.reference.secondCheckRequired) writer.key("after_second_check").bare("true");
   writer.closeObject();
 }
 
@@ -250,6 +251,7 @@ void writeRate(JsonWriter& writer, const Worksheet& sheet) {
     writeFlow(writer, "drops_per_min", sheet.rate->dropsPerMinute);
     writeDelivered(writer, sheet.rate->delivered);
     if (sheet.rate->afterAsking) writer.key("after_asking").bare("true");
+    if (sheet.given.reference.secondCheckRequired) writer.key("after_second_check").bare("true");
     writer.closeObject();
   }
   if (!sheet.minimumVolume) return;

@@ -33,6 +33,12 @@ SessionState CaseSession::stateUnderCover() const {
 
 SessionState CaseSession::state() const { return isCovered() ? SessionState::covered : stateUnderCover(); }
 
+Answers CaseSession::answers() const {
+  Answers answers = questioning_.answers();
+  answers.secondAgrees = stateUnderCover() == SessionState::agreed;
+  return answers;
+}
+
 std::optional<Disagreement> CaseSession::disagreement() const {
   if (underWay_ || !record_ || record_->changedSince) return std::nullopt;
   return record_->differs;

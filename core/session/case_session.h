@@ -68,7 +68,8 @@ class CaseSession {
   /// What two people differ in and did not settle. Nothing while a second person works: it would tell of the
   /// first one's entries.
   [[nodiscard]] std::optional<Disagreement> disagreement() const;
-  [[nodiscard]] const Answers& answers() const { return questioning_.answers(); }
+  /// How the questions of the worksheet were settled, and whether a second check agrees.
+  [[nodiscard]] Answers answers() const;
   /// Whose entries the form holds: the first person's unless a second check is under way.
   [[nodiscard]] Person inForm() const { return underWay_ ? underWay_->inForm : Person::first; }
   /// Whether a difference stands on when the second check is left now.

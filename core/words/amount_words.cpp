@@ -238,6 +238,7 @@ std::string noneText(const Shown& shown) {
     const auto count = static_cast<long>(shown.questions().size());
     return say(PhraseId::ask_before, {{"n", std::to_string(count)}}, count);
   }
+  if (shown.awaitsSecondCheck()) return say(PhraseId::amount_noneSecondCheck);
   const Need* need = needForAmount(sheet);
   const bool awaitsScoring = need && need->path == path::dividesInto;
   if (sheet.give && !awaitsScoring)

@@ -110,6 +110,7 @@ constexpr std::array entries = {
     Entry{path::alsoCalled, [](const Case& c) { return joinedNames(c.reference.alsoCalled); }},
     DOSE(path::low, reference.low),
     DOSE(path::high, reference.high),
+    FLAG(path::secondCheckRequired, reference.secondCheckRequired),
     FLAG(path::limitOnly, reference.limitOnly),
     FACT(path::referenceSchedule, reference.schedule),
     FACT(path::referenceRoute, reference.route),

@@ -34,6 +34,7 @@ constexpr std::array names = {
     FieldName{path::maxDosesPerDay, PhraseId::field_maxDosesPerDay},
     FieldName{path::referenceMedicine, PhraseId::field_referenceMedicine},
     FieldName{path::alsoCalled, PhraseId::field_alsoCalled},
+    FieldName{path::secondCheckRequired, PhraseId::field_secondCheckRequired},
     FieldName{path::referenceMaxDoses, PhraseId::field_referenceMaxDoses},
     FieldName{path::low, PhraseId::field_low},
     FieldName{path::high, PhraseId::field_high},

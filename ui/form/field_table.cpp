@@ -68,6 +68,7 @@ constexpr std::array table = {
     FieldSpec{path::maxPerDay, G::reference, K::quantity, V::always, 4, LABEL("Most in 24 h"), nullptr},
     FieldSpec{path::referenceMaxDoses, G::reference, K::words, V::asNeeded, 4, LABEL("Most doses in 24 h"), nullptr},
     FieldSpec{path::alsoCalled, G::reference, K::words, V::unfolded, 12, LABEL("Medicine also called"), HINT("other names of the same, with a semicolon between")},
+    FieldSpec{path::secondCheckRequired, G::reference, K::flag, V::unfolded, 6, LABEL("Second check required"), nullptr},
     FieldSpec{path::referenceRoute, G::reference, K::words, V::unfolded, 6, LABEL("For the route"), nullptr, routes},
     FieldSpec{path::ageFrom, G::reference, K::quantity, V::unfolded, 3, LABEL("Age from"), nullptr},
     FieldSpec{path::ageOver, G::reference, K::quantity, V::unfolded, 3, LABEL("Age over"), nullptr},

@@ -54,6 +54,7 @@ TEST(CaseEntries, areTheKeysOfTheCaseFileInTheOrderOfThePapers) {
                                                   "reference.min_infusion_time",
                                                   "reference.max_infusion_rate",
                                                   "reference.source",
+                                                  "reference.second_check_required",
                                                   "stock.kind",
                                                   "stock.strength",
                                                   "stock.content",
@@ -71,7 +72,7 @@ TEST(CaseEntries, areTheKeysOfTheCaseFileInTheOrderOfThePapers) {
 
 TEST(CaseEntries, kindsSayHowAFileWritesThem) {
   const std::set<std::string_view> flags = {"child.born_early", "child.size_confirmed", "order.as_needed",
-                                            "reference.limit_only"};
+                                            "reference.limit_only", "reference.second_check_required"};
   const std::set<std::string_view> counts = {"order.max_doses_per_day", "reference.max_doses_per_day",
                                              "stock.divides_into"};
   for (const CaseEntry& entry : caseEntries()) {

@@ -200,12 +200,24 @@ TEST(OtherNames, AreFoundAndAreForTheirOrder) {
   EXPECT_EQ(firstToLookAt(find(list, ""), "", orderOf("Brand", Route::oral)), 0U);
 }
 
+TEST(TakenEntry, SaysThatASecondCheckIsRequired) {
+  ReferenceList list = demoList();
+  const auto says = [&] {
+    for (const WrittenEntry& entry : entriesOf(list.entries[0], today))
+      if (entry.path == path::secondCheckRequired) return entry.text;
+    return std::string();
+  };
+  EXPECT_EQ(says(), "");
+  list.entries[0].secondCheckRequired = true;
+  EXPECT_EQ(says(), "true");
+}
+
 TEST(KeptByList, AreTheMedicineItsNamesAndTheSource) {
   Reference reference;
   reference.source = takenFrom(demoList().entries[0], today);
   for (const CaseEntry& entry : caseEntries()) {
-    const bool kept =
-        entry.path == path::referenceMedicine || entry.path == path::alsoCalled || entry.path == path::source;
+    const bool kept = entry.path == path::referenceMedicine || entry.path == path::alsoCalled ||
+                      entry.path == path::source || entry.path == path::secondCheckRequired;
     EXPECT_EQ(isKeptByList(entry.path, reference), kept) << entry.path;
     EXPECT_FALSE(isKeptByList(entry.path, Reference{})) << entry.path;
   }

@@ -192,6 +192,17 @@ TEST(Session, otherIdleMinutesVoidNoRecord) {
   EXPECT_EQ(people.session.state(), SessionState::agreed);
 }
 
+// What a reference that requires a second check waits for (R27).
+TEST(Session, onlyARecordThatAgreesIsASecondCheckThatAgrees) {
+  for (std::size_t i = 0; i < sessionStateIds.size(); ++i) {
+    const auto state = static_cast<SessionState>(i);
+    TwoPeople people;
+    people.reach(state);
+    if (people.session.isCovered()) continue;
+    EXPECT_EQ(people.session.answers().secondAgrees, state == SessionState::agreed) << idOf(state);
+  }
+}
+
 TEST(Session, aRecordThatAgreesIsVoidByAChangeThatIsTakenBack) {
   TwoPeople people;
   people.reach(SessionState::agreed);
