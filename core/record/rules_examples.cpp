@@ -32,9 +32,9 @@ Worksheet worked(const HouseRules& rules, const Entries& entries) {
 std::string milligrams(const Number& value) { return exactText(value) + " mg"; }
 
 /// An order that comes to `mL` of a liquid with 1 mg in 1 mL, allowed with room for rounding.
-Worksheet liquid(const HouseRules& rules, const Number& mL) {
+Worksheet liquid(const HouseRules& rules, const Number& mL, const char* route = "oral") {
   return worked(rules, {{path::dose, milligrams(mL) + "/dose"},
-                        {path::route, "oral"},
+                        {path::route, route},
                         {path::schedule, "every 12 h"},
                         {path::high, milligrams(mL * Number(2)) + "/dose"},
                         {path::low, milligrams(mL / Number(2)) + "/dose"},
@@ -119,9 +119,10 @@ std::string tooLittle(const HouseRules& rules) {
   return askedOrNot(sheet.finding(FindingCode::belowUsual) != nullptr, what);
 }
 
+/// By a route for which no second syringe makes up the difference.
 std::string roundingChange(const HouseRules& rules) {
   const Number mL = Number::ratio(113, 100);
-  const Worksheet sheet = liquid(rules, mL);
+  const Worksheet sheet = liquid(rules, mL, "intramuscular");
   if (!sheet.give || !sheet.give->measured)
     return say(PhraseId::example_notMeasurable, {{"amount", inMl(mL)}});
   const std::string what =
