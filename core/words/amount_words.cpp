@@ -4,6 +4,7 @@
 
 #include "core/medicine/paths.h"
 #include "core/unit/print.h"
+#include "core/words/given_words.h"
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 #include "core/words/stated_words.h"
@@ -20,10 +21,7 @@ std::string joined(std::string first, const std::string& second, std::string_vie
 }
 
 std::string whenText(const Case& inputs) {
-  const Order& order = inputs.order;
-  const std::string route = order.route ? routeText(*order.route) : std::string();
-  std::string often = joined(route, order.schedule ? order.schedule->text : std::string(), ", ");
-  return joined(std::move(often), limitOfUse(inputs), ", ");
+  return joined(givenWords(inputs.order.route, inputs.order.schedule), limitOfUse(inputs), ", ");
 }
 
 std::string millilitres(const Number& mL) { return printed(Quantity{mL, Unit::mL}); }

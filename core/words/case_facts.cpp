@@ -4,6 +4,7 @@
 
 #include "core/medicine/paths.h"
 #include "core/words/fact_words.h"
+#include "core/words/given_words.h"
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 
@@ -82,9 +83,7 @@ class FactList {
   std::string order() const {
     Line line;
     line.add(entered(path::medicine));
-    line.add(entered(path::dose), " ");
-    if (case_.order.route) line.add(routeText(*case_.order.route));
-    line.add(entered(path::schedule));
+    line.add(orderWords(case_.order), " ");
     if (case_.order.asNeeded) line.add(say(PhraseId::fact_asNeeded));
     if (const auto& most = case_.order.maxDosesPerDay) line.add(mostDosesText(*most));
     return line.take();
@@ -97,8 +96,7 @@ class FactList {
     line.add(entered(path::referenceMedicine));
     line.add(low ? say(PhraseId::fact_range, {{"low", enteredWords(low->amount)}, {"high", high}}) : high,
              " ");
-    line.add(entered(path::referenceSchedule));
-    if (case_.reference.route) line.add(routeText(*case_.reference.route));
+    line.add(givenWords(case_.reference.route, case_.reference.schedule));
     return line.take();
   }
 

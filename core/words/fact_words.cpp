@@ -6,6 +6,7 @@
 #include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
 #include "core/unit/print.h"
+#include "core/words/given_words.h"
 #include "core/words/isolated.h"
 #include "core/words/phrasebook.h"
 #include "core/words/read_back.h"
@@ -28,7 +29,7 @@ std::string entered(const MixedQuantity& mixed) {
 }
 
 std::string entered(const Age& age) { return entered(age.written); }
-std::string entered(const Schedule& schedule) { return schedule.text; }
+std::string entered(const Schedule& schedule) { return scheduleWords(schedule); }
 std::string entered(Route route) { return std::string(idOf(route)); }
 std::string entered(int count) { return std::to_string(count); }
 std::string entered(const Strength& strength) {

@@ -264,7 +264,28 @@ PhraseId possibleSlipPhrase(const Finding& finding) {
   return slip ? possibleSlipPhrases[static_cast<std::size_t>(*slip)] : PhraseId::need_other;
 }
 
+struct TimesPhrase {
+  FindingCode code;
+  PhraseId phrase;
+};
+constexpr std::array timesPhrases = {TimesPhrase{FindingCode::overSingle, PhraseId::overSingle_times},
+                                     TimesPhrase{FindingCode::overDaily, PhraseId::overDaily_times},
+                                     TimesPhrase{FindingCode::overPeriod, PhraseId::overPeriod_times},
+                                     TimesPhrase{FindingCode::overMaxSingle, PhraseId::overMaxSingle_times},
+                                     TimesPhrase{FindingCode::overMaxDaily, PhraseId::overMaxDaily_times},
+                                     TimesPhrase{FindingCode::overRate, PhraseId::overRate_times}};
+
+/// How many times the limit, from twice on: there a percentage says less than "9.8 times".
+std::optional<Number> timesOver(const Finding& finding) {
+  const auto* over = finding.argument<Excess>("over");
+  if (!over || over->value < over->limit * Number(2)) return std::nullopt;
+  return over->value / over->limit;
+}
+
 PhraseId phraseFor(const Finding& finding) {
+  if (timesOver(finding))
+    for (const TimesPhrase& known : timesPhrases)
+      if (known.code == finding.code) return known.phrase;
   if (finding.code == FindingCode::possibleSlip) return possibleSlipPhrase(finding);
   if (finding.code == FindingCode::strengthDiffers && finding.severity == Severity::note)
     return PhraseId::note_strengthDiffers;
@@ -348,6 +369,13 @@ std::string comparedText(const Stated& compared, int significant) {
   return statedText(compared);
 }
 
+/// "56" of "56 to 84 mg": its unit is said with the high end where that is the same.
+std::string lowText(const Quantity& low, const Stated& high) {
+  const auto* limit = std::get_if<Quantity>(&high);
+  if (limit && limit->unit == low.unit) return show(low.value, Grouping::commas).marked();
+  return printed(low);
+}
+
 std::string safeReason(const Worksheet& sheet) {
   if (!sheet.worst) return {};
   const Check& check = sheet.check(*sheet.worst);
@@ -362,9 +390,13 @@ std::string safeReason(const Worksheet& sheet) {
       limit = asWritten(written.limit, limit);
     }
   const auto with = [&](PhraseId id) { return say(id, {{"ordered", ordered}, {"limit", limit}}); };
+  const auto withRange = [&](PhraseId range, PhraseId without, const std::optional<Quantity>& low) {
+    if (!low) return with(without);
+    return say(range, {{"ordered", ordered}, {"low", lowText(*low, check.limit)}, {"limit", limit}});
+  };
   switch (check.id) {
     case CheckId::daily:
-      return with(PhraseId::safe_daily);
+      return withRange(PhraseId::safe_dailyRange, PhraseId::safe_daily, sheet.lowDay);
     case CheckId::period:
       return with(PhraseId::safe_period);
     case CheckId::maxSingle:
@@ -374,7 +406,8 @@ std::string safeReason(const Worksheet& sheet) {
     case CheckId::rate:
       return with(PhraseId::safe_rate);
     default:
-      return with(PhraseId::safe_single);  // no other check is an upper limit on the dose
+      return withRange(PhraseId::safe_singleRange, PhraseId::safe_single,
+                       sheet.lowDose);  // no other check is an upper limit on the dose
   }
 }
 
@@ -425,6 +458,7 @@ std::string sentence(const Finding& finding) {
   if (finding.code == FindingCode::finishTyping && finding.argument<ArgumentWord>("reason"))
     return say(PhraseId::finding_cannotBeRead);
   std::vector<Filling> fillings = argumentFillings(finding);
+  if (const auto times = timesOver(finding)) fillings.push_back({"times", plainPercent(*times)});
   for (Filling& filling : wordFillings(finding)) fillings.push_back(std::move(filling));
   for (Filling& filling : writtenFillings(finding)) fillings.push_back(std::move(filling));
   return say(phraseFor(finding), fillings);
@@ -454,8 +488,9 @@ std::string verdictTitle(const Worksheet& sheet) {
   if (sheet.deciding) {
     const Finding& deciding = sheet.findings[*sheet.deciding];
     if (deciding.code != FindingCode::finishTyping) return say(PhraseId::title_undecided);
-    if (!deciding.argument<ArgumentWord>("reason")) return say(PhraseId::title_finishTyping);
-    return say(PhraseId::title_cannotBeRead, {{"field", fieldName(deciding.field)}});
+    const std::string field = fieldName(deciding.field);
+    return field.empty() ? say(PhraseId::title_finishTyping)
+                         : say(PhraseId::title_cannotBeRead, {{"field", field}});
   }
   const Need* need = firstNeed(sheet);
   if (!need) return say(PhraseId::title_undecided);

@@ -4,6 +4,7 @@
 
 #include "core/number/decimal_text.h"
 #include "core/unit/print.h"
+#include "core/words/given_words.h"
 #include "core/words/phrasebook.h"
 #include "core/words/step_words.h"
 #include "core/words/unit_words.h"
@@ -46,7 +47,7 @@ struct StatedPrinter {
     return text;
   }
   std::string operator()(const StatedName& name) const { return name.text; }
-  std::string operator()(const Schedule& schedule) const { return schedule.text; }
+  std::string operator()(const Schedule& schedule) const { return scheduleWords(schedule); }
   std::string operator()(Route route) const { return std::string(idOf(route)); }
 };
 
@@ -77,8 +78,9 @@ const Quantity* plainQuantity(const Argument& argument) {
 std::string statedText(const Stated& stated) { return std::visit(StatedPrinter{}, stated); }
 
 std::string filedStated(const Stated& stated) {
-  const auto* name = std::get_if<StatedName>(&stated);
-  return name ? name->text : withoutThousands(statedText(stated));
+  if (const auto* name = std::get_if<StatedName>(&stated)) return name->text;
+  if (const auto* schedule = std::get_if<Schedule>(&stated)) return schedule->text;
+  return withoutThousands(statedText(stated));
 }
 
 std::string unitText(const QuantityPer& quantity) {
