@@ -140,6 +140,14 @@ std::string dosesReason(const Side& most, const Worksheet& sheet) {
   return {};
 }
 
+/// How far a side fills its limit; from twice on as so many times, as the findings tell it.
+std::string ratioReason(Relation relation, const Number& ratio) {
+  const std::string percent = percentText(ratio, Number(1));
+  if (relation == Relation::atLeast) return say(PhraseId::reason_percentOfMinimum, {{"percent", percent}});
+  if (ratio >= Number(2)) return say(PhraseId::reason_timesOfLimit, {{"times", plainPercent(ratio)}});
+  return say(PhraseId::reason_percentOfLimit, {{"percent", percent}});
+}
+
 std::string comparisonReason(const Step& step, const Worksheet& sheet) {
   const Comparison& compared = std::get<Comparison>(step.body);
   if (compared.right.term.origin == Origin::field(path::alsoCalled))
@@ -155,7 +163,7 @@ std::string comparisonReason(const Step& step, const Worksheet& sheet) {
     if (check.id == CheckId::infusionTime) return say(PhraseId::reason_statedTime);
     if (check.id == CheckId::concentrationLow) return say(PhraseId::reason_statedConcentration);
     if (check.id == CheckId::maxDoses) return dosesReason(compared.right, sheet);
-    return say(PhraseId::reason_percentOfLimit, {{"percent", percentText(*check.ratio, Number(1))}});
+    return ratioReason(compared.relation, *check.ratio);
   }
   return {};
 }

@@ -33,17 +33,23 @@ bool standsInParts(const std::vector<Unit>& units) {
                      [first](Unit unit) { return unit != first || unit == Unit::m; });
 }
 
-}  // namespace
-
-std::string unitsText(const std::vector<Unit>& units, Spelling spelling) {
+/// Equal units stand together as a power.
+std::string joinedUnits(const std::vector<Unit>& units, Spelling spelling, std::string_view between) {
   std::string text;
   for (std::size_t i = 0; i < units.size();) {
-    std::size_t end = i;
-    while (end < units.size() && units[end] == units[i]) ++end;
-    text.append(text.empty() ? "" : "·").append(powerText(units[i], static_cast<int>(end - i), spelling));
+    std::size_t end = i + 1;
+    const bool apart = units[i] == Unit::m && between == "/";  // "/m/m": "/m·m" would be something else
+    while (!apart && end < units.size() && units[end] == units[i]) ++end;
+    text.append(text.empty() ? "" : between).append(powerText(units[i], static_cast<int>(end - i), spelling));
     i = end;
   }
   return text;
+}
+
+}  // namespace
+
+std::string unitsText(const std::vector<Unit>& units, Spelling spelling) {
+  return joinedUnits(units, spelling, "·");
 }
 
 std::string unitsBeside(const Number& value, const std::vector<Unit>& units) {
@@ -68,6 +74,8 @@ std::string unitsText(const Units& units, Spelling spelling) {
 
 std::string perText(const std::vector<Unit>& under, Spelling spelling) {
   if (under.empty()) return {};
+  // A person reads mcg/kg/min, as the trade writes it; files group what is below the stroke.
+  if (spelling == Spelling::printed) return "/" + joinedUnits(under, spelling, "/");
   const std::string text = unitsText(under, spelling);
   return standsInParts(under) ? "/(" + text + ")" : "/" + text;
 }

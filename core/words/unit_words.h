@@ -19,10 +19,11 @@ enum class Spelling : std::uint8_t { printed, filed };
 /// One unit of a term beside its number.
 [[nodiscard]] std::string_view unitBeside(const Term& term, std::size_t use);
 
-/// "mg/dose", "mL/h", "mg²/mL"; several below the stroke stand in parentheses: "mg/(kg·day)".
+/// "mg/dose", "mL/h", "mg²/mL", "mcg/kg/min"; in files several below the stroke stand in parentheses:
+/// "mcg/(kg·min)".
 [[nodiscard]] std::string unitsText(const Units& units, Spelling spelling);
 
-/// What an amount is per, to stand behind it: "/mL", "/(kg·day)"; empty for a plain amount.
+/// What an amount is per, to stand behind it: "/mL", "/kg/day", in files "/(kg·day)"; empty for a plain amount.
 [[nodiscard]] std::string perText(const std::vector<Unit>& under, Spelling spelling);
 
 /// A term's number as it stands in a chain: "120", "0.70", "≈16.82", "1,200".
