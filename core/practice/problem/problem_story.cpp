@@ -5,9 +5,9 @@
 
 #include "core/medicine/paths.h"
 #include "core/unit/print.h"
+#include "core/words/given_words.h"
 #include "core/words/phrasebook.h"
 #include "core/words/read_back.h"
-#include "core/words/sentences.h"
 #include "core/words/step_words.h"
 #include "core/words/unit_words.h"
 
@@ -54,19 +54,11 @@ class Story {
   }
 
   std::string dose(std::string_view path) const { return readBack(path, case_, rules_); }
-  std::string route(const std::optional<Route>& route) const {
-    return route ? routeText(*route) : std::string();
-  }
-  static std::string often(const std::optional<Schedule>& schedule) {
-    return schedule ? schedule->text : std::string();
-  }
 
   void tellOrder() {
     const Order& order = case_.order;
-    paragraph(say(oneOf(orderPhrases, wording_ / 3), {{"medicine", order.medicine},
-                                                      {"dose", dose(path::dose)},
-                                                      {"route", route(order.route)},
-                                                      {"schedule", often(order.schedule)}}));
+    paragraph(
+        say(oneOf(orderPhrases, wording_ / 3), {{"medicine", order.medicine}, {"order", orderWords(order)}}));
   }
 
   std::string band() const {
@@ -83,10 +75,10 @@ class Story {
     std::string range = dose(path::high);
     if (reference.low)
       range = say(PhraseId::fact_range, {{"low", printed(reference.low->amount)}, {"high", range}});
-    paragraph(say(oneOf(referencePhrases, wording_ / 9), {{"medicine", case_.order.medicine},
-                                                          {"range", range},
-                                                          {"route", route(reference.route)},
-                                                          {"schedule", often(reference.schedule)}}));
+    paragraph(say(oneOf(referencePhrases, wording_ / 9),
+                  {{"medicine", case_.order.medicine},
+                   {"range", range},
+                   {"given", givenWords(reference.route, reference.schedule)}}));
     if (const std::string serves = band(); !serves.empty()) add(PhraseId::story_serves, {"band", serves});
     if (reference.maxPerDose)
       add(PhraseId::story_maxPerDose, {"amount", printed(reference.maxPerDose->amount)});
