@@ -71,7 +71,7 @@ struct Agreed {
 [[nodiscard]] std::optional<std::size_t> firstToLookAt(const std::vector<ListGroup>& groups,
                                                        std::string_view part, const Order& order);
 
-/// The stated maxima, "200 mg in each dose; 400 mg in 24 h", and in a line of their own the limits of an
+/// The stated maxima, "200 mg per dose; 400 mg per day", and in a line of their own the limits of an
 /// infusion; each is empty when none is stated.
 [[nodiscard]] std::string maximumWords(const Reference& reference);
 [[nodiscard]] std::string infusionWords(const Reference& reference);

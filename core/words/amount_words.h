@@ -19,10 +19,10 @@ struct AmountWords {
   std::string measure;              ///< "Measure 3.2 mL"; empty where there is no amount to give
   std::string dose;                 ///< "(80 mg) for one dose"
   std::string when;                 ///< "oral, every 6 h, as needed, no more than 4 doses in 24 h"
-  std::string prepare;              ///< "To each vial add 4.6 mL of the diluent that its label names; …"
+  std::string prepare;              ///< "Add 4.6 mL of the diluent named on its label to each vial; …"
   std::string device;               ///< "5 mL oral syringe, marks every 0.2 mL"
   std::string rounding;             ///< "no rounding needed"
-  std::string run;                  ///< "Run 50 mL over 30 min: 100 mL/h; it delivers 80 mg in 30 min"
+  std::string run;                  ///< "Run 50 mL over 30 min: 100 mL/h; this gives 80 mg in 30 min"
   std::string label;                ///< "Label must read: Plover 25 mg in 1 mL"
   std::string none;                 ///< why there is no amount; empty where there is one
   std::vector<QuestionWords> asks;  ///< on ASK, each question; all of them before the amount is shown

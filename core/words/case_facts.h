@@ -7,7 +7,7 @@
 
 namespace wardchalk {
 
-/// One paper of a case in a line: "order", "Plover 80 mg in each dose, oral, every 12 h".
+/// One paper of a case in a line: "order", "Plover 80 mg by mouth every 12 hours".
 struct Fact {
   std::string label;
   std::string text;

@@ -77,7 +77,7 @@ std::string strengthBack(const Strength& strength) {
 
 std::string shown(const Number& number) { return show(number).marked(); }
 
-/// Fewer than one dose a day: "1 dose every 2 days", "2 doses in a week".
+/// Fewer than one dose a day: "1 dose every 2 days", "2 doses per week".
 std::string rareBack(const Schedule& schedule) {
   const Number inWeek = schedule.most * Number(7);
   if (schedule.fewest == schedule.most && !(inWeek.isWhole() && schedule.in == Unit::week))

@@ -9,14 +9,14 @@
 
 namespace wardchalk {
 
-/// What a dose is stated for, by its part of an entry: "/m2/dose" is "for each m², each dose". Empty for
+/// What a dose is stated for, by its part of an entry: "/m2/dose" is "per m² per dose". Empty for
 /// another text.
 [[nodiscard]] std::string basisWords(std::string_view basis);
 /// The same for an amount as an order or a reference states it.
 [[nodiscard]] std::string basisWords(const DoseAmount& dose);
 
 /// The entry at `path` as it was understood, for the line under its field: "≈ 16.9 kg", "2 doses in 24 h, one
-/// every 12 h", "160 mg for each kg, each dose" (T49). Empty where the entry is absent or says all by itself.
+/// every 12 h", "160 mg per kg per dose" (T49). Empty where the entry is absent or says all by itself.
 [[nodiscard]] std::string readBack(std::string_view path, const Case& inputs, const HouseRules& rules);
 /// Whether the entry at `path` is a size that is read back in another unit than it is written in.
 [[nodiscard]] bool isReadBackConverted(std::string_view path, const Case& inputs);

@@ -191,7 +191,7 @@ std::string bandOf(const Finding& finding) {
   return band ? bandInWords(*band) : std::string();
 }
 
-/// Each total that is over within the grace: "105 mg in one dose where 100 mg is safe (over by 5 %); …"
+/// Each total that is over within the grace: "105 mg per dose, safe up to 100 mg (over by 5 %); …"
 std::string gracedList(const Finding& finding) {
   struct Part {
     std::string_view name;

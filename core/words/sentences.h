@@ -30,8 +30,8 @@ namespace wardchalk {
 /// The one sentence beside them, naming the worst check. Empty where the title says all.
 [[nodiscard]] std::string verdictReason(const Worksheet& sheet);
 
-/// What weight is worked with, where it is estimated or was not taken today: "By an estimated weight of 3
-/// months ago." It stands with every verdict; empty where no weight is used or nothing is odd about it.
+/// What weight is worked with, where it is estimated or was not taken today: "By a weight
+/// estimated 3 months ago." It stands with every verdict; empty where no weight is used or nothing is odd.
 [[nodiscard]] std::string weightUsed(const Worksheet& sheet);
 
 /// What stands below the title: the reason, and by what weight.

@@ -94,7 +94,7 @@ std::string weightReason(const Step& step) {
   return say(PhraseId::reason_both, {{"first", pounds}, {"second", rounded}});
 }
 
-/// "for each m², 120 mg", when the first factor is a dose per size.
+/// "120 mg per m²", when the first factor is a dose per size.
 std::string perSizeReason(const Step& step) {
   const Chain& chain = std::get<Solved>(step.body).chain;
   const Factor& first = chain.factors.front();

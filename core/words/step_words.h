@@ -7,7 +7,7 @@
 
 namespace wardchalk {
 
-/// The question a step answers: "How much is that from this bottle?"
+/// The question a step answers: "How many mL do you give?"
 [[nodiscard]] std::string question(const Step& step, const Worksheet& sheet);
 
 /// "looking for mg/dose"; empty for a comparison or a measurement.
@@ -51,7 +51,7 @@ namespace wardchalk {
 /// Where a number comes from, in a word or two: "reference", "step 2".
 [[nodiscard]] std::string tag(const Origin& origin, const Worksheet& sheet);
 
-/// The whole step read aloud: "What is safe in one dose? 120 milligrams per square metre …".
+/// The whole step read aloud: "What is the safe dose? 120 milligrams per square metre …".
 [[nodiscard]] std::string sentence(const Step& step, const Worksheet& sheet);
 
 }  // namespace wardchalk

@@ -8,7 +8,7 @@ namespace wardchalk::ui {
 
 // Small words that several pages of practice need.
 
-/// The question of a line with the unit that it asks for: "How big is the child?  (in m²)".
+/// The question of a line with the unit that it asks for: "What is the body surface area (BSA)?  (in m²)".
 [[nodiscard]] QString questionWithUnit(const Ask& ask, const Problem& problem);
 
 /// The text as it begins a line.

@@ -72,8 +72,8 @@ RulesEditor::~RulesEditor() { disconnect(qApp, nullptr, this, nullptr); }
 void RulesEditor::build() {
   auto* column = new QVBoxLayout(this);
   auto* about = new PlainLabel(
-      tr("Where honest sources differ, the ward decides. Each example is worked out by the rules as they "
-         "stand here; they come into force only when they are saved or used."),
+      tr("Where references disagree, the ward decides. Each example is worked out by the rules as they "
+         "are here; they apply only once they are saved or used."),
       this);
   about->setWordWrap(true);
   column->addWidget(about);

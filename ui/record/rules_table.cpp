@@ -25,7 +25,7 @@ constexpr std::array formulas = {
     ChoiceWord{"du-bois", CHOICE("Du Bois")}, ChoiceWord{"gehan-george", CHOICE("Gehan and George")}};
 constexpr std::array surfaces = {
     ChoiceWord{"2", CHOICE("to 2 decimals")}, ChoiceWord{"3", CHOICE("to 3 decimals")},
-    ChoiceWord{"4", CHOICE("to 4 decimals")}, ChoiceWord{"none", CHOICE("with all their digits")}};
+    ChoiceWord{"4", CHOICE("to 4 decimals")}, ChoiceWord{"none", CHOICE("not at all: all its digits")}};
 constexpr std::array ways = {ChoiceWord{"marks", CHOICE("to the marks of the syringe")},
                              ChoiceWord{"decimals", CHOICE("to decimals, whatever the marks")}};
 constexpr std::array decimals = {ChoiceWord{"0", CHOICE("whole mL")}, ChoiceWord{"1", CHOICE("1 decimal")},
@@ -35,11 +35,11 @@ constexpr std::array decimals = {ChoiceWord{"0", CHOICE("whole mL")}, ChoiceWord
 constexpr std::array silentReferences = {ChoiceWord{"ask", CHOICE("asked about")},
                                          ChoiceWord{"note", CHOICE("noted; for a class, not for a bedside")}};
 constexpr std::array silentOrders = {
-    ChoiceWord{"needed", CHOICE("not judged before it is entered")},
-    ChoiceWord{"one-dose", CHOICE("judged for one dose; for a class, not for a bedside")}};
+    ChoiceWord{"needed", CHOICE("not checked before it is entered")},
+    ChoiceWord{"one-dose", CHOICE("checked for one dose; for a class, not for a bedside")}};
 
 constexpr std::array systems = {ChoiceWord{"none", CHOICE("asked about")},
-                                ChoiceWord{"metric", CHOICE("in cm, kg")},
+                                ChoiceWord{"metric", CHOICE("in cm or kg")},
                                 ChoiceWord{"household", CHOICE("in inches; a weight is asked about")}};
 
 using G = RuleGroup;
@@ -50,26 +50,26 @@ constexpr std::array table = {
     RuleSpec{"agreed_on", G::set, LABEL("Agreed on")},
     RuleSpec{"pounds", G::size, LABEL("Pounds become kilograms"), pounds},
     RuleSpec{"kilogram_decimals", G::size, LABEL("Kilograms are used"), kilograms},
-    RuleSpec{"bsa_formula", G::size, LABEL("Body surface by"), formulas},
-    RuleSpec{"bsa_decimals", G::size, LABEL("Body surfaces are used"), surfaces},
+    RuleSpec{"bsa_formula", G::size, LABEL("BSA by the formula of"), formulas},
+    RuleSpec{"bsa_decimals", G::size, LABEL("BSA is rounded"), surfaces},
     RuleSpec{"round_to", G::amount, LABEL("Amounts are rounded"), ways},
     RuleSpec{"volume_decimals_below_1_mL", G::amount, LABEL("Below 1 mL, at most"), decimals},
     RuleSpec{"volume_decimals_from_1_mL", G::amount, LABEL("From 1 mL, at most"), decimals},
     RuleSpec{"rate_decimals", G::amount, LABEL("Rates in mL/h, at most"), decimals},
-    RuleSpec{"smallest_volume", G::amount, LABEL("The least that is measured"), {}},
-    RuleSpec{"ask_below_percent", G::asking, LABEL("Ask when below this percentage of the usual dose"), {}},
+    RuleSpec{"smallest_volume", G::amount, LABEL("Smallest volume to measure"), {}},
+    RuleSpec{"ask_below_percent", G::asking, LABEL("Ask when below this percentage of the recommended dose"), {}},
     RuleSpec{"ask_rounding_percent",
              G::asking,
              LABEL("Ask when rounding changes the dose by more than, in percent"),
              {}},
     RuleSpec{"bsa_differs_percent",
              G::asking,
-             LABEL("Ask when a charted body surface is off by more than, in percent"),
+             LABEL("Ask when a charted BSA is off by more than, in percent"),
              {}},
     RuleSpec{"weight_older_than", G::asking, LABEL("Ask when the weight is older than (none: never)"), {}},
     RuleSpec{"grace_percent",
              G::asking,
-             LABEL("Ask, and not forbid, over a reference by no more than, in percent"),
+             LABEL("Ask, and not call it unsafe, up to this percentage over a reference"),
              {}},
     RuleSpec{"reference_schedule_missing", G::asking, LABEL("A reference that does not say how often is"),
              silentReferences},

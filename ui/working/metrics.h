@@ -11,7 +11,7 @@ namespace wardchalk::ui {
 /// What a piece of text is for; its size follows.
 enum class FontRole : std::uint8_t {
   disc,      ///< the step's number
-  question,  ///< "How big is the child?"
+  question,  ///< "What is the safe dose?"
   aside,     ///< what is looked for, the reason
   number,    ///< numbers and units of a chain
   result,    ///< what a chain comes to

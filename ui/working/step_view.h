@@ -24,7 +24,7 @@ struct Landmark {
 struct StepView {
   Step step;
   int number = 1;            ///< its place in the working, from 1
-  QString question;          ///< "How big is the child?"
+  QString question;          ///< "What is the safe dose?"
   QString lookingFor;        ///< "looking for mg/dose"; empty for comparisons and measurements
   QString reason;            ///< one line; may be empty
   QString sentence;          ///< the whole step read aloud
@@ -33,7 +33,7 @@ struct StepView {
   bool productExact = true;  ///< whether "=" may stand before it
   QString underRoot;         ///< the number under the root, when one is taken
   bool underRootExact = true;
-  QString conclusion;             ///< "84 mg in one dose", "0.70 m²", "true"; for a measuring its sentence
+  QString conclusion;             ///< "84 mg per dose", "0.70 m²", "true"; for a measuring its sentence
   QString rounding;               ///< "2 decimals"; empty when nothing was rounded
   QString left, relation, right;  ///< a comparison's two sides and what stands between: "80 mg", "≤", "84 mg"
   bool judges = true;  ///< false where nothing may be called safe: then "true" stands without its green

@@ -145,7 +145,7 @@ std::string unitText(const Units& wanted) {
   return text + perText(wanted.under, Spelling::printed);
 }
 
-/// Whether the question says already what the answer is in: "How many mL in an hour?"
+/// Whether the question says already what the answer is in: "How many mL per hour?"
 bool namesItsUnit(StepId id) {
   return id == StepId::height || id == StepId::weight || id == StepId::rate || id == StepId::drops;
 }

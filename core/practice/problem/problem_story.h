@@ -14,7 +14,7 @@ namespace wardchalk {
 /// words whatever the answer, and also where the key works out no such line, because nothing may be measured.
 [[nodiscard]] std::string askQuestion(StepId step, const Problem& problem);
 
-/// What is asked in a line: "What volume holds the ordered dose? (in mL)". The same words whatever the
+/// What is asked in a line: "How many mL do you give?". The same words whatever the
 /// answer.
 [[nodiscard]] std::string askText(const Ask& ask, const Problem& problem);
 
