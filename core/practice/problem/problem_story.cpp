@@ -83,9 +83,15 @@ class Story {
     if (reference.maxPerDose)
       add(PhraseId::story_maxPerDose, {"amount", printed(reference.maxPerDose->amount)});
     if (reference.maxConcentration)
-      add(PhraseId::story_maxConcentration, {"strength", printed(*reference.maxConcentration)});
+      add(PhraseId::story_maxConcentration, {"strength", concentration(*reference.maxConcentration)});
     if (reference.minInfusionTime)
       add(PhraseId::story_minTime, {"time", printed(*reference.minInfusionTime)});
+  }
+
+  /// "7.5 mg/mL", and "15 mg in 2 mL" where it is not stated in one.
+  static std::string concentration(const Strength& strength) {
+    if (strength.in.value != Number(1)) return printed(strength);
+    return printed(strength.amount).append("/").append(infoOf(strength.in.unit).one);
   }
 
   void add(PhraseId phrase, const Filling& filling) { text_.append(" ").append(say(phrase, {filling})); }
@@ -146,7 +152,8 @@ std::string unitText(const Units& wanted) {
 }
 
 /// Whether the question says already what the answer is in: "How many mL per hour?"
-bool namesItsUnit(StepId id) {
+bool namesItsUnit(StepId id, const Units& wanted) {
+  if (id == StepId::give) return wanted.over == std::vector{Unit::mL};
   return id == StepId::height || id == StepId::weight || id == StepId::rate || id == StepId::drops;
 }
 
@@ -193,7 +200,7 @@ std::string askQuestion(StepId id, const Problem& problem) {
 
 std::string askText(const Ask& ask, const Problem& problem) {
   if (ask.isVerdict()) return say(PhraseId::ask_verdict);
-  if (namesItsUnit(*ask.step)) return askQuestion(*ask.step, problem);
+  if (namesItsUnit(*ask.step, ask.wanted)) return askQuestion(*ask.step, problem);
   return say(PhraseId::ask_inUnit,
              {{"question", askQuestion(*ask.step, problem)}, {"unit", unitText(ask.wanted)}});
 }
