@@ -29,6 +29,7 @@ std::vector<SheetBlock> blocksOf(const SheetContent& content, const Metrics& met
   blocks.push_back(detail::amountBlock(content, metrics));
   append(blocks, detail::findingBlocks(content, metrics));
   append(blocks, detail::workingBlocks(content, metrics));
+  blocks.back().staysWithNext = true;  // the places to sign are never alone on a page
   blocks.push_back(detail::endBlock(content, metrics));
   return blocks;
 }

@@ -104,6 +104,8 @@ class SheetLayoutTest : public QObject {
   void theAmountWaitsUntilEveryQuestionIsAsked();
   void whatMayNotBePreparedIsWhiteOnBlack();
   void theSecondCheckIsNotDoneUntilSigned();
+  void whoeverSignsSeesWhatIsSigned_data() { addAll(); }
+  void whoeverSignsSeesWhatIsSigned();
 
  private:
   void addAll();
@@ -155,7 +157,8 @@ void SheetLayoutTest::setsNoTextOverAnother() {
 void SheetLayoutTest::keepsANumberWithItsUnit() {
   FETCH_SHEET();
   static const QRegularExpression bare(QStringLiteral("[0-9]$"));
-  static const QRegularExpression unit(QStringLiteral("^ ?(mg|mL|g|kg|mcg|m²|h|doses?|tablets?|%)\\b"));
+  static const QRegularExpression unit(
+      QStringLiteral("^ ?(mg|mL|g|kg|mcg|m²|h|hours?|doses?|tablets?|%)\\b"));
   for (const SheetPage& page : sheet.pages)
     for (std::size_t i = 1; i < page.drawing.runs.size(); ++i) {
       const Run& before = page.drawing.runs[i - 1];
@@ -288,6 +291,22 @@ void SheetLayoutTest::theSecondCheckIsNotDoneUntilSigned() {
   for (const GoldenCase& each : goldenCases()) {
     const SheetLayout sheet = layOutSheet(contentOf(each), paperFormat(PaperSize::a4));
     QVERIFY(textOf(sheet.pages.back()).contains(QStringLiteral("NOTdoneuntilsignedhere")));
+  }
+}
+
+/// On the page with the places to sign: the order, the verdict, the amount, the end of the working and which
+/// page of how many it is.
+void SheetLayoutTest::whoeverSignsSeesWhatIsSigned() {
+  FETCH_SHEET();
+  const auto pages = static_cast<int>(sheet.pages.size());
+  for (int page = 1; page <= pages; ++page) {
+    const QString text = textOf(sheet.pages[static_cast<std::size_t>(page - 1)]);
+    QVERIFY(text.contains(unspaced(content.pageOfAll.arg(page).arg(pages))));
+    if (!text.contains(unspaced(content.signHere))) continue;
+    QCOMPARE(text.count(unspaced(content.signHere)), 2);
+    for (const QString& part : {content.order, content.flag, content.measure, content.dose})
+      QVERIFY2(text.contains(unspaced(part)), qPrintable(part));
+    if (!content.steps.empty()) QVERIFY(text.contains(unspaced(content.steps.back().question)));
   }
 }
 

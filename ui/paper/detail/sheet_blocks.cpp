@@ -290,6 +290,7 @@ SheetBlock runningHead(const SheetContent& content, const Metrics& metrics) {
   const double left = side + metrics.px(8);
   QString text =
       content.title + QStringLiteral(": ") + content.order + QStringLiteral(". ") + content.flag + u'.';
+  if (!content.measure.isEmpty()) text += u' ' + content.measure + u' ' + content.dose + u'.';
   Box said = flowed({{text, typeOf(FontRole::finding, true, metrics)},
                      {content.doNotPrepare, typeOf(FontRole::finding, true, metrics)},
                      {content.workedOut, typeOf(FontRole::aside, false, metrics)}},

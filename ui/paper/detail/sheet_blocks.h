@@ -21,7 +21,8 @@ namespace wardchalk::ui::detail {
 /// Checks made and not made and the house rules; beside them two places to sign.
 [[nodiscard]] SheetBlock endBlock(const SheetContent& content, const Metrics& metrics);
 
-/// Stands on every page but the first: whose sheet this is, and its verdict.
+/// Stands on every page but the first: whose sheet this is, its verdict and what to measure, so that whoever
+/// signs on that page sees there what is signed.
 [[nodiscard]] SheetBlock runningHead(const SheetContent& content, const Metrics& metrics);
 /// Stands at the bottom of every page: the cautions, the program, the page.
 [[nodiscard]] SheetBlock footBlock(const SheetContent& content, const Metrics& metrics, int page, int pages);
