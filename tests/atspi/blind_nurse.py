@@ -24,21 +24,21 @@ KEYS = ["103 cm", "17.2 kg", "", "Plover", "oral", "80 mg", "every 12 h", "", "1
 # What each field then says of itself, by the label beside it.
 READ_BACK = [("Height", "103 centimetres"), ("Weight", "17.2 kilograms"), ("How often", "2 doses in 24 h, one every 12 h")]
 
-SAFE = "SAFE by this reference. Ordered 80 mg is not more than the safe 84 mg in one dose. Measure 3.2 mL (80 mg) for one dose."
+SAFE = "SAFE by this reference. 80 mg ordered; safe up to 84 mg per dose. Measure 3.2 mL (80 mg) for one dose."
 
 STEPS = [
-    "Step 1. How big is the child?",
-    "Step 2. What is safe in one dose?",
-    "Step 3. What is safe in 24 h?",
+    "Step 1. What is the body surface area (BSA)?",
+    "Step 2. What is the safe dose?",
+    "Step 3. What is the safe daily dose?",
     "Step 4. How much is ordered in 24 h?",
-    "Step 5. Is one dose within what is safe? 80 milligrams is not more than 84 milligrams: true.",
-    "Step 6. Is the total in 24 h within what is safe? 160 milligrams is not more than 168 milligrams: true.",
-    "Step 9. How much is that from this bottle?",
+    "Step 5. Is the ordered dose within the safe dose? 80 milligrams is not more than 84 milligrams: true.",
+    "Step 6. Is the total in 24 h within the safe daily dose? 160 milligrams is not more than 168 milligrams: true.",
+    "Step 9. How many mL do you give?",
 ]
 
 # What the board says from its first question on.
 BOARD = [
-    "Step 1 of 11. How big is the child? looking for square metres",
+    "Step 1 of 11. What is the body surface area (BSA)? looking for square metres",
     "the square root of 103 centimetres times 17.2 kilograms",
     "centimetres above cancel centimetres below",
     "kilograms above cancel kilograms below",
@@ -100,8 +100,7 @@ def ask_first(client, heard):
     assert client.reads("Measure") is None, "an amount before it is said how it was settled"
     client.press(RETURN)
     said = heard.one("ASK BEFORE GIVING", since + 1)
-    assert said.endswith("Settled as chosen. Give the amount only if the answers allow it; any change opens the questions "
-                         "again. Measure 2.2 mL (55 mg) for one dose."), said
+    assert said.endswith("Settled. Give the amount only if the answers allow it; any change opens the questions again. Measure 2.2 mL (55 mg) for one dose."), said
     box = client.focus_is(name, "combo box")  # the name stays, the value is another
     assert text_of(box) not in ("", "settled how?"), text_of(box)
 
@@ -110,7 +109,7 @@ def refused(client, heard):
     """A figure that cannot be read is told with what to write, and mended by the keys that were told."""
     since = heard.begin()
     client.write("Dose ordered", ".5 mg")
-    said = heard.one("NO VERDICT: dose ordered cannot be read yet.", since)
+    said = heard.one("NO VERDICT: “dose ordered” cannot be read yet.", since)
     assert said.endswith("F5 goes there; Alt+Enter then writes 0.5 mg."), said
     assert client.reads("Measure") is None and client.reads("SAFE") is None
     client.press(function_key(5))

@@ -363,7 +363,7 @@ TEST(Hazards, H09_doseAndTotalStandForEveryNumberOfDoses) {
 
 TEST(Hazards, H12_theEntryIsReadBackAsASentence) {
   const Case inputs = caseOf(changed("order.dose=160 mg/kg"));
-  EXPECT_EQ(readBack("order.dose", inputs, exactRules()), "160 mg for each kg, each dose");
+  EXPECT_EQ(readBack("order.dose", inputs, exactRules()), "160 mg per kg per dose");
 }
 
 // An entry without its unit, size or time is refused; the unit is never filled in.
@@ -432,7 +432,7 @@ TEST(Hazards, H27_theBackCheckDeliversTheDose) {
   const Worksheet sheet = worked(infused);
   ASSERT_TRUE(sheet.rate && sheet.rate->delivered);
   EXPECT_EQ(sheet.rate->delivered->amount.value, sheet.give->doseGiven->value);
-  EXPECT_NE(amountWords(sheet).run.find("it delivers 80 mg in 30 min"), std::string::npos);
+  EXPECT_NE(amountWords(sheet).run.find("this gives 80 mg in 30 min"), std::string::npos);
 }
 
 // The volume that would be needed stands also where the infusion is too concentrated.

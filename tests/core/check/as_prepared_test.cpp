@@ -35,7 +35,7 @@ TEST_P(AsPrepared, SaysWhatToChange) {
   EXPECT_FALSE(sheet.give || sheet.rate);
   const std::string none = amountWords(sheet).none;
   if (!sheet.remedy) {
-    EXPECT_EQ(none.find("No amount as it is prepared"), std::string::npos) << none;
+    EXPECT_EQ(none.find("No amount as prepared"), std::string::npos) << none;
     return;
   }
   EXPECT_NE(verdictReason(sheet).find(GetParam().change), std::string::npos) << verdictReason(sheet);
@@ -70,16 +70,14 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"one volume alone", strong + "reference.min_concentration=5 mg/mL", "UNSAFE as prepared",
             "Make it up to at least 60 mL, at most 60 mL, then check again."},
         Row{"no volume keeps both", strong + "reference.min_concentration=6 mg/mL", "UNSAFE as prepared",
-            "It cannot be made up within both concentrations: at least 60 mL by one, at most 50 mL by the "
-            "other. Ask "
-            "the pharmacist."},
+            "No volume fits both concentrations: one needs at least 60 mL, the other at most 50 mL. Ask the "
+            "pharmacist."},
         Row{"no whole mL keeps both",
             order + "infusion.volume=50 mL; reference.max_concentration=5.96 mg/mL; "
                     "reference.min_concentration=5.9 mg/mL",
             "UNSAFE as prepared",
-            "It cannot be made up within both concentrations: at least 51 mL by one, at most 50 mL by the "
-            "other. Ask "
-            "the pharmacist."},
+            "No volume fits both concentrations: one needs at least 51 mL, the other at most 50 mL. Ask the "
+            "pharmacist."},
         Row{"other units", order + "infusion.volume=0.05 L; reference.max_concentration=5 g/L",
             "UNSAFE as prepared", "Make it up to at least 60 mL, then check again."},
         Row{"at the limit", order + "infusion.volume=60 mL; reference.max_concentration=5 mg/mL",
@@ -134,9 +132,9 @@ TEST(AsPreparedBeside, TheFirstQuestionFollows) {
   const Worksheet sheet = workOut(caseOf(strong + "reference.low=301 mg/dose; reference.high=400 mg/dose; "
                                                   "order.route=oral; stock.kind=solid"),
                                   exactRules());
-  EXPECT_TRUE(
-      verdictReason(sheet).ends_with("then check again. Too little by this reference: 300 mg in one dose "
-                                     "ordered; at least 301 mg in one dose is stated (99.7 %)."))
+  EXPECT_TRUE(verdictReason(sheet).ends_with(
+      "then check again. Too little by this reference: 300 mg per dose ordered; the reference says at least "
+      "301 mg per dose (this is 99.7 % of it)."))
       << verdictReason(sheet);
 }
 
@@ -173,7 +171,7 @@ TEST(LeastVolume, IsRoundedUpInStepFindingAndFile) {
       workOut(caseOf(order + "infusion.volume=50 mL; reference.max_concentration=5.99 mg/mL"), exactRules());
   const Step* step = sheet.step(StepId::volume);
   ASSERT_TRUE(step);
-  EXPECT_EQ(conclusion(*step), "51 mL in one dose");
+  EXPECT_EQ(conclusion(*step), "51 mL per dose");
   EXPECT_EQ(equalsSign(*step), "≈");
   EXPECT_EQ(reason(*step, sheet), "rounded up: less would be too concentrated");
   EXPECT_NE(sentence(*sheet.finding(FindingCode::tooConcentrated)).find("At least 51 mL is needed."),

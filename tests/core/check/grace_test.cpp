@@ -9,7 +9,7 @@
 #include "tests/core/test_names.h"
 #include "tests/support/case_text.h"
 
-// Over the reference within the house's grace (R16): asked about, where that is all that is wrong.
+// Over the reference within the house grace (R16): asked about, where that is all that is wrong.
 
 namespace wardchalk::test::grace_test {
 namespace {
@@ -101,9 +101,8 @@ INSTANTIATE_TEST_SUITE_P(
 TEST(GraceWords, NameEachTotalAndTheGrace) {
   const Worksheet sheet = workOut(caseOf(over5), rulesOf(five));
   EXPECT_EQ(verdictReason(sheet),
-            "Over the reference, within the house's grace of 5 %: 105 mg in one dose where 100 mg is safe "
-            "(over by 5 %); "
-            "210 mg in 24 h where 200 mg is safe (over by 5 %). Ask the prescriber.");
+            "Over the reference, within the house grace of 5 %: 105 mg per dose, safe up to 100 mg (over "
+            "by 5 %); 210 mg in 24 h, safe up to 200 mg (over by 5 %). Ask the prescriber.");
   EXPECT_FALSE(std::get<Comparison>(sheet.step(StepId::compareSingle)->body).holds);
 }
 

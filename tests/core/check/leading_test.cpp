@@ -85,7 +85,7 @@ INSTANTIATE_TEST_SUITE_P(
             "ask final-smaller-than-diluent below-usual", "Check the label."},
         Row{"a doubt that nothing uses leads nothing",
             HEAVY PLAIN "reference.high=100 mg/dose; order.dose=80 mg", "ask below-usual",
-            "80 mg in one dose ordered; 100 mg in one dose is expected (80 %)."}),
+            "80 mg per dose ordered; 100 mg per dose is recommended (this is 80 % of it)."}),
     NameOfRow());
 
 INSTANTIATE_TEST_SUITE_P(
@@ -106,14 +106,14 @@ INSTANTIATE_TEST_SUITE_P(
                         CHILD "child.weight=17.2 kg; child.bsa=0.6 m2; " PLAIN
                               "reference.high=120 mg/m2/dose; order.dose=80 mg",
                         "unsafe over-single over-daily bsa-differs",
-                        "check the charted body surface of 0.6 m², the weight and the height first."},
+                        "check the charted BSA of 0.6 m², the weight and the height first."},
                     Row{"over by a charted surface that belongs to no child",
                         "child.bsa=0.04 m2; child.size_confirmed=true; " PLAIN
                         "reference.high=120 mg/m2/dose; order.dose=80 mg",
                         "unsafe over-single over-daily size-implausible",
-                        "check the charted body surface of 0.04 m² first."},
+                        "check the charted BSA of 0.04 m² first."},
                     Row{"over whatever the size", HEAVY PLAIN "reference.high=70 mg/dose; order.dose=80 mg",
-                        "unsafe over-single over-daily", "80 mg ordered; the safe dose is 70 mg."}),
+                        "unsafe over-single over-daily", "80 mg ordered; safe up to 70 mg per dose."}),
     NameOfRow());
 
 #define RUN PLAIN "reference.high=100 mg/dose; infusion.volume=50 mL; reference.min_infusion_time=60 min; "
@@ -137,18 +137,17 @@ TEST(TooLittle, SaysByWhatWhileTheSizeIsInDoubt) {
     return finding ? sentence(*finding) : std::string();
   };
   EXPECT_EQ(told(HEAVY PER_KG "order.dose=80 mg", FindingCode::belowUsual),
-            "Too little by the size entered: 80 mg in one dose ordered; 189.5 mg in one dose is expected "
-            "(42.2 %).");
-  EXPECT_EQ(
-      told(HEAVY PER_KG "order.dose=80 mg; reference.low=4 mg/kg/dose", FindingCode::belowLow),
-      "Too little by the size entered: 80 mg in one dose ordered; at least 151.6 mg in one dose is stated "
-      "(52.8 %).");
-  EXPECT_EQ(
-      told(CHILD "child.weight=17.2 kg; " PER_KG "order.dose=40 mg", FindingCode::belowUsual),
-      "Too little by this reference: 40 mg in one dose ordered; 86 mg in one dose is expected (46.5 %).");
-  EXPECT_EQ(
-      told(HEAVY PLAIN "reference.high=100 mg/dose; order.dose=80 mg", FindingCode::belowUsual),
-      "Too little by this reference: 80 mg in one dose ordered; 100 mg in one dose is expected (80 %).");
+            "Too little by the size entered: 80 mg per dose ordered; 189.5 mg per dose is recommended (this "
+            "is 42.2 % of it).");
+  EXPECT_EQ(told(HEAVY PER_KG "order.dose=80 mg; reference.low=4 mg/kg/dose", FindingCode::belowLow),
+            "Too little by the size entered: 80 mg per dose ordered; the reference says at least 151.6 mg "
+            "per dose (this is 52.8 % of it).");
+  EXPECT_EQ(told(CHILD "child.weight=17.2 kg; " PER_KG "order.dose=40 mg", FindingCode::belowUsual),
+            "Too little by this reference: 40 mg per dose ordered; 86 mg per dose is recommended (this is "
+            "46.5 % of it).");
+  EXPECT_EQ(told(HEAVY PLAIN "reference.high=100 mg/dose; order.dose=80 mg", FindingCode::belowUsual),
+            "Too little by this reference: 80 mg per dose ordered; 100 mg per dose is recommended (this is "
+            "80 % of it).");
   EXPECT_EQ(told(HEAVY "order.dose=1 mg/kg/h; order.schedule=continuous; reference.low=2 mg/kg/h; "
                        "reference.high=4 mg/kg/h",
                  FindingCode::belowLow)

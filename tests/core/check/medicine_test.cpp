@@ -232,18 +232,17 @@ TEST(OtherMedicine, AnUnsafeOrderIsUnsafeWhileTheMedicineIsMissing) {
   const std::string over = "order.dose=90 mg; order.schedule=daily; reference.high=84 mg/dose";
   EXPECT_EQ(judged(named(over, {"", "", "Plover", "", ""})), "not-checked missing, unsafe over-single");
   const Worksheet sheet = named(safe, {"", "", "Plover", "", ""});
-  EXPECT_EQ(verdictTitle(sheet), "NO VERDICT: enter the ordered medicine");
+  EXPECT_EQ(verdictTitle(sheet), "NO VERDICT: enter the medicine ordered");
   EXPECT_FALSE(sheet.give);
   EXPECT_EQ(checksNotMade(sheet).find("NOT checked: medicine, "), 0U);
 }
 
 TEST(OtherMedicine, IsToldWithBothNames) {
   const Worksheet sheet = named(safe, {"", "Heron 1,000", "Plover", "Dotterel", ""});
-  EXPECT_EQ(verdictReason(sheet),
-            "The order says Heron 1,000; this reference is for Plover. The dose is not checked. Find the "
-            "reference for "
-            "Heron 1,000. If both labels name the same medicine, write the same name. Do not prepare on this "
-            "check.");
+  EXPECT_EQ(
+      verdictReason(sheet),
+      "The order says Heron 1,000; this reference is for Plover. The dose is not checked. Find the reference "
+      "for Heron 1,000. If both labels name the same medicine, write the same name. Do not prepare.");
   const Step& step = *sheet.step(StepId::compareMedicine);
   EXPECT_EQ(sentence(step, sheet), "Is it the same medicine? Heron 1,000 is the same as Plover: false.");
   std::string json;
@@ -258,7 +257,7 @@ TEST(OtherMedicine, AnotherNameThatHoldsIsSaid) {
   const Worksheet sheet = named(safe, {"", "DOTTEREL", "Plover", "Brand; Dotterel", ""});
   const Step& step = *sheet.step(StepId::compareMedicine);
   EXPECT_EQ(sentence(step, sheet), "Is it the same medicine? DOTTEREL is the same as Plover: true.");
-  EXPECT_EQ(reason(step, sheet), "the reference says that it is also called DOTTEREL");
+  EXPECT_EQ(reason(step, sheet), "the reference says it is also called DOTTEREL");
   const Worksheet own = named(safe, {"", "Plover", "Plover", "Dotterel", ""});
   EXPECT_EQ(reason(*own.step(StepId::compareMedicine), own), "");
 }

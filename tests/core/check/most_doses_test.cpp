@@ -268,12 +268,11 @@ TEST(MostDoses, WhatIsAskedOfAnOpenOrderIsToldWithItsNumber) {
   EXPECT_EQ(finding.field, "order.max_doses_per_day");
   EXPECT_EQ(finding.check, CheckId::maxDoses);
   EXPECT_EQ(*finding.argument<Number>("c"), Number(3));
-  EXPECT_EQ(
-      sentence(finding),
-      "As needed, and the order does not say how many in 24 h: at most 3 fit. Ask the prescriber, then enter "
-      "the most doses in 24 h.");
+  EXPECT_EQ(sentence(finding),
+            "As needed, and the order does not say how many doses in 24 h: at most 3 fit. Ask the "
+            "prescriber, then enter the most doses in 24 h.");
   EXPECT_EQ(reason(*sheet.step(StepId::compareMaxDoses), sheet),
-            "as needed: 319 mg in 24 h is enough for 3 doses of 80 mg");
+            "as needed: 3 doses of 80 mg fit into 319 mg in 24 h");
   std::string json;
   writeWorksheet(json, sheet, WorksheetExtent::whole);
   EXPECT_NE(json.find(R"("arguments":{"c":"3"})"), std::string::npos);
@@ -295,7 +294,7 @@ TEST(MostDoses, AnOpenOrderIsSettledByTheEntryAlone) {
     EXPECT_FALSE(seen->give) << answerIds[way];
     EXPECT_EQ(amountWords(seen).measure, "") << answerIds[way];
     EXPECT_EQ(amountWords(seen).none,
-              "No amount yet: ask how many doses in 24 h are meant at most, then enter that number.");
+              "No amount yet: ask how many doses may be given in 24 h, then enter that number.");
   }
   const Worksheet entered = most(open + "; order.max_doses_per_day=3");
   EXPECT_TRUE(questionsOf(entered).empty());
@@ -314,11 +313,11 @@ TEST(DayOrDose, IsAskedWithoutTheChildsSize) {
 TEST(MostDoses, TooManyAreToldWithBothNumbers) {
   const Worksheet scheduled = most(both + "reference.max_doses_per_day=3");
   EXPECT_EQ(sentence(*scheduled.finding(FindingCode::overMaxDoses)),
-            "Too many: 4 doses in 24 h ordered; the reference allows no more than 3 doses.");
+            "Too many: 4 doses in 24 h ordered; the reference allows up to 3 doses.");
   EXPECT_EQ(scheduled.finding(FindingCode::overMaxDoses)->field, "order.schedule");
   const Worksheet capped = most(both + "reference.max_doses_per_day=1; order.max_doses_per_day=2");
   EXPECT_EQ(sentence(*capped.finding(FindingCode::overMaxDoses)),
-            "Too many: 2 doses in 24 h ordered; the reference allows no more than 1 dose.");
+            "Too many: 2 doses in 24 h ordered; the reference allows up to 1 dose.");
   EXPECT_EQ(capped.finding(FindingCode::overMaxDoses)->field, "order.max_doses_per_day");
 }
 
@@ -358,20 +357,20 @@ struct UseRow {
 TEST(MostDoses, StandWithTheAmount) {
   const std::string measured = both + "order.route=oral; stock.kind=liquid; stock.strength=10 mg/mL; ";
   for (const UseRow& row : {
-           UseRow{"neither", "", "oral, every 6 h"},
-           UseRow{"as needed alone", needed, "oral, every 6 h, as needed"},
+           UseRow{"neither", "", "by mouth every 6 hours"},
+           UseRow{"as needed alone", needed, "by mouth every 6 hours, as needed"},
            UseRow{"of the reference", "reference.max_doses_per_day=4",
-                  "oral, every 6 h, no more than 4 doses in 24 h"},
+                  "by mouth every 6 hours, no more than 4 doses in 24 h"},
            UseRow{"of the order", "order.max_doses_per_day=2",
-                  "oral, every 6 h, no more than 2 doses in 24 h"},
+                  "by mouth every 6 hours, no more than 2 doses in 24 h"},
            UseRow{"the lower, of the order",
                   needed + "order.max_doses_per_day=2; reference.max_doses_per_day=4",
-                  "oral, every 6 h, as needed, no more than 2 doses in 24 h"},
+                  "by mouth every 6 hours, as needed, no more than 2 doses in 24 h"},
            UseRow{"the lower, of the reference",
                   needed + "order.max_doses_per_day=4; reference.max_doses_per_day=4",
-                  "oral, every 6 h, as needed, no more than 4 doses in 24 h"},
+                  "by mouth every 6 hours, as needed, no more than 4 doses in 24 h"},
            UseRow{"one", needed + "order.max_doses_per_day=1; reference.max_doses_per_day=4",
-                  "oral, every 6 h, as needed, no more than 1 dose in 24 h"},
+                  "by mouth every 6 hours, as needed, no more than 1 dose in 24 h"},
        }) {
     const Worksheet sheet = most(measured + row.inputs);
     ASSERT_TRUE(sheet.give && sheet.give->measured) << row.name;

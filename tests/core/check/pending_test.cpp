@@ -22,7 +22,7 @@ TEST(FinishTyping, pointsAtItsFieldWhenTheNameThatWasHandedInIsGone) {
 TEST(FinishTyping, namesTheFieldThatCannotBeRead) {
   EXPECT_EQ(verdictTitle(workOut(Case{}, exactRules(), Withheld(path::dose))), "NO VERDICT: finish typing");
   EXPECT_EQ(verdictTitle(workOut(Case{}, exactRules(), Withheld(path::dose, true))),
-            "NO VERDICT: dose ordered cannot be read yet");
+            "NO VERDICT: “dose ordered” cannot be read yet");
   for (const CaseEntry& entry : caseEntries()) EXPECT_NE(fieldName(entry.path), "") << entry.path;
   EXPECT_EQ(fieldName("order.colour"), "");
 }

@@ -43,9 +43,8 @@ INSTANTIATE_TEST_SUITE_P(
     Pounds, PoundsDecide,
     testing::Values(
         Row{"one dose", perKg + "order.dose=50 mg", "",
-            "single: Pounds decide here: 50 mg against ≈ 49.9 mg by exact pounds, 50 mg by 2.2 lb in 1 kg. "
-            "The verdict "
-            "stays."},
+            "single: Pounds decide: 50 mg ordered, safe up to ≈ 49.9 mg by exact pounds and 50 mg by 2.2 lb "
+            "per kg. The verdict stays."},
         Row{"over by both", perKg + "order.dose=50.1 mg", "", ""},
         Row{"within by both", perKg + "order.dose=49.8 mg", "", ""},
         Row{"taught pounds", perKg + "order.dose=50 mg", "pounds=trade", ""},
@@ -55,23 +54,20 @@ INSTANTIATE_TEST_SUITE_P(
             "child.weight=22 lb; order.dose=50 mg; order.schedule=every 6 h; reference.high=20 mg/kg/day; "
             "reference.schedule=every 8 h",
             "",
-            "daily: Pounds decide here: 200 mg against ≈ 199.6 mg by exact pounds, 200 mg by 2.2 lb in 1 kg. "
-            "The verdict "
-            "stays."},
+            "daily: Pounds decide: 200 mg ordered, safe up to ≈ 199.6 mg by exact pounds and 200 mg by 2.2 "
+            "lb per kg. The verdict stays."},
         Row{"a maximum in one dose",
             often + "child.weight=22 lb; order.dose=50 mg; reference.high=60 mg/dose; "
                     "reference.max_per_dose=5 mg/kg",
             "",
-            "max-single: Pounds decide here: 50 mg against ≈ 49.9 mg by exact pounds, 50 mg by 2.2 lb in 1 "
-            "kg. The verdict "
-            "stays."},
+            "max-single: Pounds decide: 50 mg ordered, safe up to ≈ 49.9 mg by exact pounds and 50 mg by 2.2 "
+            "lb per kg. The verdict stays."},
         Row{"a maximum in 24 h",
             often + "child.weight=22 lb; order.dose=50 mg; reference.high=60 mg/dose; "
                     "reference.max_per_day=10 mg/kg",
             "",
-            "max-daily: Pounds decide here: 100 mg against ≈ 99.79 mg by exact pounds, 100 mg by 2.2 lb in 1 "
-            "kg. The "
-            "verdict stays."},
+            "max-daily: Pounds decide: 100 mg ordered, safe up to ≈ 99.79 mg by exact pounds and 100 mg by "
+            "2.2 lb per kg. The verdict stays."},
         Row{"an order per kg moves alike", perKg + "order.dose=5.01 mg/kg", "", ""},
         Row{"a surface in inches and pounds has its own constant",
             often +
@@ -80,9 +76,8 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"a surface of cm and pounds",
             often + "child.weight=22 lb; child.height=90 cm; order.dose=50 mg; reference.high=100 mg/m2/dose",
             "bsa_decimals=none",
-            "single: Pounds decide here: 50 mg against ≈ 49.95 mg by exact pounds, 50 mg by 2.2 lb in 1 kg. "
-            "The verdict "
-            "stays."},
+            "single: Pounds decide: 50 mg ordered, safe up to ≈ 49.95 mg by exact pounds and 50 mg by 2.2 lb "
+            "per kg. The verdict stays."},
         Row{"flat", often + "child.weight=22 lb; order.dose=50 mg; reference.high=49 mg/dose", "", ""}),
     NameOfRow());
 

@@ -179,9 +179,9 @@ TEST(SizeSentences, holdWhatWasTypedAndTheQuestions) {
   EXPECT_EQ(wordsFor("child.weight=90 kg; child.height=210.5 cm"),
             "A height of 210.5 cm is unlikely for a child. Measure again, or check the unit.");
   EXPECT_EQ(wordsFor("child.sex=male; child.age=200 month; child.weight=173 kg; child.height=62 cm"),
-            "A height of 62 cm is hardly possible at this age. Check figure and unit against the chart, or "
-            "confirm the size. Was it pounds and inches, taken for kilograms and centimetres? "
-            "Were weight and height swapped?");
+            "A height of 62 cm is hardly possible at this age. Check the figure and its unit against the "
+            "chart, or confirm the size. Was it pounds and inches, taken for kilograms and centimetres? Were "
+            "weight and height swapped?");
 }
 
 TEST(SizeSentences, everySlipHasOne) {

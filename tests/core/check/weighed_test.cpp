@@ -39,9 +39,8 @@ const std::string flat =
     "reference.schedule=every 12 h; ";
 constexpr const char* quarter = "weight_older_than=3 month";
 constexpr const char* unknown =
-    "When the weight of 17.2 kg was taken is not stated; it may not be older than 3 months. Weigh the child "
-    "again, or "
-    "enter when it was taken.";
+    "It is not stated when the weight of 17.2 kg was taken; the house limit is 3 months. Weigh the child "
+    "again, or enter when it was taken.";
 
 // 3 months are 91.3125 days.
 INSTANTIATE_TEST_SUITE_P(
@@ -52,12 +51,14 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"as old as may be", perKg + "child.weighed=3 month", quarter, ""},
         Row{"as old in days", perKg + "child.weighed=91 day", quarter, ""},
         Row{"a day older", perKg + "child.weighed=92 day", quarter,
-            "The weight of 17.2 kg is from 92 days ago, older than 3 months. Weigh the child again."},
+            "The weight of 17.2 kg was taken 92 days ago; the house limit is 3 months. Weigh the child "
+            "again."},
         Row{"much older", perKg + "child.weighed=1 year 2 month", quarter,
-            "The weight of 17.2 kg is from 1 year 2 months ago, older than 3 months. Weigh the child again."},
+            "The weight of 17.2 kg was taken 1 year 2 months ago; the house limit is 3 months. Weigh the "
+            "child again."},
         Row{"not stated", perKg, quarter, unknown},
         Row{"none but today", perKg + "child.weighed=1 day", "weight_older_than=0 day",
-            "The weight of 17.2 kg is from 1 day ago, older than 0 days. Weigh the child again."},
+            "The weight of 17.2 kg was taken 1 day ago; the house limit is 0 days. Weigh the child again."},
         Row{"nothing uses it", flat, quarter, ""},
         Row{"a maximum uses it", flat + "reference.max_per_day=100 mg/kg", quarter, unknown},
         Row{"a band uses it", flat + "reference.weight_from=10 kg", quarter, unknown},
@@ -103,11 +104,11 @@ INSTANTIATE_TEST_SUITE_P(
         SaidRow{"estimated", perKg + "child.weight_method=estimated", "By an estimated weight."},
         SaidRow{"estimated today", perKg + "child.weight_method=estimated; child.weighed=today",
                 "By an estimated weight."},
-        SaidRow{"some time ago", perKg + "child.weighed=3 month", "By a weight of 3 months ago."},
+        SaidRow{"some time ago", perKg + "child.weighed=3 month", "By a weight taken 3 months ago."},
         SaidRow{"charted some time ago", perKg + "child.weight_method=charted; child.weighed=6 week",
-                "By a weight of 6 weeks ago."},
+                "By a weight taken 6 weeks ago."},
         SaidRow{"estimated some time ago", perKg + "child.weight_method=estimated; child.weighed=1 week",
-                "By an estimated weight of 1 week ago."},
+                "By a weight estimated 1 week ago."},
         SaidRow{"nothing uses it", flat + "child.weight_method=estimated; child.weighed=3 month", ""},
         SaidRow{"beside an unsafe order",
                 perKg + "reference.max_per_dose=70 mg; child.weight_method=estimated",

@@ -42,7 +42,7 @@ TEST(ListReview, twoEntriesForOneChildAreNamedOnce) {
   const Lines lines = listReview(only("Grèbe", Route::oral), today);
   ASSERT_EQ(lines.size(), 1U);
   EXPECT_NE(
-      lines[0].find("two entries hold at once (at least 1 year, up to 8 years; at least 6 years, below 18 "
+      lines[0].find("two entries apply at once (1 year and over, up to 8 years; 6 years and over, under 18 "
                     "years)."),
       std::string::npos)
       << lines[0];

@@ -76,18 +76,18 @@ TEST(BandFor, takesTheOneBandThatCoversTheAge) {
 
 TEST(BandFor, saysWhichBandAndWhy) {
   EXPECT_EQ(said("plover oral", childWith({{path::age, "4 year"}})),
-            "Plover, oral: the entry for at least 2 years, below 12 years covers this child (4 years).");
+            "Plover, oral: the entry for 2 years and over, under 12 years covers this child (4 years).");
   EXPECT_EQ(said("plover oral", childWith({{path::age, "3 week"}})),
             "No entry covers this child (3 weeks). Nothing is filled in. Look in the full reference or ask "
             "the pharmacist.");
   EXPECT_EQ(said("plover oral", Child{}),
             "Which entry covers this child cannot be told yet: enter the age. Nothing is filled in.");
   EXPECT_EQ(said("grebe", childWith({{path::age, "7 year"}})),
-            "2 entries cover this child: at least 1 year, up to 8 years; at least 6 years, below 18 years. "
+            "2 entries cover this child: 1 year and over, up to 8 years; 6 years and over, under 18 years. "
             "Nothing is "
-            "filled in, because the list does not say which one holds. Tell whoever keeps the list.");
+            "filled in, because the list does not say which one applies. Tell whoever keeps the list.");
   EXPECT_EQ(said("linnet", Child{}),
-            "Linnet, intravenous: this is the only entry, and it is meant for every age and size.");
+            "Linnet, intravenous: this is the only entry, and it is for every age and size.");
 }
 
 TEST(BandFor, judgesWeightAndSurfaceByTheHouseRules) {
@@ -265,8 +265,8 @@ TEST(LimitWords, sayEveryMaximumAndEveryLimitOfAnInfusion) {
        {std::pair{path::maxPerDose, "200 mg"}, std::pair{path::maxPerDay, "400 mg/day"},
         std::pair{path::maxConcentration, "5 mg/1 mL"}, std::pair{path::minInfusionTime, "30 min"}})
     EXPECT_TRUE(setEntry(inputs, path, text)) << path;
-  EXPECT_EQ(maximumWords(inputs.reference), "200 mg in each dose; 400 mg in 24 h");
-  EXPECT_EQ(infusionWords(inputs.reference), "Infusion: no more than 5 mg in 1 mL; over at least 30 min");
+  EXPECT_EQ(maximumWords(inputs.reference), "200 mg per dose; 400 mg per day");
+  EXPECT_EQ(infusionWords(inputs.reference), "Infusion: maximum 5 mg in 1 mL; shortest time 30 min");
   EXPECT_EQ(maximumWords(Reference{}), "");
   EXPECT_EQ(infusionWords(Reference{}), "");
 }

@@ -162,7 +162,7 @@ TEST(SecondCheck, showsAnotherSourceAndDoesNotCountIt) {
 
 TEST(SecondCheck, readsEntriesBack) {
   EXPECT_EQ(enteredText(path::age, "4 year"), "4 years");
-  EXPECT_EQ(enteredText(path::maxPerDay, "300 mg/day"), "300 mg in 24 h");
+  EXPECT_EQ(enteredText(path::maxPerDay, "300 mg/day"), "300 mg per day");
   EXPECT_EQ(enteredText(path::weight, "17,2 kg"), "17,2 kg");
   EXPECT_EQ(enteredText(path::weight, ""), "");
 }
@@ -183,10 +183,9 @@ TEST(Unsettled, isAskedAboutFirstAndHasNoAmount) {
   EXPECT_EQ(sheet.verdict, VerdictKind::ask);
   EXPECT_EQ(sheet.because(), "second-differs");
   EXPECT_FALSE(sheet.give || sheet.rate || sheet.step(StepId::give) || sheet.step(StepId::device));
-  EXPECT_EQ(
-      verdictReason(sheet),
-      "The second person's result differs: weight in kg 17.2 kg here, 12.7 kg in the second check. Do not "
-      "prepare until it is settled.");
+  EXPECT_EQ(verdictReason(sheet),
+            "The second check came out differently: weight in kg 17.2 kg here, 12.7 kg in the second check. "
+            "Do not prepare until it is settled.");
 }
 
 TEST(Unsettled, leavesAGraverVerdict) {
@@ -217,7 +216,7 @@ TEST(SecondCheck, H39_cannotFindWhatBothCopied) {
   EXPECT_TRUE(compared(wrong, wrong).agree());
   const std::string said = say(PhraseId::second_cannotFind);
   EXPECT_NE(said.find("wrong weight on the chart"), std::string::npos);
-  EXPECT_NE(said.find("chart of another child"), std::string::npos);
+  EXPECT_NE(said.find("another child's chart"), std::string::npos);
 }
 
 // An amount that waits for its questions is compared, and not told by a way round them.

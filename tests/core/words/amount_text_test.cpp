@@ -21,8 +21,8 @@ class AmountText : public testing::TestWithParam<Row> {};
 TEST_P(AmountText, isTheSameForTheEyeAndTheEar) {
   const Row& row = GetParam();
   const Units perDose{{row.unit}, {Unit::dose}};
-  EXPECT_EQ(amountText(row.value, -1, perDose), row.text + std::string(" in one dose"));
-  EXPECT_EQ(spokenAmount(row.value, -1, perDose), row.spoken + std::string(" in one dose"));
+  EXPECT_EQ(amountText(row.value, -1, perDose), row.text + std::string(" per dose"));
+  EXPECT_EQ(spokenAmount(row.value, -1, perDose), row.spoken + std::string(" per dose"));
 }
 
 // Parts of a tablet are fractions, since a lost point makes 25 of 2.5 (design of our own; common practice, no

@@ -20,12 +20,12 @@ TEST(CaseFacts, areEmptyForAnEmptyCase) { EXPECT_TRUE(factsOf({}).empty()); }
 
 TEST(CaseFacts, sayEveryPaperAsItWasEntered) {
   const std::vector<Fact> expected = {
-      {"child", "4 years 2 months, 103 cm, 17.2 kg, charted 0.7 m²"},
-      {"order", "Plover 80 mg in each dose, oral, every 12 h, as needed"},
-      {"reference", "100 mg to 120 mg for each m², each dose, every 12 h, oral"},
-      {"meant for", "at least 2 years, below 12 years, up to 40 kg"},
-      {"maximum", "200 mg in each dose, 400 mg in 24 h"},
-      {"in hand", "25 mg in 1 mL"}};
+      {"child", "4 years 2 months, 103 cm, 17.2 kg, charted BSA 0.7 m²"},
+      {"order", "Plover 80 mg by mouth every 12 hours, as needed"},
+      {"reference", "100 mg to 120 mg per m² per dose, by mouth every 12 hours"},
+      {"for", "2 years and over, under 12 years, up to 40 kg"},
+      {"maximum", "200 mg per dose, 400 mg per day"},
+      {"on hand", "25 mg in 1 mL"}};
   EXPECT_EQ(factsOf({{"child.age", "4 year 2 month"},
                      {"child.height", "103 cm"},
                      {"child.weight", "17.2 kg"},
@@ -51,8 +51,8 @@ TEST(CaseFacts, sayEveryPaperAsItWasEntered) {
 
 TEST(CaseFacts, sayWhatAPowderIsMixedOfAndHowItRuns) {
   const std::vector<Fact> expected = {
-      {"in hand", "vial of 200 mg, diluent 4.8 mL, displacement 0.2 mL, 5 mL after mixing"},
-      {"infusion", "50 mL over 30 min, 20 drops in 1 mL"}};
+      {"on hand", "vial of 200 mg, diluent 4.8 mL, displacement 0.2 mL, 5 mL after mixing"},
+      {"infusion", "50 mL over 30 min, 20 drops/mL"}};
   EXPECT_EQ(factsOf({{"stock.kind", "powder"},
                      {"stock.content", "200 mg"},
                      {"stock.diluent", "4.8 mL"},

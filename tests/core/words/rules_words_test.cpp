@@ -35,8 +35,8 @@ TEST(RulesWords, nameWhatTheWorkingUses) {
                                            {path::stockKind, "liquid"}},
                                           rules));
   for (const char* part :
-       {"Mosteller, rounded to 2 decimals", "1 kg is 2.2 lb", "Kilograms are rounded once, to ",
-        "Amounts go to 2 decimals below 1 mL and 1 from 1 mL; mL/h to ", "under 90 %", "over 5 %",
+       {"Mosteller, rounded to 2 decimals", "2.2 lb = 1 kg", "Kilograms are rounded once, to ",
+        "Amounts are rounded to 2 decimals below 1 mL and 1 from 1 mL; mL/h to ", "under 90 %", "over 5 %",
         "under 0.1 mL", "over 3 tablets", "Agreed by the school on 2026-09-01."})
     EXPECT_NE(text.find(part), std::string::npos) << part << " is not in\n" << text;
 }
@@ -66,7 +66,7 @@ TEST(RulesProvenance, isStatedOrSaidToBeWanting) {
   HouseRules rules = exactRules();
   EXPECT_EQ(rulesProvenance(rules), "As shipped with the program, not agreed by a ward.");
   rules.name = "ward 5";
-  EXPECT_EQ(rulesProvenance(rules), "By whom these rules were agreed is not stated.");
+  EXPECT_EQ(rulesProvenance(rules), "It is not stated who agreed these rules.");
   rules.agreedBy = "the pharmacy";
   EXPECT_EQ(rulesProvenance(rules), "Agreed by the pharmacy.");
 }

@@ -59,9 +59,8 @@ TEST(SpokenVerdict, tellsNoAmountThatWaitsForAnswers) {
 TEST(SpokenVerdict, saysWhatTheFlagAndTheAmountSay) {
   const std::string said = spokenVerdict(Shown(sheetOf(plover)));
   EXPECT_EQ(said,
-            "SAFE by this reference. Ordered 80 mg is not more than the safe 84 mg in one dose. Measure 3.2 "
-            "mL (80 mg) "
-            "for one dose.");
+            "SAFE by this reference. 80 mg ordered; safe up to 84 mg per dose. Measure 3.2 mL (80 mg) for "
+            "one dose.");
   const std::string whole = spokenWhole(Shown(sheetOf(plover)));
   for (const char* part : {"NOT checked: ", "Label must read: ", "no rounding needed."})
     EXPECT_NE(whole.find(part), std::string::npos) << whole;
@@ -103,7 +102,7 @@ class SpokenRefusal : public testing::TestWithParam<Row> {};
 TEST_P(SpokenRefusal, saysWhichEntryWhyAndWhatToDo) {
   const Row& row = GetParam();
   const std::string said = spokenRefusal(row.refusal, "order.dose", row.writes);
-  EXPECT_TRUE(said.starts_with("NO VERDICT: dose ordered cannot be read yet. ")) << said;
+  EXPECT_TRUE(said.starts_with("NO VERDICT: “dose ordered” cannot be read yet. ")) << said;
   EXPECT_NE(said.find(sentence(row.refusal)), std::string::npos) << said;
   EXPECT_TRUE(said.ends_with(row.end)) << said;
 }

@@ -149,7 +149,7 @@ void BoardStoryTest::keepsWhatWasFound() {
   QCOMPARE(found({0, 5, false}), QString());
   QCOMPARE(found({0, 6, false}), QStringLiteral("step 1: 0.70 m²"));
   QCOMPARE(found({1, 3, false}), QStringLiteral("step 1: 0.70 m²"));
-  QCOMPARE(found({1, 4, false}), QStringLiteral("step 1: 0.70 m²|step 2: 84 mg in one dose"));
+  QCOMPARE(found({1, 4, false}), QStringLiteral("step 1: 0.70 m²|step 2: 84 mg per dose"));
 }
 
 void BoardStoryTest::findsStepsByNumber() {
@@ -218,7 +218,7 @@ void BoardStoryTest::saysWhenUnitsDoNotShowIt() {
   const StepView turned = turnedView(view, {static_cast<int>(solved.chain.factors.size()) - 1});
   QCOMPARE(
       leftOverSentence(turned),
-      QStringLiteral("Left over: mL/dose, as wanted. Units alone do not show that a factor is upside down."));
+      QStringLiteral("Left over: mL/dose, as needed. Units alone do not show that a factor is upside down."));
 }
 
 WARDCHALK_QT_TEST(BoardStoryTest)

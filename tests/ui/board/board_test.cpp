@@ -129,7 +129,7 @@ class BoardTest : public QObject {
 void BoardTest::uncoversTheUsualCaseStageByStage() {
   Shown shown("usual");
   const QStringList expected{
-      QStringLiteral("Step 1 of 11. How big is the child? looking for square metres"),
+      QStringLiteral("Step 1 of 11. What is the body surface area (BSA)? looking for square metres"),
       QStringLiteral("the square root of 103 centimetres times 17.2 kilograms times 1 square metre squared "
                      "over 3,600 centimetre kilograms"),
       QStringLiteral("centimetres above cancel centimetres below"),
@@ -137,12 +137,12 @@ void BoardTest::uncoversTheUsualCaseStageByStage() {
       QStringLiteral("the square root of 0.4921 m⁴"),
       QStringLiteral("0.7015 m²"),
       QStringLiteral("rounded to 0.70 square metres"),
-      QStringLiteral("Step 2 of 11. What is safe in one dose? looking for milligrams per dose"),
+      QStringLiteral("Step 2 of 11. What is the safe dose? looking for milligrams per dose"),
       QStringLiteral("120 milligrams per square metre per dose, from: reference"),
       QStringLiteral("0.70 square metres, from: step 1"),
       QStringLiteral("square metres above cancel square metres below"),
-      QStringLiteral("84 milligrams in one dose"),
-      QStringLiteral("Step 3 of 11. What is safe in 24 h? looking for milligrams per day"),
+      QStringLiteral("84 milligrams per dose"),
+      QStringLiteral("Step 3 of 11. What is the safe daily dose? looking for milligrams per day"),
       QStringLiteral("84 milligrams per dose, from: step 2"),
       QStringLiteral("2 doses per day, from: reference: how often"),
       QStringLiteral("doses above cancel doses below"),
@@ -152,37 +152,37 @@ void BoardTest::uncoversTheUsualCaseStageByStage() {
       QStringLiteral("2 doses per day, from: order: how often"),
       QStringLiteral("doses above cancel doses below"),
       QStringLiteral("160 milligrams in 24 h"),
-      QStringLiteral("Step 5 of 11. Is one dose within what is safe?"),
+      QStringLiteral("Step 5 of 11. Is the ordered dose within the safe dose?"),
       QStringLiteral("80 milligrams and 84 milligrams"),
       QStringLiteral("80 milligrams is not more than 84 milligrams: true or false?"),
       QStringLiteral("80 milligrams is not more than 84 milligrams: true; 95.2 % of the limit"),
-      QStringLiteral("Step 6 of 11. Is the total in 24 h within what is safe?"),
+      QStringLiteral("Step 6 of 11. Is the total in 24 h within the safe daily dose?"),
       QStringLiteral("160 milligrams and 168 milligrams"),
       QStringLiteral("160 milligrams is not more than 168 milligrams: true or false?"),
       QStringLiteral("160 milligrams is not more than 168 milligrams: true; 95.2 % of the limit"),
       QStringLiteral("Step 7 of 11. Is it enough to work?"),
       QStringLiteral("80 milligrams and 75.6 milligrams"),
       QStringLiteral("80 milligrams is not less than 75.6 milligrams: true or false?"),
-      QStringLiteral(
-          "80 milligrams is not less than 75.6 milligrams: true; asked about below 90 % of the usual dose"),
-      QStringLiteral("Step 8 of 11. Is it given as often as the reference says?"),
+      QStringLiteral("80 milligrams is not less than 75.6 milligrams: true; asked about below 90 % of the "
+                     "recommended dose"),
+      QStringLiteral("Step 8 of 11. Is it given as often as recommended?"),
       QStringLiteral("every 12 h and every 12 h"),
       QStringLiteral("every 12 h agrees with every 12 h: true or false?"),
       QStringLiteral("every 12 h agrees with every 12 h: true"),
-      QStringLiteral("Step 9 of 11. How much is that from this bottle? looking for millilitres per dose"),
+      QStringLiteral("Step 9 of 11. How many mL do you give? looking for millilitres per dose"),
       QStringLiteral("80 milligrams per dose, from: order"),
       QStringLiteral("1 millilitre over 25 milligrams, from: label"),
       QStringLiteral("milligrams above cancel milligrams below"),
-      QStringLiteral("3.2 millilitres in one dose"),
-      QStringLiteral("Step 10 of 11. What can the syringe show?"),
+      QStringLiteral("3.2 millilitres per dose"),
+      QStringLiteral("Step 10 of 11. Which syringe? What do you draw up?"),
       QStringLiteral("The exact amount: 3.2 mL."),
       QStringLiteral("Where is 3.2 mL on this scale?"),
       QStringLiteral(
           "3.2 mL lies on a mark of the 5 mL syringe (0.2 mL apart); smallest syringe that holds it"),
       QStringLiteral("Step 11 of 11. What is the verdict?"),
-      QStringLiteral("SAFE by this reference. Ordered 80 mg is not more than the safe 84 mg in one dose. NOT "
-                     "checked: maximum, age and size bands, route. Measure 3.2 mL (80 mg) for one dose. "
-                     "oral, every 12 h. Label must read: Plover 25 mg in 1 mL")};
+      QStringLiteral("SAFE by this reference. 80 mg ordered; safe up to 84 mg per dose. NOT checked: "
+                     "maximum, age and size bands, route. Measure 3.2 mL (80 mg) for one dose. by mouth "
+                     "every 12 hours. Label must read: Plover 25 mg in 1 mL")};
   const QStringList said = saidToTheEnd(shown);
   for (qsizetype i = 0; i < qMin(said.size(), expected.size()); ++i) QCOMPARE(said[i], expected[i]);
   QCOMPARE(said.size(), expected.size());
@@ -356,7 +356,7 @@ void BoardTest::turnsAFactorOver() {
   shown.goTo(StepId::give);
   shown.press(Qt::Key_Space, 4);
   const QString before = shown.painted();
-  QVERIFY(before.contains(QStringLiteral("3.2 mL in one dose")));
+  QVERIFY(before.contains(QStringLiteral("3.2 mL per dose")));
   shown.press(Qt::Key_Tab, 2);
   QCOMPARE(shown.surface().chosen(), 1);
   QCOMPARE(shown.surface().spoken(), QStringLiteral("1 millilitre over 25 milligrams. T turns it over."));
@@ -435,7 +435,7 @@ void BoardTest::jumpsByTheList() {
   shown.press(Qt::Key_L);
   QVERIFY(list->isVisible());
   QCOMPARE(list->count(), static_cast<int>(shown.story().pages().size()));
-  QCOMPARE(list->item(1)->text(), QStringLiteral("2  What is safe in one dose?"));
+  QCOMPARE(list->item(1)->text(), QStringLiteral("2  What is the safe dose?"));
   for (int i = 0; i < list->count(); ++i)
     QVERIFY(!list->item(i)->text().contains(QStringLiteral("mL in one dose")));
   QTest::keyClick(list, Qt::Key_Down);
@@ -515,7 +515,8 @@ void BoardTest::tellsEachStageToAssistiveTechnology() {
   QAccessible::installUpdateHandler(before);
   const QAccessibleInterface* seen = QAccessible::queryAccessibleInterface(&shown.surface());
   QCOMPARE(seen->text(QAccessible::Name), shown.surface().spoken());
-  QVERIFY(seen->text(QAccessible::Description).contains(QStringLiteral("How big is the child?")));
+  QVERIFY(
+      seen->text(QAccessible::Description).contains(QStringLiteral("What is the body surface area (BSA)?")));
   if (!QAccessible::isActive())
     QSKIP("nothing listens here: run on xcb with an AT-SPI client for the events");
   QVERIFY(heard.contains(QAccessible::NameChanged));
@@ -528,8 +529,8 @@ void BoardTest::keepsTheCautionAndTheFacts() {
     for (const QString& text :
          {QStringLiteral("Checks only what was typed in."),
           QStringLiteral("4 years 2 months, 103 cm, 17.2 kg"),
-          QStringLiteral("Plover 80 mg in each dose, oral, every 12 h"),
-          QStringLiteral("120 mg for each m², each dose, every 12 h"), QStringLiteral("25 mg in 1 mL")})
+          QStringLiteral("Plover 80 mg by mouth every 12 hours"),
+          QStringLiteral("120 mg per m² per dose, every 12 hours"), QStringLiteral("25 mg in 1 mL")})
       QVERIFY2(shown.painted().contains(text), qPrintable(shown.painted()));
     shown.press(Qt::Key_Space);
   } while (shown.surface().place() != shown.story().last());

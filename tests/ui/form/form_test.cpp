@@ -470,7 +470,7 @@ void FormTest::readBackOfADose() {
   go(path::dose);
   type("160 mg/kg/dose");
   enter();
-  QCOMPARE(line(path::dose), QStringLiteral("160 mg for each kg, each dose"));
+  QCOMPARE(line(path::dose), QStringLiteral("160 mg per kg per dose"));
 }
 
 void FormTest::rarerFieldsUnfoldWithTheirGroup() {

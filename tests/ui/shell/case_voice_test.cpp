@@ -83,10 +83,8 @@ void CaseVoiceTest::passMinutes() {
 
 void CaseVoiceTest::theVerdictIsHeardOnceTheLineIsLeft() {
   nurse_->fill(test::usualCase());
-  QTRY_COMPARE(
-      listener_->last(),
-      QStringLiteral("SAFE by this reference. Ordered 80 mg is not more than the safe 84 mg in one dose. "
-                     "Measure 3.2 mL (80 mg) for one dose."));
+  QTRY_COMPARE(listener_->last(), QStringLiteral("SAFE by this reference. 80 mg ordered; safe up to 84 mg "
+                                                 "per dose. Measure 3.2 mL (80 mg) for one dose."));
 }
 
 /// What is missing is read on the flag; line by line it would drown what is typed.
@@ -147,8 +145,9 @@ void CaseVoiceTest::aVerdictThatIsLostIsHeard() {
 void CaseVoiceTest::aRefusalIsHeardWithWhatToWrite() {
   nurse_->fill(test::usualCase());
   rewrite(QStringLiteral("order.dose"), QStringLiteral(".5 mg"));
-  QTRY_VERIFY2(listener_->last().startsWith(QStringLiteral("NO VERDICT: dose ordered cannot be read yet. ")),
-               qPrintable(listener_->last()));
+  QTRY_VERIFY2(
+      listener_->last().startsWith(QStringLiteral("NO VERDICT: “dose ordered” cannot be read yet. ")),
+      qPrintable(listener_->last()));
   QVERIFY2(listener_->last().endsWith(QStringLiteral("F5 goes there; Alt+Enter then writes 0.5 mg.")),
            qPrintable(listener_->last()));
   nurse_->press(Qt::Key_F5);
@@ -232,7 +231,7 @@ void CaseVoiceTest::theKeySaysEverything() {
   QTRY_COMPARE(heard().size(), 4);
   nurse_->press(Qt::Key_F3);
   QTRY_COMPARE(heard().size(), 5);
-  QVERIFY(listener_->last().startsWith(QStringLiteral("NO VERDICT: dose ordered cannot be read yet. ")));
+  QVERIFY(listener_->last().startsWith(QStringLiteral("NO VERDICT: “dose ordered” cannot be read yet. ")));
 }
 
 void CaseVoiceTest::aSecondCheckIsHeard() {

@@ -84,7 +84,7 @@ void CopyDeskTest::copiesTheStepThatHasTheKeyboard() {
   QVERIFY(copied()->text().contains(QStringLiteral("\\text{3.2}")));
   nurse_->press(Qt::Key_F5);  // back in the form, the step stays chosen
   action("copy-step")->trigger();
-  QVERIFY(copied()->text().contains(QStringLiteral("How much is that from this bottle?")));
+  QVERIFY(copied()->text().contains(QStringLiteral("How many mL do you give?")));
   action("copy-step-picture")->trigger();
   QVERIFY(copied()->hasImage());
 }
@@ -126,7 +126,7 @@ void CopyDeskTest::aRightClickOffersTheStepUnderIt() {
   QTRY_VERIFY(menu()->isVisible());
   menu()->close();
   action("copy-step")->trigger();
-  QVERIFY(copied()->text().contains(QStringLiteral("How big is the child?")));
+  QVERIFY(copied()->text().contains(QStringLiteral("What is the body surface area (BSA)?")));
 }
 
 void CopyDeskTest::aStepThatIsGoneIsNotCopied() {

@@ -154,7 +154,7 @@ void OrderJourneysTest::rateOrderGivesAFlow() {
             {"stock.strength", one("40 mg in 50 mL")}});
   const Worksheet& sheet = nurse_->sheet();
   QCOMPARE(sheet.verdict, VerdictKind::safe);
-  QCOMPARE(nurse_->line(QStringLiteral("order.dose")), QStringLiteral("5 mcg for each kg, each minute"));
+  QCOMPARE(nurse_->line(QStringLiteral("order.dose")), QStringLiteral("5 mcg per kg per minute"));
   QVERIFY(sheet.rate && sheet.rate->mlPerHour);
   QCOMPARE(exactText(*sheet.rate->mlPerHour->measured), std::string("5.6"));
   QVERIFY2(amountText().contains(QStringLiteral("5.6 mL/h")), qPrintable(amountText()));

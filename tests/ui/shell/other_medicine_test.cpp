@@ -137,7 +137,7 @@ void OtherMedicineTest::H43_pickingBeforeTyping() {
   fillUsual(QString());
   QVERIFY(take(words("plover oral")));
   QCOMPARE(nurse_->sheet().because(), std::string_view("order.medicine"));
-  QVERIFY2(flagText().contains(words("enter the ordered medicine")), qPrintable(flagText()));
+  QVERIFY2(flagText().contains(words("enter the medicine ordered")), qPrintable(flagText()));
   QVERIFY(write("order.medicine", words("Wren")));
   QCOMPARE(nurse_->sheet().because(), std::string_view("not-covered-medicine"));
   QVERIFY(!nurse_->sheet().give);
@@ -229,11 +229,11 @@ void OtherMedicineTest::H47_asNeededAndTheLowerOfBothStandWithTheAmount() {
   fillUsual(words("Plover"));
   QVERIFY(write("reference.high", words("120 mg/m2/dose")));
   QVERIFY(write("reference.max_doses_per_day", words("4")));
-  QVERIFY2(amountText().contains(words("oral, every 12 h, no more than 4 doses in 24 h")),
+  QVERIFY2(amountText().contains(words("by mouth every 12 hours, no more than 4 doses in 24 h")),
            qPrintable(amountText()));
   QVERIFY(write("order.schedule", words("every 12 h as needed")));
   QVERIFY(write("order.max_doses_per_day", words("2")));
-  QVERIFY2(amountText().contains(words("oral, every 12 h, as needed, no more than 2 doses in 24 h")),
+  QVERIFY2(amountText().contains(words("by mouth every 12 hours, as needed, no more than 2 doses in 24 h")),
            qPrintable(amountText()));
 }
 

@@ -104,7 +104,7 @@ bool ReferenceJourneysTest::openDemo(const QString& age, const QString& medicine
 void ReferenceJourneysTest::theBandOfTheAgeIsTakenAndSaid() {
   QVERIFY(openDemo(QStringLiteral("4 year"), QStringLiteral("Plover")));
   QCOMPARE(picker()->said(),
-           QStringLiteral("Plover, oral: the entry for at least 2 years, below 12 years covers this child (4 "
+           QStringLiteral("Plover, oral: the entry for 2 years and over, under 12 years covers this child (4 "
                           "years)."));
   QCOMPARE(part<QLabel>("said")->accessibleName(), picker()->said());
   QCOMPARE(part<QTableWidget>("bands")->rowCount(), 3);

@@ -147,8 +147,8 @@ void SecondCheckTest::oneDifferentWeightAndThenEqual() {
   QCOMPARE(rowOf(QStringLiteral("Child: Weight")),
            QStringList({QStringLiteral("≠ DIFFERS"), QStringLiteral("Child: Weight"),
                         QStringLiteral("17.2 kg"), QStringLiteral("12.7 kg")}));
-  QVERIFY(rowOf(QStringLiteral("limit in one dose"))[0].startsWith(u'≠'));
-  QVERIFY(rowOf(QStringLiteral("ordered in one dose"))[0].startsWith(u'='));
+  QVERIFY(rowOf(QStringLiteral("safe or maximum dose"))[0].startsWith(u'≠'));
+  QVERIFY(rowOf(QStringLiteral("ordered per dose"))[0].startsWith(u'='));
   QVERIFY(rowOf(QStringLiteral("Verdict"))[3].contains(QStringLiteral("UNSAFE")));
   QVERIFY(summary().contains(QStringLiteral("differ")));
   push("second-correct-second");

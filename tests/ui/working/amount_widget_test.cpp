@@ -55,7 +55,7 @@ void AmountWidgetTest::saysWhatToMeasure() {
   QVERIFY2(shown.text().startsWith(QStringLiteral("Measure 3.2 mL (80 mg) for one dose")),
            qPrintable(shown.text()));
   for (const char* part :
-       {"Plover 25 mg in 1 mL", "oral, every 12 h", "5 mL oral syringe", "no rounding needed"})
+       {"Plover 25 mg in 1 mL", "by mouth every 12 hours", "5 mL oral syringe", "no rounding needed"})
     QVERIFY2(shown.text().contains(QString::fromLatin1(part)), part);
 }
 

@@ -103,15 +103,14 @@ void WorkingPaneTest::usualCaseShowsFlagAmountAndThreeStepsAtOnce() {
 void WorkingPaneTest::flagSaysWhatTheVerdictIs_data() {
   QTest::addColumn<QString>("name");
   QTest::addColumn<QString>("says");
-  QTest::newRow("safe")
-      << "usual"
-      << "SAFE by this reference. Ordered 80 mg is not more than the safe 84 mg in one dose. NOT checked: ";
+  QTest::newRow("safe") << "usual"
+                        << "SAFE by this reference. 80 mg ordered; safe up to 84 mg per dose. NOT checked: ";
   QTest::newRow("ask") << "ask"
-                       << "ASK BEFORE GIVING. Too little by this reference: 55 mg in one dose ordered; 84 mg "
-                          "in one dose is expected (65.5 %). NOT checked: ";
+                       << "ASK BEFORE GIVING. Too little by this reference: 55 mg per dose ordered; 84 mg "
+                          "per dose is recommended (this is 65.5 % of it). NOT checked: ";
   QTest::newRow("unsafe")
       << "unsafe"
-      << "UNSAFE by this reference. Over by 7.1 %: 90 mg ordered; the safe dose is 84 mg. NOT checked: ";
+      << "UNSAFE by this reference. Over by 7.1 %: 90 mg ordered; safe up to 84 mg per dose. NOT checked: ";
   QTest::newRow("not covered") << "not covered"
                                << "NOT COVERED by this reference. ";
   QTest::newRow("undecided") << "undecided"

@@ -59,7 +59,7 @@ TEST(LineGrammar, numbersAndUnits) {
            Row{"1/2", "1/2 bare"},
            Row{"1/2 × 3", "3/2 bare"},
            Row{"4/1/2", "2 bare"},
-           Row{"84 mg in one dose", "84 mg/dose"},
+           Row{"84 mg per dose", "84 mg/dose"},
            Row{"168 mg in 24 h", "168 mg/day"},
            Row{"168 mg / 24 h", "7 mg/h"},
            Row{"168 mg in 24 hours = 168 mg per day", "168 mg/day | = | 168 mg/day"},

@@ -43,7 +43,7 @@ TEST(Hints, climbFromWhereToTheWorkedLine) {
   EXPECT_EQ(hinted.rung(2), "Is your number for one dose, or for the whole day?");
   EXPECT_EQ(hinted.rung(3),
             "What is stated for a day is shared among the doses of that day: divide by their number.");
-  EXPECT_NE(hinted.rung(4).find("124.7 mg in one dose"), std::string::npos) << hinted.rung(4);
+  EXPECT_NE(hinted.rung(4).find("124.7 mg per dose"), std::string::npos) << hinted.rung(4);
 }
 
 TEST(Hints, takeAnotherRungForTheNearest) {
