@@ -7,6 +7,7 @@
 #include "core/record/reference_choice.h"
 #include "core/words/amount_words.h"
 #include "core/words/fact_words.h"
+#include "core/words/given_words.h"
 #include "core/words/phrasebook.h"
 #include "core/words/rules_words.h"
 #include "core/words/sentences.h"
@@ -51,10 +52,7 @@ class ContentBuilder {
     content_.verdict = sheet_.verdict;
     content_.title = words(PhraseId::sheet_title);
     const Order& order = sheet_.given.order;
-    QStringList rest{fact(path::dose)};
-    if (order.route) rest << held(routeText(*order.route));
-    if (order.schedule) rest << held(order.schedule->text);
-    rest << held(limitOfUse(sheet_.given));
+    QStringList rest{held(orderWords(order)), held(limitOfUse(sheet_.given))};
     rest.removeAll(QString());
     content_.order = (fact(path::medicine) + u' ' + rest.join(QStringLiteral(", "))).trimmed();
     content_.caseTitle = fact(path::title);

@@ -174,7 +174,7 @@ TEST(LeastVolume, IsRoundedUpInStepFindingAndFile) {
   EXPECT_EQ(conclusion(*step), "51 mL per dose");
   EXPECT_EQ(equalsSign(*step), "≈");
   EXPECT_EQ(reason(*step, sheet), "rounded up: less would be too concentrated");
-  EXPECT_NE(sentence(*sheet.finding(FindingCode::tooConcentrated)).find("At least 51 mL is needed."),
+  EXPECT_NE(sentence(*sheet.finding(FindingCode::tooConcentrated)).find("It needs at least 51 mL."),
             std::string::npos);
   std::string json;
   writeWorksheet(json, sheet, WorksheetExtent::whole);

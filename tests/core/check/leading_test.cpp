@@ -63,7 +63,7 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"a confirmed size before all",
             "child.age=4 year 2 month; child.height=103 cm; child.weight=60 kg; "
             "child.size_confirmed=true; " PER_KG "order.dose=80 mg",
-            "ask size-implausible below-usual", "ask whether the order is meant for a child of this size."},
+            "ask size-implausible below-usual", "ask whether the order is for a child of this size."},
         Row{"surfaces before a dose too little",
             CHILD "child.weight=17.2 kg; child.bsa=1.2 m2; " PLAIN
                   "reference.high=120 mg/m2/dose; order.dose=80 mg",
@@ -122,11 +122,11 @@ INSTANTIATE_TEST_SUITE_P(
 INSTANTIATE_TEST_SUITE_P(
     GreatestHarm, WhatLeads,
     testing::Values(Row{"a time far too short", RUN "order.dose=125 mg; infusion.over=10 min",
-                        "unsafe too-fast over-single over-daily", "at least 60 min is stated."},
+                        "unsafe too-fast over-single over-daily", "shortest time 60 min."},
                     Row{"a time a little too short", RUN "order.dose=125 mg; infusion.over=50 min",
-                        "unsafe over-single over-daily too-fast", "the safe dose is 100 mg."},
+                        "unsafe over-single over-daily too-fast", "safe up to 100 mg per dose."},
                     Row{"as far over as too short: the dose", RUN "order.dose=120 mg; infusion.over=50 min",
-                        "unsafe over-single over-daily too-fast", "the safe dose is 100 mg."}),
+                        "unsafe over-single over-daily too-fast", "safe up to 100 mg per dose."}),
     NameOfRow());
 
 /// "By the size entered" stands only while that size is in doubt and counts.

@@ -380,7 +380,7 @@ TEST(MostDoses, StandWithTheAmount) {
       single +
       "order.route=oral; order.schedule=once; reference.max_doses_per_day=4; stock.kind=liquid; "
       "stock.strength=10 mg/mL";
-  EXPECT_EQ(amountWords(most(once)).when, "oral, once");
+  EXPECT_EQ(amountWords(most(once)).when, "by mouth once");
 }
 
 TEST(MostDoses, AreMissedOnTheFlagOnlyWhereTheOrderIsAsNeeded) {

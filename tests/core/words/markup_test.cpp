@@ -148,7 +148,7 @@ TEST(Markup, writesTheUsualChain) {
   EXPECT_EQ(latex,
             "\\[\n\\frac{\\text{80}\\,\\cancel{\\text{mg}}_{a}}{\\text{1}\\,\\text{dose}} \\times "
             "\\frac{\\text{1}\\,\\text{mL}}{\\text{25}\\,\\cancel{\\text{mg}}_{a}} = "
-            "\\text{3.2}\\,\\text{mL in one dose}\n\\]\n");
+            "\\text{3.2}\\,\\text{mL per dose}\n\\]\n");
   const std::string root = stepMarkup(stepOf(sheet, StepId::bsa), sheet, Markup::latex);
   EXPECT_NE(root.find("\\approx \\sqrt{\\text{0.4921}"), std::string::npos) << root;
   EXPECT_NE(root.find("\\to \\text{0.70}\\,\\text{m\\textsuperscript{2}}"), std::string::npos) << root;
