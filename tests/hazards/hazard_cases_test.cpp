@@ -395,7 +395,7 @@ TEST(Hazards, H13_noEntryIsReadWithoutItsUnitOrBasis) {
 
 TEST(Hazards, H16_aLabelIsReadBackPerMillilitre) {
   const Case inputs = caseOf(changed("stock.strength=250 mg/5 mL"));
-  EXPECT_EQ(readBack("stock.strength", inputs, exactRules()), "50 mg in each mL");
+  EXPECT_EQ(readBack("stock.strength", inputs, exactRules()), "50 mg per mL");
 }
 
 TEST(Hazards, H18_H19_whatIsWantingAfterMixingIsNamed) {
@@ -440,7 +440,7 @@ TEST(Hazards, H28_theLeastVolumeIsToldWhenTooConcentrated) {
   const Worksheet sheet = worked(
       "order.route=intravenous; infusion.volume=10 mL; infusion.over=30 min; reference.max_concentration=5 "
       "mg/mL");
-  EXPECT_NE(verdictReason(sheet).find("At least 16 mL is needed."), std::string::npos);
+  EXPECT_NE(verdictReason(sheet).find("It needs at least 16 mL."), std::string::npos);
 }
 
 }  // namespace wardchalk::test::hazard_cases_test

@@ -376,7 +376,7 @@ void FormTest::theLastFieldSaysPressEnter() {
   QCOMPARE(line(path::strength), QStringLiteral("press Enter"));
   type("L");
   enter();
-  QCOMPARE(line(path::strength), QStringLiteral("25 mg in each mL"));
+  QCOMPARE(line(path::strength), QStringLiteral("25 mg per mL"));
 }
 
 void FormTest::refusedTextStaysWithItsReason() {
@@ -422,7 +422,7 @@ void FormTest::aPastedUnseenCharacterStaysAndIsRefused() {
   QCOMPARE(editor_->draft().line(path.toStdString()), pasted.toStdString());
   QCOMPARE(form_->findChild<QLineEdit*>(path + QStringLiteral(":text"))->text(), pasted);
   const QString said = form_->field(path)->line();
-  QVERIFY2(said.contains(number) && said.contains(QStringLiteral("Type it anew")), qPrintable(said));
+  QVERIFY2(said.contains(number) && said.contains(QStringLiteral("Type it again")), qPrintable(said));
 }
 
 void FormTest::unsafeAbbreviationsAreAnswered_data() {

@@ -83,7 +83,7 @@ void AmountWidgetTest::saysWhyThereIsNone_data() {
   QTest::newRow("undecided") << "undecided"
                              << "No amount yet: enter the height";
   QTest::newRow("no stock") << "rate"
-                            << "No amount yet: say what is in hand";
+                            << "No amount yet: say what is on hand";
 }
 
 void AmountWidgetTest::saysWhyThereIsNone() {

@@ -244,7 +244,7 @@ TEST(FreeText, isRefusedForEachUnseenCharacterWithItsPath) {
       EXPECT_EQ(refusal->path, kind.path) << kind.name << ": " << row.name;
       const std::string said = sentence(*refusal);
       EXPECT_NE(said.find(row.number), std::string::npos) << said;
-      EXPECT_NE(said.find("Type it anew."), std::string::npos) << said;
+      EXPECT_NE(said.find("Type it again."), std::string::npos) << said;
     }
 }
 
