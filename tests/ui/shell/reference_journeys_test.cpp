@@ -263,7 +263,7 @@ void ReferenceJourneysTest::limitsAreShownAndTheFittingBandIsMarked() {
     return bands->item(row, column)->text().replace(QChar::Nbsp, u' ');
   };
   QVERIFY(bands->selectedItems().isEmpty());
-  QCOMPARE(cell(1, 4), QStringLiteral("300 mg in 24 h"));
+  QCOMPARE(cell(1, 4), QStringLiteral("300 mg per day"));
   QVERIFY2(cell(1, 1).startsWith(QStringLiteral("✓ covers this child")), qPrintable(cell(1, 1)));
   QVERIFY(bands->item(1, 0)->font().bold() && !bands->item(0, 0)->font().bold());
   QVERIFY(!cell(1, 5).contains(u'('));
@@ -286,7 +286,7 @@ void ReferenceJourneysTest::aNarrowListCutsNoFigure() {
   QTRY_COMPARE(bands->columnWidth(0), bands->viewport()->width());
   picker()->resize(usual, 660);
   QTRY_VERIFY(!bands->isColumnHidden(1));
-  QCOMPARE(bands->item(1, 4)->text().replace(QChar::Nbsp, u' '), QStringLiteral("300 mg in 24 h"));
+  QCOMPARE(bands->item(1, 4)->text().replace(QChar::Nbsp, u' '), QStringLiteral("300 mg per day"));
 }
 
 void ReferenceJourneysTest::searchingWalksWithoutLeavingTheField() {
