@@ -55,7 +55,7 @@ constexpr std::array table = {
     FieldSpec{path::dose, G::order, K::quantity, V::always, 6, LABEL("&Dose ordered"), nullptr},
     FieldSpec{path::schedule, G::order, K::quantity, V::always, 6, LABEL("How &often"), nullptr},
     FieldSpec{path::asNeeded, G::order, K::flag, V::always, 6, LABEL("Only as &needed"), nullptr},
-    FieldSpec{path::maxDosesPerDay, G::order, K::words, V::asNeeded, 6, LABEL("Most doses in 24 h"), nullptr},
+    FieldSpec{path::maxDosesPerDay, G::order, K::words, V::asNeeded, 6, LABEL("Most doses ordered in 24 h"), nullptr},
     FieldSpec{path::title, G::order, K::words, V::unfolded, 12, LABEL("Title of this sheet"), HINT("no names or numbers of people")},
 
     FieldSpec{path::low, G::reference, K::quantity, V::always, 4, LABEL("From, if &stated"), nullptr},
@@ -66,7 +66,7 @@ constexpr std::array table = {
     FieldSpec{path::source, G::reference, K::words, V::always, 4, LABEL("Source and pa&ge"), nullptr},
     FieldSpec{path::maxPerDose, G::reference, K::quantity, V::always, 4, LABEL("Maximum per dose"), nullptr},
     FieldSpec{path::maxPerDay, G::reference, K::quantity, V::always, 4, LABEL("Maximum in 24 h"), nullptr},
-    FieldSpec{path::referenceMaxDoses, G::reference, K::words, V::asNeeded, 4, LABEL("Most doses allowed in 24 h"), nullptr},
+    FieldSpec{path::referenceMaxDoses, G::reference, K::words, V::asNeeded, 4, LABEL("Most doses in 24 h"), nullptr},
     FieldSpec{path::alsoCalled, G::reference, K::words, V::unfolded, 12, LABEL("Medicine also called"), HINT("other names for it, with a semicolon between")},
     FieldSpec{path::secondCheckRequired, G::reference, K::flag, V::unfolded, 6, LABEL("Second check required"), nullptr},
     FieldSpec{path::referenceRoute, G::reference, K::words, V::unfolded, 6, LABEL("For the route"), nullptr, routes},
