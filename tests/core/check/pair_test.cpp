@@ -184,10 +184,10 @@ TEST(TwoSyringesInWords, areWorkedOutInTheStep) {
   const Worksheet sheet = dosed({"7.57", "7.57", four});
   const Step& step = *sheet.step(StepId::device);
   EXPECT_EQ(question(step, sheet), "What can two syringes show?");
-  EXPECT_EQ(measuringLine(std::get<Measuring>(step.body)),
-            "One 5 mL syringe is drawn full, and 2.57 mL is left. 2.57 mL lies between 2.5 mL and 2.6 mL on "
-            "the 3 mL syringe (0.1 mL apart): 2.5 mL, since 2.6 mL would not pass every check. 5 mL + 2.5 "
-            "mL = 7.5 mL.");
+  EXPECT_EQ(
+      measuringLine(std::get<Measuring>(step.body)),
+      "One 5 mL syringe is drawn full, and 2.57 mL is left. 2.57 mL is between 2.5 mL and 2.6 mL on the 3 mL "
+      "syringe (0.1 mL apart): 2.5 mL, since 2.6 mL would not pass every check. 5 mL + 2.5 mL = 7.5 mL.");
 }
 
 TEST(TwoSyringesInATable, standInTheColumnsOfAmountAndDevice) {

@@ -91,7 +91,7 @@ TEST(RateThatCannotBeSet, ofAnInfusionSaysSo) {
 TEST(RateThatCanBeSet, andChangesTooMuchTellsHow) {
   const Worksheet sheet = worked(inBag + "order.dose=0.14 mg/h; reference.high=0.14 mg/h");
   EXPECT_EQ(askedOfRate(sheet),
-            "No rate that can be set comes close enough: 0.14 mL/h to 0.1 mL/h changes it by 28.6 %. Ask "
+            "No rate that can be set is close enough: 0.14 mL/h to 0.1 mL/h changes it by 28.6 %. Ask "
             "whether that is acceptable.");
 }
 
@@ -201,33 +201,29 @@ const std::string infused =
 INSTANTIATE_TEST_SUITE_P(
     PerSize, RateAsWritten,
     testing::Values(
+        WrittenRow{"within", byWeight + "order.schedule=continuous; reference.high=10 mcg/kg/min",
+                   "5 mcg/kg/min (71.5 mcg/min) ordered; safe up to 10 mcg/kg/min (143 mcg/min)."},
         WrittenRow{
-            "within", byWeight + "order.schedule=continuous; reference.high=10 mcg/kg/min",
-            "Ordered 5 mcg/kg/min (71.5 mcg/min) is not more than the safe 10 mcg/kg/min (143 mcg/min)."},
-        WrittenRow{"over", byWeight + "order.schedule=continuous; reference.high=4 mcg/kg/min",
-                   "Over by 25 %: 5 mcg/kg/min (71.5 mcg/min) ordered; the safe rate is 4 mcg/kg/min (57.2 "
-                   "mcg/min)."},
-        WrittenRow{"over a limit in other terms",
-                   byWeight + "order.schedule=continuous; reference.high=3.432 mg/h",
-                   "Over by 25 %: 5 mcg/kg/min (71.5 mcg/min) ordered; the safe rate is 4 mcg/kg/min (57.2 "
-                   "mcg/min)."},
+            "over", byWeight + "order.schedule=continuous; reference.high=4 mcg/kg/min",
+            "Over by 25 %: 5 mcg/kg/min (71.5 mcg/min) ordered; safe up to 4 mcg/kg/min (57.2 mcg/min)."},
+        WrittenRow{
+            "over a limit in other terms", byWeight + "order.schedule=continuous; reference.high=3.432 mg/h",
+            "Over by 25 %: 5 mcg/kg/min (71.5 mcg/min) ordered; safe up to 4 mcg/kg/min (57.2 mcg/min)."},
         WrittenRow{
             "too little",
             byWeight + "order.schedule=continuous; reference.low=8 mcg/kg/min; reference.high=10 mcg/kg/min",
-            "Too little by this reference: 5 mcg/kg/min (71.5 mcg/min) ordered; at least 8 mcg/kg/min "
-            "(114.4 mcg/min) is stated (62.5 %)."},
+            "Too little by this reference: 5 mcg/kg/min (71.5 mcg/min) ordered; the reference says at least "
+            "8 mcg/kg/min (114.4 mcg/min) (this is 62.5 % of it)."},
         WrittenRow{"flat",
                    "child.weight=15 kg; order.dose=1.5 mg/h; order.schedule=continuous; "
                    "reference.high=1 mcg/kg/min",
-                   "Over by 66.7 %: 1.5 mg/h ordered; the safe rate is 0.9 mg/h."},
-        WrittenRow{
-            "a dose that runs in too fast", infused + "reference.max_infusion_rate=1 mg/kg/min",
-            "Too fast: 1.5 mg/kg/min (30 mg/min); the reference allows 1 mg/kg/min (20 mg/min) at most. Run "
-            "it over at least 15 min, then check again."},
+                   "Over by 66.7 %: 1.5 mg/h ordered; safe up to 0.9 mg/h."},
+        WrittenRow{"a dose that runs in too fast", infused + "reference.max_infusion_rate=1 mg/kg/min",
+                   "Too fast: 1.5 mg/kg/min (30 mg/min); maximum rate 1 mg/kg/min (20 mg/min). Run it over "
+                   "at least 15 min, then check again."},
         WrittenRow{
             "a flat rate of running in", infused + "reference.max_infusion_rate=20 mg/min",
-            "Too fast: 30 mg/min; the reference allows 20 mg/min at most. Run it over at least 15 min, then "
-            "check again."}),
+            "Too fast: 30 mg/min; maximum rate 20 mg/min. Run it over at least 15 min, then check again."}),
     NameOfRow());
 
 }  // namespace

@@ -66,7 +66,7 @@ TEST_P(AmountThatWaits, IsToldOnceASecondCheckAgrees) {
 const char* const waits =
     "No amount yet: the ward's list requires a second check for this medicine. It is told once a second "
     "person's check agrees.";
-const char* const asks = "Ask first. The amount is told once it is said how the question was settled.";
+const char* const asks = "Ask first. The amount appears once you enter how the question was settled.";
 
 INSTANTIATE_TEST_SUITE_P(
     Amounts, AmountThatWaits,
