@@ -74,7 +74,11 @@ void MainWindow::followDesks() {
 /// A disagreement that was recorded stands in the worksheet, and goes from it when it is settled or void.
 void MainWindow::followSecondCheck() {
   const bool stands = sheet_.finding(FindingCode::secondDiffers) != nullptr;
-  if (stands != session_.disagreement().has_value() && !editor_.draft().isEmpty()) workAgain();
+  const bool empty = editor_.draft().isEmpty();
+  if (stands != session_.disagreement().has_value() && !empty) workAgain();
+  // what a required second check holds back is told when it agrees, and held back when that is void
+  else if (sheet_.given.reference.secondCheckRequired && !empty)
+    showWhatMayBeSeen();
   followDesks();
 }
 

@@ -45,6 +45,7 @@ class SecondCheckTest : public QObject {
   void comparingTooEarlyAsksAndIsRecorded();
   void recordingTakesATick();
   void aDisagreementWithholdsTheAmount();
+  void aListThatRequiresItWithholdsTheAmount();
   void theListIsOfferedToTheSecondPerson();
   void aRowOfSeveralCasesIsNotOpenedMeanwhile();
   void aFieldThatCannotBeReadIsNamedBeforeTheStart();
@@ -345,6 +346,29 @@ void SecondCheckTest::anyEditVoidsTheRecord() {
   QCOMPARE(nurse_->window().editor().draft().text("child.weight"), "17.2 kg");
   QVERIFY(bar().contains(QStringLiteral("not done")));
   QVERIFY(printedSheet().contains(QStringLiteral("Secondcheck:notdone")));
+}
+
+/// Told once it is recorded that both agree, the first person's entries in the form; and no longer than that.
+void SecondCheckTest::aListThatRequiresItWithholdsTheAmount() {
+  const QString amount = QStringLiteral("Measure3.2mL");
+  fillFirst();
+  QVERIFY(printedSheet().contains(amount));
+  nurse_->window().editor().edit(QStringLiteral("reference.second_check_required"), QStringLiteral("true"));
+  QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
+  QVERIFY(!printedSheet().contains(amount));
+  begin();
+  fillAgain(QStringLiteral("17.3 kg"));
+  compare();
+  push("second-correct-first");
+  nurse_->window().findChild<Form*>()->focusField(QStringLiteral("child.weight"));
+  nurse_->fill({QStringLiteral("17.3 kg")});
+  QVERIFY(!everythingSaid().join(QString()).contains(QStringLiteral("Measure 3.2")));
+  compare();
+  record();
+  QVERIFY(printedSheet().contains(amount));
+  nurse_->window().findChild<Form*>()->focusField(QStringLiteral("child.weight"));
+  nurse_->fill({QStringLiteral("17.2 kg")});
+  QVERIFY(!printedSheet().contains(amount));
 }
 
 void SecondCheckTest::otherRulesVoidTheRecord() {
