@@ -28,7 +28,7 @@ def draw_rate(draw):
     elif kind < 0.45:
         reference["limit_only"] = True
     if draw.random() < 0.2:
-        reference["schedule"] = "continuous"
+        reference["schedule"] = draw.choice(["continuous"] * 4 + ["every 6 h", "daily"])
     oddly_stated(draw, order, reference)
     case = {"format": "wardchalk.case", "version": 1, "child": child, "order": order, "reference": reference}
     if draw.random() < 0.5:
