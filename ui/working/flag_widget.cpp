@@ -16,6 +16,7 @@ namespace {
 
 /// From this width, at 100 %, what was not checked stands beside the verdict and not below it.
 constexpr double wideFlag = 760;
+constexpr double ringInside = 3;
 
 QString fieldOf(const Worksheet& sheet) {
   if (sheet.deciding) return fromCore(sheet.findings[*sheet.deciding].field);
@@ -95,7 +96,8 @@ void FlagWidget::paintEvent(QPaintEvent*) {
   paintVerdictSign(painter, verdict_, sign_, colours);
   paintDrawing(painter, drawing_, paletteOf(colours), {});
   if (verdict_ == VerdictKind::undecided) return paintFocusRing(painter, palette()[Ink::focus]);
-  paintFocusRing(painter, colours.ink);
+  // the fill is seen on both sides of it: white at the edge of a green flag is lost on a white ground
+  paintFocusRing(painter, colours.ink, metricsAt(width()).px(ringInside));
 }
 
 }  // namespace wardchalk::ui

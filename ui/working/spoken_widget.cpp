@@ -73,13 +73,14 @@ void SpokenWidget::forget() {
   update();
 }
 
-void SpokenWidget::paintFocusRing(QPainter& painter, const QColor& colour) const {
+void SpokenWidget::paintFocusRing(QPainter& painter, const QColor& colour, double inside) const {
   if (!hasFocus()) return;
   constexpr double thick = 2.5;
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setPen(QPen(colour, thick));
   painter.setBrush(Qt::NoBrush);
-  painter.drawRoundedRect(QRectF(rect()).adjusted(thick / 2, thick / 2, -thick / 2, -thick / 2), 5, 5);
+  const double in = inside + thick / 2;
+  painter.drawRoundedRect(QRectF(rect()).adjusted(in, in, -in, -in), 5, 5);
 }
 
 /// Whoever did not ask for the height before sees it laid out when it is painted.

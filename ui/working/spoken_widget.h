@@ -52,7 +52,8 @@ class SpokenWidget : public QWidget {
   /// Lays everything out for a width and says how high it is.
   virtual double layOutAt(int width) = 0;
 
-  void paintFocusRing(QPainter& painter, const QColor& colour) const;
+  /// `inside`: how far from the edge, where what lies round the widget could be of the ring's own colour.
+  void paintFocusRing(QPainter& painter, const QColor& colour, double inside = 0) const;
   bool event(QEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void focusInEvent(QFocusEvent* event) override;

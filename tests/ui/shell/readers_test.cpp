@@ -11,16 +11,18 @@
 #include <QTest>
 
 #include "core/practice/sessions/lesson_words.h"
+#include "tests/support/golden_cases.h"
 #include "tests/ui/practice/pupil.h"
 #include "tests/ui/shell/nurse.h"
 #include "tests/ui/shell/usual_case.h"
+#include "tests/ui/support/desktops.h"
 #include "tests/ui/support/lines_read.h"
 #include "tests/ui/support/qt_class.h"
 #include "ui/board/board.h"
 #include "ui/form/answer_line.h"
 #include "ui/form/field_edit.h"
 #include "ui/form/form.h"
-#include "ui/practice/line_builder.h"
+#include "ui/theme/contrast.h"
 #include "ui/working/amount_text.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/finding_row.h"
@@ -32,6 +34,8 @@
 // of the tree, and where the keyboard lands.
 
 namespace wardchalk::ui::readers_test {
+
+using wardchalk::test::goldenFolder;
 
 namespace {
 
@@ -91,7 +95,10 @@ class ReadersTest : public QObject {
 
  private Q_SLOTS:
   void init() { nurse_ = std::make_unique<Nurse>(); }
-  void cleanup() { nurse_.reset(); }
+  void cleanup() {
+    nurse_.reset();
+    QApplication::setPalette(before_);
+  }
 
   void everyLineOfTheFormIsReadWhole();
   void everyLineOfADialogIsReadWhole_data();
@@ -108,6 +115,8 @@ class ReadersTest : public QObject {
   void tabGoesAsTheEyeDoes();
   void tabComesToWhatAnswersARefusal();
   void arrowsWalkWhereTheKeyLands();
+  void theRingIsSeenOnEveryFill_data();
+  void theRingIsSeenOnEveryFill();
   void theKeysLandOnAnEmptyFormToo();
   void papersAreAStop();
 
@@ -116,6 +125,7 @@ class ReadersTest : public QObject {
   Form* form() { return nurse_->window().findChild<Form*>(); }
   WorkingPane* pane() { return nurse_->window().findChild<WorkingPane*>(); }
 
+  QPalette before_ = QApplication::palette();
   std::unique_ptr<Nurse> nurse_;
 };
 
@@ -333,6 +343,46 @@ void ReadersTest::arrowsWalkWhereTheKeyLands() {
     nurse_->press(Qt::Key_PageUp);
     QCOMPARE(bar->value(), 0);
   }
+}
+
+void ReadersTest::theRingIsSeenOnEveryFill_data() {
+  QTest::addColumn<QString>("name");
+  QTest::addColumn<int>("desktop");
+  for (const char* name : {"safe-per-surface-liquid", "ask-below-usual", "unsafe-day-in-range-dose-not",
+                           "not-covered-age", "undecided-age-needs-months"})
+    for (std::size_t i = 0; i < desktops.size(); ++i)
+      QTest::addRow("%s-%s", name, desktops[i].name) << QString::fromLatin1(name) << static_cast<int>(i);
+}
+
+/// Down from the upper edge two pixels or more that stand out 3:1 from the fill; on a coloured one the fill
+/// is seen before them too, since what lies round the flag may have their colour. Source: WCAG 2.2, 1.4.11
+/// and 2.4.13.
+void ReadersTest::theRingIsSeenOnEveryFill() {
+  QFETCH(QString, name);
+  QFETCH(int, desktop);
+  QApplication::setPalette(paletteOf(desktops[static_cast<std::size_t>(desktop)]));
+  nurse_ = std::make_unique<Nurse>();
+  QVERIFY(nurse_->window().openFile(QString::fromStdString(goldenFolder().string()) + u'/' + name +
+                                    QStringLiteral(".case.json")));
+  const bool coloured = pane()->flag()->verdict() != VerdictKind::undecided;
+  const auto outstanding = [&] {
+    const QImage flag = pane()->flag()->grab().toImage();
+    const int across = flag.width() / 3;
+    const int wordsBegin = 9;
+    const auto standsOut = [&](int y) {
+      return contrastRatio(flag.pixelColor(across, y), flag.pixelColor(across, wordsBegin)) >= 3;
+    };
+    if (coloured && standsOut(1)) return false;
+    const int begin = coloured ? 2 : 0;  // where no fill is, a dashed edge lies further in
+    const int end = coloured ? wordsBegin : 3;
+    int rows = 0;
+    for (int y = begin; y < end && rows < 2; ++y) rows = standsOut(y) ? rows + 1 : 0;
+    return rows >= 2;
+  };
+  QVERIFY(!outstanding());
+  nurse_->press(Qt::Key_F7);
+  QVERIFY(pane()->flag()->hasFocus());
+  QTRY_VERIFY(outstanding());
 }
 
 void ReadersTest::theKeysLandOnAnEmptyFormToo() {
