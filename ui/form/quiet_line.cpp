@@ -4,8 +4,10 @@
 #include <QPainter>
 #include <QRegularExpression>
 
+#include "ui/access/answers.h"
 #include "ui/theme/board_palette.h"
 #include "ui/theme/letters.h"
+#include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
@@ -23,6 +25,8 @@ QString keptTogether(QString text) {
 }  // namespace
 
 QuietLine::QuietLine(QWidget* parent) : PlainLabel(parent) {
+  // what it says is the description of its field; as a label a reader would say it again with each group
+  giveRole(this, QAccessible::Paragraph);
   setWordWrap(true);
   setIndent(0);
   setAlignment(Qt::AlignLeft | Qt::AlignTop);
@@ -38,6 +42,7 @@ void QuietLine::say(const QString& text, Tone tone) {
   setContentsMargins(tone == Tone::refused ? refusedIndent : 0, 0, 0, 0);
   forget();
   setText(keptTogether(text));
+  setAccessibleName(loosed(text));
   applyInk();
   updateGeometry();
 }

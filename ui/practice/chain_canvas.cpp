@@ -38,7 +38,7 @@ QString leftOverOf(const ChainWork& work) {
   return work.chain.factors.empty() ? QString() : leftOverSentence(viewOf(work));
 }
 
-ChainCanvas::ChainCanvas(QWidget* parent) : SpokenWidget(parent, QAccessible::Equation) {
+ChainCanvas::ChainCanvas(QWidget* parent) : SpokenWidget(parent) {
   setObjectName(QStringLiteral("chain"));
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   setMinimumHeight(leastHeight);

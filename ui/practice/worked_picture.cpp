@@ -9,7 +9,7 @@
 namespace wardchalk::ui {
 
 WorkedPicture::WorkedPicture(StepView view, const QString& spoken, QWidget* parent)
-    : SpokenWidget(parent, QAccessible::Equation), view_(std::move(view)) {
+    : SpokenWidget(parent), view_(std::move(view)) {
   setFocusPolicy(Qt::NoFocus);  // the line's own field tells it
   followWidth();
   setSpoken(spoken);

@@ -1,6 +1,6 @@
 #include "ui/record/cases_window.h"
 
-#include <QAccessible>
+#include <QEvent>
 #include <QHeaderView>
 #include <QProgressBar>
 #include <QPushButton>
@@ -11,6 +11,7 @@
 #include <utility>
 
 #include "core/record/text_file.h"
+#include "ui/access/announcer.h"
 #include "ui/record/plain_table.h"
 #include "ui/theme/buttons.h"
 #include "ui/theme/native_path.h"
@@ -241,8 +242,7 @@ void CasesWindow::select(int row) { view_->selectRow(row); }
 
 void CasesWindow::say(const QString& text) {
   counts_->setText(text);
-  QAccessibleEvent event(counts_, QAccessible::NameChanged);
-  QAccessible::updateAccessibility(&event);
+  announce(*counts_, text);
 }
 
 void CasesWindow::beginPrinting() {

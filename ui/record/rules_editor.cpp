@@ -1,6 +1,5 @@
 #include "ui/record/rules_editor.h"
 
-#include <QAccessible>
 #include <QApplication>
 #include <QLineEdit>
 #include <QPainter>
@@ -14,6 +13,7 @@
 #include "core/words/phrasebook.h"
 #include "core/words/rules_words.h"
 #include "core/words/sentences.h"
+#include "ui/access/announcer.h"
 #include "ui/form/choice_box.h"
 #include "ui/form/quiet_line.h"
 #include "ui/record/rule_row.h"
@@ -191,8 +191,7 @@ void RulesEditor::goTo(QWidget* box) {
 void RulesEditor::sayRefused(const QString& label, const QString& why) {
   notSaved_->setText(tr("Not saved: %1. %2", "label of a rule, why it cannot be read").arg(label, why));
   notSaved_->show();
-  QAccessibleEvent told(notSaved_, QAccessible::Alert);
-  QAccessible::updateAccessibility(&told);
+  announce(*notSaved_, notSaved_->text());
 }
 
 void RulesEditor::showExamples() {

@@ -116,6 +116,7 @@ void MainWindow::buildCentre() {
   column->setSpacing(0);
   auto* notices = new QVBoxLayout;
   auto* pages = new QStackedWidget(centre);
+  giveRole(pages, QAccessible::Client);  // or a reader says "layered pane" with every way back to the window
   pages->addWidget(buildSides());
   column->addLayout(notices);
   column->addWidget(pages, 1);

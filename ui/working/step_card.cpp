@@ -11,7 +11,9 @@
 
 namespace wardchalk::ui {
 
-StepCard::StepCard(QWidget* parent) : SpokenWidget(parent, QAccessible::Equation) { setMouseTracking(true); }
+/// A text as all others: what AT-SPI has for an equation is a text that is written in, whose name and text
+/// Orca both reads.
+StepCard::StepCard(QWidget* parent) : SpokenWidget(parent) { setMouseTracking(true); }
 
 bool StepCard::show(const StepView& view) {
   if (view == view_) return false;
