@@ -10,6 +10,10 @@
 
 #if defined(__unix__) || defined(__APPLE__)
 #include <fcntl.h>
+#elif defined(_WIN32)
+#include <fcntl.h>
+#include <io.h>
+#include <windows.h>
 #endif
 
 namespace {
@@ -22,6 +26,10 @@ void holdStandardFiles() {
 #if defined(__unix__) || defined(__APPLE__)
   for (int number = 0; number <= 2; ++number)
     if (::fcntl(number, F_GETFD) == -1) (void)::open("/dev/null", number == 0 ? O_WRONLY : O_RDONLY);
+#elif defined(_WIN32)
+  // What is read and written are bytes, the same as elsewhere; a console is told that they are UTF-8.
+  for (int number = 0; number <= 2; ++number) (void)::_setmode(number, _O_BINARY);
+  ::SetConsoleOutputCP(CP_UTF8);
 #endif
 }
 
