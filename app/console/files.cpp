@@ -4,6 +4,7 @@
 #include <iostream>
 
 #include "app/console/commands.h"
+#include "core/record/path_text.h"
 #include "core/record/text_file.h"
 
 namespace wardchalk::console {
@@ -14,7 +15,7 @@ std::string inputName(const std::string& file) { return isStandard(file) ? "stan
 
 Result<InputFile> openInput(const std::string& file) {
   if (isStandard(file)) return InputFile::standardInput();
-  return InputFile::open(file);
+  return InputFile::open(pathNamed(file));
 }
 
 Result<std::string> readInput(const std::string& file) {
@@ -31,8 +32,8 @@ bool oneFromInput(const std::vector<std::string>& files) {
 }
 
 Result<Done> checkNotInput(const std::string& output, const std::string& input) {
-  const Result<Done> apart = wardchalk::checkNotInput(isStandard(output) ? "/dev/stdout" : output,
-                                                      isStandard(input) ? "/dev/stdin" : input);
+  const Result<Done> apart = wardchalk::checkNotInput(pathNamed(isStandard(output) ? "/dev/stdout" : output),
+                                                      pathNamed(isStandard(input) ? "/dev/stdin" : input));
   if (apart || !isStandard(output)) return apart;
   Refusal refusal = apart.refusal();
   refusal.typed = "standard output";

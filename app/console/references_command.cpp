@@ -3,6 +3,7 @@
 #include "app/console/commands.h"
 #include "app/console/files.h"
 #include "app/console/output.h"
+#include "core/record/path_text.h"
 #include "core/record/reference_list.h"
 #include "core/record/text_file.h"
 #include "core/words/sentences.h"
@@ -23,7 +24,7 @@ void report(const std::string& file, const ReferenceImport& import) {
 int write(const std::string& file, const ReferenceList& list, int status) {
   const std::string text = writeReferenceList(list);
   if (isStandard(file)) return print(text, Output::Kind::json, status);
-  const auto written = writeTextFile(file, text);
+  const auto written = writeTextFile(pathNamed(file), text);
   if (!written) tell(file, written.refusal());
   return written ? status : unusable;
 }

@@ -13,6 +13,8 @@
 #include <io.h>
 #endif
 
+#include "core/record/path_text.h"
+
 namespace wardchalk {
 
 namespace {
@@ -27,7 +29,10 @@ int statOf(const std::filesystem::path& path, struct stat& status) { return ::st
 #else
 int openForReading(const std::filesystem::path& path) { return ::_wopen(path.c_str(), O_RDONLY | O_BINARY); }
 int statOf(const std::filesystem::path& path, struct stat& status) {
-  return ::stat(path.string().c_str(), &status);
+  struct _stat64 found {};
+  const int failed = ::_wstat64(path.c_str(), &found);
+  status.st_mode = found.st_mode;
+  return failed;
 }
 #endif
 
@@ -67,7 +72,7 @@ Refusal noFile(const std::string& name, const struct stat& status) {
 /// Looked at before it is opened, since opening alone can start a device; and after, since another may stand
 /// there by then.
 Result<InputFile> InputFile::open(const std::filesystem::path& path) {
-  const std::string name = path.string();
+  const std::string name = pathText(path);
   struct stat status {};
   if (statOf(path, status) != 0) return unreadable(name, whyNotOpened(errno));
   if (!isRegular(status)) return noFile(name, status);

@@ -3,6 +3,7 @@
 #include <random>
 
 #include "core/record/detail/write_fault.h"
+#include "core/record/path_text.h"
 
 namespace wardchalk {
 
@@ -200,8 +201,8 @@ std::optional<Refusal> faultAt(const FilePlace& place, const std::filesystem::pa
   struct stat status {};
   const bool there = ::fstatat(place.folder.number(), place.name.c_str(), &status, AT_SYMLINK_NOFOLLOW) == 0;
   if (there && !S_ISREG(status.st_mode) && !S_ISLNK(status.st_mode))
-    return Refusal{RefusalCode::targetNoFile, path.string(), std::string(kindWords(status.st_mode)), {}};
-  const Refusal changed{RefusalCode::targetChanged, path.string(), {}, {}};
+    return Refusal{RefusalCode::targetNoFile, pathText(path), std::string(kindWords(status.st_mode)), {}};
+  const Refusal changed{RefusalCode::targetChanged, pathText(path), {}, {}};
   if (believed.kind == KnownFile::Kind::nothing && there) return changed;
   if (believed.kind != KnownFile::Kind::text) return std::nullopt;
   constexpr int flags = O_RDONLY | O_NONBLOCK | O_NOFOLLOW | O_NOCTTY | O_CLOEXEC;
@@ -226,7 +227,7 @@ int replaceAt(const FilePlace& place, const std::filesystem::path& path, std::st
   const bool onlyNew = believed.kind == KnownFile::Kind::nothing;
   failed = file.putInPlace(onlyNew);
   if (failed != EEXIST || !onlyNew) return failed;
-  fault = Refusal{RefusalCode::targetChanged, path.string(), {}, {}};
+  fault = Refusal{RefusalCode::targetChanged, pathText(path), {}, {}};
   return 0;
 }
 
@@ -275,7 +276,7 @@ Result<Done> replaceFile(const std::filesystem::path& path, std::string_view byt
   std::error_code error;
   const fs::file_status status = fs::status(path, error);
   if (fs::exists(status) && !fs::is_regular_file(status))
-    return Refusal{RefusalCode::targetNoFile, path.string(), "a folder or a device", {}};
+    return Refusal{RefusalCode::targetNoFile, pathText(path), "a folder or a device", {}};
   const fs::path waiting = path.parent_path() / randomName();
   std::ofstream file(waiting, std::ios::binary | std::ios::trunc);
   if (!file) return unwritable(path, errno == 0 ? EIO : errno);
@@ -286,7 +287,7 @@ Result<Done> replaceFile(const std::filesystem::path& path, std::string_view byt
   if (file && !changed && !error) return Done{};
   std::error_code ignored;  // the save has failed already, and that is what is told
   fs::remove(waiting, ignored);
-  if (changed) return Refusal{RefusalCode::targetChanged, path.string(), {}, {}};
+  if (changed) return Refusal{RefusalCode::targetChanged, pathText(path), {}, {}};
   return unwritable(path, error ? error.value() : EIO);
 }
 

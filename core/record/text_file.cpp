@@ -3,6 +3,7 @@
 #include <system_error>
 
 #include "core/record/json_value.h"
+#include "core/record/path_text.h"
 #include "core/record/replace_file.h"
 
 namespace wardchalk {
@@ -47,7 +48,7 @@ Result<Done> writeFile(const std::filesystem::path& path, std::string_view bytes
 
 Result<Done> writeTextFile(const std::filesystem::path& path, std::string_view text,
                            const KnownFile& believed) {
-  if (text.size() > largestFile) return Refusal{RefusalCode::tooLargeToWrite, path.string(), "4 MiB", {}};
+  if (text.size() > largestFile) return Refusal{RefusalCode::tooLargeToWrite, pathText(path), "4 MiB", {}};
   return writeFile(path, text, believed);
 }
 
@@ -56,7 +57,7 @@ Result<Done> checkWritable(const std::filesystem::path& path) { return tryPlace(
 Result<Done> checkNotInput(const std::filesystem::path& target, const std::filesystem::path& input) {
   std::error_code error;
   if (!std::filesystem::equivalent(target, input, error) || error) return Done{};
-  return Refusal{RefusalCode::targetIsInput, target.string(), {}, {}};
+  return Refusal{RefusalCode::targetIsInput, pathText(target), {}, {}};
 }
 
 }  // namespace wardchalk

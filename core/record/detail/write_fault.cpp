@@ -3,6 +3,8 @@
 #include <cerrno>
 #include <system_error>
 
+#include "core/record/path_text.h"
+
 namespace wardchalk::detail {
 
 namespace {
@@ -37,7 +39,7 @@ RefusalCode whyUnwritable(int error) {
 
 Refusal unwritable(const std::filesystem::path& path, int error) {
   const RefusalCode code = whyUnwritable(error);
-  std::string typed = path.string();
+  std::string typed = pathText(path);
   if (code == RefusalCode::fileUnwritable)
     typed.append(" (").append(std::generic_category().message(error)).append(")");
   return {code, std::move(typed), {}, {}};
