@@ -18,9 +18,18 @@ leave() {
 }
 
 logged() { # name of the log, command…: its whole output goes there; the end of it is shown when it fails
-  local log=$trials/$1.log began=$SECONDS
-  { echo "\$ ${*:2}"; "${@:2}"; } >"$log" 2>&1 || { tail -25 "$log" >&2; fail "$1 failed: see $log"; }
+  local log=$trials/$1.log began=$SECONDS failed
+  # Not behind || or if, where a function would go on after a step of its own that fails.
+  set +e
+  (set -e; echo "\$ ${*:2}"; "${@:2}") >"$log" 2>&1
+  failed=$?
+  set -e
+  [ $failed -eq 0 ] || { tail -25 "$log" >&2; fail "$1 failed: see $log"; }
   say "$1: done in $((SECONDS - began)) s"
+}
+
+never() { # command…: it must fail
+  if "$@"; then echo "should not have been so: $*"; return 1; fi
 }
 
 # The programs as they are shipped for Linux: optimized and hardened as Debian wants it, with the compiler's own linker.
