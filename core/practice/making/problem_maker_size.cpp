@@ -83,7 +83,11 @@ Sketched sketchSurface(ProblemDraw& draw, int level) {
 
 Sketched sketchConversion(ProblemDraw& draw, int level) {
   if (level == 1) return metricSteps(draw);
-  if (level == 2) return mixedSystems(draw, drawProblemChild(draw, 3, 200), draw.below(2) == 0);
+  if (level == 2) {
+    // one after the other: compilers differ in which argument of a call they draw first
+    const bool parts = draw.below(2) == 0;
+    return mixedSystems(draw, drawProblemChild(draw, 3, 200), parts);
+  }
   return drugSteps(draw);
 }
 
