@@ -56,6 +56,11 @@ struct MarkOptions {
   bool lines = false;  ///< both files hold one a line
 };
 
+struct ClassOptions {
+  std::vector<std::string> tableFiles;  ///< tables of results, one for each seat
+  bool csv = false;
+};
+
 /// Prints the working of one case, or its worksheet.
 int check(const CheckOptions& options);
 
@@ -67,6 +72,9 @@ int practice(const PracticeOptions& options);
 
 /// Marks a student's answers to a problem, or a class's.
 int mark(const MarkOptions& options);
+
+/// Joins the tables of a class into one view: which lines went how, and which mistakes were made.
+int classView(const ClassOptions& options);
 
 /// Turns a table into a reference list and reports on every row that is no entry.
 int references(const ReferencesOptions& options);

@@ -43,11 +43,22 @@ void offerMark(CLI::App& app, Work& chosen) {
   offer.does(mark, chosen);
 }
 
+void offerClass(CLI::App& app, Work& chosen) {
+  const Offer<ClassOptions> offer{
+      app.add_subcommand("class", "Join the tables of results of a class: which lines, which mistakes")};
+  ClassOptions& options = *offer.options;
+  offer.command->add_option("tables", options.tableFiles, "Tables of results (CSV), one for each seat")
+      ->required();
+  offer.command->add_flag("--csv", options.csv, "Print a table in place of text");
+  offer.does(classView, chosen);
+}
+
 }  // namespace
 
 void offerPractice(CLI::App& app, Work& chosen) {
   offerProblems(app, chosen);
   offerMark(app, chosen);
+  offerClass(app, chosen);
 }
 
 }  // namespace wardchalk::console

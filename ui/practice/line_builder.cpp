@@ -27,8 +27,12 @@ constexpr QSize builderSize(900, 600);
 
 }  // namespace
 
-LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, QWidget* parent)
-    : QDialog(parent), zoom_(zoom), facts_(lineFacts(ask, problem)), work_{{}, lineWanted(ask, problem)} {
+LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, QWidget* parent,
+                         const std::vector<CarriedAnswer>& earlier)
+    : QDialog(parent),
+      zoom_(zoom),
+      facts_(lineFacts(ask, problem, earlier)),
+      work_{{}, lineWanted(ask, problem)} {
   setObjectName(QStringLiteral("line-builder"));
   setWindowTitle(tr("Build the line – PRACTICE"));
   setPalette(practiceWidgets(QApplication::palette()));

@@ -5,6 +5,7 @@
 
 #include "core/practice/lines/chain_builder.h"
 #include "core/practice/lines/chain_facts.h"
+#include "core/practice/marking/right_values.h"
 #include "core/practice/problem/problem.h"
 
 class QLabel;
@@ -21,7 +22,10 @@ class LineBuilder : public QDialog {
   Q_OBJECT
 
  public:
-  LineBuilder(const Ask& ask, const Problem& problem, double zoom, QWidget* parent);
+  /// `earlier` are the student's own answers to the lines before: of earlier steps there is nothing else on
+  /// the table.
+  LineBuilder(const Ask& ask, const Problem& problem, double zoom, QWidget* parent,
+              const std::vector<CarriedAnswer>& earlier = {});
 
   [[nodiscard]] const ChainWork& work() const { return work_; }
   /// The chain as a line, with "=" and room for what it comes to.

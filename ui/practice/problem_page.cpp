@@ -329,9 +329,11 @@ void ProblemPage::sayProblem() {
 }
 
 void ProblemPage::build(LineRow* row) {
-  if (!row->canBeBuilt() || session_->current().handedIn) return;
+  if (!row->canBeBuilt() || session_->current().handedIn || !session_->set().builder) return;
+  keep();
   const Problem& problem = session_->current().problem;
-  LineBuilder builder(problem.asks[row->line()], problem, zoom_, window());
+  LineBuilder builder(problem.asks[row->line()], problem, zoom_, window(),
+                      earlierAnswers(session_->current(), row->line()));
   const QPointer<LineRow> stays = row;
   const bool taken = builder.exec() == QDialog::Accepted;
   if (!stays) return;  // a button that was still going down has led to other lines

@@ -104,11 +104,32 @@ void addPapers(Table& table, const Case& given) {
                {Number(1), {Unit::mL}, Origin::field(path::dropFactor)}});
 }
 
-void addEarlierSteps(Table& table, const Worksheet& key, StepId step) {
-  if (key.weight && step > StepId::weight)
-    table.add(Quantity{key.weight->kg, Unit::kg}, Origin::step(StepId::weight));
-  if (key.bsa && !key.bsa->charted && step > StepId::bsa)
-    table.add({{key.bsa->m2, {Unit::m2}, Origin::step(StepId::bsa), key.bsa->fixedDecimals}, Term{}});
+const Number* ownOf(StepId step, std::span<const OwnResult> own) {
+  const auto found =
+      std::find_if(own.begin(), own.end(), [&](const OwnResult& one) { return one.step == step; });
+  return found == own.end() ? nullptr : &found->value;
+}
+
+/// A factor of the key's as it lies on the table: an earlier step's with the student's own number; none where
+/// the student has found none.
+std::optional<Factor> ownFactor(Factor factor, std::span<const OwnResult> own) {
+  for (Term* term : {&factor.over, &factor.under}) {
+    if (term->origin.kind != Origin::Kind::step || term->isPlainOne()) continue;
+    const auto step = std::find(stepIds.begin(), stepIds.end(), term->origin.name.view());
+    const Number* found =
+        step == stepIds.end() ? nullptr : ownOf(static_cast<StepId>(step - stepIds.begin()), own);
+    if (!found) return std::nullopt;
+    if (term->value != *found) term->fixedDecimals = -1;
+    term->value = *found;
+  }
+  return factor;
+}
+
+void addEarlierSteps(Table& table, StepId step, std::span<const OwnResult> own) {
+  const Number* kg = step > StepId::weight ? ownOf(StepId::weight, own) : nullptr;
+  const Number* m2 = step > StepId::bsa ? ownOf(StepId::bsa, own) : nullptr;
+  if (kg) table.add(Quantity{*kg, Unit::kg}, Origin::step(StepId::weight));
+  if (m2) table.add(Quantity{*m2, Unit::m2}, Origin::step(StepId::bsa));
 }
 
 bool isOfCalendar(Unit unit) { return unit == Unit::month || unit == Unit::year; }
@@ -142,15 +163,16 @@ void putInOrder(std::vector<ChainFact>& facts) {
 
 }  // namespace
 
-std::vector<ChainFact> chainFacts(const Worksheet& key, StepId step) {
+std::vector<ChainFact> chainFacts(const Worksheet& key, StepId step, std::span<const OwnResult> own) {
   const Step* asked = key.step(step);
   const auto* solved = asked ? std::get_if<Solved>(&asked->body) : nullptr;
   if (asked ? !solved : !isAmountLine(step)) return {};
   Table table;
   if (solved)
-    for (const Factor& factor : solved->chain.factors) table.add(factor, /*needed=*/true);
+    for (const Factor& factor : solved->chain.factors)
+      if (auto known = ownFactor(factor, own)) table.add(*std::move(known), /*needed=*/true);
   addPapers(table, key.given);
-  addEarlierSteps(table, key, step);
+  addEarlierSteps(table, step, own);
   addConversions(table, key.rules.pounds);
   if (step == StepId::bsa) {
     table.add(surfaceConstant(mostellerMetric, Unit::cm, Unit::kg, "mosteller-metric"));

@@ -13,6 +13,7 @@ namespace {
 
 using practice::ParsedLine;
 using practice::Part;
+using practice::Slashes;
 using practice::Token;
 using practice::TokenKind;
 using practice::Tokens;
@@ -63,8 +64,9 @@ std::vector<LineRemark> inOrder(std::vector<LineRemark> remarks) {
   return remarks;
 }
 
-ReadLine readPieces(std::string_view text, const Tokens& tokens, const std::vector<Token>& list) {
-  auto parsed = practice::parseLine(text, list);
+using Parsed = std::variant<ParsedLine, LineFault>;
+
+ReadLine lineOf(const Tokens& tokens, Parsed parsed) {
   if (auto* fault = std::get_if<LineFault>(&parsed)) return std::move(*fault);
   auto& found = std::get<ParsedLine>(parsed);
   StudentLine line;
@@ -77,6 +79,23 @@ ReadLine readPieces(std::string_view text, const Tokens& tokens, const std::vect
   remarks.insert(remarks.end(), found.remarks.begin(), found.remarks.end());
   line.remarks = inOrder(std::move(remarks));
   return line;
+}
+
+/// Whether the line says what it comes to, and every number in it follows.
+bool holds(const ReadLine& read) {
+  const auto* line = std::get_if<StudentLine>(&read);
+  return line && !line->links.empty() &&
+         std::ranges::none_of(line->links, [](const LineLink& link) { return link.truth == Truth::wrong; });
+}
+
+/// A fraction that could be read in two ways is read from left to right where its result says that it was
+/// meant so.
+ReadLine readPieces(std::string_view text, const Tokens& tokens, const std::vector<Token>& list) {
+  ReadLine read = lineOf(tokens, practice::parseLine(text, list, Slashes::clear));
+  const auto* fault = std::get_if<LineFault>(&read);
+  if (!fault || fault->code != LineFaultCode::unclearDivision) return read;
+  ReadLine meant = lineOf(tokens, practice::parseLine(text, list, Slashes::leftToRight));
+  return holds(meant) ? meant : read;
 }
 
 /// At how many relations the units meet; below zero when the line cannot be read so.

@@ -104,7 +104,9 @@ std::string workedLine(StepId id, const Replay& carried) {
   if (const auto* measured = std::get_if<Measuring>(&step.body)) return measuringLine(*measured);
   const auto* solved = std::get_if<Solved>(&step.body);
   if (!solved) return conclusion(step);
-  return chainLine(solved->chain) + " " + equalsSign(step) + " " + conclusion(step);
+  const std::string sign =
+      concludesExactly(step) ? equalsSign(step) + " " : "";  // else "≈" stands before the number
+  return chainLine(solved->chain) + " " + sign + conclusion(step);
 }
 
 std::string worked(const Problem& problem, const Ask& ask, std::span<const CarriedAnswer> carried) {
@@ -152,7 +154,8 @@ std::vector<std::string> remarks(const LineMark& mark) {
 std::string mistakeName(MistakeId mistake) { return say(phrasesOf(mistake).name); }
 
 std::string markWord(Mark mark) {
-  constexpr std::array words = {PhraseId::mark_right, PhraseId::mark_wrong, PhraseId::mark_unsure};
+  constexpr std::array words = {PhraseId::mark_right, PhraseId::mark_wrong, PhraseId::mark_unsure,
+                                PhraseId::mark_unread, PhraseId::mark_blank};
   return say(words[static_cast<std::size_t>(mark)]);
 }
 

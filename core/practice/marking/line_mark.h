@@ -11,13 +11,17 @@
 
 namespace wardchalk {
 
-/// How a line was marked. `unsure`: more than one known mistake explains it, and all are listed.
-enum class Mark : std::uint8_t { right, wrong, unsure };
+/// How a line was marked. `unsure`: more than one known mistake explains it, and all are listed. What could
+/// not be read, and where nothing is written, is neither right nor wrong: it is no try and costs nothing.
+enum class Mark : std::uint8_t { right, wrong, unsure, unread, blank };
 
 [[nodiscard]] constexpr std::string_view idOf(Mark mark) {
-  constexpr std::array<std::string_view, 3> ids = {"right", "wrong", "unsure"};
+  constexpr std::array<std::string_view, 5> ids = {"right", "wrong", "unsure", "unread", "blank"};
   return ids[static_cast<std::size_t>(mark)];
 }
+
+/// Whether something was written that could be judged.
+[[nodiscard]] constexpr bool isTry(Mark mark) { return mark != Mark::unread && mark != Mark::blank; }
 
 /// What a line is looked at for. What is right on a wrong line is said too.
 enum class Aspect : std::uint8_t { setUp, units, arithmetic, rounding, writing };

@@ -5,9 +5,13 @@
 #include "core/check/judgement.h"
 #include "core/number/ascii.h"
 #include "core/number/decimal_text.h"
+#include "core/practice/marking/detail/bare_constant.h"
 #include "core/practice/marking/detail/mark_number.h"
+#include "core/practice/marking/detail/mark_syringe.h"
 #include "core/practice/marking/detail/mark_words.h"
+#include "core/practice/marking/detail/prepared.h"
 #include "core/practice/problem/amount_line.h"
+#include "core/practice/problem/problem_text.h"
 
 namespace wardchalk {
 
@@ -17,15 +21,48 @@ using M = MistakeId;
 
 bool isComparison(StepId step) { return std::ranges::find(checkSteps, step) != checkSteps.end(); }
 
-LineMark noted(LineNote note) {
+LineMark unread(LineNote note) {
   LineMark mark;
+  mark.mark = Mark::unread;
   mark.notes.push_back(note);
+  return mark;
+}
+
+LineMark rightMeasuring() {
+  LineMark mark;
+  mark.mark = Mark::right;
+  mark.set(Aspect::setUp, Standing::good);
+  return mark;
+}
+
+LineMark blank() {
+  LineMark mark;
+  mark.mark = Mark::blank;
+  mark.notes.push_back(LineNote::unanswered);
   return mark;
 }
 
 LineMark mistaken(MistakeId mistake) {
   LineMark mark;
   mark.mistakes.push_back(mistake);
+  return mark;
+}
+
+bool asksForLimit(StepId step) {
+  return step == StepId::limitDose || step == StepId::limitDay || step == StepId::lowDose ||
+         step == StepId::lowDay;
+}
+
+/// A line that cannot be read is no try, unless what is wrong with it is itself a mistake: sizes and doses
+/// added.
+LineMark faulted(const LineFault& fault, StepId step) {
+  LineMark mark;
+  mark.fault = fault;
+  mark.mark = Mark::unread;
+  if (fault.code != LineFaultCode::unlikeUnits) return mark;
+  if (step == StepId::bsa) mark.mistakes.push_back(M::heightAndWeightAdded);
+  if (asksForLimit(step)) mark.mistakes.push_back(M::sizeAdded);
+  if (!mark.mistakes.empty()) mark.mark = Mark::wrong;
   return mark;
 }
 
@@ -52,30 +89,17 @@ bool isBareSurface(const LineRemark& remark, StepId step, const Replay& carried)
 }
 
 /// What was understood and is written unsafely.
-void addWriting(const StudentLine& line, StepId step, const Replay& carried, LineMark& mark) {
-  for (const LineRemark& remark : line.remarks) {
-    const std::string_view number = infoOf(remark.code).error;
-    if (isBareSurface(remark, step, carried)) continue;
-    mark.remarks.push_back(remark);
-    const auto mistake = mistakeWithId(number);
-    if (mistake && !mark.has(*mistake)) mark.mistakes.push_back(*mistake);
-  }
+void addWriting(const StudentWorking& working, StepId step, const Replay& carried, LineMark& mark) {
+  for (const StudentLine& line : working.lines)
+    for (const LineRemark& remark : line.remarks) {
+      if (isBareSurface(remark, step, carried)) continue;
+      mark.remarks.push_back(remark);
+      const auto mistake = mistakeWithId(infoOf(remark.code).error);
+      if (mistake && !mark.has(*mistake)) mark.mistakes.push_back(*mistake);
+    }
   const bool unsafe = std::ranges::any_of(
       mark.remarks, [](const LineRemark& remark) { return !infoOf(remark.code).error.empty(); });
   mark.set(Aspect::writing, unsafe ? Standing::bad : Standing::good);
-}
-
-/// The syringe that holds the amount and shows it: the one that the key takes, or one of its two.
-LineMark markDevice(const Worksheet& key, const Number& holds) {
-  const auto* measuring = std::get_if<Measuring>(&key.step(StepId::device)->body);
-  LineMark mark;
-  const auto isHeld = [&](const std::optional<Syringe>& syringe) {
-    return syringe && syringe->holdsMl == holds;
-  };
-  const bool right = measuring && (isHeld(measuring->syringe) || isHeld(measuring->full));
-  mark.mark = right ? Mark::right : Mark::wrong;
-  if (!right) mark.mistakes.push_back(M::otherSyringe);
-  return mark;
 }
 
 }  // namespace
@@ -95,8 +119,19 @@ VerdictWord verdictWordOf(const Worksheet& key, const Replay& carried) {
   return VerdictWord::safe;
 }
 
-Marking::Marking(const Problem& problem)
-    : problem_(problem), right_(problem), answers_(problem.asks.size()) {}
+Marking::Marking(const Problem& problem, MarkingTerms terms)
+    : problem_(problem), terms_(terms), right_(problem), answers_(problem.asks.size()) {
+  const bool prepared = std::ranges::any_of(
+      problem.asks, [&](const Ask& ask) { return ask.step && isPreparedOnly(*ask.step); });
+  if (!prepared) return;
+  allowed_ = detail::asIfAllowed(problem);
+  allowedRight_.emplace(*allowed_);
+}
+
+/// How strong a mixed powder is does not hang on whether it may be given.
+bool Marking::isPreparedOnly(StepId step) const {
+  return step == StepId::strength && !problem_.key.step(step);
+}
 
 std::vector<CarriedAnswer> Marking::carriedTo(std::size_t ask) const {
   std::vector<CarriedAnswer> carried;
@@ -107,7 +142,7 @@ std::vector<CarriedAnswer> Marking::carriedTo(std::size_t ask) const {
 
 LineMark Marking::mark(std::size_t ask, std::string_view text) {
   answers_[ask].reset();
-  if (isBlank(text)) return noted(LineNote::unanswered);
+  if (isBlank(text)) return blank();
   const Ask& asked = problem_.asks[ask];
   const std::vector<Instead> instead = insteadOf(carriedTo(ask));
   if (asked.isVerdict()) return markVerdictWord(Replay(problem_.key, instead), text);
@@ -118,56 +153,100 @@ LineMark Marking::mark(std::size_t ask, std::string_view text) {
 
 LineMark Marking::markVerdictWord(const Replay& carried, std::string_view text) const {
   LineMark mark = detail::markVerdict(problem_.key, carried, text);
+  const bool withoutReason = mark.has(LineNote::asksForTooLittle) || mark.has(LineNote::asksForSchedule);
+  if (terms_.wantsReason && withoutReason) mark.mark = Mark::wrong;
   if (mark.mark == Mark::right &&
       verdictWordOf(problem_.key, carried) != verdictWordOf(problem_.key, Replay(problem_.key, {})))
     mark.notes.push_back(LineNote::carriedOn);
   return mark;
 }
 
+LineMark Marking::markSyringe(const Replay& carried, const SyringeAnswer& said) const {
+  const Step* device = problem_.key.step(StepId::device);
+  if (!device) return mistaken(M::measuredUnsafe);
+  return detail::markSyringe(std::get<Measuring>(device->body), carried, said);
+}
+
+/// What the key says of measuring, to the word: "2 mL can be given as it is."
+bool Marking::isPrinted(StepId step, std::string_view text) const {
+  const Step* keyed = problem_.key.step(step);
+  return keyed && plainWords(text) == plainWords(keyAnswer(Ask{step, {}, {}, {}}, problem_.key));
+}
+
 LineMark Marking::markNumber(std::size_t ask, StepId step, std::string_view text) {
-  const ReadLine read = readStudentLine(withoutFirstSign(text), gramOf(step));
-  if (const auto* fault = std::get_if<LineFault>(&read)) {
-    LineMark mark;
-    mark.fault = *fault;
-    return mark;
-  }
-  const auto& line = std::get<StudentLine>(read);
   const Replay carried(problem_.key, insteadOf(carriedTo(ask)));
-  LineMark mark = markRead(ask, step, line, carried);
-  addWriting(line, step, carried, mark);
+  if (step == StepId::device && isPrinted(step, text)) return rightMeasuring();
+  if (step == StepId::device)
+    if (const auto said = readSyringeAnswer(text)) return markSyringe(carried, *said);
+  const ReadWorking read = readStudentWorking(withoutFirstSign(text), gramOf(step));
+  if (const auto* fault = std::get_if<LineFault>(&read)) return faulted(*fault, step);
+  const auto& working = std::get<StudentWorking>(read);
+  LineMark mark = markRead(ask, step, working, carried);
+  addWriting(working, step, carried, mark);
   return mark;
 }
 
-LineMark Marking::markRead(std::size_t ask, StepId step, const StudentLine& line, const Replay& carried) {
-  if (isComparison(step)) return detail::markComparison(problem_, carried, step, line);
-  const Step* keyed = problem_.key.step(step);
+LineMark Marking::markRead(std::size_t ask, StepId step, const StudentWorking& working,
+                           const Replay& carried) {
+  if (isComparison(step)) return detail::markComparison(problem_, carried, step, working.answerLine());
+  const Worksheet& key = isPreparedOnly(step) ? allowed_->key : problem_.key;
+  const Step* keyed = key.step(step);
   if (!keyed) return mistaken(M::measuredUnsafe);  // nothing is to be measured, and it was
-  const auto number = detail::numberLine(line, keyed->lookingFor);
-  if (!number) return noted(LineNote::noResult);
-  if (step == StepId::device) return markDevice(problem_.key, number->wanted.value);
-  return markAnswer(ask, step, *number, carried);
+  const auto number = detail::numberLine(working, keyed->lookingFor);
+  if (!number) return unread(LineNote::noResult);
+  return markAnswer(ask, step, working, *number, carried);
 }
 
-LineMark Marking::markAnswer(std::size_t ask, StepId step, const detail::NumberLine& number,
-                             const Replay& replay) {
+/// Beside pounds a bare 2.2 or 0.4536 is understood, and said to want its unit.
+void Marking::remarkConstant(const StudentWorking& working, LineMark& mark) const {
+  const auto note = weighsInPounds() ? detail::barePoundsConstant(working) : std::nullopt;
+  if (!note || mark.mark != Mark::right) return;
+  mark.notes.push_back(*note);
+  if (!mark.has(M::unitMissingOrOther)) mark.mistakes.push_back(M::unitMissingOrOther);
+}
+
+/// Where a class wants every unit, a right number without one is not right.
+void Marking::holdToTerms(LineMark& mark) const {
+  if (terms_.wantsUnits && mark.mark == Mark::right && mark.has(M::unitMissingOrOther))
+    mark.mark = Mark::wrong;
+}
+
+bool Marking::weighsInPounds() const {
+  const auto& weight = problem_.given.child.weight;
+  return weight && (weight->parts.front().unit == Unit::lb || weight->parts.front().unit == Unit::oz);
+}
+
+LineMark Marking::markAnswer(std::size_t ask, StepId step, const StudentWorking& working,
+                             const detail::NumberLine& number, const Replay& replay) {
   const std::vector<CarriedAnswer> carried = carriedTo(ask);
-  const detail::LineKey key{step, right_, right_.of(step, carried),
-                            wrongValues(problem_.key, step, insteadOf(carried)).values};
+  const bool prepared = isPreparedOnly(step);
+  const RightValues& accepted = prepared ? *allowedRight_ : right_;
+  // what is drawn up is the amount that is given, on the marks of the syringe
+  const StepId valued = step == StepId::device ? StepId::give : step;
+  WrongValues wrong = wrongValues(prepared ? allowed_->key : problem_.key, valued, insteadOf(carried));
+  const std::size_t usual = wrong.values.size();
+  wrong.values.insert(wrong.values.end(), wrong.further.begin(), wrong.further.end());
+  const bool bareConstant = weighsInPounds() && detail::barePoundsConstant(working);
+  const detail::LineKey key{step,  accepted,    accepted.of(valued, carried), std::move(wrong.values),
+                            usual, bareConstant};
   LineMark mark = detail::markNumberLine(number, key);
+  remarkConstant(working, mark);
   const bool right = mark.mark == Mark::right;
+  holdToTerms(mark);
   if (right && std::ranges::any_of(carried, [](const CarriedAnswer& answer) { return !answer.right; }) &&
-      !RightValues::isNear(number.wanted.value, right_.of(step, {})))
+      !RightValues::isNear(number.wanted.value, accepted.of(valued, {})))
     mark.notes.push_back(LineNote::carriedOn);
   if (right && step == StepId::drops && !number.wanted.value.isWhole())
     mark.mistakes.push_back(M::partOfDrop);
   if (right && step == StepId::give && verdictWordOf(problem_.key, replay) == VerdictWord::ask)
     mark.notes.push_back(LineNote::askFirst);
-  answers_[ask] = CarriedAnswer{step, number.wanted.value, right};
+  if (step != StepId::device) answers_[ask] = CarriedAnswer{step, number.wanted.value, right};
   return mark;
 }
 
-std::vector<LineMark> markAnswers(const Problem& problem, std::span<const std::string> answers) {
-  Marking marking(problem);
+std::vector<LineMark> markAnswers(const Problem& problem, std::span<const std::string> answers,
+                                  MarkingTerms terms) {
+  Marking marking(problem, terms);
   std::vector<LineMark> marks;
   for (std::size_t i = 0; i < problem.asks.size(); ++i)
     marks.push_back(marking.mark(i, i < answers.size() ? std::string_view(answers[i]) : std::string_view()));

@@ -10,6 +10,12 @@ bool within(const Number& value, const Number& of, const Number& share) {
   return (value - of).absolute() <= of * share;
 }
 
+/// What an earlier result differs by that was carried on with four digits.
+const Number& sameShare() {
+  static const Number share = Number::ratio(5, 10000);
+  return share;
+}
+
 /// A size rounded too early is known by its digits alone: it lies too near the right one for anything else.
 bool fitsClosely(const TypedNumber& typed, const WrongValue& wrong) {
   if (wrong.mistake == MistakeId::sizeRoundedEarly) return typed.value == wrong.value.rounded(typed.decimals);
@@ -20,6 +26,25 @@ bool fitsClosely(const TypedNumber& typed, const WrongValue& wrong) {
 bool fitsRounded(const TypedNumber& typed, const Number& wrong) {
   const Number unit = Number::powerOfTen(-typed.decimals);
   return typed.value == wrong.rounded(typed.decimals) || typed.value == (wrong / unit).floor() * unit;
+}
+
+/// Digits that count of a number as it is typed: 3 of 0.0125, 4 of 12.50.
+int digitsOf(const TypedNumber& typed) {
+  int digits = typed.decimals;
+  Number rest = typed.value.absolute();
+  for (; rest >= Number(1); rest = rest / Number(10)) ++digits;
+  for (Number small = typed.value.absolute() * Number(10); !small.isZero() && small < Number(1);
+       small = small * Number(10))
+    --digits;
+  return digits;
+}
+
+/// So many digits tell two mistakes apart that lie near one another.
+constexpr int tellingDigits = 3;
+
+/// Two mistakes that together come to the right value, or near it: nobody can be told that they were made.
+bool cancel(const WrongValue& one, const WrongValue& other, const Number& right) {
+  return within(one.value * other.value, right * right, collisionShare());
 }
 
 template <typename Fits>
@@ -49,6 +74,11 @@ std::vector<MistakeId> matchMistakes(const TypedNumber& typed, std::span<const W
   std::vector<WrongValue> found =
       fitting(wrong, [&](const WrongValue& one) { return fitsClosely(typed, one); });
   if (closely) return named(found);
+  if (digitsOf(typed) >= tellingDigits) {
+    const auto same =
+        named(fitting(found, [&](const WrongValue& one) { return fitsRounded(typed, one.value); }));
+    if (!same.empty()) return same;
+  }
   if (found.empty())
     found = fitting(wrong, [&](const WrongValue& one) { return fitsRounded(typed, one.value); });
   const std::vector<WrongValue> beside = fitting(wrong, [&](const WrongValue& other) {
@@ -60,6 +90,17 @@ std::vector<MistakeId> matchMistakes(const TypedNumber& typed, std::span<const W
   return named(beside);
 }
 
+std::vector<MistakeId> matchWorked(const Number& worked, std::span<const WrongValue> usual,
+                                   std::span<const WrongValue> further) {
+  for (const Number& share : {sameShare(), routeTolerance()})
+    for (const std::span<const WrongValue> wrong : {usual, further}) {
+      const auto found =
+          named(fitting(wrong, [&](const WrongValue& one) { return within(worked, one.value, share); }));
+      if (!found.empty()) return found;
+    }
+  return {};
+}
+
 std::vector<MistakeId> matchPair(const TypedNumber& typed, const Number& right,
                                  std::span<const WrongValue> wrong) {
   std::vector<MistakeId> pair;
@@ -67,7 +108,7 @@ std::vector<MistakeId> matchPair(const TypedNumber& typed, const Number& right,
       typed.value * right;  // a × b = typed × right, where a and b are what each comes to alone
   for (std::size_t i = 0; i < wrong.size(); ++i) {
     for (std::size_t j = i + 1; j < wrong.size(); ++j) {
-      if (wrong[i].mistake == wrong[j].mistake ||
+      if (wrong[i].mistake == wrong[j].mistake || cancel(wrong[i], wrong[j], right) ||
           !within(wrong[i].value * wrong[j].value, whole, routeTolerance()))
         continue;
       const std::vector<MistakeId> found = named({wrong[i], wrong[j]});

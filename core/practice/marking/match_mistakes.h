@@ -15,6 +15,11 @@ namespace wardchalk {
 [[nodiscard]] std::vector<MistakeId> matchMistakes(const TypedNumber& typed,
                                                    std::span<const WrongValue> wrong, bool closely = false);
 
+/// The mistakes that a working itself comes to: it is known to all its digits, so that what lies nearest is
+/// meant. Several only where they come to the same.
+[[nodiscard]] std::vector<MistakeId> matchWorked(const Number& worked, std::span<const WrongValue> usual,
+                                                 std::span<const WrongValue> further);
+
 /// Two different mistakes that explain it together, where exactly one pair does, the earlier first; else
 /// empty.
 [[nodiscard]] std::vector<MistakeId> matchPair(const TypedNumber& typed, const Number& right,

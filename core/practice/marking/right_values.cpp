@@ -3,16 +3,17 @@
 #include <algorithm>
 
 #include "core/check/work_out.h"
+#include "core/practice/problem/asked_decimals.h"
 #include "core/unit/conversion.h"
 
 namespace wardchalk {
 
 namespace {
 
-constexpr int fewestSurfaceDecimals = 2;
-constexpr int fewestKilogramDecimals = 2;
 constexpr int significantDigits = 3;
 constexpr int fewestCutDecimals = 2;
+constexpr int fewestMeasuredDecimals =
+    3;  // an amount that is not yet rounded to a mark, as it was worked out
 
 HouseRules with(HouseRules rules, std::optional<int> bsaDecimals) {
   rules.bsaDecimals = bsaDecimals;
@@ -29,10 +30,9 @@ int wholeDigits(Number value) {
 Number unit(int decimals) { return Number::powerOfTen(-decimals); }
 Number cut(const Number& value, int decimals) { return (value / unit(decimals)).floor() * unit(decimals); }
 
-/// Rounded or cut at the digits written or, from a hundred on, at the tens that a number without decimals
-/// ends in.
+/// Rounded or cut at the digits written, or at the tens or hundreds that a number without decimals ends in.
 bool isCoarse(const TypedNumber& typed, const Number& value) {
-  const int last = value >= Number(100) ? -1 : 0;
+  const int last = 1 - std::max(wholeDigits(value), 1);
   for (int decimals = typed.decimals; decimals >= last; --decimals) {
     const Number at = cut(value, decimals);
     const Number next = (value / unit(decimals)).rounded(0) * unit(decimals);
@@ -77,6 +77,39 @@ std::vector<Instead> carriedOn(const Worksheet& key, std::span<const CarriedAnsw
   return instead;
 }
 
+/// A weight that is turned into kg on the way to a line, and was not asked for, may be rounded to two
+/// decimals, or more.
+std::vector<std::vector<Instead>> withKilograms(const Worksheet& key, const std::vector<Instead>& instead) {
+  std::vector<std::vector<Instead>> ways = {instead};
+  const Origin weight = Origin::step(StepId::weight);
+  const Replay before(key, instead);
+  const Number* exact = before.exact(StepId::weight);
+  if (!exact || std::ranges::find(instead, weight, &Instead::origin) != instead.end()) return ways;
+  for (const int decimals : {2, 3, 4, endlessRootDecimals}) {
+    ways.push_back(instead);
+    ways.back().push_back({weight, exact->rounded(decimals)});
+  }
+  return ways;
+}
+
+/// Drops by way of the student's own rate; none where that was not answered.
+std::optional<Number> dropsByRate(const Worksheet& key, StepId line, std::span<const CarriedAnswer> carried) {
+  const auto rate = std::ranges::find(carried, StepId::rate, &CarriedAnswer::step);
+  const auto& factor = key.given.infusion.dropFactor;
+  if (line != StepId::drops || rate == carried.end() || !factor) return std::nullopt;
+  return rate->value * factor->value / Number(60);
+}
+
+/// Pounds by the shorter constant, 0.4536 kg in a pound, as it is taught; none where the weight is not in
+/// pounds.
+std::optional<Number> kilogramsAsTaught(const Case& given, StepId line) {
+  const auto& weight = given.child.weight;
+  if (line != StepId::weight || !weight || dimensionOf(weight->parts.front().unit) != dimensionOf(Unit::lb))
+    return std::nullopt;
+  const auto pounds = totalIn(*weight, Unit::lb);
+  return pounds ? std::optional(*pounds * Number::ratio(4536, 10000)) : std::nullopt;
+}
+
 /// Only a right answer may be left to the convention's own rounding.
 std::vector<Instead> wrongOnes(std::span<const CarriedAnswer> carried) {
   std::vector<Instead> instead;
@@ -112,13 +145,17 @@ std::vector<Number> RightValues::of(StepId line, std::span<const CarriedAnswer> 
   const auto add = [&](const Number* value) {
     if (value && std::ranges::find(values, *value) == values.end()) values.push_back(*value);
   };
+  if (const auto kilograms = kilogramsAsTaught(problem_.given, line)) add(&*kilograms);
   for (const Worksheet& worked : worked_) {
     for (const std::vector<Instead>& instead :
          {carriedOn(worked, carried, false), carriedOn(worked, carried, true), wrongOnes(carried)}) {
-      const Replay replay(worked, instead);
-      add(replay.exact(line));
-      add(replay.result(line));
+      for (const std::vector<Instead>& way : withKilograms(worked, instead)) {
+        const Replay replay(worked, way);
+        add(replay.exact(line));
+        add(replay.result(line));
+      }
     }
+    if (const auto drops = dropsByRate(worked, line, carried)) add(&*drops);
   }
   return values;
 }
@@ -140,41 +177,38 @@ bool RightValues::isNear(const Number& value, std::span<const Number> values) {
 
 Acceptance RightValues::acceptOne(StepId line, const TypedNumber& typed, const Number& value) const {
   if (typed.value == value) return Acceptance::asRounded;
-  if (line == StepId::give && isOnDevice(typed.value, value)) return Acceptance::asRounded;
+  const bool measured = line == StepId::give || line == StepId::device;
+  if (measured && isOnDevice(typed.value, value)) return Acceptance::asRounded;
+  if (line == StepId::device && typed.decimals < fewestMeasuredDecimals)
+    return Acceptance::no;  // no mark shows it
   // fewer digits than asked for are enough where those left out are zeros: 25.4 for 25.40
   const int fewest = fewestDecimals(line, value);
   const int decimals = std::max(typed.decimals, fewest);
   if (typed.value == value.rounded(decimals)) return Acceptance::asRounded;
   const bool fine = typed.decimals >= fewest;
   if (fine && decimals >= fewestCutDecimals && typed.value == cut(value, decimals)) return Acceptance::asCut;
-  return !fine && isCoarse(typed, value) ? Acceptance::roundedTooFar : Acceptance::no;
+  return isCoarse(typed, value) ? Acceptance::roundedTooFar : Acceptance::no;
 }
 
-/// How many decimals a rounded answer keeps at least: those of the house rule that rounds it, else three
-/// digits that count; a value that ends is not rounded at all.
+/// How many decimals a rounded answer keeps at least: those that the line asks for. Where it asks for none, a
+/// value is written as it comes out, or with three digits that count where it does not end.
 int RightValues::fewestDecimals(StepId line, const Number& value) const {
   constexpr int mostDecimals = 4;
-  const HouseRules& rules = problem_.rules;
-  switch (line) {
-    case StepId::bsa:
-      return fewestSurfaceDecimals;
-    case StepId::weight:
-      return fewestKilogramDecimals;
-    case StepId::drops:
-      return 0;
-    case StepId::rate:
-      return rules.rateDecimals;
-    case StepId::give:
-      return value < Number(1) ? rules.volumeDecimalsBelow1Ml : rules.volumeDecimalsFrom1Ml;
-    default:
-      break;  // the other steps are rounded by no rule
-  }
+  if (const auto asked = decimalsAsked(line, value)) return *asked;
   const int whole = wholeDigits(value);
   if (value.endsWithin(std::max(0, mostDecimals - whole))) return mostDecimals;
   int zeros = 0;  // behind the point
   for (Number small = value * Number(10); whole == 0 && small < Number(1); small = small * Number(10))
     ++zeros;
   return whole >= significantDigits ? 0 : significantDigits - whole + zeros;
+}
+
+std::optional<int> RightValues::decimalsAsked(StepId line, const Number& value) const {
+  const auto ask = std::ranges::find(problem_.asks, std::optional(line), &Ask::step);
+  const bool stated = ask != problem_.asks.end() && ask->decimals;
+  const auto below = stated ? ask->decimalsBelowOne : askedDecimalsBelowOne(line, problem_.key);
+  if (below && value < Number(1)) return below;
+  return stated ? ask->decimals : askedDecimals(line, problem_.key);
 }
 
 /// Whether the number is one of the two marks around the value, on the device that the key measures with.

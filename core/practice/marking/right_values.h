@@ -41,6 +41,7 @@ class RightValues {
 
  private:
   [[nodiscard]] Acceptance acceptOne(StepId line, const TypedNumber& typed, const Number& value) const;
+  [[nodiscard]] std::optional<int> decimalsAsked(StepId line, const Number& value) const;
   [[nodiscard]] int fewestDecimals(StepId line, const Number& value) const;
   [[nodiscard]] bool isOnDevice(const Number& typed, const Number& value) const;
 

@@ -38,14 +38,16 @@ class Search {
         carried_(carried.begin(), carried.end()),
         papers_(detail::papersOf(key)),
         right_(key, carried_),
-        list_(right_.exact(line) ? *right_.exact(line) : Number(0)) {}
+        list_(right_.exact(line) ? *right_.exact(line) : Number(0)),
+        further_(list_.right()) {}
 
   WrongValues run() {
     if (!right_.exact(line_)) return {};
     addOwn();
     addEarlierSteps();
     addSizeMisused();
-    return {list_.right(), list_.take(), list_.hidden()};
+    addFurther();
+    return {list_.right(), list_.take(), further_.take(), list_.hidden()};
   }
 
  private:
@@ -66,6 +68,14 @@ class Search {
     detail::addWrongMixing(ground, list);
     detail::addWrongRate(ground, list);
     detail::addWrongDilution(ground, list);
+  }
+
+  void addFurther() {
+    const WrongGround ground{key_, papers_, right_, line_, isCarried(Origin::step(StepId::weight))};
+    detail::addFurtherSize(ground, further_);
+    detail::addFurtherDose(ground, further_);
+    detail::addFurtherAmount(ground, further_);
+    detail::addFurtherRate(ground, further_);
   }
 
   [[nodiscard]] bool isCarried(const Origin& origin) const {
@@ -134,6 +144,7 @@ class Search {
   Papers papers_;
   Replay right_;
   WrongList list_;
+  WrongList further_;
 };
 
 }  // namespace

@@ -20,7 +20,8 @@ struct WrongValue {
 struct WrongValues {
   Number right;
   std::vector<WrongValue> values;
-  std::vector<MistakeId> hidden;  ///< those that come to the right value, and so cannot be seen in it
+  std::vector<WrongValue> further;  ///< that are named to a student, and for which no problem is refused
+  std::vector<MistakeId> hidden;    ///< those that come to the right value, and so cannot be seen in it
 };
 
 /// The mistakes that could be made on the way to this step, with what the step comes to. `carried` are the

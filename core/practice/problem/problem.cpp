@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/practice/problem/amount_line.h"
+#include "core/practice/problem/asked_decimals.h"
 
 namespace wardchalk {
 
@@ -15,9 +16,10 @@ std::optional<Ask> askFor(std::string_view id, const Worksheet& key) {
   const auto asked = static_cast<StepId>(known - stepIds.begin());
   const Step* step = key.step(asked);
   if (!step && isAmountLine(asked) && key.verdict != VerdictKind::safe)
-    if (const auto units = amountUnits(asked, key.given)) return Ask{asked, *units};
+    if (const auto units = amountUnits(asked, key.given))
+      return Ask{asked, *units, askedDecimals(asked, key), askedDecimalsBelowOne(asked, key)};
   if (!step || std::holds_alternative<Comparison>(step->body)) return std::nullopt;
-  Ask ask{step->id, step->lookingFor};
+  Ask ask{step->id, step->lookingFor, askedDecimals(asked, key), askedDecimalsBelowOne(asked, key)};
   std::erase_if(ask.wanted.under, [](Unit unit) { return unit == Unit::dose || unit == Unit::day; });
   return ask;
 }

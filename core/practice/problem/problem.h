@@ -20,6 +20,9 @@ namespace wardchalk {
 struct Ask {
   std::optional<StepId> step;  ///< none: the verdict
   Units wanted;                ///< of the answer; empty for the verdict and for a count without a unit
+  std::optional<int>
+      decimals{};  ///< that are asked for at least; none: the number whole, as it comes out, or no number
+  std::optional<int> decimalsBelowOne{};  ///< the same of an amount below 1, where it is another number
 
   [[nodiscard]] bool isVerdict() const { return !step; }
   friend bool operator==(const Ask&, const Ask&) = default;

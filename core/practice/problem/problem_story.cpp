@@ -198,11 +198,24 @@ std::string askQuestion(StepId id, const Problem& problem) {
   return step ? question(*step, problem.key) : std::string();
 }
 
+std::string askedPrecision(const Ask& ask) {
+  if (!ask.decimals) return {};
+  const std::string n = std::to_string(*ask.decimals);
+  if (ask.decimalsBelowOne)
+    return say(PhraseId::ask_decimalsBelowOne, {{"n", n}, {"below", std::to_string(*ask.decimalsBelowOne)}},
+               *ask.decimals);
+  if (*ask.decimals == 0) return say(PhraseId::ask_whole);
+  return say(PhraseId::ask_decimals, {{"n", n}}, *ask.decimals);
+}
+
 std::string askText(const Ask& ask, const Problem& problem) {
   if (ask.isVerdict()) return say(PhraseId::ask_verdict);
-  if (namesItsUnit(*ask.step, ask.wanted)) return askQuestion(*ask.step, problem);
+  const std::string question = askQuestion(*ask.step, problem);
+  const std::string precision = askedPrecision(ask);
+  if (namesItsUnit(*ask.step, ask.wanted))
+    return say(PhraseId::ask_withPrecision, {{"question", question}, {"precision", precision}});
   return say(PhraseId::ask_inUnit,
-             {{"question", askQuestion(*ask.step, problem)}, {"unit", unitText(ask.wanted)}});
+             {{"question", question}, {"unit", unitText(ask.wanted)}, {"precision", precision}});
 }
 
 }  // namespace wardchalk

@@ -14,8 +14,11 @@ namespace wardchalk {
 /// words whatever the answer, and also where the key works out no such line, because nothing may be measured.
 [[nodiscard]] std::string askQuestion(StepId step, const Problem& problem);
 
-/// What is asked in a line: "How many mL do you give?". The same words whatever the
-/// answer.
+/// How many decimals a line asks for: "2 decimals", "whole number"; empty where it does not say.
+[[nodiscard]] std::string askedPrecision(const Ask& ask);
+
+/// What is asked in a line: "How many mL do you give? (1 decimal)". The same words whatever
+/// the answer.
 [[nodiscard]] std::string askText(const Ask& ask, const Problem& problem);
 
 }  // namespace wardchalk

@@ -4,6 +4,7 @@
 
 #include "core/number/ascii.h"
 #include "core/practice/problem/problem_story.h"
+#include "core/unit/print.h"
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 #include "core/words/step_words.h"
@@ -56,10 +57,28 @@ void writeProblem(std::string& out, const Problem& problem, std::size_t number) 
   out.append("\n");
 }
 
-std::string answerTo(const Ask& ask, const Worksheet& key) {
+/// Where a safe order was held against two ends, the reason names the high one: the low one stands behind it.
+std::string lowEndOf(const Worksheet& key) {
+  if (key.verdict != VerdictKind::safe || !key.lowDose || !key.given.reference.low) return {};
+  return " " + say(PhraseId::practiceSheet_lowEnd, {{"amount", printed(*key.lowDose)}});
+}
+
+void writeKey(std::string& out, const Problem& problem, std::size_t number) {
+  out.append(heading(PhraseId::practice_key, number)).append("\n");
+  for (std::size_t i = 0; i < problem.asks.size(); ++i) {
+    const std::string letter(1, static_cast<char>('a' + i));
+    out.append(lines(keyAnswer(problem.asks[i], problem.key), "  " + letter + "  ", "     "));
+    out.append("\n");
+  }
+  out.append("\n");
+}
+
+}  // namespace
+
+std::string keyAnswer(const Ask& ask, const Worksheet& key) {
   if (ask.isVerdict()) {
     const std::string reason = verdictReason(key);
-    return verdictTitle(key) + (reason.empty() ? "" : ". " + reason);
+    return verdictTitle(key) + (reason.empty() ? "" : ". " + reason) + lowEndOf(key);
   }
   if (!key.step(*ask.step)) return say(PhraseId::practiceSheet_nothing);
   const Step& step = *key.step(*ask.step);
@@ -72,18 +91,6 @@ std::string answerTo(const Ask& ask, const Worksheet& key) {
   const std::string sign = exact ? equalsSign(step) + " " : "";  // "=" only where it is exact
   return chainLine(solved->chain) + " " + sign + result;
 }
-
-void writeKey(std::string& out, const Problem& problem, std::size_t number) {
-  out.append(heading(PhraseId::practice_key, number)).append("\n");
-  for (std::size_t i = 0; i < problem.asks.size(); ++i) {
-    const std::string letter(1, static_cast<char>('a' + i));
-    out.append(lines(answerTo(problem.asks[i], problem.key), "  " + letter + "  ", "     "));
-    out.append("\n");
-  }
-  out.append("\n");
-}
-
-}  // namespace
 
 std::string problemsText(const std::vector<Problem>& problems) {
   std::string out = say(PhraseId::practice_invented) + "\n";

@@ -42,7 +42,8 @@ std::string lineQuestion(const Ask& ask, const Problem& problem) {
 
 std::string lineUnit(const Ask& ask) {
   if (ask.isVerdict() || ask.wanted == Units{}) return {};
-  return say(PhraseId::lesson_inUnit, {{"unit", unitsText(ask.wanted, Spelling::printed)}});
+  return say(PhraseId::lesson_inUnit,
+             {{"unit", unitsText(ask.wanted, Spelling::printed)}, {"precision", askedPrecision(ask)}});
 }
 
 std::string lineAnswer(const Ask& ask, const Problem& problem) {
@@ -51,9 +52,12 @@ std::string lineAnswer(const Ask& ask, const Problem& problem) {
   return step ? conclusion(*step) : say(PhraseId::practiceSheet_nothing);
 }
 
-std::vector<ChainFact> lineFacts(const Ask& ask, const Problem& problem) {
+std::vector<ChainFact> lineFacts(const Ask& ask, const Problem& problem,
+                                 std::span<const CarriedAnswer> earlier) {
   if (ask.isVerdict()) return {};
-  return chainFacts(problem.key, *ask.step);
+  std::vector<OwnResult> own;
+  for (const CarriedAnswer& answer : earlier) own.push_back({answer.step, answer.value});
+  return chainFacts(problem.key, *ask.step, own);
 }
 
 Units lineWanted(const Ask& ask, const Problem& problem) {

@@ -44,9 +44,10 @@ Result<std::vector<std::string>> inOrderOfAsks(const Problem& problem,
   return ordered;
 }
 
-std::vector<MarkedLine> markedLines(const Problem& problem, std::span<const std::string> answers) {
+std::vector<MarkedLine> markedLines(const Problem& problem, std::span<const std::string> answers,
+                                    MarkingTerms terms) {
   std::vector<MarkedLine> lines;
-  Marking marking(problem);
+  Marking marking(problem, terms);
   for (std::size_t i = 0; i < problem.asks.size(); ++i) {
     std::vector<CarriedAnswer> carried = marking.carriedTo(i);
     lines.push_back({marking.mark(i, i < answers.size() ? std::string_view(answers[i]) : std::string_view()),

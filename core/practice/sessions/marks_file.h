@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/practice/marking/line_mark.h"
+#include "core/practice/marking/marking.h"
 #include "core/practice/marking/right_values.h"
 #include "core/practice/problem/problem.h"
 #include "core/practice/sessions/answers_file.h"
@@ -24,7 +25,8 @@ struct MarkedLine {
 
 /// Marks the answers, given in the order of the asks.
 [[nodiscard]] std::vector<MarkedLine> markedLines(const Problem& problem,
-                                                  std::span<const std::string> answers);
+                                                  std::span<const std::string> answers,
+                                                  MarkingTerms terms = {});
 
 /// Appends a marks file as one line of JSON without a line break. Hints are English.
 void writeMarks(std::string& out, const Problem& problem, std::span<const MarkedLine> lines, int rung);

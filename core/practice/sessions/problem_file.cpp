@@ -17,6 +17,7 @@ namespace {
 
 constexpr FileHead problemHead{"wardchalk.problem", 1};
 constexpr std::size_t longestStory = 4000;
+constexpr int mostAskedDecimals = 6;
 
 std::string withoutLineEnd(std::string text) {
   while (text.ends_with('\n')) text.pop_back();
@@ -98,13 +99,17 @@ Result<Ask> readAsk(const JsonValue& item, const std::string& path, const Worksh
   const std::string id = fields.text("id", 40);
   const bool verdict = id == "verdict";
   const std::string unit = verdict ? std::string() : fields.text("unit", 40);
+  const auto decimals = fields.has("decimals")
+                            ? std::optional(static_cast<int>(fields.count("decimals", 0, mostAskedDecimals)))
+                            : std::nullopt;
   fields.endOfObject();
-  const auto ask = askFor(id, key);
+  auto ask = askFor(id, key);
   if (!ask)
     fields.refuse(RefusalCode::askNotInKey, "id", id);
   else if (!verdict && unitsText(ask->wanted, Spelling::filed) != unit)
     fields.refuse(RefusalCode::askNotInKey, "unit", id, unit);
   if (fields.isRefused()) return fields.refusal();
+  if (decimals) ask->decimals = decimals;  // a file from before they were stated has those of its rules
   return *ask;
 }
 
@@ -117,7 +122,7 @@ void takeAsks(Problem& problem, JsonFields& fields) {
     const std::string path = "asks[" + std::to_string(i) + "]";
     const Result<Ask> ask = readAsk(list->items[i], path, problem.key);
     if (!ask) return fields.refuse(ask.refusal(), {});
-    if (std::find(problem.asks.begin(), problem.asks.end(), *ask) != problem.asks.end())
+    if (std::ranges::find(problem.asks, ask->step, &Ask::step) != problem.asks.end())
       return fields.refuse(RefusalCode::keyDuplicate, path, idOf(*ask));
     problem.asks.push_back(*ask);
   }
@@ -126,6 +131,7 @@ void takeAsks(Problem& problem, JsonFields& fields) {
 void writeAsk(JsonWriter& writer, const Ask& ask) {
   writer.openObject().key("id").text(idOf(ask));
   if (!ask.isVerdict()) writer.key("unit").text(unitsText(ask.wanted, Spelling::filed));
+  if (ask.decimals) writer.key("decimals").number(*ask.decimals);
   writer.closeObject();
 }
 

@@ -9,10 +9,10 @@ namespace wardchalk {
 
 namespace {
 
-std::vector<MarkedLine> marksOf(const PracticeProblem& problem) {
+std::vector<MarkedLine> marksOf(const PracticeProblem& problem, const PracticeSet& set) {
   std::vector<std::string> texts;
   for (const PracticeLine& line : problem.lines) texts.push_back(line.text);
-  return markedLines(problem.problem, texts);
+  return markedLines(problem.problem, texts, {set.wantsUnits, set.wantsReason});
 }
 
 void remember(PracticeLine& line) {
@@ -21,8 +21,8 @@ void remember(PracticeLine& line) {
 }
 
 /// Every line that is marked, once more, on what stands before it now.
-void markAgain(PracticeProblem& problem) {
-  std::vector<MarkedLine> marks = marksOf(problem);
+void markAgain(PracticeProblem& problem, const PracticeSet& set) {
+  std::vector<MarkedLine> marks = marksOf(problem, set);
   for (std::size_t i = 0; i < marks.size(); ++i)
     if (problem.lines[i].marked) problem.lines[i].marked = std::move(marks[i]);
 }
@@ -38,6 +38,12 @@ bool PracticeProblem::isCovered(std::size_t line, bool saysVerdict) const {
   if (handedIn || saysVerdict) return false;
   const auto end = problem.asks.begin() + static_cast<std::ptrdiff_t>(line);
   return std::any_of(problem.asks.begin(), end, [](const Ask& ask) { return ask.isVerdict(); });
+}
+
+std::vector<CarriedAnswer> earlierAnswers(const PracticeProblem& problem, std::size_t line) {
+  Marking marking(problem.problem);
+  for (std::size_t i = 0; i < line; ++i) marking.mark(i, problem.lines[i].text);
+  return marking.carriedTo(line);
 }
 
 PracticeSession::PracticeSession(PracticeSet set, PracticeMode mode) : set_(std::move(set)), mode_(mode) {
@@ -66,22 +72,22 @@ void PracticeSession::write(std::size_t line, std::string_view text) {
   if (problem.handedIn || line >= problem.lines.size() || problem.lines[line].text == text) return;
   problem.lines[line].text = text;
   problem.lines[line].marked.reset();
-  if (anyMarkedAfter(problem, line)) markAgain(problem);
+  if (anyMarkedAfter(problem, line)) markAgain(problem, set_);
 }
 
 void PracticeSession::check(std::size_t line) {
   PracticeProblem& problem = made(place_);
   if (mode_ == PracticeMode::test || problem.handedIn || line >= problem.lines.size()) return;
   PracticeLine& checked = problem.lines[line];
-  if (!isBlank(checked.text)) ++checked.tries;
   checked.marked.emplace();
-  markAgain(problem);
+  markAgain(problem, set_);
+  if (isTry(checked.marked->mark.mark)) ++checked.tries;
   remember(checked);
 }
 
 void PracticeSession::climb(std::size_t line) {
   PracticeProblem& problem = made(place_);
-  if (mode_ == PracticeMode::test || problem.handedIn || line >= problem.lines.size()) return;
+  if (!set_.hints || mode_ == PracticeMode::test || problem.handedIn || line >= problem.lines.size()) return;
   PracticeLine& hinted = problem.lines[line];
   if (hinted.marked && !hinted.isRight()) hinted.rung = std::min(hinted.rung + 1, lastRung);
 }
@@ -105,12 +111,15 @@ void PracticeSession::oneMore() {
 
 void PracticeSession::handIn(PracticeProblem& problem) {
   if (problem.handedIn || problem.skipped) return;
+  std::vector<PracticeLine*> now;
   for (PracticeLine& line : problem.lines) {
     if (line.marked) continue;
     line.marked.emplace();
-    if (!isBlank(line.text)) ++line.tries;
+    now.push_back(&line);
   }
-  markAgain(problem);
+  markAgain(problem, set_);
+  for (PracticeLine* line : now)
+    if (isTry(line->marked->mark.mark)) ++line->tries;
   for (PracticeLine& line : problem.lines) remember(line);
   problem.handedIn = true;
 }

@@ -11,10 +11,6 @@
 
 namespace wardchalk {
 
-/// Learning: each line may be checked by itself and hinted at. Test: nothing is marked before all is handed
-/// in.
-enum class PracticeMode : std::uint8_t { learning, test };
-
 /// One line of a problem as far as a student has come with it.
 struct PracticeLine {
   std::string text;
@@ -38,6 +34,10 @@ struct PracticeProblem {
   /// amount must not tell that there is one.
   [[nodiscard]] bool isCovered(std::size_t line, bool saysVerdict) const;
 };
+
+/// What the student found in the lines before this one, as it stands there: what a line may be put together
+/// of.
+[[nodiscard]] std::vector<CarriedAnswer> earlierAnswers(const PracticeProblem& problem, std::size_t line);
 
 /// A student's way through a set of problems. It knows no clock and no sentence, keeps nothing anywhere, and
 /// draws a problem only when it is looked at.

@@ -10,6 +10,8 @@ namespace {
 
 void count(LineTally& tally, const PracticeLine& line) {
   ++tally.lines;
+  if (line.marked && line.marked->mark.mark == Mark::unread) ++tally.unread;
+  if (line.marked && line.marked->mark.mark == Mark::blank) ++tally.blank;
   if (!line.isRight()) return;
   ++tally.inTheEnd;
   if (line.tries == 1 && line.rung == 0) ++tally.atOnce;
@@ -43,32 +45,35 @@ void countProblem(SessionTally& tally, const PracticeProblem& problem) {
   }
 }
 
-std::optional<Topic> weakest(const SessionTally& tally) {
-  const TopicTally* worst = nullptr;
-  for (const TopicTally& topic : tally.topics) {
-    if (topic.lines.atOnce == topic.lines.lines) continue;
-    // atOnce/lines compared crosswise, in whole numbers
-    if (!worst || topic.lines.atOnce * worst->lines.lines < worst->lines.atOnce * topic.lines.lines)
-      worst = &topic;
-  }
-  return worst ? std::optional(worst->topic) : std::nullopt;
-}
-
 /// Every line of the topic was right at once.
 bool isMastered(const SessionTally& tally, Topic topic) {
   const auto known = std::ranges::find(tally.topics, topic, &TopicTally::topic);
   return known != tally.topics.end() && known->lines.atOnce == known->lines.lines;
 }
 
-/// What to train next: what the most frequent mistake is about, or the topic with most lines not right at
-/// once.
+/// How many lines speak for a topic: those of it that were not right at once, and the mistakes that it
+/// exercises.
+int weightOf(const SessionTally& tally, Topic topic) {
+  int weight = 0;
+  const auto worked = std::ranges::find(tally.topics, topic, &TopicTally::topic);
+  if (worked != tally.topics.end()) weight += worked->lines.lines - worked->lines.atOnce;
+  for (const MistakeTally& mistake : tally.mistakes)
+    if (topicFor(infoOf(mistake.mistake).spot) == topic) weight += mistake.lines;
+  return weight;
+}
+
+/// What to train next.
 std::optional<Topic> nextOf(const SessionTally& tally) {
-  for (const MistakeTally& mistake : tally.mistakes) {
-    const auto topic = topicFor(infoOf(mistake.mistake).spot);
-    if (!topic) break;  // it belongs to no topic: practise where most lines went wrong
-    if (!isMastered(tally, *topic)) return topic;
+  std::optional<Topic> next;
+  int most = 0;
+  for (std::size_t i = 0; i < topicIds.size(); ++i) {
+    const auto topic = static_cast<Topic>(i);
+    const int weight = isMastered(tally, topic) ? 0 : weightOf(tally, topic);
+    if (weight <= most) continue;
+    most = weight;
+    next = topic;
   }
-  return weakest(tally);
+  return next;
 }
 
 std::string slipsOf(const PracticeLine& line) {
@@ -77,16 +82,21 @@ std::string slipsOf(const PracticeLine& line) {
   return slips;
 }
 
-void addRows(std::string& table, const PracticeProblem& problem, std::size_t number) {
+/// What is the same in every row.
+struct TableHead {
+  std::string set, date, mode, seat;
+};
+
+void addRows(std::string& table, const TableHead& head, const PracticeProblem& problem, std::size_t number) {
   for (std::size_t i = 0; i < problem.lines.size(); ++i) {
     const PracticeLine& line = problem.lines[i];
     appendCsvRow(
         table,
-        {std::to_string(number), std::to_string(problem.problem.seed),
-         std::string(idOf(problem.problem.topic)), std::to_string(problem.problem.level),
-         std::string(idOf(problem.problem.asks[i])),
+        {head.set, head.date, head.mode, head.seat, std::to_string(number),
+         std::to_string(problem.problem.seed), std::string(idOf(problem.problem.topic)),
+         std::to_string(problem.problem.level), std::string(idOf(problem.problem.asks[i])), line.text,
          problem.skipped || !line.marked ? "skipped" : std::string(idOf(line.marked->mark.mark)),
-         slipsOf(line), std::to_string(line.rung), std::to_string(line.tries), std::to_string(line.seconds)});
+         slipsOf(line), std::to_string(line.tries), std::to_string(line.rung), std::to_string(line.seconds)});
   }
 }
 
@@ -140,13 +150,20 @@ std::optional<Topic> topicFor(Spot spot) {
   return std::nullopt;
 }
 
-std::string sessionTable(const PracticeSession& session) {
+const std::vector<std::string>& resultColumns() {
+  static const std::vector<std::string> columns = {"set",  "date",     "mode",  "seat",      "problem",
+                                                   "seed", "topic",    "level", "line",      "answer",
+                                                   "mark", "mistakes", "tries", "hint_rung", "seconds"};
+  return columns;
+}
+
+std::string sessionTable(const PracticeSession& session, const SeatSheet& sheet) {
   std::string table;
-  appendCsvRow(
-      table, {"problem", "seed", "topic", "level", "line", "mark", "slips", "hint_rung", "tries", "seconds"});
+  appendCsvRow(table, resultColumns());
+  const TableHead head{setMark(session.set()), sheet.date, std::string(idOf(session.mode())), sheet.seat};
   for (std::size_t i = 0; i < session.count(); ++i)
     if (session.isMade(i) && (session.at(i).handedIn || session.at(i).skipped))
-      addRows(table, session.at(i), i + 1);
+      addRows(table, head, session.at(i), i + 1);
   return table;
 }
 

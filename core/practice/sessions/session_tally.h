@@ -13,6 +13,8 @@ struct LineTally {
   int lines = 0;
   int atOnce = 0;    ///< right the first time and without a hint
   int inTheEnd = 0;  ///< right as they were handed in
+  int unread = 0;    ///< handed in with what could not be read
+  int blank = 0;     ///< handed in with nothing written
   friend bool operator==(const LineTally&, const LineTally&) = default;
 };
 
@@ -37,8 +39,9 @@ struct SessionTally {
   LineTally lines;
   std::vector<TopicTally> topics;      ///< in the order in which they were met
   std::vector<MistakeTally> mistakes;  ///< the most frequent first, then by number
-  /// What to practise next: the topic that exercises the most frequent mistake; where no mistake has one, the
-  /// topic with the smallest share of lines right at once; none where all were.
+  /// What to practise next, by all that was not right at once: the topic that was worked and the one that
+  /// exercises a mistake that was met each count a line; what counts most is next, and never a topic whose
+  /// lines were all right at once. None where all were right.
   std::optional<Topic> next;
 };
 [[nodiscard]] SessionTally tallyOf(const PracticeSession& session);
@@ -47,10 +50,19 @@ struct SessionTally {
 /// topic exercises.
 [[nodiscard]] std::optional<Topic> topicFor(Spot spot);
 
-/// Results as a table of RFC 4180, with a header: problem, seed, topic, level, line, mark, slips, hint_rung,
-/// tries, seconds; a row for each line of each problem that was handed in or skipped. Problems are counted
-/// from 1; the mark of a skipped one is "skipped"; slips are numbers of mistakes, those corrected included,
-/// parted by spaces.
-[[nodiscard]] std::string sessionTable(const PracticeSession& session);
+/// Who and when, as far as it is told: never a name.
+struct SeatSheet {
+  std::string seat;  ///< the code that a student types
+  std::string date;  ///< as it is to stand in the table; the core knows no clock
+};
+
+/// Columns of a table of results, in their order.
+[[nodiscard]] const std::vector<std::string>& resultColumns();
+
+/// Results as a table of RFC 4180, with a header (resultColumns): a row for each line of each problem that
+/// was handed in or skipped. `set` is the set's mark (setMark), by which tables of one sheet are known.
+/// Problems are counted from 1; the mark of a skipped one is "skipped", of what could not be read "unread",
+/// of an empty line "blank"; mistakes are numbers, those corrected included, parted by spaces.
+[[nodiscard]] std::string sessionTable(const PracticeSession& session, const SeatSheet& sheet = {});
 
 }  // namespace wardchalk

@@ -161,7 +161,7 @@ void LineBuilderTest::everyKeyWorksFromTheList() {
 
 /// The key's own chain, put together fact by fact, leaves what is wanted; upside down it does not.
 void LineBuilderTest::unitsStrikeOutAndTheRestIsNamed() {
-  const std::vector<ChainFact> all = chainFacts(table_.problem.key, StepId::give);
+  const std::vector<ChainFact> all = chainFacts(table_.problem.key, StepId::give, {});
   const auto* wanted = std::get_if<Solved>(&table_.problem.key.step(StepId::give)->body);
   QVERIFY(wanted);
   for (const Factor& factor : wanted->chain.factors)

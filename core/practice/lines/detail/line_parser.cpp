@@ -23,7 +23,8 @@ struct Shape {
 /// Reads by descent: a rule of the grammar is a function. Each gives nothing once there is a fault.
 class Parser {
  public:
-  Parser(std::string_view line, const std::vector<Token>& tokens) : line_(line), tokens_(tokens) {}
+  Parser(std::string_view line, const std::vector<Token>& tokens, Slashes slashes)
+      : line_(line), tokens_(tokens), slashes_(slashes) {}
 
   std::variant<ParsedLine, LineFault> run() {
     readSides();
@@ -121,7 +122,7 @@ class Parser {
     Shape shape;
     Maybe left = fraction(shape);
     bool divided = shape.divisors > 0;
-    if (left && shape.divisors > 1 && shape.lastNamed)
+    if (left && shape.divisors > 1 && shape.lastNamed && slashes_ == Slashes::clear)
       return fail(LineFaultCode::unclearDivision, spanFrom(begin));
     while (left) {
       const bool withoutSign = is(TokenKind::open);  // ")(" multiplies
@@ -148,7 +149,8 @@ class Parser {
 
   /// A fraction after ÷ is clear where it is an amount in an amount ("÷ 120 mg/5 mL") or has one number
   /// alone.
-  static bool isClear(const Shape& shape, bool afterDivide) {
+  [[nodiscard]] bool isClear(const Shape& shape, bool afterDivide) const {
+    if (slashes_ == Slashes::leftToRight) return true;
     if (afterDivide && shape.divisors > 0) return shape.divisors == 1 && shape.firstNamed && shape.lastNamed;
     return shape.divisors < 2 || !shape.lastNamed;
   }
@@ -201,8 +203,8 @@ class Parser {
   [[nodiscard]] bool mayBeMarked() const {
     if (!nextIs(TokenKind::number)) return false;
     if (at_ == 0) return true;
-    const TokenKind before = tokens_[at_ - 1].kind;
-    return before != TokenKind::relation;
+    const Token& before = tokens_[at_ - 1];
+    return before.kind != TokenKind::relation || before.relation == LineRelation::equal;  // "= ≈17.69 kg"
   }
 
   Maybe root() {
@@ -230,6 +232,10 @@ class Parser {
     if (is(TokenKind::end) || is(TokenKind::relation)) return fail(LineFaultCode::parenthesisOpen, open);
     if (!is(TokenKind::close)) return failBeside();
     inside->at = {open.begin, take().at.end};
+    if (is(TokenKind::rootBefore)) {
+      const Span at{open.begin, take().at.end};
+      return rootOfPart(*std::move(inside), at);
+    }
     return withUnits(*std::move(inside));
   }
 
@@ -307,6 +313,7 @@ class Parser {
 
   std::string_view line_;
   const std::vector<Token>& tokens_;
+  Slashes slashes_;
   std::size_t at_ = 0;
   int depth_ = 0;
   bool inParenthesis_ = false;
@@ -316,8 +323,9 @@ class Parser {
 
 }  // namespace
 
-std::variant<ParsedLine, LineFault> parseLine(std::string_view line, const std::vector<Token>& tokens) {
-  return Parser(line, tokens).run();
+std::variant<ParsedLine, LineFault> parseLine(std::string_view line, const std::vector<Token>& tokens,
+                                              Slashes slashes) {
+  return Parser(line, tokens, slashes).run();
 }
 
 }  // namespace wardchalk::practice

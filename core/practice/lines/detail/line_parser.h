@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <string_view>
 #include <variant>
 #include <vector>
@@ -16,8 +17,12 @@ struct ParsedLine {
   std::vector<LineRemark> remarks;  ///< on numbers, which depend on the unit beside them
 };
 
+/// What becomes of fractions that could be read in two ways.
+enum class Slashes : std::uint8_t { clear, leftToRight };
+
 /// Puts the pieces together by the grammar of student_line.h.
 [[nodiscard]] std::variant<ParsedLine, LineFault> parseLine(std::string_view line,
-                                                            const std::vector<Token>& tokens);
+                                                            const std::vector<Token>& tokens,
+                                                            Slashes slashes);
 
 }  // namespace wardchalk::practice

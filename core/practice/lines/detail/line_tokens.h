@@ -18,6 +18,7 @@ enum class TokenKind : std::uint8_t {
   plus,
   minus,
   root,
+  rootBefore,  // "^0.5" behind a parenthesis
   open,
   close,
   relation,

@@ -74,9 +74,21 @@ LineFault unknownSign(const Scanner& scanner, Span at) {
   return scanner.fault(LineFaultCode::signUnknown, at);
 }
 
+/// "^0.5", "^½", "^(1/2)" behind a parenthesis: the root of what stands in it.
+bool addPowerOfHalf(Scanner& scanner) {
+  if (!scanner.lastIs(TokenKind::close)) return false;
+  for (const std::string_view power : {"^0.5", "^½", "^(1/2)", "^1/2"})
+    if (scanner.startsWith(power) && !isDigit(scanner.charAt(scanner.at + power.size()))) {
+      scanner.add(TokenKind::rootBefore, scanner.at + power.size());
+      return true;
+    }
+  return false;
+}
+
 }  // namespace
 
 std::optional<LineFault> scanSign(Scanner& scanner) {
+  if (addPowerOfHalf(scanner)) return std::nullopt;
   const Span at{scanner.at, scanner.at + characterLength(scanner.rest())};
   const bool dot = scanner.startsWith("·") || scanner.startsWith("⋅") || scanner.startsWith("∙");
   if (dot && isHighPoint(scanner, at.end - at.begin))

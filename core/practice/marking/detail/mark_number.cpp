@@ -4,6 +4,7 @@
 
 #include "core/practice/lines/answer_value.h"
 #include "core/practice/marking/match_mistakes.h"
+#include "core/unit/unit.h"
 
 namespace wardchalk::detail {
 
@@ -13,17 +14,32 @@ using M = MistakeId;
 
 constexpr int exactDecimals = 20;
 
-/// The last side that is still to be worked out; null if the line is an answer alone.
-const LineSide* workedSide(const StudentLine& line) {
-  for (auto side = line.sides.rbegin(); side != line.sides.rend(); ++side)
-    if (!side->isAmount && !side->isParts) return &*side;
-  return nullptr;
+/// How many times the one is the other, at least 1; of a zero nothing is said.
+Number apart(const Number& one, const Number& other) {
+  if (one.isZero() || other.isZero()) return Number::powerOfTen(exactDecimals);
+  return larger(one, other) / smaller(one, other);
 }
 
-/// A working without units is taken to be in the wanted unit.
-InWanted workedIn(const LineSide& side, const Units& wanted) {
-  if (side.written == UnitsWritten::none || side.unitsOpen) return {UnitFit::leftOut, side.value};
-  return inWantedUnit(side.value, side.units, wanted);
+/// What a working comes to in the wanted unit. Where a number has no unit, or a unit was not converted, it
+/// may be meant as it stands: what lies nearer to the result beside it was meant.
+InWanted workedIn(const LineSide& side, const Units& wanted, const Number& result) {
+  const InWanted asItStands{UnitFit::leftOut, side.value};
+  if (side.written == UnitsWritten::none || side.unitsOpen) return asItStands;
+  InWanted converted = inWantedUnit(side.value, side.units, wanted);
+  const bool nearer = apart(side.value, result) < apart(converted.value, result);
+  return nearer ? asItStands : converted;
+}
+
+bool measuresSize(Unit unit) {
+  const Dimension dimension = dimensionOf(unit);
+  return dimension == Dimension::bodyMass || dimension == dimensionOf(Unit::m2) ||
+         dimension == dimensionOf(Unit::cm);
+}
+
+/// Two measures of a child's size, one above and one below, that do not cancel: pounds, or kilograms for each
+/// m².
+bool clash(const Units& units) {
+  return std::ranges::any_of(units.over, measuresSize) && std::ranges::any_of(units.under, measuresSize);
 }
 
 class NumberMarker {
@@ -42,6 +58,17 @@ class NumberMarker {
   }
 
  private:
+  /// The mistakes that problems keep apart; a further one is thought of only where none of them fits.
+  [[nodiscard]] std::span<const WrongValue> usual() const { return std::span(key_.wrong).first(key_.usual); }
+  [[nodiscard]] std::span<const WrongValue> further() const {
+    return std::span(key_.wrong).subspan(key_.usual);
+  }
+
+  /// A figure of the papers that was written down as it stands.
+  static bool isFigure(M mistake) {
+    return mistake == M::volumeAsRate || mistake == M::infusionVolumeCopied || mistake == M::orderForLimit;
+  }
+
   static bool isRight(Acceptance acceptance) {
     return acceptance == Acceptance::asRounded || acceptance == Acceptance::asCut;
   }
@@ -97,8 +124,8 @@ class NumberMarker {
       return;
     }
     mark_.set(Aspect::setUp, Standing::good);
-    const bool cancels = line_.worked->fit == UnitFit::fits || !line_.workedUnitsWritten;
-    if (cancels) return;
+    const bool open = !line_.workedUnitsWritten && !(line_.unitsClash && !key_.bareConstant);
+    if (line_.worked->fit == UnitFit::fits || open) return;
     mark_.mark = Mark::wrong;
     mark_.mistakes.insert(mark_.mistakes.begin(), M::unitsDoNotCancel);
     mark_.set(Aspect::units, Standing::bad);
@@ -108,7 +135,7 @@ class NumberMarker {
   void markFalseWorking() {
     mark_.set(Aspect::setUp, Standing::bad);
     mark_.notes.push_back(LineNote::lineDoesNotHold);
-    std::vector<M> found = matchMistakes({line_.worked->value, exactDecimals}, key_.wrong);
+    std::vector<M> found = matchWorked(line_.worked->value, usual(), further());
     mark_.mark = found.size() > 1 ? Mark::unsure : Mark::wrong;
     mark_.mistakes.insert(mark_.mistakes.begin(), found.begin(), found.end());
   }
@@ -154,20 +181,23 @@ class NumberMarker {
   void markWrongSetUp() {
     if (line_.worked) mark_.set(Aspect::setUp, Standing::bad);
     std::vector<M> found;
-    if (line_.worked) found = matchMistakes({line_.worked->value, exactDecimals}, key_.wrong);
+    if (line_.worked) found = matchWorked(line_.worked->value, usual(), further());
     if (found.empty()) found = matchAnswer();
     if (found.size() > 1) mark_.mark = Mark::unsure;
-    if (found.empty() && !key_.right.empty())
-      found = matchPair(typedInWanted(), key_.right.front(), key_.wrong);
+    if (found.empty() && !key_.right.empty()) found = matchPair(typedInWanted(), key_.right.front(), usual());
     mark_.mistakes = std::move(found);
   }
 
   [[nodiscard]] std::vector<M> matchAnswer() const {
     const bool tooFar = accept(typedInWanted()) == Acceptance::roundedTooFar;
-    std::vector<M> found = matchMistakes(typedInWanted(), key_.wrong, tooFar);
+    std::vector<M> found = matchMistakes(typedInWanted(), usual(), tooFar);
+    if (found.empty()) found = matchMistakes(typedInWanted(), further(), tooFar);
     const bool named = std::ranges::any_of(
         found, [](M mistake) { return mistake == M::sizeRoundedEarly || mistake == M::roundedElsewhere; });
-    if (tooFar && !named) found.push_back(roundingMistake());
+    const bool copied = std::ranges::any_of(key_.wrong, [&](const WrongValue& one) {
+      return isFigure(one.mistake) && one.value == line_.wanted.value;
+    });
+    if (tooFar && !named && !copied) found.push_back(roundingMistake());
     const bool partOfDrop = key_.step == StepId::drops && !line_.wanted.value.isWhole();
     if (found.empty() && partOfDrop) found.push_back(M::partOfDrop);
     return found;
@@ -180,15 +210,17 @@ class NumberMarker {
 
 }  // namespace
 
-std::optional<NumberLine> numberLine(const StudentLine& line, const Units& wanted) {
+std::optional<NumberLine> numberLine(const StudentWorking& working, const Units& wanted) {
+  const StudentLine& line = working.answerLine();
   const AnswerValue answer = answerOf(line);
   if (!answer.isAmount) return std::nullopt;
   NumberLine taken;
   taken.typed = {answer.value, answer.decimals < 0 ? exactDecimals : answer.decimals};
   taken.wanted = inWantedUnit(answer.value, answer.hasUnits ? answer.units : Units{}, wanted);
-  if (const LineSide* side = workedSide(line)) {
-    taken.worked = workedIn(*side, wanted);
+  if (const LineSide* side = working.workedSide()) {
+    taken.worked = workedIn(*side, wanted, taken.wanted.value);
     taken.workedUnitsWritten = side->written == UnitsWritten::all && !side->unitsOpen;
+    taken.unitsClash = side->written == UnitsWritten::partly && !side->unitsOpen && clash(side->units);
   }
   taken.holds =
       std::ranges::none_of(line.links, [](const LineLink& link) { return link.truth == Truth::wrong; });

@@ -4,6 +4,7 @@
 #include <span>
 #include <vector>
 
+#include "core/practice/lines/student_working.h"
 #include "core/practice/marking/line_mark.h"
 #include "core/practice/marking/right_values.h"
 #include "core/practice/marking/wanted_unit.h"
@@ -13,15 +14,17 @@ namespace wardchalk::detail {
 
 /// A line with a number, taken apart: what it ends in, and what its working comes to.
 struct NumberLine {
-  TypedNumber typed;                ///< as it stands
-  InWanted wanted;                  ///< in the wanted unit, where its unit fits
-  std::optional<InWanted> worked;   ///< the last side that is worked out, exactly
+  TypedNumber typed;  ///< as it stands
+  InWanted wanted;    ///< in the wanted unit, where its unit fits
+  std::optional<InWanted>
+      worked;  ///< the last side that is worked out, exactly, as the result beside it takes it
   bool workedUnitsWritten = false;  ///< every number of it has its unit
+  bool unitsClash = false;          ///< two measures of size stand in it, above and below, and do not cancel
   bool holds = true;                ///< no "=" of the line is false
 };
 
-/// Takes a read line apart; none if it ends in no number.
-[[nodiscard]] std::optional<NumberLine> numberLine(const StudentLine& line, const Units& wanted);
+/// Takes a working apart; none if it ends in no number.
+[[nodiscard]] std::optional<NumberLine> numberLine(const StudentWorking& working, const Units& wanted);
 
 /// What a line may come to, and what known mistakes make of it.
 struct LineKey {
@@ -29,6 +32,8 @@ struct LineKey {
   const RightValues& accepted;
   std::vector<Number> right;
   std::vector<WrongValue> wrong;
+  std::size_t usual = 0;      ///< so many of the first are those that problems keep apart
+  bool bareConstant = false;  ///< 2.2 or 0.4536 stands in the working without its unit
 };
 
 /// Marks it; everything but its writing.

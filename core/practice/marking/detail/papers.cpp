@@ -13,6 +13,7 @@ bool isIn(const MixedQuantity& mixed, std::initializer_list<Unit> units) {
 }
 
 void readWeight(const MixedQuantity& weight, Papers& papers) {
+  papers.inGrams = isIn(weight, {Unit::g, Unit::bodyG});
   if (!isIn(weight, {Unit::lb, Unit::oz})) return;
   papers.pounds = totalIn(weight, Unit::lb);
   if (weight.parts.size() != 2) return;
@@ -22,7 +23,11 @@ void readWeight(const MixedQuantity& weight, Papers& papers) {
 
 void readHeight(const MixedQuantity& height, Papers& papers) {
   papers.cm = totalIn(height, Unit::cm);
+  papers.inMetres = isIn(height, {Unit::m});
   if (isIn(height, {Unit::in, Unit::ft})) papers.inches = totalIn(height, Unit::in);
+  if (height.parts.front().unit != Unit::ft) return;
+  papers.wholeFeet = height.parts.front().value;
+  papers.overFeet = height.parts.size() == 2 ? height.parts.back().value : Number(0);
 }
 
 Number dosesOf(const std::optional<Schedule>& schedule) {
@@ -53,6 +58,7 @@ Papers papersOf(const Worksheet& key) {
   if (given.child.weight) readWeight(*given.child.weight, papers);
   if (given.child.height) readHeight(*given.child.height, papers);
   papers.orderDoses = dosesOf(given.order.schedule);
+  papers.referenceDoses = given.reference.schedule ? dosesOf(given.reference.schedule) : papers.orderDoses;
   if (given.stock.strength) {
     papers.labelAmount = given.stock.strength->amount.value;
     papers.labelIn = given.stock.strength->in.value;

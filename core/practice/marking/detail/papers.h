@@ -16,6 +16,11 @@ struct Papers {
   std::optional<Number> cm;           ///< as used, converted exactly where it was typed in inches
   std::optional<Number> inches;       ///< of a child measured in feet or inches
   std::optional<Number> m2;           ///< as used
+  std::optional<Number> wholeFeet;    ///< of a height in feet and inches
+  std::optional<Number> overFeet;     ///< its inches
+  bool inGrams = false;               ///< the weight is stated in grams
+  bool inMetres = false;              ///< the height is stated in metres
+  Number referenceDoses{1};           ///< doses that the reference means in a day, whole, at least 1
   Number orderDoses{1};               ///< doses that the order means in a day, whole, at least 1
   std::optional<Number> labelAmount;  ///< "120" of 120 mg in 5 mL, in the label's own unit
   std::optional<Number> labelIn;      ///< "5"

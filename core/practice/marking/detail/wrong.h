@@ -3,6 +3,7 @@
 #include <span>
 #include <vector>
 
+#include "core/practice/lines/student_line.h"
 #include "core/practice/marking/detail/papers.h"
 #include "core/practice/marking/replay.h"
 #include "core/practice/marking/wrong_values.h"
@@ -15,10 +16,21 @@ struct WrongGround {
   const Papers& papers;
   const Replay& right;
   StepId step;
+  bool weightAnswered = false;  ///< the student has turned it into kg on a line before
 
   [[nodiscard]] const Number& rightValue() const { return *right.exact(step); }
   [[nodiscard]] const Chain* chain() const { return chainOf(key, step); }
 };
+
+/// Whether medicine is ordered for each minute or hour.
+[[nodiscard]] inline bool isRateOrder(const Worksheet& key) {
+  return key.given.order.dose && key.given.order.dose->isRate();
+}
+
+/// The surface by Mosteller's formula with this constant.
+[[nodiscard]] inline Number surface(const Number& height, const Number& weight, const Number& constant) {
+  return (height * weight / constant).rootCut(endlessRootDecimals);
+}
 
 /// Collects wrong values. One that equals the right value is kept apart: it is a mistake that cannot be seen.
 class WrongList {
@@ -48,5 +60,12 @@ void addWrongAmount(const WrongGround& ground, WrongList& list);      // wrong_a
 void addWrongMixing(const WrongGround& ground, WrongList& list);      // wrong_amount.cpp
 void addWrongRate(const WrongGround& ground, WrongList& list);        // wrong_rate.cpp
 void addWrongDilution(const WrongGround& ground, WrongList& list);    // wrong_rate.cpp
+
+// Further mistakes, which a student is told and for which no problem is refused: so many of them lie near one
+// another that few problems would be left.
+void addFurtherSize(const WrongGround& ground, WrongList& list);    // further_size.cpp
+void addFurtherDose(const WrongGround& ground, WrongList& list);    // further_dose.cpp
+void addFurtherAmount(const WrongGround& ground, WrongList& list);  // further_amount.cpp
+void addFurtherRate(const WrongGround& ground, WrongList& list);    // further_rate.cpp
 
 }  // namespace wardchalk::detail

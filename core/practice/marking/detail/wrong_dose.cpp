@@ -75,8 +75,6 @@ bool isConversionLine(const Chain& chain) {
   return chain.factors.size() == 2 && std::ranges::any_of(chain.factors, joinsDrugUnits);
 }
 
-bool isRateOrder(const Worksheet& key) { return key.given.order.dose && key.given.order.dose->isRate(); }
-
 /// Every factor of a rate order's chain that can be forgotten.
 void addForgottenFactors(const Chain& chain, WrongList& list) {
   for (const Factor& factor : chain.factors)

@@ -1,4 +1,3 @@
-#include "core/practice/lines/student_line.h"
 #include "core/practice/marking/detail/wrong.h"
 
 // Mistakes with the child's weight, height and body surface area. Mosteller's constants are 3600 for cm and
@@ -13,10 +12,6 @@ using M = MistakeId;
 
 const Number metricConstant(3600);
 const Number householdConstant(3131);
-
-Number surface(const Number& height, const Number& weight, const Number& constant) {
-  return (height * weight / constant).rootCut(endlessRootDecimals);
-}
 
 void addEarlyRounding(WrongList& list) {
   for (const int decimals : {1, 0}) list.add(M::sizeRoundedEarly, list.right().rounded(decimals));

@@ -135,13 +135,67 @@ bool holds(const std::vector<ChainFact>& facts, const Factor& factor) {
   });
 }
 
+bool isOfAStep(const Term& term) { return term.origin.kind == Origin::Kind::step && !term.isPlainOne(); }
+
+/// A student who found what the key went on with.
+std::vector<OwnResult> foundIn(const Worksheet& sheet) {
+  std::vector<OwnResult> own;
+  for (const Step& step : sheet.steps) {
+    const auto* solved = std::get_if<Solved>(&step.body);
+    if (!solved) continue;
+    for (const Factor& factor : solved->chain.factors)
+      for (const Term* term : {&factor.over, &factor.under}) {
+        if (!isOfAStep(*term)) continue;
+        const auto id = std::ranges::find(stepIds, term->origin.name.view());
+        own.push_back({static_cast<StepId>(id - stepIds.begin()), term->value});
+      }
+  }
+  return own;
+}
+
+TEST(ChainFacts, holdNothingOfAnEarlierStepThatTheStudentHasNotFound) {
+  int steps = 0;
+  for (const Worksheet& sheet : goldenSheets())
+    for (const Step& step : sheet.steps) {
+      for (const ChainFact& fact : chainFacts(sheet, step.id, {})) {
+        EXPECT_FALSE(isOfAStep(fact.factor.over) || isOfAStep(fact.factor.under)) << idOf(step.id);
+      }
+      const auto* solved = std::get_if<Solved>(&step.body);
+      steps += solved && std::ranges::any_of(solved->chain.factors,
+                                             [](const Factor& factor) {
+                                               return isOfAStep(factor.over) || isOfAStep(factor.under);
+                                             })
+                   ? 1
+                   : 0;
+    }
+  EXPECT_GT(steps, 50);
+}
+
+TEST(ChainFacts, holdTheStudentsOwnResultAsItWasFound) {
+  for (const Worksheet& sheet : goldenSheets()) {
+    const Step* step = sheet.step(StepId::limitDose);
+    const auto* solved = step ? std::get_if<Solved>(&step->body) : nullptr;
+    const bool byWeight = solved && std::ranges::any_of(solved->chain.factors, [](const Factor& factor) {
+                            return factor.over.origin == Origin::step(StepId::weight);
+                          });
+    if (!byWeight) continue;
+    const OwnResult own{StepId::weight, Number(99)};
+    const auto facts = chainFacts(sheet, StepId::limitDose, std::span(&own, 1));
+    EXPECT_TRUE(std::ranges::any_of(facts, [](const ChainFact& fact) {
+      return fact.factor.over.value == Number(99) && fact.factor.over.units == std::vector{Unit::kg};
+    }));
+    for (const ChainFact& fact : facts)
+      EXPECT_TRUE(!isOfAStep(fact.factor.over) || fact.factor.over.value == Number(99));
+  }
+}
+
 TEST(ChainFacts, holdTheChainOfTheKeyAndMore) {
   int steps = 0;
   int withMore = 0;
   for (const Worksheet& sheet : goldenSheets())
     for (const Step& step : sheet.steps) {
       const auto* solved = std::get_if<Solved>(&step.body);
-      const std::vector<ChainFact> facts = chainFacts(sheet, step.id);
+      const std::vector<ChainFact> facts = chainFacts(sheet, step.id, foundIn(sheet));
       EXPECT_EQ(facts.empty(), solved == nullptr);
       if (!solved) continue;
       ++steps;
@@ -156,7 +210,7 @@ TEST(ChainFacts, holdTheChainOfTheKeyAndMore) {
 TEST(ChainFacts, standOnceWhicheverWayUp) {
   for (const Worksheet& sheet : goldenSheets())
     for (const Step& step : sheet.steps) {
-      const std::vector<ChainFact> facts = chainFacts(sheet, step.id);
+      const std::vector<ChainFact> facts = chainFacts(sheet, step.id, foundIn(sheet));
       for (std::size_t i = 0; i < facts.size(); ++i)
         for (std::size_t j = i + 1; j < facts.size(); ++j) {
           EXPECT_FALSE(facts[i].factor.over.value == facts[j].factor.over.value &&
@@ -173,7 +227,7 @@ TEST(ChainProperties, whatIsBuiltIsReadBack) {
     const Worksheet& sheet = goldenSheets()[choices.below(static_cast<std::uint32_t>(goldenSheets().size()))];
     if (sheet.steps.empty()) return {};
     const Step& step = sheet.steps[choices.below(static_cast<std::uint32_t>(sheet.steps.size()))];
-    const std::vector<ChainFact> facts = chainFacts(sheet, step.id);
+    const std::vector<ChainFact> facts = chainFacts(sheet, step.id, foundIn(sheet));
     if (facts.empty()) return {};
     ChainWork work{{}, step.lookingFor};
     for (int i = choices.between(1, 7); i > 0; --i) {

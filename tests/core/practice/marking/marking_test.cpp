@@ -95,9 +95,9 @@ INSTANTIATE_TEST_SUITE_P(
                     Line{"e47", casePerDay, "give", "3 cc", "right E47"},
                     Line{"e48", casePerDay, "give", "250 mg/5 mL × 0.06 mL = 3 mL", "wrong E48"},
                     Line{"e58", casePerDay, "low-dose", "804 mg", "wrong E58"},
-                    Line{"blank", casePerDay, "give", "  ", "wrong unanswered"},
-                    Line{"noResult", casePerDay, "give", "150 mg × 5 mL / 250 mg", "wrong no-result"},
-                    Line{"unreadable", casePerDay, "give", "3 spoons", "wrong word-unknown"}),
+                    Line{"blank", casePerDay, "give", "  ", "blank unanswered"},
+                    Line{"noResult", casePerDay, "give", "150 mg × 5 mL / 250 mg", "unread no-result"},
+                    Line{"unreadable", casePerDay, "give", "3 spoons", "unread word-unknown"}),
     nameOf);
 
 INSTANTIATE_TEST_SUITE_P(
@@ -209,9 +209,10 @@ TEST(Marking, knowsTheWordsForALowOrder) {
   test::ask(problem, {"verdict"});
   EXPECT_EQ(marked(problem, {"too low"}), (std::vector<std::string>{"right"}));
   EXPECT_EQ(marked(problem, {"hold and ask"}), (std::vector<std::string>{"right"}));
-  EXPECT_EQ(marked(problem, {"unsafe"}), (std::vector<std::string>{"right ask-is-the-word"}));
+  EXPECT_EQ(marked(problem, {"unsafe"}),
+            (std::vector<std::string>{"right ask-is-the-word asks-for-too-little"}));
   EXPECT_EQ(marked(problem, {"safe"}), (std::vector<std::string>{"wrong E27"}));
-  EXPECT_EQ(marked(problem, {"perhaps"}), (std::vector<std::string>{"wrong not-a-verdict"}));
+  EXPECT_EQ(marked(problem, {"perhaps"}), (std::vector<std::string>{"unread not-a-verdict"}));
 }
 
 }  // namespace

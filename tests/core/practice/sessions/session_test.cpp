@@ -234,13 +234,38 @@ TEST(SessionTable, hasARowForEachLineThatWasHandedInOrLeftAside) {
   std::string slips;
   for (const MistakeId mistake : student.session.at(0).lines[0].met)
     slips += (slips.empty() ? "" : " ") + std::string(idOf(mistake));
-  EXPECT_EQ(sessionTable(student.session),
-            "problem,seed,topic,level,line,mark,slips,hint_rung,tries,seconds\r\n"
-            "1,5,bsa,1,bsa,right," +
-                slips +
-                ",2,2,41\r\n"
-                "2," +
-                std::to_string(seedInSet(5, 1)) + ",bsa,1,bsa,skipped,,0,0,0\r\n");
+  const std::string head = setMark(student.session.set()) + ",2026-11-30,learn,B12,";
+  EXPECT_EQ(
+      sessionTable(student.session, {"B12", "2026-11-30"}),
+      "set,date,mode,seat,problem,seed,topic,level,line,answer,mark,mistakes,tries,hint_rung,seconds\r\n" +
+          head + "1,5,bsa,1,bsa," + student.session.at(0).lines[0].text + ",right," + slips + ",2,2,41\r\n" +
+          head + "2," + std::to_string(seedInSet(5, 1)) + ",bsa,1,bsa,,skipped,,0,0,0\r\n");
+}
+
+TEST(PracticeSession, whatCannotBeReadIsNoTryAndWhatIsBlankIsBlank) {
+  Student student(setOf({Topic::bsa}, 2));
+  student.session.write(0, "3 spoons");
+  student.session.check(0);
+  EXPECT_EQ(student.line(0).marked->mark.mark, Mark::unread);
+  EXPECT_EQ(student.line(0).tries, 0);
+  student.session.write(0, student.right(0));
+  student.session.check(0);
+  EXPECT_EQ(student.line(0).tries, 1);
+  student.session.handIn();
+  student.session.goTo(1);
+  student.session.handIn();
+  EXPECT_EQ(student.session.at(1).lines[0].marked->mark.mark, Mark::blank);
+  const SessionTally tally = tallyOf(student.session);
+  EXPECT_EQ(tally.lines, (LineTally{2, 1, 1, 0, 1}));
+}
+
+TEST(PracticeSession, aSetWithoutHintsGivesNone) {
+  PracticeSet set = setOf({Topic::bsa}, 1);
+  set.hints = false;
+  Student student(set);
+  student.answer(0, student.wrong(0));
+  student.session.climb(0);
+  EXPECT_EQ(student.line(0).rung, 0);
 }
 
 TEST(SessionTally, mistakesThatAreMadeAnywhereHaveNoTopic) {
