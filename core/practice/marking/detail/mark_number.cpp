@@ -197,7 +197,10 @@ class NumberMarker {
     const bool copied = std::ranges::any_of(key_.wrong, [&](const WrongValue& one) {
       return isFigure(one.mistake) && one.value == line_.wanted.value;
     });
-    if (tooFar && !named && !copied) found.push_back(roundingMistake());
+    const TypedNumber typed = typedInWanted();
+    const bool inTens =
+        typed.decimals <= 0 && (typed.value / Number(10)).isWhole();  // as many digits as were asked for
+    if (tooFar && !named && !copied && (found.empty() || !inTens)) found.push_back(roundingMistake());
     const bool partOfDrop = key_.step == StepId::drops && !line_.wanted.value.isWhole();
     if (found.empty() && partOfDrop) found.push_back(M::partOfDrop);
     return found;
