@@ -224,7 +224,7 @@ class Writing(InAFolder):
     def test_reasons_are_true(self):
         table = self.table()
         for target, reason in [("none/list.json", "is not there any more"), ("table.csv/list.json", "is not there"),
-                               ("n" * 300, "too long"), ("loop", "leads to no end")]:
+                               ("n" * 300, "too long"), ("loop", "leads nowhere")]:
             if target == "loop":
                 os.symlink("loop", self.path("loop"))
             with self.subTest(target=target):

@@ -208,12 +208,14 @@ INSTANTIATE_TEST_SUITE_P(
 INSTANTIATE_TEST_SUITE_P(
     Bands, HazardCase,
     testing::Values(
-        HazardRow{"H21 the day before 29 days", "child.age=28 day; reference.age_from=29 day",
+        HazardRow{"H21 the day before 29 days",
+                  "child.age=28 day; child.size_confirmed=true; reference.age_from=29 day",
                   "verdict=not-covered"},
         HazardRow{"H21 on 29 days", "child.age=29 day; reference.age_from=29 day", "check.age-band=within"},
         HazardRow{"H21 the day after 29 days", "child.age=30 day; reference.age_from=29 day",
                   "check.age-band=within"},
-        HazardRow{"H21 the day before 1 month", "child.age=30 day; reference.age_from=1 month",
+        HazardRow{"H21 the day before 1 month",
+                  "child.age=30 day; child.size_confirmed=true; reference.age_from=1 month",
                   "verdict=not-covered"},
         HazardRow{"H21 the day after 1 month", "child.age=31 day; reference.age_from=1 month",
                   "check.age-band=within"},
@@ -418,7 +420,7 @@ TEST(Hazards, H25_eachVolumeHasTheSmallestSyringeThatHoldsIt) {
       {"0.1", "1", 1, "0.1"}, {"0.55", "1", 1, "0.55"}, {"1", "1", 1, "1"},    {"1.1", "3", 1, "1.1"},
       {"3", "3", 1, "3"},     {"3.2", "5", 1, "3.2"},   {"5", "5", 1, "5"},    {"5.2", "10", 1, "5.2"},
       {"10", "10", 1, "10"},  {"11", "20", 1, "11"},    {"20", "20", 1, "20"}, {"21", "60", 1, "21"},
-      {"60", "60", 1, "60"},  {"61", "60", 2, "61"}};
+      {"60", "60", 1, "60"}};
   for (const SyringeForVolume& row : rows) {
     const Worksheet sheet = worked("stock.strength=80 mg/" + std::string(row.mlPerDose) + " mL");
     ASSERT_TRUE(sheet.give && sheet.give->measured && sheet.give->syringe) << row.mlPerDose;
@@ -426,6 +428,12 @@ TEST(Hazards, H25_eachVolumeHasTheSmallestSyringeThatHoldsIt) {
     EXPECT_EQ(sheet.give->syringes, row.count) << row.mlPerDose;
     EXPECT_EQ(exactText(*sheet.give->measured), row.measured) << row.mlPerDose;
   }
+  const Worksheet two =
+      worked("stock.strength=80 mg/61 mL");  // a full one, and the rest in the smallest (R20)
+  ASSERT_TRUE(two.give && two.give->pair);
+  EXPECT_EQ(exactText(two.give->pair->full.holdsMl), "60");
+  EXPECT_EQ(exactText(two.give->pair->of.holdsMl), "1");
+  EXPECT_EQ(exactText(*two.give->measured), "61");
 }
 
 TEST(Hazards, H27_theBackCheckDeliversTheDose) {

@@ -42,7 +42,7 @@ QString aboutText() {
              "order, the "
              "pharmacist, local policy nor an independent second check by another person.\n\n"
              "Nothing about a child is kept unless you save a case. It uses no network.\n\n"
-             "Free software, licensed under the Apache License 2.0. It uses Qt %2 (LGPL 3), Boost, nlohmann "
+             "Free software, licensed under the Apache License, version 2. It uses Qt %2 (LGPL 3), Boost, nlohmann "
              "json, CLI11, libcsv (LGPL 2.1) and utf8proc; their licences are installed with it.")
       .arg(QCoreApplication::applicationVersion(), QString::fromLatin1(qVersion()));
 }

@@ -31,7 +31,8 @@ void compareWithReference(Comparing& comparing) {
     return comparing.notChecked(CheckId::schedule,
                                 comparing.doses.oneDose ? WhyNot::noOrderSchedule : WhyNot::missing);
   if (!reference) return comparing.notChecked(CheckId::schedule, WhyNot::noSchedule);
-  const bool fits = order->isContinuous() ? comparing.doses.isRate : !reference->isContinuous();
+  const bool rate = comparing.doses.isRate;
+  const bool fits = order->isContinuous() ? rate : !rate && !reference->isContinuous();
   if (!fits)  // told by the basis
     return comparing.notChecked(CheckId::schedule, WhyNot::missing);
   const bool inside = isInside(*order, *reference, comparing.given.order.asNeeded);

@@ -113,15 +113,19 @@ const Number* ownOf(StepId step, std::span<const OwnResult> own) {
 /// A factor of the key's as it lies on the table: an earlier step's with the student's own number; none where
 /// the student has found none.
 std::optional<Factor> ownFactor(Factor factor, std::span<const OwnResult> own) {
-  for (Term* term : {&factor.over, &factor.under}) {
-    if (term->origin.kind != Origin::Kind::step || term->isPlainOne()) continue;
-    const auto step = std::find(stepIds.begin(), stepIds.end(), term->origin.name.view());
-    const Number* found =
-        step == stepIds.end() ? nullptr : ownOf(static_cast<StepId>(step - stepIds.begin()), own);
-    if (!found) return std::nullopt;
-    if (term->value != *found) term->fixedDecimals = -1;
-    term->value = *found;
-  }
+  const auto isOfStep = [](const Term& term) {
+    return term.origin.kind == Origin::Kind::step && !term.isPlainOne();
+  };
+  // 84 mg over 1 dose is one result, whichever way up: its number is the one that is not the dose's
+  const bool turned = factor.over.value == Number(1) && isOfStep(factor.under);
+  Term& term = turned || !isOfStep(factor.over) ? factor.under : factor.over;
+  if (!isOfStep(term)) return factor;
+  const auto step = std::find(stepIds.begin(), stepIds.end(), term.origin.name.view());
+  const Number* found =
+      step == stepIds.end() ? nullptr : ownOf(static_cast<StepId>(step - stepIds.begin()), own);
+  if (!found) return std::nullopt;
+  if (term.value != *found) term.fixedDecimals = -1;
+  term.value = *found;
   return factor;
 }
 

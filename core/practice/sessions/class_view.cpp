@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <charconv>
 
 #include "core/number/ascii.h"
 #include "core/practice/marking/hints.h"
@@ -48,7 +49,9 @@ Result<Rows> rowsOf(std::string_view table) {
 std::optional<int> countIn(const std::string& cell) {
   if (cell.empty() || cell.size() > 6 || !std::ranges::all_of(cell, [](char c) { return isDigit(c); }))
     return std::nullopt;
-  return std::stoi(cell);
+  int count = 0;
+  std::from_chars(cell.data(), cell.data() + cell.size(), count);
+  return count;
 }
 
 Result<std::vector<MistakeId>> mistakesIn(std::string_view cell) {

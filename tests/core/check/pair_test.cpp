@@ -174,7 +174,7 @@ TEST(TwoSyringesInWords, areOneAmountOnTheLine) {
   EXPECT_EQ(words.measure, "Measure 10.75 mL");
   EXPECT_EQ(words.dose, "(10.75 mg) for one dose = 10 mL + 0.75 mL, in two syringes, both labelled");
   EXPECT_EQ(words.device,
-            "10 mL oral syringe drawn full, and another of 1 mL to 0.75 mL, marks every 0.01 mL");
+            "10 mL oral syringe full, 1 mL one to 0.75 mL (marks every 0.01 mL)");
   EXPECT_EQ(words.rounding, "no rounding needed");
   EXPECT_EQ(amountWords(dosed({"7.57", "7.57", four})).rounding,
             "7.57 mL rounded to 7.5 mL, since 7.6 mL would not pass every check; the dose changes by 0.9 %");
@@ -183,10 +183,10 @@ TEST(TwoSyringesInWords, areOneAmountOnTheLine) {
 TEST(TwoSyringesInWords, areWorkedOutInTheStep) {
   const Worksheet sheet = dosed({"7.57", "7.57", four});
   const Step& step = *sheet.step(StepId::device);
-  EXPECT_EQ(question(step, sheet), "What can two syringes show?");
+  EXPECT_EQ(question(step, sheet), "Which two syringes?");
   EXPECT_EQ(
       measuringLine(std::get<Measuring>(step.body)),
-      "One 5 mL syringe is drawn full, and 2.57 mL is left. 2.57 mL is between 2.5 mL and 2.6 mL on the 3 mL "
+      "One 5 mL syringe full, 2.57 mL left. 2.57 mL is between 2.5 mL and 2.6 mL on the 3 mL "
       "syringe (0.1 mL apart): 2.5 mL, since 2.6 mL would not pass every check. 5 mL + 2.5 mL = 7.5 mL.");
 }
 
@@ -197,7 +197,7 @@ TEST(TwoSyringesInATable, standInTheColumnsOfAmountAndDevice) {
   };
   EXPECT_EQ(cell("give"), "10.75 mL (10.75 mg)");
   EXPECT_EQ(cell("device"),
-            "10 mL oral syringe drawn full, and another of 1 mL to 0.75 mL, marks every 0.01 mL");
+            "10 mL oral syringe full, 1 mL one to 0.75 mL (marks every 0.01 mL)");
 }
 
 // A pair is an amount: what waits for a question waits with it.

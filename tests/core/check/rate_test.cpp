@@ -47,13 +47,13 @@ INSTANTIATE_TEST_SUITE_P(
         ScheduleRow{"the reference does not say", "order.schedule=continuous", ""},
         ScheduleRow{"the order does not say", "reference.schedule=every 8 h", ""},
         ScheduleRow{"the reference in doses", "order.schedule=continuous; reference.schedule=every 8 h",
-                    "Ordered to run on, and the reference gives it in doses: continuous ordered; the "
-                    "reference says every 8 h."},
+                    "Ordered to run on, and the reference gives it in doses: continuously ordered; the "
+                    "reference says every 8 hours."},
         ScheduleRow{"the reference once", "order.schedule=continuous; reference.schedule=once",
-                    "Ordered to run on, and the reference gives it in doses: continuous ordered; the "
+                    "Ordered to run on, and the reference gives it in doses: continuously ordered; the "
                     "reference says once."},
         ScheduleRow{"the reference weekly", "order.schedule=continuous; reference.schedule=weekly",
-                    "Ordered to run on, and the reference gives it in doses: continuous ordered; the "
+                    "Ordered to run on, and the reference gives it in doses: continuously ordered; the "
                     "reference says weekly."}),
     NameOfRow());
 
@@ -157,8 +157,8 @@ TEST(RateOfAnInfusion, saysThatALimitForcedItDown) {
       "stock.strength=10 "
       "mg/1 mL; infusion.volume=50 mL; infusion.over=45 min; infusion.drop_factor=20 drop/mL");
   EXPECT_EQ(settled(sheet).run,
-            "Make it up to 50 mL in all (add 42 mL), then run it over 45 min: 66.6 mL/h (0.1 % less, since "
-            "66.7 mL/h would not pass every check), or 22 drops/min (1 % less); it delivers 80 mg in ≈ 45.05 "
+            "Make it up to 50 mL in total (add 42 mL), then run it over 45 min: 66.6 mL/h (0.1 % less, since "
+            "66.7 mL/h would not pass every check), or 22 drops/min (1 % less); this gives 80 mg in ≈ 45.05 "
             "min");
   EXPECT_EQ(reason(*sheet.step(StepId::rate), sheet), "66.7 mL/h would not pass every check");
 }

@@ -43,7 +43,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Row{"doseKeepsItsDigits", path::dose, "0.123456 mg", "0.123456 mg per dose"},
                     Row{"thousands", path::high, "1200 mg/m2/day", "1,200 mg per m² per day"},
                     Row{"rate", path::high, "0.1 mcg/kg/min", "0.1 mcg per kg per minute"},
-                    Row{"schedule", path::schedule, "q12h", "every 12 h (2 doses in 24 h, one every 12 h)"},
+                    Row{"schedule", path::schedule, "q12h", "every 12 hours (2 doses in 24 h, one every 12 h)"},
                     Row{"perMillilitre", path::strength, "25 mg/1 mL", "25 mg in 1 mL"},
                     Row{"perFive", path::strength, "120 mg/5 mL", "120 mg in 5 mL (24 mg per mL)"},
                     Row{"drops", path::dropFactor, "20 drop/mL", "20 drops/mL"},

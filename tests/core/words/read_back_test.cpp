@@ -49,9 +49,9 @@ INSTANTIATE_TEST_SUITE_P(
                     Row{"eachDoseUnsaid", path::dose, "80 mg", "80 mg per dose"},
                     Row{"forEachKg", path::dose, "160 mg/kg/dose", "160 mg per kg per dose"},
                     Row{"referenceInADay", path::high, "1200 mg/m2/day", "1,200 mg per m² per day"},
-                    Row{"maximum", path::maxPerDay, "2 g", "2 g in 24 h"},
+                    Row{"maximum", path::maxPerDay, "2 g", "2 g per day"},
                     Row{"strength", path::strength, "120 mg/5 mL", "24 mg per mL"},
-                    Row{"tablet", path::strength, "2 mg/tablet", "2 mg in each tablet"},
+                    Row{"tablet", path::strength, "2 mg/tablet", "2 mg per tablet"},
                     Row{"freeTextSaysAll", path::medicine, "Plover", ""}),
     [](const auto& one) { return std::string(one.param.name); });
 

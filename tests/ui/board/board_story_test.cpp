@@ -137,7 +137,7 @@ void BoardStoryTest::waitsOnEachQuestionToPredict() {
     if (place.predicting) asked << stageWords(story, place).caption;
   QCOMPARE(asked.size(), static_cast<qsizetype>(story.pages().size()));
   QCOMPARE(asked[0], QStringLiteral("How many m²? Predict first."));
-  QCOMPARE(asked[1], QStringLiteral("How many mg in one dose? Predict first."));
+  QCOMPARE(asked[1], QStringLiteral("How many mg per dose? Predict first."));
   QCOMPARE(asked.last(), QStringLiteral("Safe, or not? Predict first."));
 }
 
@@ -199,9 +199,9 @@ void BoardStoryTest::leavesOverWhatATurnedFactorLeaves() {
   const auto left = [&](StepId id, std::set<int> turned) {
     return leftOverSentence(turnedView(pageOf(story, id).view, turned));
   };
-  QCOMPARE(left(StepId::give, {1}), QStringLiteral("Left over: mg²/(dose·mL) — not mL/dose."));
+  QCOMPARE(left(StepId::give, {1}), QStringLiteral("Left over: mg²/dose/mL — not mL/dose."));
   QCOMPARE(left(StepId::give, {0}), QStringLiteral("Left over: dose·mL/mg² — not mL/dose."));
-  QCOMPARE(left(StepId::limitDose, {1}), QStringLiteral("Left over: mg/(m⁴·dose) — not mg/dose."));
+  QCOMPARE(left(StepId::limitDose, {1}), QStringLiteral("Left over: mg/m⁴/dose — not mg/dose."));
   QCOMPARE(left(StepId::bsa, {0}), QStringLiteral("Left over: m²/cm — not m²."));
   const StepView turned = turnedView(pageOf(story, StepId::give).view, {1});
   for (const QString& answer :

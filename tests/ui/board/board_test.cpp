@@ -166,9 +166,9 @@ void BoardTest::uncoversTheUsualCaseStageByStage() {
       QStringLiteral("80 milligrams is not less than 75.6 milligrams: true; asked about below 90 % of the "
                      "recommended dose"),
       QStringLiteral("Step 8 of 11. Is it given as often as recommended?"),
-      QStringLiteral("every 12 h and every 12 h"),
-      QStringLiteral("every 12 h agrees with every 12 h: true or false?"),
-      QStringLiteral("every 12 h agrees with every 12 h: true"),
+      QStringLiteral("every 12 hours and every 12 hours"),
+      QStringLiteral("every 12 hours agrees with every 12 hours: true or false?"),
+      QStringLiteral("every 12 hours agrees with every 12 hours: true"),
       QStringLiteral("Step 9 of 11. How many mL do you give? looking for millilitres per dose"),
       QStringLiteral("80 milligrams per dose, from: order"),
       QStringLiteral("1 millilitre over 25 milligrams, from: label"),
@@ -178,7 +178,7 @@ void BoardTest::uncoversTheUsualCaseStageByStage() {
       QStringLiteral("The exact amount: 3.2 mL."),
       QStringLiteral("Where is 3.2 mL on this scale?"),
       QStringLiteral(
-          "3.2 mL lies on a mark of the 5 mL syringe (0.2 mL apart); smallest syringe that holds it"),
+          "3.2 mL is on a mark of the 5 mL syringe (0.2 mL apart); smallest syringe that holds it"),
       QStringLiteral("Step 11 of 11. What is the verdict?"),
       QStringLiteral("SAFE by this reference. 80 mg ordered; safe up to 84 mg per dose. NOT checked: "
                      "maximum, age and size bands, route. Measure 3.2 mL (80 mg) for one dose. by mouth "
@@ -338,7 +338,7 @@ void BoardTest::waitsToPredict() {
   shown.goTo(StepId::give);
   shown.press(Qt::Key_P);
   shown.press(Qt::Key_Space);
-  QCOMPARE(shown.surface().spoken(), QStringLiteral("How many mL in one dose? Predict first."));
+  QCOMPARE(shown.surface().spoken(), QStringLiteral("How many mL per dose? Predict first."));
   QVERIFY(shown.painted().contains(QStringLiteral("Predict first.")));
   QCOMPARE(shown.surface().place().stage, 0);
   shown.press(Qt::Key_Space);
@@ -361,8 +361,8 @@ void BoardTest::turnsAFactorOver() {
   QCOMPARE(shown.surface().chosen(), 1);
   QCOMPARE(shown.surface().spoken(), QStringLiteral("1 millilitre over 25 milligrams. T turns it over."));
   shown.press(Qt::Key_T);
-  QVERIFY(shown.painted().contains(QStringLiteral("Left over: mg²/(dose·mL) — not mL/dose.")));
-  QVERIFY(shown.painted().contains(QStringLiteral("mg²/(dose·mL)")));
+  QVERIFY(shown.painted().contains(QStringLiteral("Left over: mg²/dose/mL — not mL/dose.")));
+  QVERIFY(shown.painted().contains(QStringLiteral("mg²/dose/mL")));
   QVERIFY(!shown.painted().contains(QStringLiteral("3.2")));
   QVERIFY(!shown.accessible().contains(QStringLiteral("3.2")));
   QVERIFY(!shown.surface().spoken().contains(QStringLiteral("3.2")));

@@ -102,10 +102,10 @@ void PracticeJourneysTest::aStudentLearns() {
   QVERIFY(pupil.push(QStringLiteral("save-results")));
   const QStringList rows = contentOf(pupil.files().table).split(QStringLiteral("\r\n"), Qt::SkipEmptyParts);
   QCOMPARE(rows.size(), 2);
-  QVERIFY(rows[0].startsWith(QStringLiteral("problem,seed,topic,level,line,mark")));
-  QVERIFY2(
-      rows[1].startsWith(QStringLiteral("1,5,bsa,1,bsa,right,")) && rows[1].contains(QStringLiteral(",4,2,")),
-      qPrintable(rows[1]));
+  QVERIFY(rows[0].startsWith(QStringLiteral("set,date,mode,seat,problem,seed,topic,level,line,answer,mark")));
+  QVERIFY2(rows[1].contains(QStringLiteral(",learn,,1,5,bsa,1,bsa,")) &&
+               rows[1].contains(QStringLiteral(",right,,2,4,")),
+           qPrintable(rows[1]));
   QVERIFY(pupil.files().told.isEmpty());
 }
 

@@ -130,7 +130,7 @@ void CaseVoiceTest::nothingOldFollowsAnEdit() {
   nurse_->enter();  // and at once another, before the first is said
   rewrite(QStringLiteral("order.dose"), QStringLiteral("83 mg"));
   QTRY_COMPARE(heard().size(), 1);
-  QVERIFY2(listener_->last().contains(QStringLiteral("Ordered 83 mg")), qPrintable(listener_->last()));
+  QVERIFY2(listener_->last().contains(QStringLiteral("83 mg ordered")), qPrintable(listener_->last()));
 }
 
 void CaseVoiceTest::aVerdictThatIsLostIsHeard() {
@@ -223,7 +223,7 @@ void CaseVoiceTest::theKeySaysEverything() {
   for (const int times : {2, 3}) {
     nurse_->press(Qt::Key_F3);
     QTRY_COMPARE(heard().size(), times);
-    for (const char* part : {"SAFE by this reference. Ordered 80 mg", "NOT checked: ", "Measure 3.2 mL",
+    for (const char* part : {"SAFE by this reference. 80 mg ordered", "NOT checked: ", "Measure 3.2 mL",
                              "Label must read: Plover 25 mg in 1 mL."})
       QVERIFY2(listener_->last().contains(QString::fromLatin1(part)), qPrintable(listener_->last()));
   }
@@ -264,7 +264,7 @@ void CaseVoiceTest::theCoverIsHeardAndLeavesNothing() {
   QTRY_VERIFY(listener_->last().startsWith(QStringLiteral("Still the same child?")));
   QCOMPARE(test::firstFound(test::everythingSaid(), test::tellTale()), QString());
   nurse_->window().findChild<QPushButton*>(QStringLiteral("cover-show"))->click();
-  QTRY_VERIFY2(listener_->last().contains(QStringLiteral("Hold this against the papers")),
+  QTRY_VERIFY2(listener_->last().contains(QStringLiteral("Check this against the papers")),
                qPrintable(listener_->last()));
   nurse_->window().findChild<QPushButton*>(QStringLiteral("cover-go-on"))->click();
   QTRY_VERIFY2(listener_->last().startsWith(QStringLiteral("SAFE")), qPrintable(listener_->last()));

@@ -280,7 +280,7 @@ void ReferenceJourneysTest::aNarrowListCutsNoFigure() {
   picker()->resize(800, 600);
   QTRY_VERIFY(bands->isColumnHidden(1));
   const QString whole = bands->item(1, 0)->text().replace(QChar::Nbsp, u' ');
-  for (const char* line : {"This child: ✓ covers this child", "\nMaximum: 300 mg in 24 h", "\nUp to: 120 mg"})
+  for (const char* line : {"This child: ✓ covers this child", "\nMaximum: 300 mg per day", "\nUp to: 120 mg"})
     QVERIFY2(whole.contains(QString::fromUtf8(line)), qPrintable(whole));
   QVERIFY(part<QPushButton>("take")->isEnabled());
   QTRY_COMPARE(bands->columnWidth(0), bands->viewport()->width());

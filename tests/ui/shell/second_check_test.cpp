@@ -354,6 +354,7 @@ void SecondCheckTest::aListThatRequiresItWithholdsTheAmount() {
   fillFirst();
   QVERIFY(printedSheet().contains(amount));
   nurse_->window().editor().edit(QStringLiteral("reference.second_check_required"), QStringLiteral("true"));
+  nurse_->window().editor().finishAll();
   QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
   QVERIFY(!printedSheet().contains(amount));
   begin();

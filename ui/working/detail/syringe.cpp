@@ -214,7 +214,7 @@ Box syringeBox(const Measuring& measuring, const Metrics& wanted, double width) 
   const double forBarrel = beside ? (width - air) * 0.62 : width;
   if (measuring.full) {
     Box full = fullBox(measuring, metrics, forBarrel);
-    return column({std::move(full), syringeBox(restOf(measuring), wanted, width)}, metrics.px(14));
+    return column({std::move(full), syringeBox(restOf(measuring), wanted, width)}, metrics.px(4));
   }
   ScaleSetter setter(measuring, metrics);
   Box barrel = barrelBox(setter, measuring.syringe->kind, metrics, forBarrel);

@@ -145,7 +145,11 @@ std::vector<OwnResult> foundIn(const Worksheet& sheet) {
     if (!solved) continue;
     for (const Factor& factor : solved->chain.factors)
       for (const Term* term : {&factor.over, &factor.under}) {
-        if (!isOfAStep(*term)) continue;
+        // of two terms of one step, the 1 of a dose is no result
+        const Term& other = term == &factor.over ? factor.under : factor.over;
+        const bool ofTheDose = term->value == Number(1) && isOfAStep(other) &&
+                               (term == &factor.under || other.value != Number(1));
+        if (!isOfAStep(*term) || ofTheDose) continue;
         const auto id = std::ranges::find(stepIds, term->origin.name.view());
         own.push_back({static_cast<StepId>(id - stepIds.begin()), term->value});
       }
@@ -199,7 +203,10 @@ TEST(ChainFacts, holdTheChainOfTheKeyAndMore) {
       EXPECT_EQ(facts.empty(), solved == nullptr);
       if (!solved) continue;
       ++steps;
-      for (const Factor& factor : solved->chain.factors) EXPECT_TRUE(holds(facts, factor)) << idOf(step.id);
+      for (const Factor& factor : solved->chain.factors)
+        EXPECT_TRUE(holds(facts, factor))
+            << sheet.given.title << ' ' << idOf(step.id) << ' ' << factor.over.value.rationalText() << '/'
+            << factor.under.value.rationalText();
       const auto spare = [](const ChainFact& one) { return !one.needed; };
       withMore += std::any_of(facts.begin(), facts.end(), spare) ? 1 : 0;
     }

@@ -65,9 +65,9 @@ TEST(Asked, eachNumberIsAskedForWithItsDecimals) {
   rules.rateDecimals = 0;
   const Problem pounds = makeProblem(Topic::doseByWeight, 3, 5, rules);
   ASSERT_EQ(pounds.asks.front().step, StepId::weight);
-  EXPECT_EQ(askText(pounds.asks.front(), pounds), "How many kg does the child weigh? (1 decimal)");
+  EXPECT_EQ(askText(pounds.asks.front(), pounds), "What is the weight in kg? (1 decimal)");
   const Problem running = makeProblem(Topic::infusion, 1, 5, rules);
-  EXPECT_EQ(askText(running.asks.back(), running), "How many mL in an hour? (whole number)");
+  EXPECT_EQ(askText(running.asks.back(), running), "How many mL per hour? (whole number)");
 }
 
 TEST(Asked, finerIsRightAndCoarserIsARoundingMistake) {
