@@ -23,7 +23,8 @@ enum class Spelling : std::uint8_t { printed, filed };
 /// "mcg/(kg·min)".
 [[nodiscard]] std::string unitsText(const Units& units, Spelling spelling);
 
-/// What an amount is per, to stand behind it: "/mL", "/kg/day", in files "/(kg·day)"; empty for a plain amount.
+/// What an amount is per, to stand behind it: "/mL", "/kg/day", in files "/(kg·day)"; empty for a plain
+/// amount.
 [[nodiscard]] std::string perText(const std::vector<Unit>& under, Spelling spelling);
 
 /// A term's number as it stands in a chain: "120", "0.70", "≈16.82", "1,200".

@@ -45,7 +45,7 @@ constexpr int leastForColumns = 900;
 
 QStringList columnNames() {
   const auto name = [](const char* text) { return QCoreApplication::translate("ReferencePicker", text); };
-  return {name("For"), name("This child"), name("From"),   name("Up to"),    name("Maximum"),
+  return {name("For"),       name("This child"), name("From"),   name("Up to"),    name("Maximum"),
           name("How often"), name("Most doses"), name("Source"), name("Review by")};
 }
 

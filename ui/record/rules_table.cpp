@@ -57,7 +57,8 @@ constexpr std::array table = {
     RuleSpec{"volume_decimals_from_1_mL", G::amount, LABEL("From 1 mL, at most"), decimals},
     RuleSpec{"rate_decimals", G::amount, LABEL("Rates in mL/h, at most"), decimals},
     RuleSpec{"smallest_volume", G::amount, LABEL("Smallest volume to measure"), {}},
-    RuleSpec{"ask_below_percent", G::asking, LABEL("Ask when below this percentage of the recommended dose"), {}},
+    RuleSpec{
+        "ask_below_percent", G::asking, LABEL("Ask when below this percentage of the recommended dose"), {}},
     RuleSpec{"ask_rounding_percent",
              G::asking,
              LABEL("Ask when rounding changes the dose by more than, in percent"),

@@ -30,21 +30,22 @@ QString shortHelpText() {
 }
 
 QString aboutText() {
-  return Help::tr(
-             "Wardchalk %1\n\n"
-             "Works a child's dose by dimensional analysis, compares it with the reference you enter, and "
-             "shows every line.\n\n"
-             "For nurses, nursing students and their teachers. Not for parents or patients, and not for "
-             "resuscitation.\n\n"
-             "It checks only the figures that were typed in. The reference is your own; none is included. Who "
-             "the child is, "
-             "allergy, other medicines, kidney and liver are not checked. It replaces neither the "
-             "order, the "
-             "pharmacist, local policy nor an independent second check by another person.\n\n"
-             "Nothing about a child is kept unless you save a case. It uses no network.\n\n"
-             "Free software, licensed under the Apache License, version 2. It uses Qt %2 (LGPL 3), Boost, nlohmann "
-             "json, CLI11, libcsv (LGPL 2.1) and utf8proc; their licences are installed with it.")
-      .arg(QCoreApplication::applicationVersion(), QString::fromLatin1(qVersion()));
+  return Help::
+      tr("Wardchalk %1\n\n"
+         "Works a child's dose by dimensional analysis, compares it with the reference you enter, and "
+         "shows every line.\n\n"
+         "For nurses, nursing students and their teachers. Not for parents or patients, and not for "
+         "resuscitation.\n\n"
+         "It checks only the figures that were typed in. The reference is your own; none is included. Who "
+         "the child is, "
+         "allergy, other medicines, kidney and liver are not checked. It replaces neither the "
+         "order, the "
+         "pharmacist, local policy nor an independent second check by another person.\n\n"
+         "Nothing about a child is kept unless you save a case. It uses no network.\n\n"
+         "Free software, licensed under the Apache License, version 2. It uses Qt %2 (LGPL 3), Boost, "
+         "nlohmann "
+         "json, CLI11, libcsv (LGPL 2.1) and utf8proc; their licences are installed with it.")
+          .arg(QCoreApplication::applicationVersion(), QString::fromLatin1(qVersion()));
 }
 
 }  // namespace wardchalk::ui

@@ -173,8 +173,7 @@ TEST(TwoSyringesInWords, areOneAmountOnTheLine) {
   const AmountWords words = amountWords(sheet);
   EXPECT_EQ(words.measure, "Measure 10.75 mL");
   EXPECT_EQ(words.dose, "(10.75 mg) for one dose = 10 mL + 0.75 mL, in two syringes, both labelled");
-  EXPECT_EQ(words.device,
-            "10 mL oral syringe full, 1 mL one to 0.75 mL (marks every 0.01 mL)");
+  EXPECT_EQ(words.device, "10 mL oral syringe full, 1 mL one to 0.75 mL (marks every 0.01 mL)");
   EXPECT_EQ(words.rounding, "no rounding needed");
   EXPECT_EQ(amountWords(dosed({"7.57", "7.57", four})).rounding,
             "7.57 mL rounded to 7.5 mL, since 7.6 mL would not pass every check; the dose changes by 0.9 %");
@@ -196,8 +195,7 @@ TEST(TwoSyringesInATable, standInTheColumnsOfAmountAndDevice) {
     return cells[static_cast<std::size_t>(std::ranges::find(summaryColumns, name) - summaryColumns.begin())];
   };
   EXPECT_EQ(cell("give"), "10.75 mL (10.75 mg)");
-  EXPECT_EQ(cell("device"),
-            "10 mL oral syringe full, 1 mL one to 0.75 mL (marks every 0.01 mL)");
+  EXPECT_EQ(cell("device"), "10 mL oral syringe full, 1 mL one to 0.75 mL (marks every 0.01 mL)");
 }
 
 // A pair is an amount: what waits for a question waits with it.
