@@ -229,7 +229,7 @@ void MainWindowTest::aboutTellsUseAndLicences() {
   const QString about = nurse_->dialogs().told.value(0);
   for (const char* words : {"Wardchalk 7.5.3", "For nurses, nursing students", "Not for parents or patients",
                             "not for resuscitation", "independent second check", "no network",
-                            "Apache License 2.0", "LGPL 3", "LGPL 2.1", "licences are installed"})
+                            "Apache License, version 2", "LGPL 3", "LGPL 2.1", "licences are installed"})
     QVERIFY2(about.contains(QLatin1String(words)), words);
 }
 
