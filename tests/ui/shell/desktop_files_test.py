@@ -124,8 +124,10 @@ class Display(unittest.TestCase):
             with self.subTest(surroundings=surroundings):
                 status, told = program(CASE, surroundings=surroundings)
                 self.assertEqual(status, 2, told)
-                self.assertEqual(told.count("\n"), 1, told)
-                self.assertIn("there is no display to open a window on", told)
+                # what the libraries of a desktop add where they are installed is not ours
+                ours = [line for line in told.splitlines() if line.startswith("wardchalk: ")]
+                self.assertEqual(len(ours), 1, told)
+                self.assertIn("there is no display to open a window on", ours[0])
                 self.assertNotIn("\x1b", told)
 
     def test_what_needs_none_does_without(self):
