@@ -38,19 +38,27 @@ std::size_t CaseDraft::indexOf(std::string_view path) const {
 void CaseDraft::set(std::string_view path, std::string_view line) {
   Field& field = at(path);
   if (field.line == line) return;
+  const bool counted = field.state == FieldState::read;
   field = Field{};
   field.line = line;
   field.state = FieldState::pending;
-  makeCase();
+  if (counted) makeCase();
 }
 
 void CaseDraft::touch(std::string_view path) {
   Field& field = at(path);
+  const bool counted = field.state == FieldState::read;
   std::string line = std::move(field.line);
   field = Field{};
   field.line = std::move(line);
   field.state = FieldState::pending;
-  makeCase();
+  if (counted) makeCase();
+}
+
+/// What of a field is in the case, but for contradictions; a case is made anew only where this changes.
+std::optional<std::string> CaseDraft::countedEntry(std::string_view path) const {
+  const Field& field = fields_[indexOf(path)];
+  return field.state == FieldState::read ? std::optional(field.entry) : std::nullopt;
 }
 
 EntrySetting CaseDraft::settingOf(std::string_view path) const {
@@ -98,18 +106,21 @@ std::vector<AlsoFills> CaseDraft::read(std::size_t index, Line line, const Entry
 }
 
 void CaseDraft::commit(std::string_view path) {
-  for (const AlsoFills& other : read(indexOf(path), Line::rewritten, settingOf(path))) {
+  const std::optional<std::string> before = countedEntry(path);
+  const std::vector<AlsoFills> also = read(indexOf(path), Line::rewritten, settingOf(path));
+  for (const AlsoFills& other : also) {
     Field& field = at(other.path);
     field = Field{};
     field.line = lineForm(other.text);
     read(indexOf(other.path), Line::rewritten, settingOf(other.path));
   }
-  makeCase();
+  if (!also.empty() || countedEntry(path) != before) makeCase();
 }
 
 void CaseDraft::commitAsItStands(std::string_view path) {
+  const std::optional<std::string> before = countedEntry(path);
   read(indexOf(path), Line::kept, settingOf(path));
-  makeCase();
+  if (countedEntry(path) != before) makeCase();
 }
 
 void CaseDraft::open(std::span<const WrittenEntry> entries) {

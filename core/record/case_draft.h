@@ -91,6 +91,7 @@ class CaseDraft {
   [[nodiscard]] Field& at(std::string_view path) { return fields_[indexOf(path)]; }
   [[nodiscard]] bool isContradicted(std::string_view path) const;
   [[nodiscard]] Case caseWithout(std::span<const Refusal> contradictions) const;
+  [[nodiscard]] std::optional<std::string> countedEntry(std::string_view path) const;
   [[nodiscard]] EntrySetting settingOf(std::string_view path) const;
   std::vector<AlsoFills> read(std::size_t index, Line line, const EntrySetting& setting);
   void readPlain(Field& field, std::string_view path);

@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <array>
+#include <random>
+
 #include "core/medicine/paths.h"
 #include "core/record/case_entry.h"
 #include "core/record/line_choices.h"
@@ -273,6 +276,38 @@ TEST(CaseDraft, twoContradictionsAreBothTold) {
   enter(draft, path::strength, "25 mg/mL");
   EXPECT_EQ(draft.state(path::low), FieldState::refused);
   EXPECT_EQ(draft.refusal(path::strength)->code, RefusalCode::strengthShape);
+}
+
+/// Whatever was done to the fields, and in whatever order: what the case holds is what those of them make
+/// that are read, made anew from nothing.
+TEST(CaseDraft, theCaseIsWhatTheReadFieldsMakeAfterEveryChange) {
+  constexpr std::array paths = {path::weight, path::height, path::dose, path::schedule, path::high};
+  constexpr std::array lines = {"17.2 kg", "103 cm",        "80 mg/dose", "every 12 h",
+                                "",        "10 mg/kg/dose", "x",          "8"};
+  std::mt19937 dice(20261130);
+  CaseDraft draft;
+  for (int i = 0; i < 3000; ++i) {
+    const std::string_view path = paths[dice() % paths.size()];
+    switch (dice() % 5) {
+      case 0:
+        draft.touch(path);
+        break;
+      case 1:
+        draft.commitAsItStands(path);
+        break;
+      case 2:
+        draft.commit(path);
+        break;
+      default:
+        draft.set(path, lines[dice() % lines.size()]);
+    }
+    Case made;
+    for (const CaseEntry& entry : caseEntries())
+      if (draft.state(entry.path) == FieldState::read) {
+        ASSERT_TRUE(setEntry(made, entry.path, draft.text(entry.path))) << entry.path;
+      }
+    ASSERT_EQ(draft.toCase(), made) << "after change " << i << " of " << path;
+  }
 }
 
 TEST(CaseDraft, clearEmptiesEveryField) {
