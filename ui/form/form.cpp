@@ -20,6 +20,7 @@
 #include "ui/theme/focus_ring.h"
 #include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
+#include "ui/theme/plain_scroll_bar.h"
 #include "ui/theme/reveal.h"
 #include "ui/theme/surface.h"
 #include "ui/theme/text.h"
@@ -65,6 +66,7 @@ Form::Form(CaseEditor& editor, const HouseRules& rules, QWidget* parent)
   setObjectName(QStringLiteral("form"));
   setWidgetResizable(true);
   setFrameShape(QFrame::NoFrame);
+  setVerticalScrollBar(new PlainScrollBar(Qt::Vertical));
   // with letters so large that the boxes do not fit beside one another, none may be out of reach
   setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
   fitWidth();

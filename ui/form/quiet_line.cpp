@@ -40,19 +40,10 @@ void QuietLine::say(const QString& text, Tone tone) {
   said_ = text;
   tone_ = tone;
   setContentsMargins(tone == Tone::refused ? refusedIndent : 0, 0, 0, 0);
-  forget();
   setText(keptTogether(text));
   setAccessibleName(loosed(text));
   applyInk();
   updateGeometry();
-}
-
-int QuietLine::heightForWidth(int width) const {
-  constexpr qsizetype mostWidths = 16;  // a window that is drawn wider passes through many
-  const auto known = heights_.constFind(width);
-  if (known != heights_.constEnd()) return *known;
-  if (heights_.size() >= mostWidths) heights_.clear();
-  return *heights_.insert(width, PlainLabel::heightForWidth(width));
 }
 
 void QuietLine::applyInk() {
@@ -64,10 +55,8 @@ void QuietLine::applyInk() {
 
 void QuietLine::changeEvent(QEvent* event) {
   PlainLabel::changeEvent(event);
-  if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) {
-    forget();
+  if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange)
     setMinimumHeight(fontMetrics().height());
-  }
   if (event->type() == QEvent::ParentChange || event->type() == QEvent::PaletteChange) applyInk();
 }
 

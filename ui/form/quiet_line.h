@@ -1,7 +1,5 @@
 #pragma once
 
-#include <QHash>
-
 #include "ui/theme/plain_label.h"
 
 namespace wardchalk::ui {
@@ -22,20 +20,15 @@ class QuietLine : public PlainLabel {
   [[nodiscard]] const QString& said() const { return said_; }
   [[nodiscard]] Tone tone() const { return tone_; }
 
-  /// Asked many times for one layout, answered from memory.
-  [[nodiscard]] int heightForWidth(int width) const override;
-
  protected:
   void paintEvent(QPaintEvent* event) override;
   void changeEvent(QEvent* event) override;
 
  private:
   void applyInk();
-  void forget() { heights_.clear(); }
 
   QString said_;
   Tone tone_ = Tone::quiet;
-  mutable QHash<int, int> heights_;  // of its words, by width
 };
 
 }  // namespace wardchalk::ui

@@ -11,6 +11,10 @@ namespace wardchalk::ui {
 /// fainter.
 void paintEdge(QPainter& painter, const QRect& box, const QPalette& ground);
 
+/// Draws a filled box with round corners and an edge of one point, just inside of it. Much cheaper than a
+/// rounded rectangle of Qt, which goes through it line by line: a window holds dozens of them.
+void paintRoundBox(QPainter& painter, const QRect& box, int radius, const QColor& fill, const QColor& edge);
+
 /// Draws a box for a line of text: its ground and its edge, just inside of it.
 void paintBox(QPainter& painter, const QRect& box, const QColor& fill, const QPalette& ground);
 

@@ -1,5 +1,6 @@
 #include "ui/theme/plain_label.h"
 
+#include <QEvent>
 #include <QPainter>
 #include <QRegularExpression>
 #include <QStyle>
@@ -63,6 +64,22 @@ QSize PlainLabel::sizeHint() const {
 }
 
 int PlainLabel::heightForWidth(int width) const {
+  constexpr qsizetype mostWidths = 16;  // a window that is drawn wider passes through many
+  const bool isSame = heights_.text == text() && heights_.font == font() &&
+                      heights_.around == contentsMargins() && heights_.wraps == wordWrap();
+  if (!isSame) heights_ = {text(), font(), contentsMargins(), wordWrap(), {}};
+  QHash<int, int>& known = heights_.byWidth;
+  if (const auto one = known.constFind(width); one != known.constEnd()) return *one;
+  if (known.size() >= mostWidths) known.clear();
+  return *known.insert(width, measuredHeight(width));
+}
+
+void PlainLabel::changeEvent(QEvent* event) {
+  QLabel::changeEvent(event);
+  if (event->type() == QEvent::StyleChange) heights_.byWidth.clear();
+}
+
+int PlainLabel::measuredHeight(int width) const {
   if (!breaksWordsAt(width)) return QLabel::heightForWidth(width);
   const int wide = qMax(1, width - besideText());
   QString lines = drawn();

@@ -85,10 +85,9 @@ class DrawingPainter {
     if (!shows(run.stage)) return;
     painter_.setPen(palette_[run.ink]);
     const TypeMeasure letters(run.type, wish_.family);
-    painter_.setFont(letters.font());
     QPointF at = run.at;
     for (const QString& piece : piecesByWriting(run.text)) {
-      painter_.drawText(at, piece);
+      letters.write(painter_, at, piece);
       at.rx() += letters.width(piece);
     }
   }

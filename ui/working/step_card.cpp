@@ -4,8 +4,11 @@
 #include <QMouseEvent>
 #include <QPainter>
 #include <algorithm>
+#include <cmath>
+#include <utility>
 
 #include "core/words/phrasebook.h"
+#include "ui/theme/edges.h"
 #include "ui/theme/text.h"
 #include "ui/working/paint_drawing.h"
 
@@ -13,11 +16,17 @@ namespace wardchalk::ui {
 
 /// A text as all others: what AT-SPI has for an equation is a text that is written in, whose name and text
 /// Orca both reads.
-StepCard::StepCard(QWidget* parent) : SpokenWidget(parent) { setMouseTracking(true); }
+StepCard::StepCard(QWidget* parent) : SpokenWidget(parent) {
+  setMouseTracking(true);
+  setAttribute(Qt::WA_OpaquePaintEvent);  // it paints its corners too
+}
+
+StepCard::~StepCard() { dropPicture(); }
 
 bool StepCard::show(const StepView& view) {
   if (view == view_) return false;
   view_ = view;
+  dropPicture();
   marked_ = hovered_ = -1;
   setSpoken(fromCore(say(PhraseId::spoken_step,
                          {{"n", std::to_string(view.number)}, {"sentence", view.sentence.toStdString()}})));
@@ -28,34 +37,73 @@ bool StepCard::show(const StepView& view) {
 
 double StepCard::layOutAt(int width) {
   layout_ = layOut(view_, metricsAt(width));
+  isLit_ = comesFrom(lit_);
+  dropPicture();
   ++timesLaidOut_;
   return layout_.size.height();
 }
 
+bool StepCard::comesFrom(const QString& origin) const {
+  return std::any_of(layout_.drawing.hits.begin(), layout_.drawing.hits.end(),
+                     [&](const HitArea& hit) { return hit.origin == origin; });
+}
+
 void StepCard::light(const QString& origin) {
   if (origin == lit_) return;
-  const auto isHere = [&](const QString& path) {
-    return std::any_of(layout_.drawing.hits.begin(), layout_.drawing.hits.end(),
-                       [&](const HitArea& hit) { return hit.origin == path; });
-  };
-  const bool changes = isHere(origin) || isHere(lit_);
+  const bool wasLit = std::exchange(isLit_, comesFrom(origin));
   lit_ = origin;
-  if (changes) update();
+  if (wasLit || isLit_) update();
 }
 
 QString StepCard::ownOrigin() const { return QStringLiteral("step:") + fromCore(idOf(view_.step.id)); }
 
 void StepCard::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  painter.setRenderHint(QPainter::Antialiasing);
-  painter.setPen(QPen(palette()[Ink::edge], 1));
-  painter.setBrush(palette()[Ink::card]);
-  painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 6, 6);
+  const bool isWhole = devicePixelRatioF() == std::floor(devicePixelRatioF());
+  const bool isPaintedAgain = std::exchange(isPainted_, true);
+  if (hasFocus() || isLit_ || !isWhole || !isPaintedAgain) return paintWhole(painter);
+  paintFromPicture(painter);
+}
+
+void StepCard::paintFromPicture(QPainter& painter) {
+  const double ratio = devicePixelRatioF();
+  QPixmap picture;
+  const bool isThere = QPixmapCache::find(picture_, &picture) && picturedIn_ == scheme() &&
+                       picture.size() == size() * ratio && picture.devicePixelRatio() == ratio;
+  if (!isThere) {
+    QPixmapCache::remove(std::exchange(picture_, {}));
+    picture = QPixmap(size() * ratio);
+    picture.setDevicePixelRatio(ratio);
+    QPainter inPicture(&picture);
+    paintWhole(inPicture);
+    inPicture.end();
+    picture_ = QPixmapCache::insert(picture);
+    picturedIn_ = scheme();
+  }
+  painter.drawPixmap(0, 0, picture);
+}
+
+void StepCard::paintWhole(QPainter& painter) const {
+  constexpr int radius = 6;
+  constexpr int corner = radius + 1;  // half a point of the edge's curve goes beyond
+  for (const int x : {0, width() - corner})
+    for (const int y : {0, height() - corner}) painter.fillRect(x, y, corner, corner, palette()[Ink::board]);
+  paintRoundBox(painter, rect(), radius, palette()[Ink::card], palette()[Ink::edge]);
   PaintWish wish;
   wish.litOrigin = lit_;
   wish.markedHit = hasFocus() ? marked_ : -1;
   paintDrawing(painter, layout_.drawing, palette(), wish);
   paintFocusRing(painter, palette()[Ink::focus]);
+}
+
+void StepCard::dropPicture() {
+  isPainted_ = false;
+  QPixmapCache::remove(std::exchange(picture_, {}));
+}
+
+void StepCard::hideEvent(QHideEvent* event) {
+  dropPicture();
+  SpokenWidget::hideEvent(event);
 }
 
 int StepCard::hitAt(const QPointF& at) const {

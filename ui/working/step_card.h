@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QPixmapCache>
 #include <vector>
 
 #include "ui/working/spoken_widget.h"
@@ -16,6 +17,7 @@ class StepCard : public SpokenWidget {
 
  public:
   explicit StepCard(QWidget* parent);
+  ~StepCard() override;
 
   /// True if the view differs from the one shown, so that the card is painted anew.
   bool show(const StepView& view);
@@ -36,6 +38,7 @@ class StepCard : public SpokenWidget {
   double layOutAt(int width) override;
   bool event(QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
+  void hideEvent(QHideEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;
   void leaveEvent(QEvent* event) override;
@@ -45,9 +48,13 @@ class StepCard : public SpokenWidget {
  private:
   [[nodiscard]] int hitAt(const QPointF& at) const;
   [[nodiscard]] QString ownOrigin() const;
+  [[nodiscard]] bool comesFrom(const QString& origin) const;
   void walk(int direction);
   void activate(int hit);
   void setMarked(int hit);
+  void paintWhole(QPainter& painter) const;
+  void paintFromPicture(QPainter& painter);
+  void dropPicture();
 
   StepView view_;
   StepLayout layout_;
@@ -55,6 +62,12 @@ class StepCard : public SpokenWidget {
   int marked_ = -1;  ///< the number the keyboard stands on
   int hovered_ = -1;
   int timesLaidOut_ = 0;
+  bool isLit_ = false;
+  bool isPainted_ = false;  ///< as it is, at least once
+  /// The card as it was last painted, without light and keyboard, from the second time on: one that other
+  /// steps only push up or down is shown again and not set letter by letter. None of a card that is hidden.
+  QPixmapCache::Key picture_;
+  Scheme picturedIn_ = Scheme::light;
 };
 
 }  // namespace wardchalk::ui

@@ -3,6 +3,10 @@
 #include <QFontMetricsF>
 #include <QGuiApplication>
 #include <QHash>
+#include <QPaintEngine>
+#include <QPainter>
+#include <QStaticText>
+#include <QTextLayout>
 #include <QTextOption>
 #include <map>
 #include <tuple>
@@ -16,6 +20,7 @@ namespace {
 
 /// So many words of a type are remembered; then it begins anew. A long working has a few hundred.
 constexpr qsizetype mostWords = 1000;
+constexpr qsizetype mostPieces = 250;  // of a type: each is some hundred bytes
 
 /// As runs are painted, whatever letter they begin with.
 const QTextOption& fromLeft() {
@@ -29,11 +34,33 @@ const QTextOption& fromLeft() {
 
 }  // namespace
 
+struct TypeMeasure::SetPiece {
+  SetPiece() = default;
+  SetPiece(const QString& piece, const QFont& font);
+
+  QStaticText letters;
+  double ascent = 0;  ///< of its line: a letter from another font may raise it
+};
+
+TypeMeasure::SetPiece::SetPiece(const QString& piece, const QFont& font) : letters(piece) {
+  letters.setTextFormat(Qt::PlainText);
+  letters.setTextOption(fromLeft());
+  letters.setPerformanceHint(QStaticText::AggressiveCaching);
+  QTextLayout line(piece, font);
+  line.setTextOption(fromLeft());
+  line.beginLayout();
+  QTextLine only = line.createLine();
+  only.setLineWidth(1e6);  // without a width nothing is measured
+  ascent = only.ascent();
+  line.endLayout();
+}
+
 struct TypeMeasure::Known {
   explicit Known(const QFont& one) : letters(one), font(one) {}
   QFont letters;
   QFontMetricsF font;
   QHash<QString, double> widths;
+  QHash<QString, SetPiece> pieces;
 };
 
 TypeMeasure::TypeMeasure(const Type& type, const QString& family) : known_(knownOf(type, family)) {}
@@ -56,6 +83,25 @@ double TypeMeasure::width(const QString& text) const {
   double all = 0;
   for (const QString& piece : piecesByWriting(text)) all += known_.font.horizontalAdvance(piece, fromLeft());
   return *known_.widths.insert(text, all);
+}
+
+const TypeMeasure::SetPiece* TypeMeasure::setPiece(const QString& piece) const {
+  const auto found = known_.pieces.find(piece);
+  if (found == known_.pieces.end()) {
+    if (known_.pieces.size() >= mostPieces) known_.pieces.clear();
+    known_.pieces.insert(piece, {});
+    return nullptr;
+  }
+  if (found->letters.text().isEmpty()) *found = SetPiece(piece, known_.letters);
+  return &*found;
+}
+
+void TypeMeasure::write(QPainter& painter, const QPointF& at, const QString& piece) const {
+  painter.setFont(known_.letters);
+  const bool isScreen = painter.paintEngine()->type() == QPaintEngine::Raster;
+  const SetPiece* set = isScreen && !piece.trimmed().isEmpty() ? setPiece(piece) : nullptr;
+  if (!set) return painter.drawText(at, piece);
+  painter.drawStaticText(at - QPointF(0, set->ascent), set->letters);
 }
 
 double TypeMeasure::ascent() const { return known_.font.ascent(); }

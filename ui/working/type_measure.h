@@ -16,6 +16,9 @@ class TypeMeasure {
 
   [[nodiscard]] const QFont& font() const;
   [[nodiscard]] double width(const QString& text) const;
+  /// Writes one piece of one writing with its base line there. On a screen the letters of one that comes
+  /// again are set once and then only put down: setting them takes most of the time of a painted word.
+  void write(QPainter& painter, const QPointF& at, const QString& piece) const;
   [[nodiscard]] double ascent() const;
   [[nodiscard]] double descent() const;
   [[nodiscard]] double capHeight() const;
@@ -23,6 +26,9 @@ class TypeMeasure {
 
  private:
   struct Known;
+  struct SetPiece;
+  /// None at the first time: most of the words of a start are painted once.
+  [[nodiscard]] const SetPiece* setPiece(const QString& piece) const;
   static Known& knownOf(const Type& type, const QString& family);
 
   Known& known_;

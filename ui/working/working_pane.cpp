@@ -12,6 +12,7 @@
 #include "core/check/judgement.h"
 #include "core/words/sentences.h"
 #include "ui/access/answers.h"
+#include "ui/theme/plain_scroll_bar.h"
 #include "ui/theme/reveal.h"
 #include "ui/theme/text.h"
 #include "ui/working/amount_text.h"
@@ -63,6 +64,7 @@ WorkingPane::WorkingPane(QWidget* parent)
       column_(new QWidget) {
   giveRole(column_, QAccessible::Grouping, tr("Working"));
   scroll_->setFrameShape(QFrame::NoFrame);
+  scroll_->setVerticalScrollBar(new PlainScrollBar(Qt::Vertical));
   scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll_->setVerticalScrollBarPolicy(
       Qt::ScrollBarAlwaysOn);  // so that its coming and going never lays out anew

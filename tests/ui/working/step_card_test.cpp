@@ -49,6 +49,7 @@ class StepCardTest : public QObject {
   void arrowsWalkTheNumbersAndEnterGoesThere();
   void ownResultLeadsNowhere();
   void lightingPaintsOnlyWhereTheNumberIs();
+  void isPaintedTheSameHoweverOften();
   void isReadAsItsNumberAndSentence();
   void changeReachesAListener();
   void focusCanBeSeen();
@@ -132,6 +133,37 @@ void StepCardTest::lightingPaintsOnlyWhereTheNumberIs() {
   QVERIFY(lit != dark);
   shown.card.light({});
   QCOMPARE(shown.card.grab().toImage(), dark);
+}
+
+/// A card that is painted again may come from a picture, and its words from letters that were set before.
+void StepCardTest::isPaintedTheSameHoweverOften() {
+  StepView first = viewOf("usual", StepId::limitDose);
+  first.question = QStringLiteral("What is painted for the first time?");  // words that nothing has set yet
+  StepCard card(nullptr);
+  const auto painted = [&] { return card.grab().toImage(); };
+  card.show(first);
+  card.resize(900, card.heightAt(900));
+  const QImage once = painted();
+  for (int i = 0; i < 3; ++i) QCOMPARE(painted(), once);
+  card.setScheme(Scheme::dark);
+  QVERIFY(painted() != once);
+  card.setScheme(Scheme::light);
+  QCOMPARE(painted(), once);
+  card.light(QStringLiteral("reference.high"));
+  const QImage lit = painted();
+  QVERIFY(lit != once);
+  QCOMPARE(painted(), lit);
+  StepView other = first;
+  other.question = QStringLiteral("What else is lit?");
+  card.show(other);  // lit as it was
+  const QImage litStill = painted();
+  card.light({});
+  QVERIFY(painted() != litStill);
+  card.show(first);
+  QCOMPARE(painted(), once);
+  card.setScale(1.5);
+  card.resize(900, card.heightAt(900));
+  QVERIFY(painted() != once);
 }
 
 void StepCardTest::isReadAsItsNumberAndSentence() {
