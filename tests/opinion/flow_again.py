@@ -74,7 +74,8 @@ class RunningRate:
 
         def keeps(per_minute):
             given = dose_rate(per_minute)
-            if given > opinion.rate_at_most:
+            at_most = (opinion.rate_at_most, opinion.rate_fastest, opinion.day_at_most)
+            if any(most is not None and given > most for most in at_most):
                 return False
             return not opinion.held("low") or given >= opinion.rate_at_least
 

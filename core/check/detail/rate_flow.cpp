@@ -12,18 +12,6 @@ void appendLabel(const Strength& label, Unit drug, Chain& chain) {
   convertAbove(chain, label.in.unit, Unit::mL);
 }
 
-/// Whether the rate that so many times the exact flow give keeps the limits that the order kept. The flow is
-/// in proportion to the rate.
-bool keepsRate(const Checks& checks, const Number& times) {
-  const auto keeps = [&](CheckId id, bool upper) {
-    const Check& check = checks.check(id);
-    if (check.status != CheckStatus::within || !check.ratio) return true;
-    const Number ratio = *check.ratio * times;
-    return upper ? ratio <= Number(1) : ratio >= Number(1);
-  };
-  return keeps(CheckId::rate, true) && keeps(CheckId::low, false);
-}
-
 /// What the rounded rate gives, in the terms of the order.
 void checkRateBack(Notebook& notes, const Facts& facts, const Found& set, RunRate& run) {
   const DoseAmount& order = *notes.given.order.dose;
@@ -63,7 +51,8 @@ std::optional<RunRate> rateFlow(Notebook& notes, const Facts& facts, const Check
   appendLabel(*notes.given.stock.strength, *facts.doses.unit, *chain);
   Chain hourly = *chain;
   convertBelow(hourly, unitOf(order.perTime), Unit::h);
-  const Keeps keeps = [&](const Number& times) { return keepsRate(checks, times); };
+  // the flow is in proportion to the rate
+  const Keeps keeps = [&](const Number& times) { return checks.areKeptBy(times); };
   RunRate run;
   const auto running = flowOf(notes, StepId::rate, std::move(hourly), {{Unit::mL}, {Unit::h}},
                               notes.rules.rateDecimals, keeps);
