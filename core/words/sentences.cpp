@@ -289,6 +289,8 @@ PhraseId phraseFor(const Finding& finding) {
   if (finding.code == FindingCode::possibleSlip) return possibleSlipPhrase(finding);
   if (finding.code == FindingCode::strengthDiffers && finding.severity == Severity::note)
     return PhraseId::note_strengthDiffers;
+  if (finding.code == FindingCode::formDiffersFromRoute && !finding.argument<Stated>("route"))
+    return PhraseId::formDiffersFromRoute_runs;
   if (finding.code == FindingCode::tooConcentrated && !finding.argument<Stated>("volume"))
     return PhraseId::tooConcentrated_bag;
   if (finding.code == FindingCode::tooFast && finding.check == CheckId::infusionTime)

@@ -41,7 +41,7 @@ class InfusedDose:
         volume, minutes = quantity(opinion.infusion.get("volume")), quantity(opinion.infusion.get("over"))
         if volume is None or amount.withheld:
             return
-        if opinion.stock["kind"] != "solid" and volume < amount.exact:
+        if volume < amount.exact:
             self.asks.add("volume-smaller-than-drug")
             return
         if minutes is None or amount.measured is None:

@@ -3,7 +3,7 @@
 import unicodedata
 from fractions import Fraction as F
 
-from amount_again import Amount, Strength
+from amount_again import INJECTED, NEVER_INFUSED, Amount, Strength
 from figures_again import (DoNotMeet, MINUTES, ceil, ceil1, days, half_up, in_unit, parts, quantity, root_half_up, split,
                            strength)
 from flow_again import InfusedDose, RunningRate
@@ -32,6 +32,17 @@ def plain_name(name):
 def timed(dose):
     """What a dose is stated per: dose, day, week, h, min; kg, m2 or its unit where nothing is said."""
     return split(dose)[1].split("/")[-1]
+
+
+def form_fits(case):
+    """R9: nothing solid is injected or runs over a time; nothing runs over a time by mouth, into the rectum, onto the
+    skin, nor, but for a rate into a nebuliser, inhaled."""
+    route, infusion = case["order"].get("route"), case.get("infusion", {})
+    at_rate = timed(case["order"]["dose"]) in MINUTES
+    runs = bool(infusion) or at_rate
+    if case.get("stock", {}).get("kind") == "solid" and (runs or route in INJECTED):
+        return False
+    return not (runs and route in NEVER_INFUSED) or (route == "inhaled" and at_rate and not infusion)
 
 
 class Opinion:
@@ -545,6 +556,9 @@ class Opinion:
 
     def measure(self):
         """The amount, and how it runs."""
+        if not form_fits(self.case):
+            self.asks.add("form-differs-from-route")
+            return
         if not self.stock:
             return
         if self.rate_order:
@@ -557,9 +571,7 @@ class Opinion:
         self.run(InfusedDose(self, amount))
 
     def measure_rate(self):
-        if self.stock["kind"] == "solid" or "strength" not in self.stock:
-            return
-        if not self.mixed.asks:
+        if "strength" in self.stock and not self.mixed.asks:
             self.run(RunningRate(self, self.mixed.used))
 
     def run(self, running):

@@ -6,7 +6,10 @@ std::optional<RunRate> findRunRate(Notebook& notes, const Facts& facts, const Ch
                                    const std::optional<Give>& give) {
   if (!facts.doses.isRate)
     return give ? infusionFlow(notes, *facts.doses.ordered, checks, *give) : std::nullopt;
-  if (!notes.allowsAmount() || !bagOf(notes.given.stock, facts.strengths)) return std::nullopt;
+  if (!bagOf(notes.given.stock, facts.strengths)) {
+    if (!facts.strengths.amountWithheld) notes.need(path::strength, Need::For::amount);
+    return std::nullopt;
+  }
   return rateFlow(notes, facts, checks);
 }
 
