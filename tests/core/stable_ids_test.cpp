@@ -203,6 +203,7 @@ TEST(StableIds, findingsBySeverity) {
         "many-units",
         "too-dilute",
         "volume-smaller-than-drug",
+        "flow-differs",
         "form-differs-from-route"}},
       {Severity::note,
        {"rounding-decides", "cap-applied", "displacement-ignored", "small-child-bsa", "source-not-stated",

@@ -226,5 +226,58 @@ INSTANTIATE_TEST_SUITE_P(
             "Too fast: 30 mg/min; maximum rate 20 mg/min. Run it over at least 15 min, then check again."}),
     NameOfRow());
 
+struct FlowRow {
+  const char* name;
+  const char* infusion;  ///< beside a rate of 5.625 mL/h
+  const char* asked;     ///< the sentence; empty: they agree
+};
+void PrintTo(const FlowRow& row, std::ostream* out) { *out << row.infusion; }
+
+class FlowBesideARate : public testing::TestWithParam<FlowRow> {};
+
+TEST_P(FlowBesideARate, IsAskedAboutWhereItIsAnother) {
+  const Worksheet sheet =
+      worked(std::string("child.weight=15 kg; order.route=intravenous; order.dose=5 mcg/kg/min; "
+                         "reference.high=10 mcg/kg/min; stock.kind=liquid; stock.strength=40 mg/50 mL; ") +
+             GetParam().infusion);
+  const Finding* finding = sheet.finding(FindingCode::flowDiffers);
+  EXPECT_EQ(finding ? sentence(*finding) : "", GetParam().asked);
+  EXPECT_EQ(sheet.rate.has_value(), !finding);
+  EXPECT_EQ(sheet.step(StepId::rate) != nullptr, !finding);
+  EXPECT_EQ(idOf(sheet.verdict), finding ? "ask" : "safe");
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Entered, FlowBesideARate,
+    testing::Values(
+        FlowRow{"the same", "infusion.volume=45 mL; infusion.over=8 h", ""},
+        FlowRow{"nearly the same", "infusion.volume=50 mL; infusion.over=8.9 h", ""},
+        FlowRow{"5 % more", "infusion.volume=189 mL; infusion.over=32 h", ""},
+        FlowRow{"5 % less", "infusion.volume=171 mL; infusion.over=32 h", ""},
+        FlowRow{
+            "a little more than 5 % less", "infusion.volume=170.9 mL; infusion.over=32 h",
+            "170.9 mL over 32 h runs at ≈ 5.341 mL/h, and the ordered rate is 5.625 mL/h of what is in the "
+            "bag. Check the volume, the run time and the label."},
+        FlowRow{"more than four times as much", "infusion.volume=50 mL; infusion.over=2 h",
+                "50 mL over 2 h runs at 25 mL/h, and the ordered rate is 5.625 mL/h of what is in the bag. "
+                "Check the volume, the run time and the label."},
+        FlowRow{
+            "in litres and minutes", "infusion.volume=0.05 L; infusion.over=120 min",
+            "0.05 L over 120 min runs at 25 mL/h, and the ordered rate is 5.625 mL/h of what is in the bag. "
+            "Check the volume, the run time and the label."},
+        FlowRow{"a volume alone", "infusion.volume=50 mL", ""},
+        FlowRow{"a time alone", "infusion.over=2 h", ""},
+        FlowRow{"drops alone", "infusion.drop_factor=64 drop/mL", ""}),
+    NameOfRow());
+
+// How far apart they may be is the house's.
+TEST(FlowsApart, AreHeldToWhatRoundingMayChange) {
+  const std::string rate =
+      "order.dose=10 mg/h; reference.high=10 mg/h; stock.kind=liquid; stock.strength=1 mg/mL; "
+      "infusion.volume=103 mL; infusion.over=10 h";
+  EXPECT_FALSE(worked(rate, "ask_rounding_percent=3").finding(FindingCode::flowDiffers));
+  EXPECT_TRUE(worked(rate, "ask_rounding_percent=2.9").finding(FindingCode::flowDiffers));
+}
+
 }  // namespace
 }  // namespace wardchalk::test::rate_test
