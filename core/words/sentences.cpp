@@ -289,6 +289,8 @@ PhraseId phraseFor(const Finding& finding) {
   if (finding.code == FindingCode::possibleSlip) return possibleSlipPhrase(finding);
   if (finding.code == FindingCode::strengthDiffers && finding.severity == Severity::note)
     return PhraseId::note_strengthDiffers;
+  if (finding.code == FindingCode::volumeSmallerThanDrug && finding.argument<Stated>("measured"))
+    return PhraseId::volumeSmallerThanDrug_measured;
   if (finding.code == FindingCode::formDiffersFromRoute && !finding.argument<Stated>("route"))
     return PhraseId::formDiffersFromRoute_runs;
   if (finding.code == FindingCode::tooConcentrated && !finding.argument<Stated>("volume"))

@@ -41,7 +41,7 @@ class InfusedDose:
         volume, minutes = quantity(opinion.infusion.get("volume")), quantity(opinion.infusion.get("over"))
         if volume is None or amount.withheld:
             return
-        if volume < amount.exact:
+        if volume < max(amount.exact, amount.measured or 0):
             self.asks.add("volume-smaller-than-drug")
             return
         if minutes is None or amount.measured is None:

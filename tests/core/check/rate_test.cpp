@@ -226,6 +226,46 @@ INSTANTIATE_TEST_SUITE_P(
             "Too fast: 30 mg/min; maximum rate 20 mg/min. Run it over at least 15 min, then check again."}),
     NameOfRow());
 
+struct VolumeRow {
+  const char* name;
+  const char* more;   ///< of 99.6 mg, which are 9.96 mL: 10 mL by the marks of the syringe
+  const char* asked;  ///< the sentence; empty: the volume holds it
+};
+void PrintTo(const VolumeRow& row, std::ostream* out) { *out << row.more; }
+
+class VolumeOfAnInfusion : public testing::TestWithParam<VolumeRow> {};
+
+TEST_P(VolumeOfAnInfusion, HoldsWhatIsMeasured) {
+  const Worksheet sheet = worked(
+      std::string("child.weight=20 kg; order.dose=99.6 mg; order.schedule=every 6 h; "
+                  "order.route=intravenous; reference.high=5.2 mg/kg/dose; reference.schedule=every 6 h; "
+                  "stock.kind=liquid; stock.strength=10 mg/mL; infusion.over=30 min; ") +
+      GetParam().more);
+  const Finding* finding = sheet.finding(FindingCode::volumeSmallerThanDrug);
+  EXPECT_EQ(finding ? sentence(*finding) : "", GetParam().asked);
+  ASSERT_TRUE(sheet.give);
+  EXPECT_EQ(sheet.rate.has_value(), !finding);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Rounded, VolumeOfAnInfusion,
+    testing::Values(
+        VolumeRow{"less than the dose", "infusion.volume=9.95 mL",
+                  "The infusion of 9.95 mL cannot hold 9.96 mL of medicine. Check the volume."},
+        VolumeRow{"as much as the dose", "infusion.volume=9.96 mL",
+                  "The infusion of 9.96 mL cannot hold the 10 mL of medicine that is measured. Check the "
+                  "volume."},
+        VolumeRow{"less than is measured", "infusion.volume=9.99 mL",
+                  "The infusion of 9.99 mL cannot hold the 10 mL of medicine that is measured. Check the "
+                  "volume."},
+        VolumeRow{"in litres", "infusion.volume=0.00998 L",
+                  "The infusion of 9.98 mL cannot hold the 10 mL of medicine that is measured. Check the "
+                  "volume."},
+        VolumeRow{"as much as is measured", "infusion.volume=10 mL", ""},
+        VolumeRow{"rounded down by the limit", "reference.max_per_dose=99.7 mg; infusion.volume=9.96 mL",
+                  ""}),
+    NameOfRow());
+
 struct FlowRow {
   const char* name;
   const char* infusion;  ///< beside a rate of 5.625 mL/h
