@@ -36,9 +36,12 @@ inline constexpr std::size_t checkCount = checkIds.size();
 /// The step in which the check's comparison is written.
 [[nodiscard]] constexpr StepId stepOf(CheckId id) { return checkSteps[static_cast<std::size_t>(id)]; }
 
-/// Whether the check holds the dose, or a rate, against an upper limit.
-[[nodiscard]] constexpr bool isUpperLimit(CheckId id) {
+/// Whether the check holds the dose, or a rate, against an upper limit. How fast it may run in limits an
+/// order that is a rate; of a dose it limits the time alone.
+[[nodiscard]] constexpr bool isUpperLimit(CheckId id, bool ofRate = false) {
   switch (id) {
+    case CheckId::infusionRate:
+      return ofRate;
     case CheckId::single:
     case CheckId::daily:
     case CheckId::period:

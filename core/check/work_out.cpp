@@ -44,8 +44,10 @@ void judge(Worksheet& sheet, Notebook& notes, const Facts& facts) {
   notePounds(notes, facts, checks);
   noteTheRest(notes, facts);
   sheet.remedy = findRemedy(notes, facts, checks);
-  sheet.give = measure(notes, facts, checks);
-  sheet.rate = findRunRate(notes, facts, checks, sheet.give);
+  if (notes.allowsAmount() && formFits(notes)) {
+    sheet.give = measure(notes, facts, checks);
+    sheet.rate = findRunRate(notes, facts, checks, sheet.give);
+  }
   putChecks(sheet, std::move(checks));
 }
 

@@ -289,6 +289,12 @@ PhraseId phraseFor(const Finding& finding) {
   if (finding.code == FindingCode::possibleSlip) return possibleSlipPhrase(finding);
   if (finding.code == FindingCode::strengthDiffers && finding.severity == Severity::note)
     return PhraseId::note_strengthDiffers;
+  if (finding.code == FindingCode::volumeSmallerThanDrug && finding.argument<Stated>("measured"))
+    return PhraseId::volumeSmallerThanDrug_measured;
+  if (finding.code == FindingCode::formDiffersFromRoute && !finding.argument<Stated>("route"))
+    return PhraseId::formDiffersFromRoute_runs;
+  if (finding.code == FindingCode::tooConcentrated && !finding.argument<Stated>("volume"))
+    return PhraseId::tooConcentrated_bag;
   if (finding.code == FindingCode::tooFast && finding.check == CheckId::infusionTime)
     return PhraseId::tooFast_time;
   if (finding.code == FindingCode::roundingChangesRate && !finding.argument<Stated>("measured"))
@@ -405,6 +411,8 @@ std::string safeReason(const Worksheet& sheet) {
       return with(PhraseId::safe_maxDaily);
     case CheckId::rate:
       return with(PhraseId::safe_rate);
+    case CheckId::infusionRate:
+      return with(PhraseId::safe_infusionRate);
     default:
       return withRange(PhraseId::safe_singleRange, PhraseId::safe_single,
                        sheet.lowDose);  // no other check is an upper limit on the dose

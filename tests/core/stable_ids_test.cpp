@@ -134,8 +134,8 @@ TEST(StableIds, eachCheckIsWrittenInItsOwnStep) {
 TEST(StableIds, reasonsForNoCheck) {
   expectSame(whyNotIds, WARDCHALK_LIST("no-schedule", "no-maximum", "no-band", "not-stated", "no-size",
                                        "no-age", "newborn", "adult", "limit-only", "once-only", "as-needed",
-                                       "no-infusion", "not-a-rate", "no-order-schedule", "other-medicine",
-                                       "missing", "not-worked-out"));
+                                       "no-infusion", "not-a-rate", "is-a-rate", "no-order-schedule",
+                                       "other-medicine", "missing", "not-worked-out"));
 }
 
 TEST(StableIds, topics) {
@@ -194,6 +194,7 @@ TEST(StableIds, findingsBySeverity) {
         "schedule-unknown",
         "division-unknown",
         "max-doses-open",
+        "run-time-open",
         "interval-odd",
         "rounding-changes-dose",
         "rounding-changes-rate",
@@ -202,6 +203,7 @@ TEST(StableIds, findingsBySeverity) {
         "many-units",
         "too-dilute",
         "volume-smaller-than-drug",
+        "flow-differs",
         "form-differs-from-route"}},
       {Severity::note,
        {"rounding-decides", "cap-applied", "displacement-ignored", "small-child-bsa", "source-not-stated",

@@ -42,7 +42,7 @@ Worksheet worked(std::string_view changes, std::string_view rules = "") {
 
 struct HazardRow {
   const char* name;
-  const char* changes;
+  std::string changes;
   const char* expect;
   const char* rules = "";
 };
@@ -320,6 +320,25 @@ INSTANTIATE_TEST_SUITE_P(
                               "order.route=intravenous; infusion.volume=50 mL; infusion.over=30 min; "
                               "reference.min_concentration=2 mg/mL",
                               "check.concentration-low=outside; verdict=ask; because=too-dilute"}),
+    NameOfRow());
+
+const std::string atARate =
+    "order.dose=4.5 mg/h; order.schedule=continuous; order.route=intravenous; reference.high=10 mg/h; "
+    "reference.schedule=; stock.strength=40 mg/50 mL; ";
+
+INSTANTIATE_TEST_SUITE_P(
+    Rates, HazardCase,
+    testing::Values(HazardRow{"H27 a rate faster than the medicine may run in",
+                              atARate + "reference.max_infusion_rate=4 mg/h",
+                              "check.infusion-rate=outside; verdict=unsafe; because=too-fast; flow=absent"},
+                    HazardRow{"H27 a rate of too much in 24 h", atARate + "reference.max_per_day=100 mg",
+                              "check.max-daily=outside; verdict=unsafe; because=over-max-daily; flow=absent"},
+                    HazardRow{"H27 a rate and another flow",
+                              atARate + "infusion.volume=50 mL; infusion.over=2 h",
+                              "finding=flow-differs; verdict=ask; flow=absent"},
+                    HazardRow{"H28 a bag that is too strong",
+                              atARate + "reference.max_concentration=0.5 mg/mL",
+                              "check.concentration=outside; verdict=unsafe; because=too-concentrated"}),
     NameOfRow());
 
 // All nine pairs of units of order and label: half a milligram of 0.25 mg in 1 mL is 2 mL in every one.

@@ -55,9 +55,7 @@ class Amount:
         self.most_change = F(str(house.get("ask_rounding_percent", 5))) / 100
         route, solid = self.order.get("route"), self.stock["kind"] == "solid"
         self.strength, self.content = mixed.used, mixed.content
-        if (solid and route in INJECTED) or (self.infusion and route in NEVER_INFUSED):
-            self.asks.add("form-differs-from-route")
-        if self.asks or mixed.asks or self.strength is None:
+        if mixed.asks or self.strength is None:
             return
         self.exact = dose / self.strength
         self.prepare = mixed.prepare() if self.stock["kind"] == "powder" else None

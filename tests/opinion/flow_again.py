@@ -41,7 +41,7 @@ class InfusedDose:
         volume, minutes = quantity(opinion.infusion.get("volume")), quantity(opinion.infusion.get("over"))
         if volume is None or amount.withheld:
             return
-        if opinion.stock["kind"] != "solid" and volume < amount.exact:
+        if volume < max(amount.exact, amount.measured or 0):
             self.asks.add("volume-smaller-than-drug")
             return
         if minutes is None or amount.measured is None:
@@ -74,11 +74,18 @@ class RunningRate:
 
         def keeps(per_minute):
             given = dose_rate(per_minute)
-            if given > opinion.rate_at_most:
+            at_most = (opinion.rate_at_most, opinion.rate_fastest, opinion.day_at_most)
+            if any(most is not None and given > most for most in at_most):
                 return False
             return not opinion.held("low") or given >= opinion.rate_at_least
 
-        self.flow = Flow(opinion.rate / strength / per_time, opinion.infusion, opinion.house, keeps)
+        per_minute = opinion.rate / strength / per_time
+        volume, minutes = quantity(opinion.infusion.get("volume")), quantity(opinion.infusion.get("over"))
+        share = F(str(opinion.house.get("ask_rounding_percent", 5))) / 100
+        if volume is not None and minutes is not None and change(volume / minutes, per_minute) > share:
+            self.asks.add("flow-differs")  # two flows on the papers: neither is told
+            return
+        self.flow = Flow(per_minute, opinion.infusion, opinion.house, keeps)
         self.asks |= self.flow.asks
         if self.flow.mL_per_h.measured is not None:
             self.delivers = (dose_rate(self.flow.mL_per_h.measured / 60) / size, None)

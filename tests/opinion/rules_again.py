@@ -3,7 +3,7 @@
 import unicodedata
 from fractions import Fraction as F
 
-from amount_again import Amount, Strength
+from amount_again import INJECTED, NEVER_INFUSED, Amount, Strength
 from figures_again import (DoNotMeet, MINUTES, ceil, ceil1, days, half_up, in_unit, parts, quantity, root_half_up, split,
                            strength)
 from flow_again import InfusedDose, RunningRate
@@ -32,6 +32,17 @@ def plain_name(name):
 def timed(dose):
     """What a dose is stated per: dose, day, week, h, min; kg, m2 or its unit where nothing is said."""
     return split(dose)[1].split("/")[-1]
+
+
+def form_fits(case):
+    """R9: nothing solid is injected or runs over a time; nothing runs over a time by mouth, into the rectum, onto the
+    skin, nor, but for a rate into a nebuliser, inhaled."""
+    route, infusion = case["order"].get("route"), case.get("infusion", {})
+    at_rate = timed(case["order"]["dose"]) in MINUTES
+    runs = bool(infusion) or at_rate
+    if case.get("stock", {}).get("kind") == "solid" and (runs or route in INJECTED):
+        return False
+    return not (runs and route in NEVER_INFUSED) or (route == "inhaled" and at_rate and not infusion)
 
 
 class Opinion:
@@ -156,10 +167,11 @@ class Opinion:
 
     # R10
     def work_rate(self):
-        """A dose for each minute or hour: held against the reference's rate, and against nothing else."""
+        """A dose for each minute or hour: held against the reference's rate and greatest rate, against the most in 24 h
+        by the time that it runs, and its bag against the concentrations."""
         order, reference = self.order, self.reference
         self.compare_medicine()
-        self.limit = self.ordered = {"dose": None, "day": None}
+        self.limit, self.ordered = {"dose": None, "day": None}, {"dose": None, "day": None}
         if order.get("schedule", "continuous") != "continuous" or timed(reference["high"]) not in MINUTES:
             self.undecided.add("basis-does-not-fit")
         size, time = split(order["dose"])[1].split("/")[1:-1], timed(order["dose"])
@@ -168,13 +180,75 @@ class Opinion:
         self.rate_at_most = self.bound_of_rate(reference["high"], time)
         self.rate_at_least = self.bound_of_rate(reference.get("low"), time)
         if not self.other:
+            self.rate_fastest = self.bound_of_rate(reference.get("max_infusion_rate"), time)
+            self.compare_day_of_rate(time)
             if self.rate is not None and self.rate_at_most is not None:
                 self.checks["rate"] = (self.rate <= self.rate_at_most, self.rate / self.rate_at_most)
-            if self.rate is not None and self.rate_at_least is not None and not reference.get("limit_only"):
-                self.checks["low"] = (self.rate >= self.rate_at_least, self.rate / self.rate_at_least)
+            if self.rate is not None and self.rate_fastest is not None:
+                self.checks["infusion-rate"] = (self.rate <= self.rate_fastest, self.rate / self.rate_fastest)
+            self.compare_low_rate()
+            self.compare_bag()
             if "schedule" in reference and order.get("schedule") == "continuous":
                 self.checks["schedule"] = (reference["schedule"] == "continuous", None)
         self.judge()
+
+    def compare_day_of_rate(self, time):
+        """24 h at that rate, or as long as it runs where a run time within the day is stated."""
+        over = quantity(self.infusion.get("over"))
+        all_day = MINUTES["h"] * 24
+        runs = all_day if over is None else min(over, all_day)
+        self.runs_in_day, self.day_at_most = runs / MINUTES[time], None
+        text = self.reference.get("max_per_day")
+        most = self.meets(lambda: self.sized(text)[0]) if text else None
+        if most is None:
+            return
+        self.limit["day"] = most
+        if self.rate is None:
+            return
+        total = self.rate * self.runs_in_day
+        self.ordered["day"] = total
+        self.checks["max-daily"] = (total <= most, total / most)
+        self.day_at_most = most / self.runs_in_day
+        if runs < all_day and total <= most and self.order.get("schedule") == "continuous":
+            through = most / (all_day / MINUTES[time])
+            if self.rate > through:
+                self.asks.add("run-time-open")
+            else:
+                self.day_at_most = through  # no setting may make it a question either
+
+    def compare_low_rate(self):
+        """The low end is never above what the maxima let be given."""
+        reference = self.reference
+        if "rate" not in self.checks or self.rate_at_least is None or reference.get("limit_only"):
+            return
+        bounds = [self.rate_at_least]
+        if "max_infusion_rate" in reference:
+            bounds.append(self.rate_fastest)
+        if "max_per_day" in reference:
+            bounds.append(self.limit["day"] / self.runs_in_day if self.limit["day"] is not None else None)
+        if None in bounds:
+            return
+        self.rate_at_least = min(bounds)
+        self.checks["low"] = (self.rate >= self.rate_at_least, self.rate / self.rate_at_least)
+
+    def compare_bag(self):
+        """What the label of the bag says against the concentrations; one that other papers contradict says nothing."""
+        reference, stock = self.reference, self.stock or {}
+        least_minutes, minutes = quantity(reference.get("min_infusion_time")), quantity(self.infusion.get("over"))
+        if least_minutes is not None and minutes is not None:
+            self.checks["infusion-time"] = (minutes >= least_minutes, minutes / least_minutes)
+        if stock.get("kind") == "solid" or "strength" not in stock:
+            return
+        mixed = self.meets(lambda: Strength(stock, self.unit))
+        if mixed is None or mixed.asks:
+            return
+        for name, key in (("concentration", "max_concentration"), ("concentration-low", "min_concentration")):
+            bound = self.meets(lambda: strength(reference[key], self.unit)) if key in reference else None
+            if bound is not None:
+                share = mixed.used / bound
+                self.checks[name] = (share <= 1 if name == "concentration" else share >= 1, share)
+        if "concentration-low" in self.checks and not self.checks["concentration-low"][0]:
+            self.asks.add("too-dilute")
 
     def bound_of_rate(self, text, time):
         """For this child in the order's unit and time, or None."""
@@ -423,6 +497,8 @@ class Opinion:
     def to_prepare(self, outside):
         """What makes it safe that is unsafe as prepared; None where something else is wrong."""
         prepared = {"concentration", "infusion-time", "infusion-rate"} & outside
+        if self.rate_order:  # no dose, so no least volume and no least time
+            return None
         if self.verdict != "unsafe" or self.missing or self.other or not prepared:
             return None
         if outside - prepared - {"low", "schedule", "concentration-low"} and not (
@@ -480,6 +556,9 @@ class Opinion:
 
     def measure(self):
         """The amount, and how it runs."""
+        if not form_fits(self.case):
+            self.asks.add("form-differs-from-route")
+            return
         if not self.stock:
             return
         if self.rate_order:
@@ -492,9 +571,7 @@ class Opinion:
         self.run(InfusedDose(self, amount))
 
     def measure_rate(self):
-        if self.stock["kind"] == "solid" or "strength" not in self.stock:
-            return
-        if not self.mixed.asks:
+        if "strength" in self.stock and not self.mixed.asks:
             self.run(RunningRate(self, self.mixed.used))
 
     def run(self, running):

@@ -152,7 +152,8 @@ def draw_case(draw):
     if draw.random() < 0.1:
         order["max_doses_per_day"] = draw.randrange(1, 6)
     draw_of_reference(draw, order, reference)
-    infusion = draw_infusion(draw, reference, aim, order_unit) if not stock and draw.random() < 0.5 else {}
+    infused = draw.random() < (0.05 if stock else 0.5)
+    infusion = draw_infusion(draw, reference, aim, order_unit) if infused else {}
     case = {"format": "wardchalk.case", "version": 1, "child": child, "order": order, "reference": reference}
     if infusion:
         case["infusion"] = infusion

@@ -1,5 +1,7 @@
 #include "core/check/detail/checks.h"
 
+#include <algorithm>
+
 #include "core/check/detail/comparing.h"
 
 namespace wardchalk::detail {
@@ -9,6 +11,11 @@ Checks::Checks(WhyNot why) {
     all[i].id = static_cast<CheckId>(i);
     all[i].why = why;
   }
+}
+
+bool Checks::areKeptBy(const Number& times) const {
+  return std::ranges::all_of(
+      bounds, [&](const DoseBound& bound) { return !bound.holdsFor(Number(1)) || bound.holdsFor(times); });
 }
 
 Checks checkAmount(Notebook& notes, const Facts& facts) {

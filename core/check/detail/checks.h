@@ -28,6 +28,8 @@ struct Checks {
   /// Every check as not made, for this reason.
   explicit Checks(WhyNot why = WhyNot::missing);
   [[nodiscard]] const Check& check(CheckId id) const { return all[static_cast<std::size_t>(id)]; }
+  /// Whether every check that the ordered dose or rate met is met by so many times it too (R9, R10).
+  [[nodiscard]] bool areKeptBy(const Number& times) const;
 };
 
 /// Compares the order with everything that is known.

@@ -158,15 +158,61 @@ void compareMaxDaily(Comparing& comparing) {
                sideIn(comparing, Unit::day, *comparing.limits.maxDay));
 }
 
+/// What a rate gives in all of a day.
+std::optional<Found> wholeDay(Comparing& comparing) {
+  const DoseAmount& rate = *comparing.given.order.dose;
+  const Unit time = unitOf(rate.perTime);
+  std::optional<Chain> chain =
+      rateChain(comparing.notes, comparing.size, comparing.doses, rate, path::dose, time);
+  if (!chain) return std::nullopt;
+  append(*chain, runningInDay({}, time));
+  return comparing.notes.solveUnwritten(*chain, {{*comparing.doses.unit}, {Unit::day}},
+                                        Origin::step(StepId::orderedDay));
+}
+
+/// An order that is to run on, and a run time that ends within the day: if that is the time of one bag, the
+/// day's total is that of all day.
+void askHowLong(Comparing& comparing) {
+  const auto& schedule = comparing.given.order.schedule;
+  const auto over = endsWithinDay(comparing.given.infusion);
+  if (!over || !schedule || !schedule->isContinuous()) return;
+  if (comparing.check(CheckId::maxDaily).status != CheckStatus::within) return;
+  const std::optional<Found> day = wholeDay(comparing);
+  if (!day) return;
+  const Quantity& most = comparing.limits.maxDay->amount;
+  const Number filled = day->value() / most.value;
+  if (filled <= Number(1))
+    return comparing.checks.bounds.push_back({CheckId::maxDaily, Relation::atMost, filled});
+  const int significant = digitsApart(day->value(), most.value);
+  comparing.notes.tell(FindingCode::runTimeOpen, path::infusionOver,
+                       {{"over", *over}, {"ordered", day->amount, significant}, {"limit", most, significant}},
+                       CheckId::maxDaily);
+}
+
+/// A rate in 24 h against the day's maximum.
+void compareDayOfRate(Comparing& comparing) {
+  const auto& stated = comparing.given.reference.maxPerDay;
+  if (!comparing.limits.maxDay)
+    return comparing.notChecked(CheckId::maxDaily, whyNoMaximum(comparing, stated));
+  if (!comparing.doses.orderedDay) return comparing.notChecked(CheckId::maxDaily, WhyNot::noSize);
+  compareUpper(comparing, CheckId::maxDaily, FindingCode::overMaxDaily,
+               sideIn(comparing, Unit::day, *comparing.doses.orderedDay),
+               sideIn(comparing, Unit::day, *comparing.limits.maxDay));
+  askHowLong(comparing);
+}
+
+/// A rate has no single doses: a maximum for one that is stated beside it is held against nothing.
+void compareDosesOfRate(Comparing& comparing) {
+  for (const CheckId id : {CheckId::single, CheckId::daily, CheckId::period, CheckId::maxSingle})
+    comparing.doesNotApply(id);
+  if (comparing.given.reference.maxPerDose) comparing.notChecked(CheckId::maxSingle, WhyNot::isARate);
+  compareDayOfRate(comparing);
+}
+
 }  // namespace
 
 void compareDose(Comparing& comparing) {
-  if (comparing.doses.isRate) {
-    for (const CheckId id :
-         {CheckId::single, CheckId::daily, CheckId::period, CheckId::maxSingle, CheckId::maxDaily})
-      comparing.doesNotApply(id);
-    return;
-  }
+  if (comparing.doses.isRate) return compareDosesOfRate(comparing);
   compareSingle(comparing);
   compareDaily(comparing);
   comparePeriod(comparing);

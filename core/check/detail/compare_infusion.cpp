@@ -6,10 +6,10 @@ namespace wardchalk::detail {
 
 namespace {
 
-/// A stated concentration in the order's drug unit per mL.
-Chain concentrationChain(const Comparing& comparing, const Strength& concentration, StaticText path) {
+/// A stated concentration in a drug unit per mL.
+Chain concentrationChain(const Strength& concentration, StaticText path, Unit drug) {
   Chain chain{{labelFactor(concentration, path)}};
-  convertAbove(chain, concentration.amount.unit, *comparing.doses.unit);
+  convertAbove(chain, concentration.amount.unit, drug);
   convertBelow(chain, concentration.in.unit, Unit::mL);
   return chain;
 }
@@ -23,12 +23,6 @@ Chain orderedConcentration(const Comparing& comparing, const Quantity& volume) {
   return chain;
 }
 
-/// What was compared of the ordered dose is judged again for a measured one.
-void keepBound(Comparing& comparing, CheckId id, Relation relation) {
-  if (const auto& filled = comparing.check(id).ratio)
-    comparing.checks.bounds.push_back({id, relation, *filled});
-}
-
 void compareOneConcentration(Comparing& comparing, CheckId id, const std::optional<Strength>& stated,
                              StaticText path, Relation relation, FindingCode outside) {
   const auto& volume = comparing.given.infusion.volume;
@@ -37,7 +31,8 @@ void compareOneConcentration(Comparing& comparing, CheckId id, const std::option
     return comparing.notChecked(id, WhyNot::missing);
   const Units wanted{{*comparing.doses.unit}, {Unit::mL}};
   compareSides(comparing, id, sidePer(comparing.notes, orderedConcentration(comparing, *volume), wanted),
-               relation, sidePer(comparing.notes, concentrationChain(comparing, *stated, path), wanted),
+               relation,
+               sidePer(comparing.notes, concentrationChain(*stated, path, *comparing.doses.unit), wanted),
                outside, path::infusionVolume);
   keepBound(comparing, id, relation);
   if (comparing.check(id).status == CheckStatus::outside && comparing.checks.minimumVolume)
@@ -107,11 +102,38 @@ void compareSpeed(Comparing& comparing) {
   keepBound(comparing, CheckId::infusionRate, Relation::atMost);
 }
 
+/// What is in the bag against a stated concentration, in the unit of that. No rate changes it.
+void compareBag(Comparing& comparing, CheckId id, const std::optional<Strength>& stated, StaticText path,
+                Relation relation, FindingCode outside) {
+  if (!stated) return comparing.notChecked(id, WhyNot::notStated);
+  const std::optional<Strength> bag = bagOf(comparing.given.stock, comparing.strengths);
+  const Unit drug = stated->amount.unit;
+  if (!bag || dimensionOf(bag->amount.unit) != dimensionOf(drug))
+    return comparing.notChecked(id, WhyNot::missing);
+  const Units wanted{{drug}, {Unit::mL}};
+  compareSides(comparing, id,
+               sidePer(comparing.notes, concentrationChain(*bag, path::strength, drug), wanted), relation,
+               sidePer(comparing.notes, concentrationChain(*stated, path, drug), wanted), outside,
+               path::strength);
+}
+
+/// A rate runs out of its bag, and as long as the order says.
+void compareRunning(Comparing& comparing) {
+  const Reference& reference = comparing.given.reference;
+  compareBag(comparing, CheckId::concentration, reference.maxConcentration, path::maxConcentration,
+             Relation::atMost, FindingCode::tooConcentrated);
+  compareBag(comparing, CheckId::concentrationLow, reference.minConcentration, path::minConcentration,
+             Relation::atLeast, FindingCode::tooDilute);
+  if (reference.minInfusionTime) return compareTime(comparing);
+  comparing.doesNotApply(CheckId::infusionTime, WhyNot::isARate);
+}
+
 }  // namespace
 
 void compareInfusion(Comparing& comparing) {
   findMinimumVolume(comparing);
-  if (!comparing.given.infusion.isStated() || comparing.doses.isRate) {
+  if (comparing.doses.isRate) return compareRunning(comparing);
+  if (!comparing.given.infusion.isStated()) {
     for (const CheckId id :
          {CheckId::concentration, CheckId::concentrationLow, CheckId::infusionTime, CheckId::infusionRate})
       comparing.doesNotApply(id, WhyNot::noInfusion);

@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "core/check/detail/comparing.h"
 
 namespace wardchalk::detail {
@@ -59,31 +61,98 @@ void keepAsWritten(Comparing& comparing, CheckId id, const DoseAmount& written, 
   arguments.push_back({"limit_as_written", inTerms(limit)});
 }
 
+namespace {
+
+/// A rate for this child, in the order's drug unit per `time`.
+std::optional<Side> rateSide(Comparing& comparing, const DoseAmount& rate, StaticText path, Unit time) {
+  std::optional<Chain> chain = rateChain(comparing.notes, comparing.size, comparing.doses, rate, path, time);
+  if (!chain) return std::nullopt;
+  return sidePer(comparing.notes, *std::move(chain), {{*comparing.doses.unit}, {time}});
+}
+
+/// The day's maximum spread over the time that the rate runs in a day.
+std::optional<Side> mostOfDay(Comparing& comparing, Unit time) {
+  const std::optional<Found>& day = comparing.limits.maxDay;
+  if (!day) return std::nullopt;
+  Chain chain{{factorOf(*day)}};
+  for (const Factor& factor : runningInDay(comparing.given.infusion, time))
+    chain.factors.push_back(factor.turned());
+  std::optional<Side> side = sidePer(comparing.notes, std::move(chain), {{*comparing.doses.unit}, {time}});
+  if (side) side->term.origin = Origin::field(path::maxPerDay);
+  return side;
+}
+
+/// The low end, or what a maximum allows where that is less (R7); none while one of them is not known.
+std::optional<Side> leastRate(Comparing& comparing, Unit time) {
+  const Reference& reference = comparing.given.reference;
+  std::vector<std::optional<Side>> bounds = {rateSide(comparing, *reference.low, path::low, time)};
+  if (const auto& most = reference.maxInfusionRate)
+    bounds.push_back(rateSide(comparing, *most, path::maxInfusionRate, time));
+  if (reference.maxPerDay) bounds.push_back(mostOfDay(comparing, time));
+  if (std::ranges::any_of(bounds, [](const auto& bound) { return !bound; })) return std::nullopt;
+  return *std::ranges::min_element(
+      bounds, [](const auto& a, const auto& b) { return a->term.value < b->term.value; });
+}
+
+WhyNot whyNoRate(const Comparing& comparing, const DoseAmount& limit) {
+  const auto known = [&](const DoseAmount& rate) {
+    return sizeValue(comparing.size, rate.perSize).has_value();
+  };
+  return known(limit) && known(*comparing.given.order.dose) ? WhyNot::missing : WhyNot::noSize;
+}
+
+/// The ordered rate against the reference's own high end.
+void compareHigh(Comparing& comparing) {
+  const DoseAmount& order = *comparing.given.order.dose;
+  const auto& high = comparing.given.reference.high;
+  if (!high || !high->isRate()) return comparing.notChecked(CheckId::rate, WhyNot::missing);
+  const Unit time = unitOf(order.perTime);
+  std::optional<Side> ordered = rateSide(comparing, order, path::dose, time);
+  std::optional<Side> most = rateSide(comparing, *high, path::high, time);
+  if (!ordered || !most) return comparing.notChecked(CheckId::rate, WhyNot::noSize);
+  compareSides(comparing, CheckId::rate, std::move(ordered), Relation::atMost, std::move(most),
+               FindingCode::overRate, path::dose);
+  keepAsWritten(comparing, CheckId::rate, order, WrittenIn::value);
+  keepBound(comparing, CheckId::rate, Relation::atMost);
+}
+
+/// The ordered rate against how fast the medicine may run in, in the terms of that limit.
+void compareFastest(Comparing& comparing) {
+  const auto& most = comparing.given.reference.maxInfusionRate;
+  if (!most) return comparing.notChecked(CheckId::infusionRate, WhyNot::notStated);
+  const DoseAmount& order = *comparing.given.order.dose;
+  const Unit time = unitOf(most->perTime);
+  std::optional<Side> ordered = rateSide(comparing, order, path::dose, time);
+  std::optional<Side> fastest = rateSide(comparing, *most, path::maxInfusionRate, time);
+  if (!ordered || !fastest) return comparing.notChecked(CheckId::infusionRate, whyNoRate(comparing, *most));
+  compareSides(comparing, CheckId::infusionRate, std::move(ordered), Relation::atMost, std::move(fastest),
+               FindingCode::tooFast, path::dose);
+  keepAsWritten(comparing, CheckId::infusionRate, *most, WrittenIn::limit);
+  keepBound(comparing, CheckId::infusionRate, Relation::atMost);
+}
+
+/// The ordered rate against the low end, where one is stated.
+void compareLowRate(Comparing& comparing) {
+  const Reference& reference = comparing.given.reference;
+  comparing.notChecked(CheckId::low, WhyNot::notStated);
+  if (!reference.low || !comparing.check(CheckId::rate).isMade()) return;
+  const DoseAmount& order = *comparing.given.order.dose;
+  const Unit time = unitOf(order.perTime);
+  std::optional<Side> least = leastRate(comparing, time);
+  if (!least) return comparing.notChecked(CheckId::low, WhyNot::missing);
+  compareSides(comparing, CheckId::low, rateSide(comparing, order, path::dose, time), Relation::atLeast,
+               std::move(least), FindingCode::belowLow, path::dose);
+  keepAsWritten(comparing, CheckId::low, order, WrittenIn::value);
+  keepBound(comparing, CheckId::low, Relation::atLeast);
+}
+
+}  // namespace
+
 void compareRate(Comparing& comparing) {
   if (!comparing.doses.isRate) return comparing.doesNotApply(CheckId::rate, WhyNot::notARate);
-  const DoseAmount& order = *comparing.given.order.dose;
-  const Reference& reference = comparing.given.reference;
-  comparing.notChecked(CheckId::rate, WhyNot::missing);
-  comparing.notChecked(CheckId::low, WhyNot::notStated);
-  if (!reference.high || !reference.high->isRate()) return;
-  const Unit time = unitOf(order.perTime);
-  const Units wanted{{*comparing.doses.unit}, {time}};
-  std::optional<Chain> left =
-      rateChain(comparing.notes, comparing.size, comparing.doses, order, path::dose, time);
-  std::optional<Chain> right =
-      rateChain(comparing.notes, comparing.size, comparing.doses, *reference.high, path::high, time);
-  if (!left || !right) return comparing.notChecked(CheckId::rate, WhyNot::noSize);
-  const std::optional<Side> ordered = sidePer(comparing.notes, std::move(*left), wanted);
-  compareSides(comparing, CheckId::rate, ordered, Relation::atMost,
-               sidePer(comparing.notes, std::move(*right), wanted), FindingCode::overRate, path::dose);
-  keepAsWritten(comparing, CheckId::rate, order, WrittenIn::value);
-  if (!reference.low) return;
-  std::optional<Chain> low =
-      rateChain(comparing.notes, comparing.size, comparing.doses, *reference.low, path::low, time);
-  if (!low) return;
-  compareSides(comparing, CheckId::low, ordered, Relation::atLeast,
-               sidePer(comparing.notes, std::move(*low), wanted), FindingCode::belowLow, path::dose);
-  keepAsWritten(comparing, CheckId::low, order, WrittenIn::value);
+  compareHigh(comparing);
+  compareFastest(comparing);
+  compareLowRate(comparing);
 }
 
 }  // namespace wardchalk::detail

@@ -26,6 +26,11 @@ std::optional<Side> sideBy(Notebook& notes, Chain chain, const Units& wanted) {
   return side;
 }
 
+void keepBound(Comparing& comparing, CheckId id, Relation relation) {
+  if (const auto& filled = comparing.check(id).ratio)
+    comparing.checks.bounds.push_back({id, relation, *filled});
+}
+
 void compare(Comparing& comparing, CheckId id, Side left, Relation relation, Side right, bool holds) {
   if (!sameUnits(left.units(), right.units())) comparing.notes.failed = true;
   comparing.check(id).status = holds ? CheckStatus::within : CheckStatus::outside;

@@ -14,6 +14,7 @@ struct Comparing {
         size(facts.size),
         doses(facts.doses),
         limits(facts.limits),
+        strengths(facts.strengths),
         checks(into) {}
 
   Notebook& notes;
@@ -22,6 +23,7 @@ struct Comparing {
   const Size& size;
   const Doses& doses;
   const Limits& limits;
+  const Strengths& strengths;
   Checks& checks;
 
   [[nodiscard]] Check& check(CheckId id) { return checks.all[static_cast<std::size_t>(id)]; }
@@ -43,6 +45,9 @@ struct Comparing {
 /// could not be worked out is not compared.
 void compareSides(Comparing& comparing, CheckId id, std::optional<Side> left, Relation relation,
                   std::optional<Side> right, FindingCode outside, StaticText field);
+
+/// What was compared of the ordered dose or rate is judged again for one that can be measured or set.
+void keepBound(Comparing& comparing, CheckId id, Relation relation);
 
 /// Keeps what a rate was compared by in terms that are written for each kg or m² of the child: those of the
 /// order (its value) or those of a limit. An outside check, just told, tells them beside its own.

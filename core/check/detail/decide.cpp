@@ -73,9 +73,12 @@ bool needsForVerdict(const Worksheet& sheet) {
 
 /// The made upper limit that the order fills most.
 std::optional<CheckId> fullest(const Worksheet& sheet) {
+  const auto& dose = sheet.given.order.dose;
+  const bool ofRate = dose && dose->isRate();
   const Check* worst = nullptr;
   for (const Check& check : sheet.checks)
-    if (isUpperLimit(check.id) && check.isMade() && check.ratio && (!worst || *check.ratio > *worst->ratio))
+    if (isUpperLimit(check.id, ofRate) && check.isMade() && check.ratio &&
+        (!worst || *check.ratio > *worst->ratio))
       worst = &check;
   if (!worst) return std::nullopt;
   return worst->id;

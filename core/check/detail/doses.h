@@ -21,7 +21,7 @@ struct Doses {
   bool oneDose = false;          ///< nobody says how often, and the house judges one dose (R15)
   std::optional<Number> n;       ///< most doses a day, capped
   StaticText nFrom;              ///< the entry that says so: the schedule, or the order's most doses
-  std::optional<Chain> chain;    ///< the order for this child, per dose or per day
+  std::optional<Chain> chain;    ///< the order for this child, per dose or per day; of a rate, in a day
   std::optional<Unit> unit;      ///< the drug unit that everything is shown in
   std::optional<Found> ordered;  ///< one dose
   std::optional<Found> dayAsOrdered;  ///< of an order per day, though nobody says in how many doses
@@ -47,6 +47,12 @@ void findOrdered(Notebook& notes, Doses& doses, const Limits& limits);
 /// A rate for this child, in the order's drug unit per `time`; none while a size it wants is not known.
 [[nodiscard]] std::optional<Chain> rateChain(Notebook& notes, const Size& size, const Doses& doses,
                                              const DoseAmount& rate, StaticText path, Unit time);
+
+/// How much of `time` a rate runs in a day, as factors: the run time that is stated where it ends within the
+/// day, else all day.
+[[nodiscard]] std::vector<Factor> runningInDay(const Infusion& infusion, Unit time);
+/// The run time of a rate, where one is stated that ends within the day.
+[[nodiscard]] std::optional<Quantity> endsWithinDay(const Infusion& infusion);
 
 /// ⌈x⌉, at least 1.
 [[nodiscard]] Number ceilAtLeastOne(const Number& x);

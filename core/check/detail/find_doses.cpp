@@ -174,6 +174,22 @@ Doses scheduled(Notebook& notes) {
   return doses;
 }
 
+/// What a rate gives in a day.
+std::optional<Chain> rateInDay(Notebook& notes, const Size& size, const Doses& doses) {
+  const DoseAmount& rate = *notes.given.order.dose;
+  const Unit time = unitOf(rate.perTime);
+  std::optional<Chain> chain = rateChain(notes, size, doses, rate, path::dose, time);
+  if (chain) append(*chain, runningInDay(notes.given.infusion, time));
+  return chain;
+}
+
+/// A day of a rate is worked out where there is a maximum for it.
+void findDayOfRate(Notebook& notes, Doses& doses, const Limits& limits) {
+  if (!doses.chain || !limits.maxDay) return;
+  doses.orderedDay =
+      notes.solveStep(Section::ordered, StepId::orderedDay, *doses.chain, {{*doses.unit}, {Unit::day}});
+}
+
 /// An order in mL is compared by the strength: then the mixing is shown where it is used.
 void showMixing(Notebook& notes, const Strengths& strengths, Doses& doses) {
   if (notes.given.order.dose->amount.unit != Unit::mL || !strengths.mixing) return;
@@ -196,6 +212,7 @@ bool Doses::fewerFit() const {
 
 Doses findDoses(Notebook& notes, const Size& size, const Strengths& strengths) {
   Doses doses = scheduled(notes);
+  if (doses.isRate) doses.chain = rateInDay(notes, size, doses);
   if (!notes.given.order.dose || doses.isRate) return doses;
   if (isDayOrDose(notes, doses))
     notes.tell(FindingCode::basisDoesNotFit, path::dose, {{"reason", ArgumentWord::dayOrDose}});
@@ -205,6 +222,7 @@ Doses findDoses(Notebook& notes, const Size& size, const Strengths& strengths) {
 }
 
 void findOrdered(Notebook& notes, Doses& doses, const Limits& limits) {
+  if (doses.isRate) return findDayOfRate(notes, doses, limits);
   if (!doses.chain || isDayOrDose(notes, doses)) return findFitting(notes, doses, limits, std::nullopt);
   if (notes.given.order.dose->perTime == PerTime::day)
     findFromDay(notes, doses, limits, *doses.chain);

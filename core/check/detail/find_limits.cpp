@@ -198,7 +198,12 @@ Limits findLimits(Notebook& notes, const Size& size, const Doses& doses) {
   Limits limits;
   limits.mostDoses = mostDoses(notes);
   if (!reference.high) notes.need(path::high, Need::For::verdict);
-  if (!doses.unit || doses.isRate) return limits;
+  if (!doses.unit) return limits;
+  if (doses.isRate) {
+    limits.maxDay = maximumOf(notes, size, doses, reference.maxPerDay, path::maxPerDay, StepId::maxDay);
+    lowerTo(limits.lowestDay, limits.maxDay, SetBy::maxPerDay);
+    return limits;
+  }
   keepHigh(limits, endOf(notes, size, doses, reference.high, path::high, limitSteps));
   keepLow(limits, endOf(notes, size, doses, reference.low, path::low, lowSteps),
           reference.low && reference.low->perTime == PerTime::day);

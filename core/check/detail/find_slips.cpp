@@ -16,7 +16,9 @@ const Number& leastShare() {
   return share;
 }
 
-bool isAboutAmount(CheckId id) { return isUpperLimit(id) || id == CheckId::low; }
+bool isAboutAmount(const Case& given, CheckId id) {
+  return isUpperLimit(id, given.order.dose && given.order.dose->isRate()) || id == CheckId::low;
+}
 
 /// Whether the reference's own limit is what the check compares with, and not a maximum beside it.
 bool isByReference(CheckId id) {
@@ -31,10 +33,10 @@ struct Filled {
   Number fullest;
 };
 
-Filled filledBy(const Checks& checks, const Number& times) {
+Filled filledBy(const Case& given, const Checks& checks, const Number& times) {
   Filled filled;
   for (const Check& check : checks.all) {
-    if (!isAboutAmount(check.id) || !check.isMade()) continue;
+    if (!isAboutAmount(given, check.id) || !check.isMade()) continue;
     const Number share = *check.ratio * times;
     const bool upper = check.id != CheckId::low;
     if (upper ? share > Number(1) : share < Number(1)) filled.outside = true;
@@ -47,7 +49,7 @@ Filled filledBy(const Checks& checks, const Number& times) {
 
 /// Between low and high, or without a low at 90 to 100 % of the limit (R12).
 bool fits(const Case& given, const Checks& checks, const Number& times) {
-  const Filled filled = filledBy(checks, times);
+  const Filled filled = filledBy(given, checks, times);
   if (filled.outside || !filled.byReference) return false;
   if (filled.lowMade && given.reference.low) return true;
   return filled.fullest >= leastShare();
@@ -214,9 +216,9 @@ void tellSlip(Notebook& notes, Slip slip, CheckId check) {
   notes.tell(FindingCode::possibleSlip, infoOf(slip).field, std::move(arguments), check);
 }
 
-std::optional<CheckId> outsideCheck(const Checks& checks) {
+std::optional<CheckId> outsideCheck(const Case& given, const Checks& checks) {
   for (const Check& check : checks.all)
-    if (isAboutAmount(check.id) && check.status == CheckStatus::outside) return check.id;
+    if (isAboutAmount(given, check.id) && check.status == CheckStatus::outside) return check.id;
   return std::nullopt;
 }
 
@@ -229,7 +231,7 @@ bool figuresFit(const Notebook& notes) {
 
 void findSlips(Notebook& notes, const Facts& facts, const Checks& checks) {
   const Entered entered{notes, facts, checks};
-  const std::optional<CheckId> check = outsideCheck(checks);
+  const std::optional<CheckId> check = outsideCheck(notes.given, checks);
   if (!check || !figuresFit(notes) || isAskedWithSize(entered)) return;
   std::vector<Slip> slips = explanations(entered);
   keepMost(slips);

@@ -123,6 +123,13 @@ StaticText missingPath(const Stock& stock) {
 
 }  // namespace
 
+std::optional<Strength> bagOf(const Stock& stock, const Strengths& strengths) {
+  if (!stock.strength || dimensionOf(stock.strength->in.unit) != Dimension::volume ||
+      strengths.amountWithheld)
+    return std::nullopt;
+  return stock.strength;
+}
+
 Strengths findStrength(Notebook& notes) {
   Strengths strengths;
   const Stock& stock = notes.given.stock;

@@ -4,8 +4,11 @@
 
 namespace wardchalk::detail {
 
-/// The amount of one dose, and what can be measured of it. None while the order is not safe to give by what
-/// is known, or the stock does not say.
+/// Whether what is given goes with how it is given, as far as both are known; what does not is asked about
+/// (R9).
+[[nodiscard]] bool formFits(Notebook& notes);
+
+/// The amount of one dose, and what can be measured of it. None while the stock does not say.
 [[nodiscard]] std::optional<Give> measure(Notebook& notes, const Facts& facts, const Checks& checks);
 
 /// How an infusion of the measured dose runs, or an order that is a rate.

@@ -69,6 +69,19 @@ RunRate doseFlow(Notebook& notes, const Found& ordered, const Checks& checks, co
   return run;
 }
 
+/// An infusion cannot hold more of the medicine than it is: neither what the dose comes to, nor what is
+/// measured of it.
+bool holdsMedicine(Notebook& notes, const Give& give) {
+  const Quantity volume{inMl(*notes.given.infusion.volume), Unit::mL};
+  if (give.exact.unit != Unit::mL) return true;
+  const bool holdsDose = volume.value >= give.exact.value;
+  if (holdsDose && volume.value >= give.measured.value_or(give.exact.value)) return true;
+  std::vector<Argument> arguments = {{"volume", volume}, {"exact", give.exact}};
+  if (holdsDose) arguments.push_back({"measured", Quantity{*give.measured, Unit::mL}});
+  notes.tell(FindingCode::volumeSmallerThanDrug, path::infusionVolume, std::move(arguments));
+  return false;
+}
+
 }  // namespace
 
 std::optional<RunRate> infusionFlow(Notebook& notes, const Found& ordered, const Checks& checks,
@@ -79,12 +92,7 @@ std::optional<RunRate> infusionFlow(Notebook& notes, const Found& ordered, const
     notes.need(path::infusionVolume, Need::For::amount);
     return std::nullopt;
   }
-  const Quantity volume{inMl(*infusion.volume), Unit::mL};
-  if (give.exact.unit == Unit::mL && volume.value < give.exact.value) {
-    notes.tell(FindingCode::volumeSmallerThanDrug, path::infusionVolume,
-               {{"volume", volume}, {"exact", give.exact}});
-    return std::nullopt;
-  }
+  if (!holdsMedicine(notes, give)) return std::nullopt;
   if (!infusion.over) {
     notes.need(path::infusionOver, Need::For::amount);
     return std::nullopt;

@@ -62,28 +62,15 @@ void measureSolid(const Ground& ground, Give& give) {
                                 around.above, false, true, give.passedOver, std::nullopt});
 }
 
-/// A tablet cannot be injected, nor an infusion swallowed (R9).
-bool formFitsRoute(Notebook& notes) {
-  const auto& route = notes.given.order.route;
-  if (!route) return true;
-  const bool solid = *notes.given.stock.kind == StockKind::solid;
-  const bool poured = *route == Route::oral || *route == Route::rectal || *route == Route::inhaled ||
-                      *route == Route::topical;
-  if (!(solid && isInjection(*route)) && !(notes.given.infusion.isStated() && poured)) return true;
-  notes.tell(FindingCode::formDiffersFromRoute, path::route,
-             {{"form", solid ? ArgumentWord::solid : ArgumentWord::infusion}, {"route", *route}});
-  return false;
-}
-
 bool strengthFitsKind(const Stock& stock, const Strengths& strengths) {
   const bool solid = *stock.kind == StockKind::solid;
   return solid == (dimensionOf(strengths.used->in) != Dimension::volume);
 }
 
 /// Whether the papers allow an amount at all.
-bool amountIsKnown(Notebook& notes, const Facts& facts) {
+bool amountIsKnown(const Notebook& notes, const Facts& facts) {
   const Stock& stock = notes.given.stock;
-  if (!notes.allowsAmount() || !facts.doses.ordered || !stock.kind || !formFitsRoute(notes)) return false;
+  if (!facts.doses.ordered || !stock.kind) return false;
   const Strengths& strengths = facts.strengths;
   return strengths.used && !strengths.amountWithheld && strengthFitsKind(stock, strengths);
 }

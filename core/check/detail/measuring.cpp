@@ -1,19 +1,6 @@
 #include "core/check/detail/measuring.h"
 
-#include <algorithm>
-
 namespace wardchalk::detail {
-
-namespace {
-
-/// Whether every check that the ordered dose met is met by so many times it too (R9).
-bool keepsEveryCheck(const Checks& checks, const Number& times) {
-  return std::all_of(checks.bounds.begin(), checks.bounds.end(), [&](const DoseBound& bound) {
-    return !bound.holdsFor(Number(1)) || bound.holdsFor(times);
-  });
-}
-
-}  // namespace
 
 Neighbours neighboursOf(const Number& amount, const Number& step) {
   const Number below = (amount / step).floor() * step;
@@ -27,7 +14,7 @@ Choice nearest(const Ground& ground, const Number& amount, const Neighbours& aro
   for (const Number& candidate :
        {upFirst ? around.above : around.below, upFirst ? around.below : around.above}) {
     if (!canBe(candidate)) continue;
-    if (keepsEveryCheck(ground.checks, candidate / amount)) {  // the dose is in proportion to the amount
+    if (ground.checks.areKeptBy(candidate / amount)) {  // the dose is in proportion to the amount
       choice.measured = candidate;
       return choice;
     }

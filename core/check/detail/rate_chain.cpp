@@ -13,4 +13,22 @@ std::optional<Chain> rateChain(Notebook& notes, const Size& size, const Doses& d
   return chain;
 }
 
+std::optional<Quantity> endsWithinDay(const Infusion& infusion) {
+  const auto& over = infusion.over;
+  if (!over || *converted(over->value, over->unit, Unit::day) >= Number(1)) return std::nullopt;
+  return over;
+}
+
+std::vector<Factor> runningInDay(const Infusion& infusion, Unit time) {
+  Chain chain;
+  if (const auto over = endsWithinDay(infusion)) {
+    chain.factors.push_back(
+        rateFactor(over->value, over->unit, Unit::day, Origin::field(path::infusionOver)));
+    convertAbove(chain, over->unit, time);
+  } else {
+    convertBelow(chain, time, Unit::day);
+  }
+  return chain.factors;
+}
+
 }  // namespace wardchalk::detail

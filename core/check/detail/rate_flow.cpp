@@ -12,18 +12,6 @@ void appendLabel(const Strength& label, Unit drug, Chain& chain) {
   convertAbove(chain, label.in.unit, Unit::mL);
 }
 
-/// Whether the rate that so many times the exact flow give keeps the limits that the order kept. The flow is
-/// in proportion to the rate.
-bool keepsRate(const Checks& checks, const Number& times) {
-  const auto keeps = [&](CheckId id, bool upper) {
-    const Check& check = checks.check(id);
-    if (check.status != CheckStatus::within || !check.ratio) return true;
-    const Number ratio = *check.ratio * times;
-    return upper ? ratio <= Number(1) : ratio >= Number(1);
-  };
-  return keeps(CheckId::rate, true) && keeps(CheckId::low, false);
-}
-
 /// What the rounded rate gives, in the terms of the order.
 void checkRateBack(Notebook& notes, const Facts& facts, const Found& set, RunRate& run) {
   const DoseAmount& order = *notes.given.order.dose;
@@ -45,6 +33,30 @@ void checkRateBack(Notebook& notes, const Facts& facts, const Found& set, RunRat
   if (given) run.delivered = Delivered{given->amount, std::nullopt, wanted.under};
 }
 
+/// A volume and a time that were entered beside the rate make a flow of their own: one that is further from
+/// the ordered one than rounding may move it is asked about, since nobody can tell which of them is meant.
+bool flowsAgree(Notebook& notes, const Chain& hourly) {
+  const Infusion& infusion = notes.given.infusion;
+  if (!infusion.volume || !infusion.over) return true;
+  Chain entered{{entriesFactor(*infusion.volume, path::infusionVolume, *infusion.over, path::infusionOver)}};
+  convertAbove(entered, infusion.volume->unit, Unit::mL);
+  convertBelow(entered, infusion.over->unit, Unit::h);
+  const Units wanted{{Unit::mL}, {Unit::h}};
+  const auto byInfusion = notes.solveUnwritten(entered, wanted, Origin::field(path::infusionOver));
+  const auto ordered = notes.solveUnwritten(hourly, wanted, Origin::step(StepId::rate));
+  if (!byInfusion || !ordered) return false;
+  const Number apart = (byInfusion->value() - ordered->value()).absolute() * Number(100) / ordered->value();
+  if (apart <= notes.rules.askRoundingPercent) return true;
+  const auto stated = [](const Found& flow) { return QuantityPer{flow.amount, flow.under}; };
+  notes.tell(FindingCode::flowDiffers, path::infusionOver,
+             {{"volume", *infusion.volume},
+              {"over", *infusion.over},
+              {"entered", stated(*byInfusion)},
+              {"ordered", stated(*ordered)},
+              {"percent", PlainPercent{apart}}});
+  return false;
+}
+
 /// What runs in drops, of a chain in mL per the order's own time.
 std::optional<Running> dripOf(Notebook& notes, Chain chain, const Quantity& dropFactor, const Keeps& keeps) {
   chain.factors.push_back(
@@ -63,7 +75,9 @@ std::optional<RunRate> rateFlow(Notebook& notes, const Facts& facts, const Check
   appendLabel(*notes.given.stock.strength, *facts.doses.unit, *chain);
   Chain hourly = *chain;
   convertBelow(hourly, unitOf(order.perTime), Unit::h);
-  const Keeps keeps = [&](const Number& times) { return keepsRate(checks, times); };
+  if (!flowsAgree(notes, hourly)) return std::nullopt;
+  // the flow is in proportion to the rate
+  const Keeps keeps = [&](const Number& times) { return checks.areKeptBy(times); };
   RunRate run;
   const auto running = flowOf(notes, StepId::rate, std::move(hourly), {{Unit::mL}, {Unit::h}},
                               notes.rules.rateDecimals, keeps);

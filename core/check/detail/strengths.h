@@ -11,6 +11,9 @@ struct Strengths {
   bool amountWithheld = false;  ///< a question about the stock leaves no amount
 };
 
+/// What the bag of an order that is a rate holds: a stated strength of a liquid that nothing speaks against.
+[[nodiscard]] std::optional<Strength> bagOf(const Stock& stock, const Strengths& strengths);
+
 [[nodiscard]] Strengths findStrength(Notebook& notes);
 
 }  // namespace wardchalk::detail

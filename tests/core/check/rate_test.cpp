@@ -226,5 +226,98 @@ INSTANTIATE_TEST_SUITE_P(
             "Too fast: 30 mg/min; maximum rate 20 mg/min. Run it over at least 15 min, then check again."}),
     NameOfRow());
 
+struct VolumeRow {
+  const char* name;
+  const char* more;   ///< of 99.6 mg, which are 9.96 mL: 10 mL by the marks of the syringe
+  const char* asked;  ///< the sentence; empty: the volume holds it
+};
+void PrintTo(const VolumeRow& row, std::ostream* out) { *out << row.more; }
+
+class VolumeOfAnInfusion : public testing::TestWithParam<VolumeRow> {};
+
+TEST_P(VolumeOfAnInfusion, HoldsWhatIsMeasured) {
+  const Worksheet sheet = worked(
+      std::string("child.weight=20 kg; order.dose=99.6 mg; order.schedule=every 6 h; "
+                  "order.route=intravenous; reference.high=5.2 mg/kg/dose; reference.schedule=every 6 h; "
+                  "stock.kind=liquid; stock.strength=10 mg/mL; infusion.over=30 min; ") +
+      GetParam().more);
+  const Finding* finding = sheet.finding(FindingCode::volumeSmallerThanDrug);
+  EXPECT_EQ(finding ? sentence(*finding) : "", GetParam().asked);
+  ASSERT_TRUE(sheet.give);
+  EXPECT_EQ(sheet.rate.has_value(), !finding);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Rounded, VolumeOfAnInfusion,
+    testing::Values(
+        VolumeRow{"less than the dose", "infusion.volume=9.95 mL",
+                  "The infusion of 9.95 mL cannot hold 9.96 mL of medicine. Check the volume."},
+        VolumeRow{"as much as the dose", "infusion.volume=9.96 mL",
+                  "The infusion of 9.96 mL cannot hold the 10 mL of medicine that is measured. Check the "
+                  "volume."},
+        VolumeRow{"less than is measured", "infusion.volume=9.99 mL",
+                  "The infusion of 9.99 mL cannot hold the 10 mL of medicine that is measured. Check the "
+                  "volume."},
+        VolumeRow{"in litres", "infusion.volume=0.00998 L",
+                  "The infusion of 9.98 mL cannot hold the 10 mL of medicine that is measured. Check the "
+                  "volume."},
+        VolumeRow{"as much as is measured", "infusion.volume=10 mL", ""},
+        VolumeRow{"rounded down by the limit", "reference.max_per_dose=99.7 mg; infusion.volume=9.96 mL",
+                  ""}),
+    NameOfRow());
+
+struct FlowRow {
+  const char* name;
+  const char* infusion;  ///< beside a rate of 5.625 mL/h
+  const char* asked;     ///< the sentence; empty: they agree
+};
+void PrintTo(const FlowRow& row, std::ostream* out) { *out << row.infusion; }
+
+class FlowBesideARate : public testing::TestWithParam<FlowRow> {};
+
+TEST_P(FlowBesideARate, IsAskedAboutWhereItIsAnother) {
+  const Worksheet sheet =
+      worked(std::string("child.weight=15 kg; order.route=intravenous; order.dose=5 mcg/kg/min; "
+                         "reference.high=10 mcg/kg/min; stock.kind=liquid; stock.strength=40 mg/50 mL; ") +
+             GetParam().infusion);
+  const Finding* finding = sheet.finding(FindingCode::flowDiffers);
+  EXPECT_EQ(finding ? sentence(*finding) : "", GetParam().asked);
+  EXPECT_EQ(sheet.rate.has_value(), !finding);
+  EXPECT_EQ(sheet.step(StepId::rate) != nullptr, !finding);
+  EXPECT_EQ(idOf(sheet.verdict), finding ? "ask" : "safe");
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Entered, FlowBesideARate,
+    testing::Values(
+        FlowRow{"the same", "infusion.volume=45 mL; infusion.over=8 h", ""},
+        FlowRow{"nearly the same", "infusion.volume=50 mL; infusion.over=8.9 h", ""},
+        FlowRow{"5 % more", "infusion.volume=189 mL; infusion.over=32 h", ""},
+        FlowRow{"5 % less", "infusion.volume=171 mL; infusion.over=32 h", ""},
+        FlowRow{
+            "a little more than 5 % less", "infusion.volume=170.9 mL; infusion.over=32 h",
+            "170.9 mL over 32 h runs at ≈ 5.341 mL/h, and the ordered rate is 5.625 mL/h of what is in the "
+            "bag. Check the volume, the run time and the label."},
+        FlowRow{"more than four times as much", "infusion.volume=50 mL; infusion.over=2 h",
+                "50 mL over 2 h runs at 25 mL/h, and the ordered rate is 5.625 mL/h of what is in the bag. "
+                "Check the volume, the run time and the label."},
+        FlowRow{
+            "in litres and minutes", "infusion.volume=0.05 L; infusion.over=120 min",
+            "0.05 L over 120 min runs at 25 mL/h, and the ordered rate is 5.625 mL/h of what is in the bag. "
+            "Check the volume, the run time and the label."},
+        FlowRow{"a volume alone", "infusion.volume=50 mL", ""},
+        FlowRow{"a time alone", "infusion.over=2 h", ""},
+        FlowRow{"drops alone", "infusion.drop_factor=64 drop/mL", ""}),
+    NameOfRow());
+
+// How far apart they may be is the house's.
+TEST(FlowsApart, AreHeldToWhatRoundingMayChange) {
+  const std::string rate =
+      "order.dose=10 mg/h; reference.high=10 mg/h; stock.kind=liquid; stock.strength=1 mg/mL; "
+      "infusion.volume=103 mL; infusion.over=10 h";
+  EXPECT_FALSE(worked(rate, "ask_rounding_percent=3").finding(FindingCode::flowDiffers));
+  EXPECT_TRUE(worked(rate, "ask_rounding_percent=2.9").finding(FindingCode::flowDiffers));
+}
+
 }  // namespace
 }  // namespace wardchalk::test::rate_test
