@@ -13,8 +13,9 @@ namespace wardchalk::test {
 
 namespace {
 
-std::vector<std::string> linesOf(const std::string& name) {
-  const std::string path = std::string(WARDCHALK_SOURCE_DIR "/tests/marking/") + name;
+std::vector<std::string> linesOf(LineSet set, const std::string& name) {
+  const std::string folder = set == LineSet::fresh ? "fresh/" : "";
+  const std::string path = WARDCHALK_SOURCE_DIR "/tests/marking/" + folder + name;
   std::ifstream file(path);
   if (!file) throw std::runtime_error("cannot open " + path);
   std::vector<std::string> lines;
@@ -54,9 +55,9 @@ FrozenLine lineOf(const JsonValue& row) {
   return line;
 }
 
-std::vector<FrozenLine> readLines(const std::string& name) {
+std::vector<FrozenLine> readLines(LineSet set, const std::string& name) {
   std::vector<FrozenLine> lines;
-  for (const std::string& line : linesOf(name)) lines.push_back(lineOf(jsonOf(line)));
+  for (const std::string& line : linesOf(set, name)) lines.push_back(lineOf(jsonOf(line)));
   return lines;
 }
 
@@ -82,9 +83,9 @@ Problem problemOf(const std::string& id, const JsonValue& file) {
 
 }  // namespace
 
-std::map<std::string, Problem> frozenProblems() {
+std::map<std::string, Problem> frozenProblems(LineSet set) {
   std::map<std::string, Problem> problems;
-  for (const std::string& line : linesOf("problems.jsonl")) {
+  for (const std::string& line : linesOf(set, "problems.jsonl")) {
     const JsonValue row = jsonOf(line);
     const std::string id = textOf(row, "id");
     problems.emplace(id, problemOf(id, *row.member("problem")));
@@ -92,7 +93,7 @@ std::map<std::string, Problem> frozenProblems() {
   return problems;
 }
 
-std::vector<FrozenLine> frozenRightLines() { return readLines("right_lines.jsonl"); }
-std::vector<FrozenLine> frozenMistakes() { return readLines("mistakes.jsonl"); }
+std::vector<FrozenLine> frozenRightLines(LineSet set) { return readLines(set, "right_lines.jsonl"); }
+std::vector<FrozenLine> frozenMistakes(LineSet set) { return readLines(set, "mistakes.jsonl"); }
 
 }  // namespace wardchalk::test

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <map>
 #include <string>
 #include <vector>
@@ -7,6 +8,9 @@
 #include "core/practice/problem/problem.h"
 
 namespace wardchalk::test {
+
+/// The first set was at hand while the marker was mended; the fresh one was written later, by another author.
+enum class LineSet : std::uint8_t { first, fresh };
 
 /// A line of one of the frozen sets, with what its author says of it.
 struct FrozenLine {
@@ -23,8 +27,8 @@ struct FrozenLine {
 };
 
 /// The problems by their ids. Throws where a file cannot be read.
-[[nodiscard]] std::map<std::string, Problem> frozenProblems();
-[[nodiscard]] std::vector<FrozenLine> frozenRightLines();
-[[nodiscard]] std::vector<FrozenLine> frozenMistakes();
+[[nodiscard]] std::map<std::string, Problem> frozenProblems(LineSet set);
+[[nodiscard]] std::vector<FrozenLine> frozenRightLines(LineSet set);
+[[nodiscard]] std::vector<FrozenLine> frozenMistakes(LineSet set);
 
 }  // namespace wardchalk::test

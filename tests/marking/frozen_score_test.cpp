@@ -9,7 +9,7 @@ namespace wardchalk::test {
 namespace {
 
 Counts countsOf(const std::vector<FrozenLine>& lines, bool disputed) {
-  static Scoring scoring;
+  static Scoring scoring(LineSet::first);
   Counts counts;
   for (const FrozenLine& line : lines)
     if (line.disputed == disputed) ++counts[scoring.judge(line).how];
@@ -23,15 +23,17 @@ std::string told(const Counts& counts) {
   return text;
 }
 
-TEST(FrozenScore, ofRightLines) { EXPECT_EQ(told(countsOf(frozenRightLines(), false)), "right 2000; "); }
+TEST(FrozenScore, ofRightLines) {
+  EXPECT_EQ(told(countsOf(frozenRightLines(LineSet::first), false)), "right 2000; ");
+}
 
 TEST(FrozenScore, ofMistakes) {
-  EXPECT_EQ(told(countsOf(frozenMistakes(), false)),
+  EXPECT_EQ(told(countsOf(frozenMistakes(LineSet::first), false)),
             "named 4870; among others 9; misnamed 18; not named 47; ");
 }
 
 TEST(FrozenScore, ofDisputedMistakes) {
-  EXPECT_EQ(told(countsOf(frozenMistakes(), true)), "named 36; taken for right 20; ");
+  EXPECT_EQ(told(countsOf(frozenMistakes(LineSet::first), true)), "named 36; taken for right 20; ");
 }
 
 }  // namespace

@@ -1,10 +1,12 @@
 // Marks every line of the frozen sets and prints how it was judged: in all, by manner of writing, by mistake.
 //   marking_score            the counts
 //   marking_score --lines    also each line that was not judged as its author says
+//   marking_score --fresh    the fresh set in place of the first one
 
 #include <chrono>
 #include <exception>
 #include <iostream>
+#include <span>
 #include <string_view>
 
 #include "tests/marking/scoring.h"
@@ -65,10 +67,10 @@ void score(Scoring& scoring, const std::vector<FrozenLine>& lines, bool each, co
 
 }  // namespace
 
-int scoreAll(bool each) {
-  Scoring scoring;
-  const auto right = frozenRightLines();
-  const auto mistakes = frozenMistakes();
+int scoreAll(bool each, LineSet set) {
+  Scoring scoring(set);
+  const auto right = frozenRightLines(set);
+  const auto mistakes = frozenMistakes(set);
   const auto begin = std::chrono::steady_clock::now();
   score(scoring, right, each, "right lines");
   score(scoring, mistakes, each, "mistakes");
@@ -82,7 +84,13 @@ int scoreAll(bool each) {
 
 int main(int count, char** arguments) {
   try {
-    return wardchalk::test::scoreAll(count > 1 && std::string_view(arguments[1]) == "--lines");
+    bool each = false;
+    auto set = wardchalk::test::LineSet::first;
+    for (const std::string_view word : std::span(arguments, static_cast<std::size_t>(count)).subspan(1)) {
+      if (word == "--lines") each = true;
+      if (word == "--fresh") set = wardchalk::test::LineSet::fresh;
+    }
+    return wardchalk::test::scoreAll(each, set);
   } catch (const std::exception& error) {
     std::cerr << error.what() << '\n';
     return 1;

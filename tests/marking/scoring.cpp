@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <array>
+#include <span>
 #include <stdexcept>
 
+#include "tests/marking/fresh_mistakes.h"
 #include "tests/marking/new_mistakes.h"
 
 namespace wardchalk::test {
@@ -15,8 +17,11 @@ using Names = std::vector<std::string>;
 bool has(const Names& names, std::string_view name) { return std::ranges::find(names, name) != names.end(); }
 
 std::string numberOf(const std::string& name) {
-  const auto found = std::ranges::find(newMistakes, name, &NewMistake::name);
-  return found == newMistakes.end() ? name : std::string(found->number);
+  for (const std::span<const NewMistake> known :
+       {std::span<const NewMistake>(newMistakes), std::span<const NewMistake>(freshMistakes)})
+    if (const auto found = std::ranges::find(known, name, &NewMistake::name); found != known.end())
+      return std::string(found->number);
+  return name;
 }
 
 Names fairNames(const FrozenLine& line) {
@@ -79,7 +84,7 @@ std::size_t askNamed(const Problem& problem, const std::string& id) {
 
 }  // namespace
 
-Scoring::Scoring() : problems_(frozenProblems()) {
+Scoring::Scoring(LineSet set) : problems_(frozenProblems(set)) {
   for (const auto& [id, problem] : problems_) markings_[id] = std::make_unique<Marking>(problem);
 }
 

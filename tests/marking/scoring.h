@@ -35,7 +35,7 @@ using Counts = std::map<Judged, int>;
 /// Marks frozen lines, each on what the student wrote before it.
 class Scoring {
  public:
-  Scoring();
+  explicit Scoring(LineSet set);
 
   [[nodiscard]] JudgedLine judge(const FrozenLine& line);
 
