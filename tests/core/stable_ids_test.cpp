@@ -98,10 +98,10 @@ TEST(StableIds, refusals) {
           "too-deep", "key-unknown", "key-duplicate", "filled-twice", "key-missing", "type-wrong",
           "format-wrong", "version-newer", "version-wrong", "value-out-of-range", "file-unwritable",
           "problem-altered", "ask-not-in-key", "date-shape", "date-unknown", "dates-backwards", "row-quotes",
-          "row-too-long", "row-not-utf-8", "header-missing", "separator-wrong", "cells-missing", "disk-full",
-          "file-size-limited", "folder-read-only", "folder-missing", "disk-read-only", "name-too-long",
-          "link-loop", "link-not-followed", "target-no-file", "target-is-input", "target-changed",
-          "too-large-to-write", "nul-byte", "non-character"));
+          "row-too-long", "row-not-utf-8", "header-missing", "separator-wrong", "cells-missing", "no-results",
+          "seat-twice", "disk-full", "file-size-limited", "folder-read-only", "folder-missing",
+          "disk-read-only", "name-too-long", "link-loop", "link-not-followed", "target-no-file",
+          "target-is-input", "target-changed", "too-large-to-write", "nul-byte", "non-character"));
 }
 
 // The lists below are those of the documented worksheet format.

@@ -27,7 +27,8 @@ ProblemAim drawAim(ProblemDraw& draw, Topic topic, int level) {
   if (!asksVerdict(topic, level)) return ProblemAim::safe;
   std::int64_t drawn = draw.below(100);
   if ((drawn -= aim_share::tooMuch) < 0) return ProblemAim::tooMuch;
-  if ((drawn -= aim_share::notCovered) < 0) return ProblemAim::notCovered;
+  if ((drawn -= aim_share::notCovered) < 0)
+    return level == lowestLevel ? ProblemAim::safe : ProblemAim::notCovered;
   if ((drawn -= aim_share::tooLittle) < 0) return ProblemAim::tooLittle;
   if ((drawn -= aim_share::scheduleDiffers) >= 0) return ProblemAim::safe;
   return topic == Topic::doseRate ? ProblemAim::tooLittle : ProblemAim::scheduleDiffers;
@@ -46,14 +47,10 @@ Sketched sketchFor(ProblemDraw& draw, Topic topic, int level, ProblemAim aim) {
       return sketchSolid(draw, level);
     case Topic::reconstitution:
       return sketchPowder(draw, level);
-    case Topic::dilution:
-      return sketchDilution(draw, level);
     case Topic::doseRate:
       return sketchDoseRate(draw, level, aim);
-    case Topic::drops:
-      return sketchDrops(draw, level);
     default:
-      return sketchInfusion(draw);
+      return sketchRun(draw, topic);
   }
 }
 
@@ -142,11 +139,11 @@ bool asksVerdict(Topic topic, int level) {
     case Topic::conversion:
     case Topic::amountLiquid:
     case Topic::amountSolid:
-    case Topic::drops:
       return false;
     case Topic::reconstitution:
       return level == highestLevel;
     case Topic::infusion:
+    case Topic::drops:
     case Topic::dilution:
       return level > lowestLevel;
     default:

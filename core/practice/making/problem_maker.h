@@ -12,7 +12,7 @@ namespace aim_share {
 inline constexpr int tooMuch = 15;
 inline constexpr int tooLittle = 8;
 inline constexpr int scheduleDiffers = 7;  ///< where the topic has schedules; else too little
-inline constexpr int notCovered = 10;
+inline constexpr int notCovered = 10;  ///< from level 2 on; before, an order is held against what serves it
 inline constexpr int safe = 100 - tooMuch - tooLittle - scheduleDiffers - notCovered;
 }  // namespace aim_share
 

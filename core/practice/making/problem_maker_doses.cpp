@@ -4,6 +4,7 @@
 #include "core/medicine/paths.h"
 #include "core/practice/making/problem_numbers.h"
 #include "core/practice/making/problem_sketch.h"
+#include "core/practice/making/problem_units.h"
 
 namespace wardchalk {
 
@@ -33,6 +34,12 @@ constexpr std::array m2Day = {DoseRange{1200, 2400}, DoseRange{1500, 3000}, Dose
                               DoseRange{2500, 5000}, DoseRange{3000, 4500}, DoseRange{4000, 6000},
                               DoseRange{2400, 3600}, DoseRange{600, 1200}};
 
+// Of salts, in mmol or mEq, a few are many.
+constexpr std::array kgSaltDose = {DoseRange{5, 10}, DoseRange{10, 20}, DoseRange{5, 15}, DoseRange{10, 15}};
+constexpr std::array kgSaltDay = {DoseRange{10, 30}, DoseRange{20, 40}, DoseRange{20, 50}, DoseRange{30, 60}};
+constexpr std::array m2SaltDose = {DoseRange{100, 200}, DoseRange{150, 250}, DoseRange{100, 150}};
+constexpr std::array m2SaltDay = {DoseRange{200, 400}, DoseRange{300, 600}, DoseRange{400, 600}};
+
 /// What a dose problem is made of; the level and the topic choose.
 struct DosePlan {
   bool perM2 = false;
@@ -46,7 +53,9 @@ struct DosePlan {
   int bandShare = 25;  ///< in a hundred, of references that name an age they serve
 };
 
-bool isFlow(Topic topic) { return topic == Topic::infusion || topic == Topic::dilution; }
+bool isFlow(Topic topic) {
+  return topic == Topic::infusion || topic == Topic::dilution || topic == Topic::drops;
+}
 
 SizeStyle styleFor(ProblemDraw& draw, int level) {
   if (level == 1) return SizeStyle::metric;
@@ -75,7 +84,13 @@ DosePlan planFor(ProblemDraw& draw, Topic topic, int level, ProblemAim aim) {
   return plan;
 }
 
-DoseRange rangeFor(ProblemDraw& draw, const DosePlan& plan) {
+DoseRange saltRangeFor(ProblemDraw& draw, const DosePlan& plan) {
+  if (plan.perM2) return plan.perDay ? draw.of(m2SaltDay) : draw.of(m2SaltDose);
+  return plan.perDay ? draw.of(kgSaltDay) : draw.of(kgSaltDose);
+}
+
+DoseRange rangeFor(ProblemDraw& draw, const DosePlan& plan, std::string_view unit) {
+  if (isSalt(unit)) return saltRangeFor(draw, plan);
   if (plan.perM2) return plan.perDay ? draw.of(m2Day) : draw.of(m2Dose);
   return plan.perDay ? draw.of(kgDay) : draw.of(kgDose);
 }
@@ -167,23 +182,27 @@ bool writeScope(ProblemSketch& sketch, ProblemDraw& draw, const DosePlan& plan, 
 }
 
 /// Where the dose is drawn from, and how it runs. False when no usual label serves.
-bool writeStock(ProblemSketch& sketch, ProblemDraw& draw, const DosePlan& plan, std::int64_t dose,
-                std::string_view unit, int level) {
-  if (plan.powder) return writePowder(sketch, draw, dose, unit, level);
-  const bool inGrams = level > 1 && unit == "mg" && draw.percent(25);
-  return writeLiquid(sketch, draw, dose, unit, inGrams);
+bool writeStock(ProblemSketch& sketch, ProblemDraw& draw, const DosePlan& plan, const ProblemDose& dose,
+                int level) {
+  if (plan.powder) return writePowder(sketch, draw, dose, level);
+  const bool inGrams = level > 1 && dose.unit == "mg" && draw.percent(25);
+  return writeLiquid(sketch, draw, dose, inGrams);
 }
 
 std::string_view routeFor(ProblemDraw& draw, const DosePlan& plan) {
   if (plan.runs) return "intravenous";
   if (plan.powder) return draw.percent(60) ? "intravenous" : "intramuscular";
-  return draw.percent(75) ? "oral" : "intravenous";
+  constexpr std::array<std::string_view, 20> routes = {
+      "oral",        "oral",        "oral",        "oral",          "oral",          "oral",        "oral",
+      "oral",        "oral",        "oral",        "oral",          "oral",          "oral",        "enteral",
+      "intravenous", "intravenous", "intravenous", "intramuscular", "intramuscular", "subcutaneous"};
+  return draw.of(routes);
 }
 
 /// The dose of the reference for this child, the maximum beside it, and the dose that is ordered.
 std::optional<std::int64_t> writeDose(ProblemSketch& sketch, ProblemDraw& draw, const DosePlan& plan,
                                       ProblemAim aim, const ProblemSize& size, std::string_view unit) {
-  const DoseRange range = rangeFor(draw, plan);
+  const DoseRange range = rangeFor(draw, plan, unit);
   writeReference(sketch, plan, range, unit);
   const Schedules often = schedulesFor(draw, plan, aim);
   const std::int64_t times = plan.perM2 ? size.m2 : size.kg;
@@ -200,10 +219,10 @@ std::optional<std::int64_t> writeDose(ProblemSketch& sketch, ProblemDraw& draw, 
 }
 
 /// What is to be measured, and from what; nothing where the problem ends at the verdict.
-bool writeAmount(ProblemSketch& sketch, ProblemDraw& draw, const DosePlan& plan, std::int64_t dose,
-                 std::string_view unit, int level) {
+bool writeAmount(ProblemSketch& sketch, ProblemDraw& draw, const DosePlan& plan, const ProblemDose& dose,
+                 int level) {
   if (!plan.amount) return true;
-  if (!writeStock(sketch, draw, plan, dose, unit, level)) return false;
+  if (!writeStock(sketch, draw, plan, dose, level)) return false;
   if (plan.powder) sketch.amountLines.push_back(StepId::strength);
   if (plan.powder || plan.runs || draw.percent(70)) sketch.amountLines.push_back(StepId::give);
   return true;
@@ -212,20 +231,20 @@ bool writeAmount(ProblemSketch& sketch, ProblemDraw& draw, const DosePlan& plan,
 }  // namespace
 
 Sketched sketchDose(ProblemDraw& draw, Topic topic, int level, ProblemAim aim) {
-  constexpr std::array<std::string_view, 5> units = {"mg", "mg", "mg", "mcg", "units"};
   ProblemSketch sketch;
   const DosePlan plan = planFor(draw, topic, level, aim);
   const ProblemChild child = drawProblemChild(draw, plan.perM2 ? 20 : 9, 200);
   const ProblemSize size = writeChild(sketch, child, plan.style, plan.perM2);
   writeNames(sketch, draw);
-  const std::string_view unit = draw.of(units);
+  const std::string_view route = routeFor(draw, plan);
+  const std::string_view unit = unitFor(draw, plan.powder ? "intramuscular" : route);  // no salt is a powder
   const bool breaks =
       plan.runs && aim == ProblemAim::tooMuch && draw.percent(60);  // the infusion, not the dose
   const auto dose = writeDose(sketch, draw, plan, breaks ? ProblemAim::safe : aim, size, unit);
-  if (!dose || !writeScope(sketch, draw, plan, child, aim, routeFor(draw, plan))) return std::nullopt;
+  if (!dose || !writeScope(sketch, draw, plan, child, aim, route)) return std::nullopt;
   sketch.lines = linesFor(plan);
   sketch.verdict = true;
-  if (!writeAmount(sketch, draw, plan, *dose, unit, level)) return std::nullopt;
+  if (!writeAmount(sketch, draw, plan, {*dose, unit, route, child.months}, level)) return std::nullopt;
   if (plan.runs && !writeInfusion(sketch, draw, {topic, *dose, size.kg}, level, breaks)) return std::nullopt;
   return sketch;
 }

@@ -4,19 +4,28 @@
 #include "core/medicine/paths.h"
 #include "core/practice/making/problem_numbers.h"
 #include "core/practice/making/problem_sketch.h"
+#include "core/practice/problem/problem.h"
 
 namespace wardchalk {
 
 namespace {
 
+/// What runs in, over what time, through which giving set (0 for a pump).
+struct RunPlan {
+  std::int64_t volume, minutes;
+  std::int64_t dropFactor = 0;
+};
+
 constexpr std::array<std::int64_t, 6> bagVolumes = {20, 25, 50, 100, 200, 250};
 constexpr std::array<std::int64_t, 8> runTimes = {
     15, 20, 30, 40, 45, 90, 120, 180};  // minutes; never 60: then a time left out would not show
-constexpr std::array<std::int64_t, 2> dropFactors = {
-    15, 20};  // 60 makes drops a minute equal to mL an hour, 10 a decimal slip
-
 constexpr std::array<std::int64_t, 9> slowVolumes = {100, 120, 150, 200, 240, 250, 300, 400, 500};
 constexpr std::array<std::int64_t, 6> slowTimes = {120, 180, 240, 300, 360, 480};
+
+// Giving sets (common practice, no source). Of 60 drops in 1 mL the drops in a minute are the mL in an hour:
+// such a set has no place where both are asked.
+constexpr std::array<std::int64_t, 4> givingSets = {10, 15, 20, 60};
+constexpr std::array<std::int64_t, 3> coarseSets = {10, 15, 20};
 
 /// "30 min", "2 h".
 std::string timeText(std::int64_t minutes) {
@@ -25,13 +34,36 @@ std::string timeText(std::int64_t minutes) {
 
 /// Whether a child of so many thousandths of a kg may have it: 10 mL for each kg at most, and in an hour no
 /// more. Common practice, no source.
-bool isGentle(std::int64_t volume, std::int64_t minutes, std::int64_t kg) {
+bool isGentle(const RunPlan& flow, std::int64_t kg) {
   const std::int64_t most = kg * 10;
-  return volume * one <= most && volume * one * 60 <= most * minutes;
+  return flow.volume * one <= most && flow.volume * one * 60 <= most * flow.minutes;
 }
 
 /// Whether the flow comes out within a tenth of a mL in an hour.
-bool isEvenRate(std::int64_t volume, std::int64_t minutes) { return volume * 600 % minutes == 0; }
+bool isEvenRate(const RunPlan& flow) { return flow.volume * 600 % flow.minutes == 0; }
+
+/// Drops that can be counted.
+bool areDropsFit(const RunPlan& flow) { return flow.volume * flow.dropFactor <= 60 * flow.minutes; }
+bool areDropsWhole(const RunPlan& flow) { return flow.volume * flow.dropFactor % flow.minutes == 0; }
+
+/// Levels of drops: whole ones; hours to be turned into minutes, and rounding; rounding, and the rate
+/// besides.
+std::optional<RunPlan> flowByDrops(ProblemDraw& draw, int level) {
+  RunPlan flow{};
+  flow.volume = level == 2 ? draw.of(slowVolumes) : draw.of(bagVolumes);
+  flow.minutes = level == 2 ? draw.of(slowTimes) : draw.of(runTimes);
+  flow.dropFactor = level == 3 ? draw.of(coarseSets) : draw.of(givingSets);
+  if (!areDropsFit(flow) || areDropsWhole(flow) != (level == 1)) return std::nullopt;
+  if (level == 1 && !isEvenRate(flow)) return std::nullopt;
+  return flow;
+}
+
+std::optional<RunPlan> flowByPump(ProblemDraw& draw) {
+  RunPlan flow{};
+  flow.volume = draw.of(bagVolumes);
+  flow.minutes = draw.of(runTimes);
+  return isEvenRate(flow) ? std::optional(flow) : std::nullopt;
+}
 
 /// What must not be exceeded when the dose runs, in usual figures: the concentration in thousandths for one
 /// mL.
@@ -53,9 +85,15 @@ std::string_view unitIn(const ProblemSketch& sketch) {
   return {};
 }
 
-void writeRun(ProblemSketch& sketch, std::int64_t volume, std::int64_t minutes) {
-  sketch.set(path::infusionVolume, std::to_string(volume) + " mL");
-  sketch.set(path::infusionOver, timeText(minutes));
+/// Writes how it runs, and asks for that after the verdict.
+void writeRun(ProblemSketch& sketch, const RunPlan& flow, Topic topic, int level) {
+  sketch.set(path::infusionVolume, std::to_string(flow.volume) + " mL");
+  sketch.set(path::infusionOver, timeText(flow.minutes));
+  if (topic == Topic::infusion || level == 3) sketch.amountLines.push_back(StepId::rate);
+  if (flow.dropFactor == 0) return;
+  sketch.set(path::dropFactor, std::to_string(flow.dropFactor) + " drop/mL");
+  sketch.amountLines.push_back(StepId::drops);
+  sketch.rounded = !areDropsWhole(flow);
 }
 
 /// What the reference says of the concentration.
@@ -68,158 +106,40 @@ bool writeMostConcentration(ProblemSketch& sketch, ProblemDraw& draw, std::int64
   return true;
 }
 
-/// A safe order into a vein, of one dose for all children, from a bottle.
-struct FlatDose {
-  ProblemSketch sketch;
-  std::int64_t dose;
-  std::int64_t kg;
-};
-
-std::optional<FlatDose> flatDose(ProblemDraw& draw) {
-  FlatDose flat;
-  flat.kg = beginPapers(flat.sketch, draw, 13, 190).kg;
-  flat.dose = *roundNumberIn(draw, 20 * one, 600 * one);
-  if (!writeFlatOrder(flat.sketch, draw, flat.dose, "mg", "intravenous")) return std::nullopt;
-  if (!writeLiquid(flat.sketch, draw, flat.dose, "mg", false)) return std::nullopt;
-  return flat;
-}
-
-/// Drops that can be counted, and where they are to come out even, whole.
-bool areDropsFit(std::int64_t volume, std::int64_t minutes, std::int64_t factor, bool even) {
-  return volume * factor <= 60 * minutes && (!even || volume * factor % minutes == 0);
+/// What the reference says of the time: it is too short where that is meant.
+void writeLeastTime(ProblemSketch& sketch, std::int64_t minutes, bool breaks) {
+  const std::int64_t kept = std::max<std::int64_t>(minutes / 10 * 5, 10);
+  const std::int64_t broken = minutes > 180 ? minutes + 60 : minutes * 2;
+  sketch.set(path::minInfusionTime, timeText(breaks ? broken : kept));
 }
 
 }  // namespace
 
 bool writeInfusion(ProblemSketch& sketch, ProblemDraw& draw, const ProblemRun& run, int level, bool breaks) {
-  const std::int64_t volume = draw.of(bagVolumes);
-  const std::int64_t minutes = draw.of(runTimes);
-  if (!isEvenRate(volume, minutes) || !isGentle(volume, minutes, run.kg)) return false;
-  writeRun(sketch, volume, minutes);
+  const auto flow = run.topic == Topic::drops ? flowByDrops(draw, level) : flowByPump(draw);
+  if (!flow || !isGentle(*flow, run.kg)) return false;
+  writeRun(sketch, *flow, run.topic, level);
   const bool dilution = run.topic == Topic::dilution;
   const bool tooStrong = breaks && (dilution || draw.below(2) == 0);
   const bool tooShort = breaks && !tooStrong;
-  const bool limited = dilution || tooStrong || level == 3;
-  if (limited && !writeMostConcentration(sketch, draw, run.dose, volume, tooStrong)) return false;
-  const std::int64_t least = tooShort ? minutes * 2 : std::max<std::int64_t>(minutes / 10 * 5, 10);
-  if (tooShort || level == 3) sketch.set(path::minInfusionTime, timeText(least));
-  if (!dilution || level == 3) sketch.amountLines.push_back(StepId::rate);
+  // A limit stands beside safe orders as well; otherwise it would tell.
+  const bool everyLimit = level == highestLevel && run.topic != Topic::drops;
+  const bool strengthLimited = everyLimit || draw.percent(level > lowestLevel ? 25 : 0);
+  const bool timeLimited = everyLimit || draw.percent(level > lowestLevel ? 25 : 0);
+  if ((dilution || tooStrong || strengthLimited) &&
+      !writeMostConcentration(sketch, draw, run.dose, flow->volume, tooStrong))
+    return false;
+  if (tooShort || timeLimited) writeLeastTime(sketch, flow->minutes, tooShort);
   return true;
 }
 
-Sketched sketchInfusion(ProblemDraw& draw) {
-  auto flat = flatDose(draw);
-  const std::int64_t volume = draw.of(bagVolumes);
-  const std::int64_t minutes = draw.of(runTimes);
-  if (!flat || !isGentle(volume, minutes, flat->kg) || !isEvenRate(volume, minutes)) return std::nullopt;
-  writeRun(flat->sketch, volume, minutes);
-  flat->sketch.amountLines = {StepId::rate};
-  return std::move(flat->sketch);
-}
-
-Sketched sketchDrops(ProblemDraw& draw, int level) {
-  auto flat = flatDose(draw);
-  const bool slow = level == 2;  // hours, to be turned into minutes
-  const bool even = level < 3;
-  const std::int64_t volume = slow ? draw.of(slowVolumes) : draw.of(bagVolumes);
-  const std::int64_t minutes = slow ? draw.of(slowTimes) : draw.of(runTimes);
-  const std::int64_t factor = draw.of(dropFactors);
-  if (!flat || !isGentle(volume, minutes, flat->kg) || !areDropsFit(volume, minutes, factor, even))
-    return std::nullopt;
-  if (even && !isEvenRate(volume, minutes)) return std::nullopt;
-  writeRun(flat->sketch, volume, minutes);
-  flat->sketch.set(path::dropFactor, std::to_string(factor) + " drop/mL");
-  flat->sketch.rounded = !even;
-  if (!even) flat->sketch.amountLines.push_back(StepId::rate);
-  flat->sketch.amountLines.push_back(StepId::drops);
-  return std::move(flat->sketch);
-}
-
-Sketched sketchDilution(ProblemDraw& draw, int level) {
-  auto flat = flatDose(draw);
-  if (!flat || !writeInfusion(flat->sketch, draw, {Topic::dilution, flat->dose, flat->kg}, level, false))
-    return std::nullopt;
-  flat->sketch.amountLines.clear();
-  return std::move(flat->sketch);
-}
-
-namespace {
-
-/// A range of rates as references print it, in hundredths of its unit, and a bag that goes with it.
-struct RateRange {
-  std::int64_t low, high;
-};
-constexpr std::array<RateRange, 6> hourly = {RateRange{50, 200},  RateRange{100, 300}, RateRange{100, 400},
-                                             RateRange{200, 500}, RateRange{300, 600}, RateRange{200, 800}};
-constexpr std::array<RateRange, 6> hourlySmall = {RateRange{1000, 4000}, RateRange{2000, 6000},
-                                                  RateRange{1000, 3000}, RateRange{2000, 5000},
-                                                  RateRange{500, 2000},  RateRange{3000, 9000}};
-constexpr std::array<RateRange, 6> byMinute = {RateRange{200, 1000}, RateRange{500, 2000},
-                                               RateRange{300, 900},  RateRange{100, 500},
-                                               RateRange{250, 1000}, RateRange{500, 1500}};
-constexpr std::array<std::int64_t, 11> bagContents = {5, 10, 20, 25, 40, 60, 100, 150, 200, 250, 400};
-
-struct RatePlan {
-  std::string_view unit;   ///< of order and reference
-  std::int64_t perMgHour;  ///< so many thousandths of the unit are one mg in an hour
-};
-constexpr std::array<RatePlan, 3> ratePlans = {RatePlan{" mg/kg/h", 1000}, RatePlan{" mcg/kg/h", 1000000},
-                                               RatePlan{" mcg/kg/min", 1000000 / 60}};
-
-RateRange rateRangeFor(ProblemDraw& draw, int level) {
-  return level == 1 ? draw.of(hourly) : level == 2 ? draw.of(hourlySmall) : draw.of(byMinute);
-}
-
-std::optional<std::int64_t> rateFor(ProblemDraw& draw, ProblemAim aim, std::int64_t low, std::int64_t high) {
-  if (aim == ProblemAim::tooMuch) return roundNumberIn(draw, high * 108 / 100, high * 2);
-  if (aim == ProblemAim::tooLittle) return roundNumberIn(draw, low * 4 / 10, low * 92 / 100);
-  return roundNumberIn(draw, low * 105 / 100, high * 95 / 100);
-}
-
-/// A bag from which the rate is from 1 to 40 mL in an hour. The rate is in thousandths of the plan's unit.
-std::optional<std::int64_t> bagFor(ProblemDraw& draw, std::int64_t rate, std::int64_t kg,
-                                   const RatePlan& plan) {
-  std::vector<std::int64_t> fitting;
-  for (const std::int64_t bag : bagContents) {
-    const std::int64_t tenths = rate * kg / 1000 * 10 * 50 / bag / plan.perMgHour;
-    if (tenths >= 10 && tenths <= 400) fitting.push_back(bag);
-  }
-  if (fitting.empty()) return std::nullopt;
-  return draw.of(std::span<const std::int64_t>(fitting));
-}
-
-void writeRates(ProblemSketch& sketch, std::int64_t rate, const RateRange& range, const RatePlan& plan) {
-  const std::string unit(plan.unit);
-  sketch.set(path::dose, decimalText(rate) + unit);
-  sketch.set(path::route, "intravenous");
-  sketch.set(path::schedule, "continuous");
-  sketch.set(path::low, decimalText(range.low * 10) + unit);
-  sketch.set(path::high, decimalText(range.high * 10) + unit);
-  sketch.set(path::referenceRoute, "intravenous");
-}
-
-}  // namespace
-
-Sketched sketchDoseRate(ProblemDraw& draw, int level, ProblemAim aim) {
+Sketched sketchRun(ProblemDraw& draw, Topic topic) {
   ProblemSketch sketch;
-  const ProblemChild child = drawProblemChild(draw, 9, 170);
-  const bool pounds = level == 2 && draw.percent(60);
-  const std::int64_t kg =
-      writeChild(sketch, child, pounds ? SizeStyle::household : SizeStyle::metric, false).kg;
-  writeNames(sketch, draw);
-  const RatePlan& plan = ratePlans[static_cast<std::size_t>(level - 1)];
-  const RateRange range = rateRangeFor(draw, level);
-  const auto rate = rateFor(draw, aim, range.low * 10, range.high * 10);
-  const auto bag = rate ? bagFor(draw, *rate, kg, plan) : std::nullopt;
-  if (!bag) return std::nullopt;
-  writeRates(sketch, *rate, range, plan);
-  const bool serves = aim != ProblemAim::notCovered;
-  if ((!serves || draw.percent(40)) && !writeAgeBand(sketch, draw, child, serves) && !serves)
+  const ProblemSize size = beginPapers(sketch, draw, 13, 190);
+  const ProblemDose dose{*roundNumberIn(draw, 20 * one, 600 * one), "mg", "intravenous", size.months};
+  if (!writeFlatOrder(sketch, draw, dose) || !writeLiquid(sketch, draw, dose, false) ||
+      !writeInfusion(sketch, draw, {topic, dose.amount, size.kg}, lowestLevel, false))
     return std::nullopt;
-  sketch.set(path::stockKind, "liquid");
-  sketch.set(path::strength, std::to_string(*bag) + " mg/50 mL");
-  sketch.verdict = sketch.rounded = true;
-  sketch.amountLines = {StepId::rate};
   return sketch;
 }
 

@@ -49,13 +49,13 @@ void writeOrderElsewhere(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t 
 /// The order in one unit, the reference and the label in another.
 Sketched drugSteps(ProblemDraw& draw) {
   ProblemSketch sketch;
-  beginPapers(sketch, draw, 13, 170);
+  const int months = beginPapers(sketch, draw, 13, 170).months;
   const bool inGrams = draw.below(2) == 0;
   const std::int64_t dose =
       *roundNumberIn(draw, inGrams ? 120 * one : one / 10, inGrams ? 900 * one : one * 9 / 10);
   const auto low = roundNumberIn(draw, dose / 2, dose * 3 / 4);
   const auto high = roundNumberIn(draw, dose * 5 / 4, dose * 2);
-  if (!low || !high || !writeLiquid(sketch, draw, dose, "mg", false)) return std::nullopt;
+  if (!low || !high || !writeLiquid(sketch, draw, {dose, "mg", "oral", months}, false)) return std::nullopt;
   if (inGrams && dose % (10 * one) != 0) return std::nullopt;
   writeOrderElsewhere(sketch, draw, dose, inGrams);
   sketch.set(path::low, decimalText(*low) + " mg/dose");

@@ -19,7 +19,12 @@ constexpr std::size_t at(int i) { return static_cast<std::size_t>(i); }
 /// What stands on labels, in thousandths at the smallest power of ten that is used.
 constexpr std::array<std::int64_t, 17> labelFigures = {100, 120, 125, 150, 160, 200, 240, 250, 300,
                                                        320, 400, 480, 500, 600, 750, 800, 900};
-constexpr std::array<std::int64_t, 4> labelVolumes = {2 * one, 3 * one, 4 * one, 5 * one};
+/// As often as each is to be drawn.
+constexpr std::array<std::int64_t, 20> oralLabels = {
+    5 * one, 5 * one, 5 * one, 5 * one, 5 * one, 5 * one, 5 * one, 5 * one, 5 * one, 5 * one,
+    5 * one, 5 * one, one,     one,     one,     one,     one,     2 * one, 3 * one, 4 * one};
+constexpr std::array<std::int64_t, 10> ampouleLabels = {one,     one,     one,     2 * one, 2 * one,
+                                                        2 * one, 5 * one, 5 * one, 3 * one, 4 * one};
 constexpr std::int64_t greatestLabel = 1000 * one;
 
 }  // namespace
@@ -51,21 +56,25 @@ bool isOnEveryMark(std::int64_t mL) {
   return mL % one == 0;
 }
 
-std::optional<ProblemLabel> labelFor(ProblemDraw& draw, std::int64_t dose, std::int64_t leastMl,
-                                     std::int64_t mostMl) {
+std::optional<ProblemLabel> labelFor(ProblemDraw& draw, const LabelWanted& wanted) {
+  const std::int64_t dose = wanted.dose;
+  const std::int64_t strongest =
+      std::min(std::max(greatestLabel, dose), wanted.mostInMl * wanted.labelMl / one);
   std::vector<ProblemLabel> fitting;
   for (std::int64_t power = 1; power <= 10000; power *= 10)
     for (const std::int64_t figure : labelFigures) {
       const std::int64_t amount = figure * power;
-      if (amount == dose || amount > std::max(greatestLabel, dose)) continue;
-      for (const std::int64_t volume : labelVolumes) {
-        if (dose * volume % amount != 0) continue;
-        const std::int64_t mL = dose * volume / amount;
-        if (mL >= leastMl && mL <= mostMl && isOnEveryMark(mL)) fitting.push_back({amount, volume});
-      }
+      if (amount == dose || amount > strongest || dose * wanted.labelMl % amount != 0) continue;
+      const std::int64_t mL = dose * wanted.labelMl / amount;
+      if (mL >= wanted.leastMl && mL <= wanted.mostMl && isOnEveryMark(mL))
+        fitting.push_back({amount, wanted.labelMl});
     }
   if (fitting.empty()) return std::nullopt;
   return draw.of(std::span<const ProblemLabel>(fitting));
+}
+
+std::int64_t drawLabelMl(ProblemDraw& draw, bool swallowed) {
+  return swallowed ? draw.of(oralLabels) : draw.of(ampouleLabels);
 }
 
 std::int64_t ouncesFor(std::int64_t kgTenths) {

@@ -31,11 +31,22 @@ struct ProblemLabel {
 /// Whether an amount in mL falls on a mark of the usual syringes and within the usual decimals alike.
 [[nodiscard]] bool isOnEveryMark(std::int64_t mL);
 
-/// A label from which the dose is a measurable volume from `leastMl` to `mostMl`; none when no usual label
-/// serves. The amount on the label is never the dose, and never stands in 1 or 10 mL: a label upside
-/// down, its volume left out and a moved point would look alike.
-[[nodiscard]] std::optional<ProblemLabel> labelFor(ProblemDraw& draw, std::int64_t dose, std::int64_t leastMl,
-                                                   std::int64_t mostMl);
+/// What a label has to serve, in thousandths.
+struct LabelWanted {
+  std::int64_t dose;
+  std::int64_t leastMl, mostMl;  ///< of the dose
+  std::int64_t labelMl;          ///< that the label's amount stands in
+  std::int64_t mostInMl;         ///< the strongest that is sold, of the dose's unit in 1 mL
+};
+
+/// A label from which the dose is a measurable volume within the bounds; none when no usual label serves.
+/// The amount on the label is never the dose: a label upside down would look the same.
+[[nodiscard]] std::optional<ProblemLabel> labelFor(ProblemDraw& draw, const LabelWanted& wanted);
+
+/// The volume that a label states its amount in, as labels have it: of oral liquids mostly 5 mL, then 1 mL,
+/// of ampoules 1, 2 or 5 mL (common practice, no source). Never 10: its volume left out and a moved point
+/// would look alike.
+[[nodiscard]] std::int64_t drawLabelMl(ProblemDraw& draw, bool swallowed);
 
 /// Whole pounds nearest to tenths of a kg, and whole inches nearest to cm.
 [[nodiscard]] std::int64_t poundsFor(std::int64_t kgTenths);

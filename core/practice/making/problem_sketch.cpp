@@ -28,7 +28,7 @@ ProblemSize writeHousehold(ProblemSketch& sketch, const ProblemChild& child, Siz
   sketch.set(path::weight, weight);
   const std::int64_t kg = ounces * gramsInPound / 16000;
   const std::int64_t surface = surfaceFor((inches * 254 + 50) / 100, (kg + 50) / 100);
-  return {kg, (surface + 5) / 10 * 10};
+  return {kg, (surface + 5) / 10 * 10, child.months};
 }
 
 constexpr std::array bandYears = {1, 2, 6, 12};
@@ -42,7 +42,7 @@ ProblemSize writeChild(ProblemSketch& sketch, const ProblemChild& child, SizeSty
   if (style != SizeStyle::metric) return writeHousehold(sketch, child, style, withHeight);
   if (withHeight) sketch.set(path::height, std::to_string(child.cm) + " cm");
   sketch.set(path::weight, decimalText(child.kgTenths * 100) + " kg");
-  return {child.kgTenths * 100, (surfaceFor(child.cm, child.kgTenths) + 5) / 10 * 10};
+  return {child.kgTenths * 100, (surfaceFor(child.cm, child.kgTenths) + 5) / 10 * 10, child.months};
 }
 
 void writeNames(ProblemSketch& sketch, ProblemDraw& draw) {

@@ -33,10 +33,24 @@ struct ProblemSketch {
 /// How the size of a child is written.
 enum class SizeStyle : std::uint8_t { metric, household, householdParts };
 
-/// A child's size as written, in thousandths of kg and of m², to choose a dose by.
+/// A child's size as written, in thousandths of kg and of m², and its age, to choose a dose by.
 struct ProblemSize {
   std::int64_t kg = 0;
   std::int64_t m2 = 0;
+  int months = 0;
+};
+
+/// A dose as it is to be measured.
+struct ProblemDose {
+  std::int64_t amount = 0;  ///< thousandths
+  std::string_view unit;
+  std::string_view route;
+  int months = 0;  ///< of the child: how much goes into one place
+
+  [[nodiscard]] bool isSwallowed() const { return route == "oral" || route == "enteral"; }
+  [[nodiscard]] ProblemDose in(std::string_view otherUnit, std::int64_t otherAmount) const {
+    return {otherAmount, otherUnit, route, months};
+  }
 };
 
 /// Writes age, sex, weight and, where wanted, height.
@@ -65,24 +79,20 @@ using Sketched = std::optional<ProblemSketch>;
 [[nodiscard]] Sketched sketchSurface(ProblemDraw& draw, int level);     // problem_maker_size.cpp
 [[nodiscard]] Sketched sketchConversion(ProblemDraw& draw, int level);  // problem_maker_size.cpp
 [[nodiscard]] Sketched sketchDose(ProblemDraw& draw, Topic topic, int level,
-                                  ProblemAim aim);                    // problem_maker_doses.cpp
-[[nodiscard]] Sketched sketchLiquid(ProblemDraw& draw, int level);    // problem_maker_amounts.cpp
-[[nodiscard]] Sketched sketchSolid(ProblemDraw& draw, int level);     // problem_maker_amounts.cpp
-[[nodiscard]] Sketched sketchPowder(ProblemDraw& draw, int level);    // problem_maker_amounts.cpp
-[[nodiscard]] Sketched sketchInfusion(ProblemDraw& draw);             // problem_maker_flows.cpp
-[[nodiscard]] Sketched sketchDrops(ProblemDraw& draw, int level);     // problem_maker_flows.cpp
-[[nodiscard]] Sketched sketchDilution(ProblemDraw& draw, int level);  // problem_maker_flows.cpp
+                                  ProblemAim aim);                  // problem_maker_doses.cpp
+[[nodiscard]] Sketched sketchLiquid(ProblemDraw& draw, int level);  // problem_maker_amounts.cpp
+[[nodiscard]] Sketched sketchSolid(ProblemDraw& draw, int level);   // problem_maker_amounts.cpp
+[[nodiscard]] Sketched sketchPowder(ProblemDraw& draw, int level);  // problem_maker_amounts.cpp
+[[nodiscard]] Sketched sketchRun(ProblemDraw& draw, Topic topic);   // problem_maker_flows.cpp
 [[nodiscard]] Sketched sketchDoseRate(ProblemDraw& draw, int level,
-                                      ProblemAim aim);  // problem_maker_flows.cpp
+                                      ProblemAim aim);  // problem_maker_rates.cpp
 
-/// Writes a bottle from which the dose can be measured; the label may be in g for a dose in mg. False when
-/// none serves.
-bool writeLiquid(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, std::string_view unit,
-                 bool inGrams);
+/// Writes a bottle or an ampoule from which the dose can be measured; the label may be in g for a dose in mg.
+/// False when none serves.
+bool writeLiquid(ProblemSketch& sketch, ProblemDraw& draw, const ProblemDose& dose, bool inGrams);
 /// Writes a vial of powder from which the dose can be measured, mixed to a stated volume or with a
-/// displacement.
-bool writePowder(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, std::string_view unit,
-                 int level);
+/// displacement. False when none serves.
+bool writePowder(ProblemSketch& sketch, ProblemDraw& draw, const ProblemDose& dose, int level);
 /// What is to run in, and into whom.
 struct ProblemRun {
   Topic topic;
@@ -93,7 +103,6 @@ struct ProblemRun {
 /// lines.
 bool writeInfusion(ProblemSketch& sketch, ProblemDraw& draw, const ProblemRun& run, int level, bool breaks);
 /// Writes a reference for all children with room on both sides of the dose, and the order within it.
-bool writeFlatOrder(ProblemSketch& sketch, ProblemDraw& draw, std::int64_t dose, std::string_view unit,
-                    std::string_view route);
+bool writeFlatOrder(ProblemSketch& sketch, ProblemDraw& draw, const ProblemDose& dose);
 
 }  // namespace wardchalk

@@ -21,8 +21,22 @@ bool isAlwaysNear(MistakeId mistake) {
 /// Within 3 % of each other; `low` is the smaller.
 bool areClose(const Number& low, const Number& high) { return high - low <= low * collisionShare(); }
 
+/// Mistakes with the label's volume, which come to the right value only where that is 1 mL: then there is
+/// nothing to leave out, and the number is right.
+bool needsVolume(MistakeId mistake) {
+  return mistake == MistakeId::labelVolumeLeftOut || mistake == MistakeId::dividedByLabelVolume;
+}
+
+bool mayHide(MistakeId mistake) { return isAlwaysNear(mistake) || needsVolume(mistake); }
+
+/// Two that may come to the same: a giving set of 10 drops is left out and a point is moved alike. The marker
+/// names both and asks.
+bool mayCollide(MistakeId one, MistakeId other) {
+  return std::minmax(one, other) == std::minmax(MistakeId::pointMoved, MistakeId::dropFactorLeftOut);
+}
+
 bool areApart(WrongValues wrong) {
-  if (!std::ranges::all_of(wrong.hidden, isAlwaysNear)) return false;
+  if (!std::ranges::all_of(wrong.hidden, mayHide)) return false;
   std::vector<WrongValue>& values = wrong.values;
   std::erase_if(values, [](const WrongValue& one) { return isAlwaysNear(one.mistake); });
   std::ranges::sort(values, {}, &WrongValue::value);
@@ -31,7 +45,8 @@ bool areApart(WrongValues wrong) {
     if (areClose(smaller(value, wrong.right), larger(value, wrong.right))) return false;
     if (value == wrong.right.rounded(0)) return false;  // it could as well be the right one, rounded too far
     for (std::size_t j = i + 1; j < values.size() && areClose(value, values[j].value); ++j)
-      if (values[i].mistake != values[j].mistake) return false;
+      if (values[i].mistake != values[j].mistake && !mayCollide(values[i].mistake, values[j].mistake))
+        return false;
   }
   return true;
 }
@@ -45,10 +60,16 @@ bool isTellingSurface(const Problem& problem) {
       });
 }
 
-/// With 60 drops in 1 mL drops in a minute are mL in an hour, and nobody sees how they were come by.
+bool asksFor(const Problem& problem, StepId step) {
+  return std::ranges::any_of(problem.asks, [&](const Ask& ask) { return ask.step == step; });
+}
+
+/// With 60 drops in 1 mL drops in a minute are mL in an hour: where both are asked for, one could stand for
+/// the other.
 bool isTellingDropFactor(const Problem& problem) {
   const auto& factor = problem.given.infusion.dropFactor;
-  return !factor || factor->value != Number(60);
+  return !factor || factor->value != Number(60) || !asksFor(problem, StepId::rate) ||
+         !asksFor(problem, StepId::drops);
 }
 
 }  // namespace

@@ -120,12 +120,16 @@ VerdictWord verdictWordOf(const Worksheet& key, const Replay& carried) {
 }
 
 Marking::Marking(const Problem& problem, MarkingTerms terms)
-    : problem_(problem), terms_(terms), right_(problem), answers_(problem.asks.size()) {
+    : problem_(problem), terms_(terms), answers_(problem.asks.size()) {
   const bool prepared = std::ranges::any_of(
       problem.asks, [&](const Ask& ask) { return ask.step && isPreparedOnly(*ask.step); });
-  if (!prepared) return;
-  allowed_ = detail::asIfAllowed(problem);
-  allowedRight_.emplace(*allowed_);
+  if (prepared) allowed_ = detail::asIfAllowed(problem);
+}
+
+const RightValues& Marking::rightValues(bool prepared) {
+  std::optional<RightValues>& values = prepared ? allowedRight_ : right_;
+  if (!values) values.emplace(prepared ? *allowed_ : problem_);
+  return *values;
 }
 
 /// How strong a mixed powder is does not hang on whether it may be given.
@@ -220,7 +224,7 @@ LineMark Marking::markAnswer(std::size_t ask, StepId step, const StudentWorking&
                              const detail::NumberLine& number, const Replay& replay) {
   const std::vector<CarriedAnswer> carried = carriedTo(ask);
   const bool prepared = isPreparedOnly(step);
-  const RightValues& accepted = prepared ? *allowedRight_ : right_;
+  const RightValues& accepted = rightValues(prepared);
   // what is drawn up is the amount that is given, on the marks of the syringe
   const StepId valued = step == StepId::device ? StepId::give : step;
   WrongValues wrong = wrongValues(prepared ? allowed_->key : problem_.key, valued, insteadOf(carried));

@@ -53,11 +53,12 @@ class Marking {
   void holdToTerms(LineMark& mark) const;
   [[nodiscard]] bool weighsInPounds() const;
   [[nodiscard]] bool isPreparedOnly(StepId step) const;
+  const RightValues& rightValues(bool prepared);
 
   const Problem& problem_;
   MarkingTerms terms_;
-  RightValues right_;
-  std::optional<Problem> allowed_;  // as if the order might be given: for what is prepared where it may not
+  std::optional<RightValues> right_;  // worked out for the first number that is marked
+  std::optional<Problem> allowed_;    // as if the order might be given: for what is prepared where it may not
   std::optional<RightValues> allowedRight_;
   std::vector<std::optional<CarriedAnswer>> answers_;  // one for each ask
 };

@@ -45,9 +45,13 @@ bool restsOn(const Worksheet& key, StepId id, const Origin& origin, std::span<co
   return chain && mentions(key, *chain, origin, instead);
 }
 
-Replay::Replay(const Worksheet& key, std::vector<Instead> instead) : key_(key), instead_(std::move(instead)) {
+Replay::Replay(const Worksheet& key, std::vector<Instead> instead, std::optional<StepId> last)
+    : key_(key), instead_(std::move(instead)) {
   lines_.reserve(key.steps.size());
-  for (const Step& step : key.steps) work(step);
+  for (const Step& step : key.steps) {
+    work(step);
+    if (step.id == last) break;
+  }
 }
 
 const Replay::Line* Replay::line(StepId id) const {

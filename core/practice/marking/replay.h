@@ -16,6 +16,7 @@ namespace wardchalk {
 struct Instead {
   Origin origin;
   Number value;
+  friend bool operator==(const Instead&, const Instead&) = default;
 };
 
 /// The steps of a worksheet worked again, chain by chain, with other numbers in some places: what the later
@@ -23,9 +24,10 @@ struct Instead {
 /// from, so that no formula stands here a second time.
 class Replay {
  public:
-  /// The key must outlive it; the numbers are its own.
-  Replay(const Worksheet& key, std::vector<Instead> instead);
-  Replay(Worksheet&& key, std::vector<Instead> instead) = delete;
+  /// The key must outlive it; the numbers are its own. With a `last` step none after it is worked, and none
+  /// of those has a number here.
+  Replay(const Worksheet& key, std::vector<Instead> instead, std::optional<StepId> last = {});
+  Replay(Worksheet&& key, std::vector<Instead> instead, std::optional<StepId> last = {}) = delete;
 
   /// What the step comes to before it is rounded (a root is cut after 20 decimals); null if it has no number.
   [[nodiscard]] const Number* exact(StepId id) const;

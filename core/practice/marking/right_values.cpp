@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/check/work_out.h"
+#include "core/practice/lines/student_line.h"
 #include "core/practice/problem/asked_decimals.h"
 #include "core/unit/conversion.h"
 
@@ -69,7 +70,7 @@ Case metric(Case given, Pounds pounds) {
 std::vector<Instead> carriedOn(const Worksheet& key, std::span<const CarriedAnswer> carried, bool allDigits) {
   std::vector<Instead> instead;
   for (const CarriedAnswer& answer : carried) {
-    const Replay before(key, instead);
+    const Replay before(key, instead, answer.step);
     const Number* exact = before.exact(answer.step);
     if (!exact) continue;
     instead.push_back({Origin::step(answer.step), answer.right && allDigits ? *exact : answer.value});
@@ -77,19 +78,26 @@ std::vector<Instead> carriedOn(const Worksheet& key, std::span<const CarriedAnsw
   return instead;
 }
 
-/// A weight that is turned into kg on the way to a line, and was not asked for, may be rounded to two
+using Way = std::vector<Instead>;
+
+void addOnce(std::vector<Way>& ways, Way way) {
+  if (std::ranges::find(ways, way) == ways.end()) ways.push_back(std::move(way));
+}
+
+/// Where a weight is turned into kg on the way to a line, and was not asked for, it may be rounded to two
 /// decimals, or more.
-std::vector<std::vector<Instead>> withKilograms(const Worksheet& key, const std::vector<Instead>& instead) {
-  std::vector<std::vector<Instead>> ways = {instead};
+void addKilograms(const Worksheet& key, StepId line, const Way& way, std::vector<Way>& ways) {
   const Origin weight = Origin::step(StepId::weight);
-  const Replay before(key, instead);
+  if (line != StepId::weight && !restsOn(key, line, weight, way)) return;
+  if (std::ranges::find(way, weight, &Instead::origin) != way.end()) return;
+  const Replay before(key, way, StepId::weight);
   const Number* exact = before.exact(StepId::weight);
-  if (!exact || std::ranges::find(instead, weight, &Instead::origin) != instead.end()) return ways;
+  if (!exact) return;
   for (const int decimals : {2, 3, 4, endlessRootDecimals}) {
-    ways.push_back(instead);
-    ways.back().push_back({weight, exact->rounded(decimals)});
+    Way rounded = way;
+    rounded.push_back({weight, exact->rounded(decimals)});
+    addOnce(ways, std::move(rounded));
   }
-  return ways;
 }
 
 /// Drops by way of the student's own rate; none where that was not answered.
@@ -111,11 +119,22 @@ std::optional<Number> kilogramsAsTaught(const Case& given, StepId line) {
 }
 
 /// Only a right answer may be left to the convention's own rounding.
-std::vector<Instead> wrongOnes(std::span<const CarriedAnswer> carried) {
-  std::vector<Instead> instead;
+Way wrongOnes(std::span<const CarriedAnswer> carried) {
+  Way instead;
   for (const CarriedAnswer& answer : carried)
     if (!answer.right) instead.push_back({Origin::step(answer.step), answer.value});
   return instead;
+}
+
+/// Every way to come to a line by one convention, each once.
+std::vector<Way> waysTo(const Worksheet& worked, StepId line, std::span<const CarriedAnswer> carried) {
+  std::vector<Way> ways;
+  for (const Way& way :
+       {carriedOn(worked, carried, false), carriedOn(worked, carried, true), wrongOnes(carried)}) {
+    addOnce(ways, way);
+    addKilograms(worked, line, way, ways);
+  }
+  return ways;
 }
 
 }  // namespace
@@ -134,9 +153,14 @@ std::vector<Instead> insteadOf(std::span<const CarriedAnswer> carried) {
 RightValues::RightValues(const Problem& problem) : problem_(problem) {
   const bool surface =
       problem.key.step(StepId::bsa) && problem.given.child.height && problem.given.child.weight;
+  // What two conventions work alike, to every figure, is kept once.
+  const auto keep = [&](Worksheet worked) {
+    if (std::ranges::find(worked_, worked.steps, &Worksheet::steps) == worked_.end())
+      worked_.push_back(std::move(worked));
+  };
   for (const HouseRules& rules : conventions(problem)) {
-    worked_.push_back(workOut(problem.given, rules));
-    if (surface) worked_.push_back(workOut(metric(problem.given, rules.pounds), rules));
+    keep(workOut(problem.given, rules));
+    if (surface) keep(workOut(metric(problem.given, rules.pounds), rules));
   }
 }
 
@@ -147,13 +171,10 @@ std::vector<Number> RightValues::of(StepId line, std::span<const CarriedAnswer> 
   };
   if (const auto kilograms = kilogramsAsTaught(problem_.given, line)) add(&*kilograms);
   for (const Worksheet& worked : worked_) {
-    for (const std::vector<Instead>& instead :
-         {carriedOn(worked, carried, false), carriedOn(worked, carried, true), wrongOnes(carried)}) {
-      for (const std::vector<Instead>& way : withKilograms(worked, instead)) {
-        const Replay replay(worked, way);
-        add(replay.exact(line));
-        add(replay.result(line));
-      }
+    for (Way& way : waysTo(worked, line, carried)) {
+      const Replay replay(worked, std::move(way), line);
+      add(replay.exact(line));
+      add(replay.result(line));
     }
     if (const auto drops = dropsByRate(worked, line, carried)) add(&*drops);
   }

@@ -98,7 +98,7 @@ class Search {
   void addWith(MistakeId mistake, std::vector<Instead> instead) {
     for (const Instead& own : carried_)
       if (std::ranges::find(instead, own.origin, &Instead::origin) == instead.end()) instead.push_back(own);
-    const Replay replay(key_, instead);
+    const Replay replay(key_, std::move(instead), line_);
     if (const Number* value = replay.exact(line_)) list_.add(mistake, *value);
   }
 

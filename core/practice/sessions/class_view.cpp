@@ -6,6 +6,8 @@
 
 #include "core/number/ascii.h"
 #include "core/practice/marking/hints.h"
+#include "core/practice/problem/topic.h"
+#include "core/practice/sessions/lesson_words.h"
 #include "core/practice/sessions/session_tally.h"
 #include "core/record/csv.h"
 #include "core/words/phrasebook.h"
@@ -24,6 +26,11 @@ std::size_t columnOf(std::string_view name) {
 
 using Rows = std::vector<std::vector<std::string>>;
 
+std::optional<Refusal> otherHeader(const std::vector<std::string>& cells) {
+  if (cells == resultColumns()) return std::nullopt;
+  return refusalOf(RefusalCode::noResults, cells.empty() ? "" : cells.front());
+}
+
 /// The rows of a table of results below its header, or what is wrong with it.
 Result<Rows> rowsOf(std::string_view table) {
   Rows rows;
@@ -32,15 +39,19 @@ Result<Rows> rowsOf(std::string_view table) {
     if (refusal) return;
     if (row.refusal)
       refusal = row.refusal;
-    else if (row.number == 1 ? row.cells != resultColumns() : row.cells.size() != resultColumns().size())
-      refusal = refusalOf(row.number == 1 ? RefusalCode::headerMissing : RefusalCode::cellsMissing,
-                          row.cells.empty() ? "" : row.cells.front());
-    else if (row.number > 1)
+    else if (row.number == 1)
+      refusal = otherHeader(row.cells);
+    else if (row.cells.size() != resultColumns().size())
+      refusal = Refusal{RefusalCode::cellsMissing,
+                        std::to_string(row.cells.size()),
+                        std::to_string(resultColumns().size()),
+                        {}};
+    else
       rows.push_back(std::move(row.cells));
   });
   reader.take(table);
   reader.end();
-  if (!refusal && rows.empty()) refusal = refusalOf(RefusalCode::headerMissing, {});
+  if (!refusal && rows.empty()) refusal = refusalOf(RefusalCode::noResults, {});
   if (refusal) return *std::move(refusal);
   return rows;
 }
@@ -132,17 +143,71 @@ std::vector<std::pair<MistakeId, int>> mostFirst(const std::map<MistakeId, int>&
   return list;
 }
 
+struct LineWord {
+  std::string_view id;
+  PhraseId word;
+};
+const std::array lineWords = {LineWord{"weight", PhraseId::class_lineWeight},
+                              LineWord{"height", PhraseId::class_lineHeight},
+                              LineWord{"bsa", PhraseId::class_lineBsa},
+                              LineWord{"limit-day", PhraseId::class_lineLimitDay},
+                              LineWord{"limit-dose", PhraseId::class_lineLimitDose},
+                              LineWord{"low-day", PhraseId::class_lineLowDay},
+                              LineWord{"low-dose", PhraseId::class_lineLowDose},
+                              LineWord{"volume", PhraseId::class_lineVolume},
+                              LineWord{"verdict", PhraseId::class_lineVerdict},
+                              LineWord{"strength", PhraseId::class_lineStrength},
+                              LineWord{"give", PhraseId::class_lineGive},
+                              LineWord{"device", PhraseId::class_lineDevice},
+                              LineWord{"rate", PhraseId::class_lineRate},
+                              LineWord{"drops", PhraseId::class_lineDrops}};
+
+/// What a line is called; its id where a table of another version asks for something else.
+std::string lineWord(const std::string& id) {
+  const auto known = std::ranges::find(lineWords, id, &LineWord::id);
+  return known == lineWords.end() ? id : say(known->word);
+}
+
+std::string topicName(const std::string& id) {
+  const auto topic = topicWithId(id);
+  return topic ? topicWord(*topic) : id;
+}
+
+/// The number as text; empty for none, so that nothing is said of it.
+std::string someOf(int count) { return count == 0 ? std::string() : std::to_string(count); }
+
+std::string mistakesText(const std::map<MistakeId, int>& mistakes) {
+  std::string text;
+  for (const auto& [mistake, count] : mostFirst(mistakes))
+    text += "    " +
+            say(PhraseId::class_mistake, {{"n", std::to_string(count)},
+                                          {"number", std::string(idOf(mistake))},
+                                          {"name", mistakeName(mistake)}}) +
+            "\n";
+  return text;
+}
+
+/// Where the marker asks which mistake it was, the line is wrong all the same.
 std::string lineText(const ClassLine& line) {
-  std::string text = say(PhraseId::class_line, {{"n", std::to_string(line.problem)},
-                                                {"topic", line.topic},
-                                                {"line", line.line},
-                                                {"right", std::to_string(marked(line, "right"))},
-                                                {"seats", std::to_string(seatsOf(line))}});
-  for (const auto& [mistake, count] : mostFirst(line.mistakes))
-    text += "\n    " + say(PhraseId::class_mistake, {{"n", std::to_string(count)},
-                                                     {"number", std::string(idOf(mistake))},
-                                                     {"name", mistakeName(mistake)}});
-  return text + "\n";
+  const std::string right = std::to_string(marked(line, "right"));
+  return say(PhraseId::class_line, {{"n", std::to_string(line.problem)},
+                                    {"topic", topicName(line.topic)},
+                                    {"line", lineWord(line.line)},
+                                    {"right", right},
+                                    {"seats", std::to_string(seatsOf(line))},
+                                    {"wrong", someOf(marked(line, "wrong") + marked(line, "unsure"))},
+                                    {"unread", someOf(marked(line, "unread"))},
+                                    {"blank", someOf(marked(line, "blank"))},
+                                    {"skipped", someOf(marked(line, "skipped"))}}) +
+         "\n" + mistakesText(line.mistakes);
+}
+
+/// So that a teacher sees who is missing. Seats without a code stand as nothing and are not told.
+std::string seatsText(const std::set<std::string>& seats) {
+  std::string list;
+  for (const std::string& seat : seats)
+    if (!seat.empty()) list.append(list.empty() ? "" : ", ").append(seat);
+  return list.empty() ? list : say(PhraseId::class_seats, {{"seats", list}}) + "\n";
 }
 
 }  // namespace
@@ -157,7 +222,7 @@ Result<Done> ClassView::add(std::string_view table) {
     const auto sheet = std::ranges::find_if(
         sheets_, [&](const ClassSheet& known) { return known.set == row->set && known.mode == row->mode; });
     if (sheet != sheets_.end() && sheet->seats.contains(row->seat))
-      return refusalOf(RefusalCode::keyDuplicate, row->seat);
+      return refusalOf(RefusalCode::seatTwice, row->seat);
     read.push_back(*std::move(row));
   }
   for (const ResultRow& row : read) count(sheets_, row);
@@ -171,15 +236,11 @@ std::string classText(const ClassView& view) {
     text += say(PhraseId::class_sheet,
                 {{"set", sheet.set}, {"mode", sheet.mode}, {"n", std::to_string(seats)}}, seats) +
             "\n";
+    text += seatsText(sheet.seats);
     for (const ClassLine& line : sheet.lines) text += lineText(line);
-    text += say(PhraseId::class_mistakes) + "\n";
-    for (const auto& [mistake, count] : mostFirst(sheet.mistakes))
-      text += "    " +
-              say(PhraseId::class_mistake, {{"n", std::to_string(count)},
-                                            {"number", std::string(idOf(mistake))},
-                                            {"name", mistakeName(mistake)}}) +
-              "\n";
-    text += "\n";
+    const bool none = sheet.mistakes.empty();
+    text += say(none ? PhraseId::class_noMistakes : PhraseId::class_mistakes) + "\n";
+    text += mistakesText(sheet.mistakes) + "\n";
   }
   return text;
 }

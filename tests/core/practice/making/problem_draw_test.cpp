@@ -3,11 +3,14 @@
 #include <gtest/gtest.h>
 
 #include <array>
+#include <map>
 
 #include "core/child/growth.h"
 #include "core/practice/making/problem_child.h"
 #include "core/practice/making/problem_names.h"
 #include "core/practice/making/problem_numbers.h"
+#include "core/practice/making/problem_site.h"
+#include "core/practice/making/problem_units.h"
 
 namespace wardchalk::problem_draw_test {
 namespace {
@@ -81,15 +84,61 @@ TEST(RoundNumberIn, liesBetweenAndIsAMultipleOfAUsualStep) {
 TEST(LabelFor, givesAMeasurableVolumeOfAnotherAmount) {
   ProblemDraw draw(5);
   int found = 0;
-  for (std::int64_t dose = 5000; dose < 900000; dose += 2500) {
-    const auto label = labelFor(draw, dose, 200, 20000);
-    if (!label) continue;
-    ++found;
-    EXPECT_NE(label->amount, dose);
-    EXPECT_EQ(dose * label->mL % label->amount, 0);
-    EXPECT_TRUE(isOnEveryMark(dose * label->mL / label->amount));
+  for (const std::int64_t labelMl : {1000, 2000, 5000})
+    for (std::int64_t dose = 5000; dose < 900000; dose += 2500) {
+      const auto label = labelFor(draw, {dose, 200, 20000, labelMl, 200000});
+      if (!label) continue;
+      ++found;
+      EXPECT_NE(label->amount, dose);
+      EXPECT_EQ(label->mL, labelMl);
+      EXPECT_LE(label->amount, 200 * labelMl);
+      EXPECT_EQ(dose * label->mL % label->amount, 0);
+      EXPECT_TRUE(isOnEveryMark(dose * label->mL / label->amount));
+    }
+  EXPECT_GT(found, 400);
+}
+
+TEST(DrawLabelMl, isMostly5mLByMouth) {
+  ProblemDraw draw(6);
+  std::map<std::int64_t, int> swallowed, injected;
+  for (int i = 0; i < 1000; ++i) {
+    ++swallowed[drawLabelMl(draw, true)];
+    ++injected[drawLabelMl(draw, false)];
   }
-  EXPECT_GT(found, 200);
+  EXPECT_GT(swallowed[5000], 500);
+  EXPECT_GT(swallowed[1000], 150);
+  EXPECT_GT(injected[1000] + injected[2000] + injected[5000], 700);
+  for (const auto& labels : {swallowed, injected}) EXPECT_FALSE(labels.contains(10000));
+}
+
+struct SiteRowOf {
+  std::string_view route;
+  int months;
+  std::optional<std::int64_t> most;
+};
+
+TEST(MostInOnePlace, growsWithAge) {
+  for (const SiteRowOf& row : {
+           SiteRowOf{"intramuscular", 0, 500},
+           SiteRowOf{"intramuscular", 17, 500},
+           SiteRowOf{"intramuscular", 18, 1000},
+           SiteRowOf{"intramuscular", 71, 1000},
+           SiteRowOf{"intramuscular", 72, 1500},
+           SiteRowOf{"intramuscular", 215, 1500},
+           SiteRowOf{"subcutaneous", 35, 500},
+           SiteRowOf{"subcutaneous", 36, 1000},
+           SiteRowOf{"subcutaneous", 215, 1000},
+           SiteRowOf{"intravenous", 8, std::nullopt},
+           SiteRowOf{"oral", 8, std::nullopt},
+           SiteRowOf{"", 8, std::nullopt},
+       })
+    EXPECT_EQ(mostInOnePlace(row.route, row.months), row.most) << row.route << " " << row.months;
+}
+
+TEST(UnitFor, putsNoSaltIntoTissue) {
+  ProblemDraw draw(9);
+  for (const std::string_view route : {"intramuscular", "subcutaneous"})
+    for (int i = 0; i < 500; ++i) EXPECT_FALSE(isSalt(unitFor(draw, route)));
 }
 
 TEST(IsOnEveryMark, followsTheUsualSyringes) {

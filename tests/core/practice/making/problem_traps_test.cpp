@@ -15,6 +15,7 @@ struct TrapRow {
   std::string_view given;  ///< beside what every row has
   std::string_view ask;
   bool apart;
+  std::string_view also = {};  ///< asked beside it
 };
 
 Problem problemOf(const TrapRow& row) {
@@ -26,6 +27,7 @@ Problem problemOf(const TrapRow& row) {
   if (!ask)
     throw std::runtime_error("the key has no line " + std::string(row.ask) + ": " + std::string(row.name));
   problem.asks = {*ask};
+  if (const auto also = askFor(row.also, problem.key)) problem.asks.insert(problem.asks.begin(), *also);
   return problem;
 }
 
@@ -39,7 +41,7 @@ std::string with(std::string_view strength) { return std::string(bottle) + std::
 TEST(SlipsAreApart, whereNoTwoCanBeTakenForOneAnother) {
   const std::string apart = with("250 mg/5 mL");
   const std::string sameAmount = with("150 mg/5 mL");  // E31: the label upside down is the same
-  const std::string oneMl = with("80 mg/1 mL");        // E32: no volume to leave out
+  const std::string oneMl = with("80 mg/1 mL");        // nothing to leave out: the number is right
   const std::string tenMl = with("250 mg/10 mL");      // E32 and E40: a tenth
   const std::string oneInOne = with("5 mg/5 mL");      // E33: 1 mg in 1 mL
   const std::string infusion =
@@ -48,9 +50,9 @@ TEST(SlipsAreApart, whereNoTwoCanBeTakenForOneAnother) {
       "stock.kind=liquid; stock.strength=60 mg/2 mL; infusion.volume=50 mL; ";
   const std::string byDrops = infusion + "infusion.over=30 min; infusion.drop_factor=20 drop/mL";
   const std::string bySmallDrops =
-      infusion + "infusion.over=30 min; infusion.drop_factor=60 drop/mL";  // E52 and E53
+      infusion + "infusion.over=30 min; infusion.drop_factor=60 drop/mL";  // as many as mL in an hour
   const std::string byTens =
-      infusion + "infusion.over=30 min; infusion.drop_factor=10 drop/mL";  // E52 and E40
+      infusion + "infusion.over=30 min; infusion.drop_factor=10 drop/mL";  // E52 and E40: the marker asks
   const std::string oneHour = infusion + "infusion.over=1 h";              // E50: × 1
   const std::string halfHour = infusion + "infusion.over=30 min";
   const std::string day =
@@ -68,12 +70,14 @@ TEST(SlipsAreApart, whereNoTwoCanBeTakenForOneAnother) {
   for (const TrapRow& row : {
            TrapRow{"bottle", apart, "give", true},
            TrapRow{"S = D", sameAmount, "give", false},
-           TrapRow{"v = 1", oneMl, "give", false},
+           TrapRow{"v = 1", oneMl, "give", true},
            TrapRow{"v = 10", tenMl, "give", false},
            TrapRow{"1 mg in 1 mL", oneInOne, "give", false},
            TrapRow{"20 drops", byDrops, "drops", true},
-           TrapRow{"60 drops", bySmallDrops, "drops", false},
-           TrapRow{"10 drops", byTens, "drops", false},
+           TrapRow{"60 drops", bySmallDrops, "drops", true},
+           TrapRow{"60 drops and the rate", bySmallDrops, "drops", false, "rate"},
+           TrapRow{"20 drops and the rate", byDrops, "drops", true, "rate"},
+           TrapRow{"10 drops", byTens, "drops", true},
            TrapRow{"an hour", oneHour, "rate", false},
            TrapRow{"half an hour", halfHour, "rate", true},
            TrapRow{"three doses", thrice, "limit-dose", true},

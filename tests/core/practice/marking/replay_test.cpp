@@ -28,5 +28,24 @@ TEST(Replay, keepsTheNumbersItWasMadeWith) {
   EXPECT_TRUE(stands(replay.shown(StepId::limitDose), answer));
 }
 
+// Marking works a line again some dozens of times: what comes after it is not worked then, and nothing before
+// it differs.
+TEST(Replay, endsAtTheLastStepThatIsWanted) {
+  for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+    const Problem problem = makeProblem(Topic::doseByBsa, 2, seed, exactRules());
+    const std::vector<Instead> instead{{Origin::step(StepId::bsa), Number::ratio(3, 4)}};
+    const Replay whole(problem.key, instead);
+    const Replay part(problem.key, instead, StepId::limitDose);
+    bool worked = true;
+    for (const Step& step : problem.key.steps) {
+      ASSERT_EQ(part.exact(step.id) != nullptr, worked && whole.exact(step.id) != nullptr) << idOf(step.id);
+      EXPECT_TRUE(!part.exact(step.id) || *part.exact(step.id) == *whole.exact(step.id)) << idOf(step.id);
+      EXPECT_TRUE(!part.result(step.id) || *part.result(step.id) == *whole.result(step.id));
+      EXPECT_EQ(part.holds(step.id).has_value(), worked && whole.holds(step.id).has_value());
+      worked = worked && step.id != StepId::limitDose;
+    }
+  }
+}
+
 }  // namespace
 }  // namespace wardchalk::replay_test

@@ -4,6 +4,7 @@
 
 #include "core/number/decimal_text.h"
 #include "core/practice/sessions/session_tally.h"
+#include "core/words/sentences.h"
 
 namespace wardchalk::test::class_view_test {
 namespace {
@@ -79,14 +80,54 @@ std::string changed(std::string text, std::string_view from, std::string_view to
 TEST(ClassView, refusesWhatIsNoTableOfResults) {
   const std::string good = tableOf("A2", tenthOfFirst(), "");
   EXPECT_EQ(refusedWith(good), "taken");
-  EXPECT_EQ(refusedWith(tableOf("A1", "", "")), "key-duplicate");
-  EXPECT_EQ(refusedWith(""), "header-missing");
-  EXPECT_EQ(refusedWith("problem,seed\r\n1,2\r\n"), "header-missing");
-  EXPECT_EQ(refusedWith(good.substr(0, good.find('\n') + 1)), "header-missing");
+  EXPECT_EQ(refusedWith(tableOf("A1", "", "")), "seat-twice");
+  EXPECT_EQ(refusedWith(""), "no-results");
+  EXPECT_EQ(refusedWith("problem,seed\r\n1,2\r\n"), "no-results");
+  EXPECT_EQ(refusedWith(good.substr(0, good.find('\n') + 1)), "no-results");
   EXPECT_EQ(refusedWith(changed(good, "E40", "E999")), "word-unknown");
   EXPECT_EQ(refusedWith(changed(good, "blank", "perfect")), "word-unknown");
   EXPECT_EQ(refusedWith(changed(good, ",0,0,0", ",0,0")), "cells-missing");
   EXPECT_EQ(refusedWith(changed(good, ",2,", ",two,")), "value-out-of-range");
+}
+
+TEST(ClassText, saysHowManyWentHowInWordsOfTheTrade) {
+  ClassView view;
+  ASSERT_TRUE(view.add(tableOf("A1", tenthOfFirst(), "")));
+  ASSERT_TRUE(view.add(tableOf("A2", "", "3 spoons")));
+  const std::string text = classText(view);
+  EXPECT_NE(text.find(", 2 seats\nSeats: A1, A2\n"), std::string::npos) << text;
+  EXPECT_NE(text.find("Problem 1, body surface area, body surface area: 0 of 2 right, 1 wrong, 1 blank\n"),
+            std::string::npos)
+      << text;
+  EXPECT_NE(text.find("Problem 2, body surface area, body surface area: 0 of 2 right, 1 not read, 1 blank\n"),
+            std::string::npos)
+      << text;
+}
+
+TEST(ClassText, hasNoHeadingWithNothingBelow) {
+  ClassView view;
+  ASSERT_TRUE(view.add(tableOf("", "", "")));
+  const std::string text = classText(view);
+  EXPECT_NE(text.find("No mistakes.\n"), std::string::npos) << text;
+  EXPECT_EQ(text.find("most frequent"), std::string::npos) << text;
+  EXPECT_EQ(text.find("Seats:"), std::string::npos) << text;
+}
+
+std::string toldOf(const std::string& table) {
+  ClassView view;
+  EXPECT_TRUE(view.add(tableOf("A1", "", "")));
+  const auto added = view.add(table);
+  return added ? "taken" : sentence(added.refusal());
+}
+
+TEST(ClassView, saysWhatIsWrongAndWhatToDo) {
+  const std::string good = tableOf("A2", tenthOfFirst(), "");
+  EXPECT_EQ(toldOf(tableOf("A1", "", "")),
+            "Seat A1 has this sheet already. Give each table once, and each student a seat of their own.");
+  EXPECT_EQ(toldOf("child.weight\r\n20 kg\r\n"),
+            "This is no table of results. Give the tables that practice saved, one for each seat.");
+  EXPECT_EQ(toldOf(changed(good, ",0,0,0", ",0,0")),
+            "The row has 14 cells; the header has 15. Check the commas and quotation marks.");
 }
 
 TEST(SetMark, changesWithAnythingOfTheSet) {

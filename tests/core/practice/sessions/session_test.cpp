@@ -146,7 +146,7 @@ TEST(PracticeSession, laterLinesAreMarkedAnewWhenAnEarlierOneChanges) {
   student.answer(surface, show(own).text + " m²");
   std::string text = show(carried).text;
   if (text.starts_with("≈")) text = text.substr(3);
-  student.answer(dose, text + " mg");
+  student.answer(dose, text + " " + std::string(infoOf(problem.asks[dose].wanted.over.front()).many));
   ASSERT_FALSE(student.line(surface).isRight());
   ASSERT_TRUE(student.line(dose).isRight());
   EXPECT_TRUE(student.line(dose).marked->mark.has(LineNote::carriedOn));
