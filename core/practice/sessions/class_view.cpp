@@ -132,12 +132,16 @@ std::vector<std::pair<MistakeId, int>> mostFirst(const std::map<MistakeId, int>&
   return list;
 }
 
+/// A count that is only told where it is one.
+std::string someOf(int count) { return count > 0 ? std::to_string(count) : std::string(); }
+
 std::string lineText(const ClassLine& line) {
   std::string text = say(PhraseId::class_line, {{"n", std::to_string(line.problem)},
                                                 {"topic", line.topic},
                                                 {"line", line.line},
                                                 {"right", std::to_string(marked(line, "right"))},
-                                                {"seats", std::to_string(seatsOf(line))}});
+                                                {"seats", std::to_string(seatsOf(line))},
+                                                {"blank", someOf(marked(line, "blank"))}});
   for (const auto& [mistake, count] : mostFirst(line.mistakes))
     text += "\n    " + say(PhraseId::class_mistake, {{"n", std::to_string(count)},
                                                      {"number", std::string(idOf(mistake))},
