@@ -24,6 +24,7 @@ Board::Board(Shown shown, int strokeMs, QWidget* parent)
   setFocusProxy(surface_);
   connect(surface_, &BoardSurface::leaveWanted, this, &QWidget::close);
   connect(surface_, &BoardSurface::otherScreenWanted, this, &Board::toOtherScreen);
+  connect(surface_, &BoardSurface::otherLengthWanted, this, &Board::tellOtherLength);
   connect(surface_, &BoardSurface::listWanted, this,
           [this] { steps_->open(surface_->place().page, surface_->look()); });
   connect(steps_, &StepList::chosen, this, [this](int page) { surface_->goTo({page, 0, false}); });
@@ -48,6 +49,16 @@ void Board::toOtherScreen() {
   if (other == screen()) return;
   showNormal();
   fill(other);
+}
+
+/// At the same question where it is told still, else at the next one that is.
+void Board::tellOtherLength() {
+  const int number = story_.page(surface_->place()).number;
+  const bool inShort = !story_.isInShort();
+  if (!story_.tellInShort(inShort)) return surface_->notice(PhraseId::board_shortIsFull);
+  steps_->fill(story_);
+  surface_->goTo(story_.atOrAfter(number));
+  surface_->notice(inShort ? PhraseId::board_inShort : PhraseId::board_inFull);
 }
 
 void Board::resizeEvent(QResizeEvent* event) {

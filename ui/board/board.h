@@ -35,6 +35,7 @@ class Board : public QWidget {
  private:
   void fill(QScreen* screen);
   void toOtherScreen();
+  void tellOtherLength();
 
   BoardStory story_;
   BoardSurface* surface_;

@@ -42,6 +42,10 @@ constexpr std::array keys = {
     KeyRow{Qt::Key_F3, BoardAct::sayAgain},
     KeyRow{Qt::Key_D, BoardAct::otherLook},
     KeyRow{Qt::Key_S, BoardAct::otherScreen},
+    KeyRow{Qt::Key_I, BoardAct::inShort},
+    KeyRow{Qt::Key_Plus, BoardAct::larger},
+    KeyRow{Qt::Key_Equal, BoardAct::larger},
+    KeyRow{Qt::Key_Minus, BoardAct::smaller},
 };
 
 }  // namespace
@@ -54,9 +58,10 @@ std::optional<BoardAct> boardActFor(int key) {
 
 QStringList boardKeysText() {
   QStringList lines;
-  for (const PhraseId line : {PhraseId::board_keysTitle, PhraseId::board_keyNext, PhraseId::board_keyBack,
-                              PhraseId::board_keyJump, PhraseId::board_keyTurn, PhraseId::board_keyPredict,
-                              PhraseId::board_keyBlank, PhraseId::board_keyLook, PhraseId::board_keyLeave})
+  for (const PhraseId line :
+       {PhraseId::board_keysTitle, PhraseId::board_keyNext, PhraseId::board_keyBack, PhraseId::board_keyJump,
+        PhraseId::board_keyTurn, PhraseId::board_keyPredict, PhraseId::board_keyBlank,
+        PhraseId::board_keyLook, PhraseId::board_keySize, PhraseId::board_keyShort, PhraseId::board_keyLeave})
     lines << fromCore(say(line));
   return lines;
 }

@@ -24,6 +24,10 @@ enum class BoardAct : std::uint8_t {
   sayAgain,
   otherLook,
   otherScreen,
+  inShort,
+  larger,
+  smaller,
+  usualSize,  ///< has no key of its own: Ctrl+0
 };
 
 /// What this key of Qt does; nothing for other keys. Digits are not here.

@@ -20,15 +20,15 @@ int usualPixels(FontRole role) { return Metrics{0, 1, {}, 1}.type(role).pixels; 
 
 }  // namespace
 
-BoardSizes::BoardSizes(const QSizeF& screen, const QString& family)
-    : screen_(screen), family_(family), capital_(capitalOf(family)) {}
+BoardSizes::BoardSizes(const QSizeF& screen, const QString& family, double larger)
+    : screen_(screen), family_(family), larger_(larger), capital_(capitalOf(family)) {}
 
 double BoardSizes::leastRead() const {
-  return screen_.height() * farthest * minutesToRead * minuteOfArc / capital_;
+  return larger_ * screen_.height() * farthest * minutesToRead * minuteOfArc / capital_;
 }
 
 double BoardSizes::leastAside() const {
-  return screen_.height() * farthest * minutesToLookUp * minuteOfArc / capital_;
+  return larger_ * screen_.height() * farthest * minutesToLookUp * minuteOfArc / capital_;
 }
 
 double BoardSizes::leastScale() const {

@@ -17,14 +17,15 @@ namespace wardchalk::ui {
 /// of the screen's height.
 class BoardSizes {
  public:
-  explicit BoardSizes(const QSizeF& screen, const QString& family = {});
+  /// `larger`: so many times the usual size; margins stay.
+  explicit BoardSizes(const QSizeF& screen, const QString& family = {}, double larger = 1);
 
   [[nodiscard]] const QSizeF& screen() const { return screen_; }
   [[nodiscard]] const QString& family() const { return family_; }
 
-  /// A length that is `length` px on a screen 768 px high.
-  [[nodiscard]] double px(double length) const { return length * screen_.height() / 768; }
-  [[nodiscard]] double margin() const { return px(40); }
+  /// A length that is `length` px on a screen 768 px high, at the usual size.
+  [[nodiscard]] double px(double length) const { return larger_ * length * screen_.height() / 768; }
+  [[nodiscard]] double margin() const { return 40 * screen_.height() / 768; }
 
   /// Heights of type in px: the least for what must be read, and for what may be looked up.
   [[nodiscard]] double leastRead() const;
@@ -40,6 +41,7 @@ class BoardSizes {
  private:
   QSizeF screen_;
   QString family_;
+  double larger_;
   double capital_;  ///< height of a capital in a type of 1 px
 };
 

@@ -1,7 +1,10 @@
 #include "ui/board/board_story.h"
 
+#include <algorithm>
+#include <set>
 #include <utility>
 
+#include "core/check/deciding_steps.h"
 #include "core/words/phrasebook.h"
 #include "ui/theme/text.h"
 #include "ui/working/step_views.h"
@@ -26,9 +29,29 @@ void hideUnfoundLow(StepView& view, const Worksheet& sheet) {
 }  // namespace
 
 BoardStory::BoardStory(Shown shown) : shown_(std::move(shown)), facts_(caseFacts(sheet().given)) {
-  for (StepView& view : stepViews(sheet())) addStep(std::move(view));
+  addPages();
+}
+
+bool BoardStory::tellInShort(bool inShort) {
+  const std::size_t before = pages_.size();
+  std::vector<BoardPage> all = std::exchange(pages_, {});
+  const bool was = std::exchange(inShort_, inShort);
+  addPages();
+  if (was != inShort && pages_.size() != before) return true;
+  pages_ = std::move(all);
+  inShort_ = was;
+  return false;
+}
+
+void BoardStory::addPages() {
+  const std::set<StepId> deciding = decidingSteps(sheet());
+  int last = 0;
+  for (StepView& view : stepViews(sheet())) {
+    last = view.number;
+    if (!inShort_ || deciding.contains(view.step.id)) addStep(std::move(view));
+  }
   BoardPage verdict;
-  verdict.number = pages_.empty() ? 1 : pages_.back().number + 1;
+  verdict.number = last + 1;
   verdict.isVerdict = true;
   verdict.stages.resize(2);
   pages_.push_back(std::move(verdict));
@@ -61,6 +84,13 @@ std::optional<BoardPlace> BoardStory::atNumber(int number) const {
   for (std::size_t i = 0; i < pages_.size(); ++i)
     if (pages_[i].number == number) return BoardPlace{static_cast<int>(i), 0, false};
   return std::nullopt;
+}
+
+BoardPlace BoardStory::atOrAfter(int number) const {
+  const auto found =
+      std::ranges::find_if(pages_, [&](const BoardPage& page) { return page.number >= number; });
+  const auto page = found == pages_.end() ? std::prev(pages_.end()) : found;
+  return {static_cast<int>(page - pages_.begin()), 0, false};
 }
 
 BoardPlace BoardStory::next(BoardPlace place, bool predict) const {

@@ -31,6 +31,13 @@ class BoardStory {
  public:
   explicit BoardStory(Shown shown);
 
+  /// Whether only the steps that decide are told; they keep their numbers in the working.
+  [[nodiscard]] bool isInShort() const { return inShort_; }
+  /// False, and nothing changed, where every step decides.
+  bool tellInShort(bool inShort);
+  /// The first stage of the page with this number, or of the one that comes after it.
+  [[nodiscard]] BoardPlace atOrAfter(int number) const;
+
   [[nodiscard]] const Shown& shown() const { return shown_; }
   [[nodiscard]] const Worksheet& sheet() const { return shown_.sheet(); }
   [[nodiscard]] const std::vector<BoardPage>& pages() const { return pages_; }
@@ -52,10 +59,12 @@ class BoardStory {
   [[nodiscard]] QStringList found(const BoardPlace& place) const;
 
  private:
+  void addPages();
   void addStep(StepView view);
   [[nodiscard]] int lastStage(int page) const;
 
   Shown shown_;
+  bool inShort_ = false;
   std::vector<BoardPage> pages_;
   std::vector<Fact> facts_;
 };

@@ -36,6 +36,14 @@ Scheme otherLookOf(Scheme scheme) {
   return scheme;
 }
 
+constexpr int usualSize = 100;
+constexpr int largestSize = 200;
+constexpr int sizeStep = 10;
+/// So much of the room that a page usually has must be left for its working.
+constexpr double roomShare = 0.5;
+/// And so much of the size that its working usually has.
+constexpr double workingShare = 0.75;
+
 }  // namespace
 
 BoardSurface::BoardSurface(QWidget* parent, const BoardStory& story, int strokeMs)
@@ -62,6 +70,7 @@ double BoardSurface::layOutAt(int) { return height(); }
 // --- what the keys do
 
 void BoardSurface::act(BoardAct what) {
+  notice_.clear();
   if (std::exchange(blank_, false) && what != BoardAct::leave) return refresh();
   if (std::exchange(showsKeys_, false) && what != BoardAct::leave) return refresh();
   const int typed = std::exchange(typed_, what == BoardAct::enter ? typed_ : 0);
@@ -104,6 +113,15 @@ void BoardSurface::act(BoardAct what) {
     case BoardAct::otherScreen:
       Q_EMIT otherScreenWanted();
       return;
+    case BoardAct::inShort:
+      Q_EMIT otherLengthWanted();
+      return;
+    case BoardAct::larger:
+      return resizeBoard(size_ + sizeStep);
+    case BoardAct::smaller:
+      return resizeBoard(size_ - sizeStep);
+    case BoardAct::usualSize:
+      return resizeBoard(usualSize);
   }
 }
 
@@ -190,6 +208,20 @@ void BoardSurface::otherLook() {
   refresh();
 }
 
+/// Never smaller than can be read from the last row.
+void BoardSurface::resizeBoard(int percent) {
+  size_ = std::clamp(percent, usualSize, largestSize);
+  refresh();
+  notice_ = fromCore(say(shownSize_ < size_ ? PhraseId::board_sizeFull : PhraseId::board_size,
+                         {{"percent", std::to_string(shownSize_)}}));
+  refresh();
+}
+
+void BoardSurface::notice(PhraseId what) {
+  notice_ = fromCore(say(what));
+  refresh();
+}
+
 void BoardSurface::drawStrokesIn() {
   if (strokeMs_ <= 0) return;
   strokeShare_ = 0;
@@ -212,7 +244,31 @@ void BoardSurface::refresh() {
 
 void BoardSurface::layOutAll() {
   if (width() < 1 || height() < 1) return;
-  const BoardSizes sizes{QSizeF(size())};
+  const QString notice = std::exchange(notice_, {});  // which changes no size
+  shownSize_ = layOutLargest();
+  notice_ = notice;
+  if (!notice_.isEmpty()) layOutWith(sizesAt(shownSize_));
+}
+
+/// As large as it was chosen, as far as the working on this page keeps its room for it: what stands round it
+/// grows at its cost.
+int BoardSurface::layOutLargest() {
+  layOutWith(sizesAt(usualSize));
+  const double leastScale = body_.scale * workingShare;
+  const double leastRoom = frame_.room.height() * roomShare;
+  for (int percent = size_; percent > usualSize; percent -= sizeStep) {
+    layOutWith(sizesAt(percent));
+    if (body_.scale >= leastScale && frame_.room.height() >= leastRoom) return percent;
+  }
+  layOutWith(sizesAt(usualSize));
+  return usualSize;
+}
+
+BoardSizes BoardSurface::sizesAt(int percent) const {
+  return BoardSizes(QSizeF(size()), {}, percent / 100.0);
+}
+
+void BoardSurface::layOutWith(const BoardSizes& sizes) {
   const BoardPage& page = story_.page(place_);
   frame_ = layOutFrame(frameText(), sizes);
   body_ =
@@ -226,7 +282,7 @@ void BoardSurface::showVerdict() {
     return;
   }
   if (!verdict_) verdict_ = new VerdictSheet(this, story_, scheme());
-  verdict_->fit(frame_.room, BoardSizes(QSizeF(size())));
+  verdict_->fit(frame_.room, sizesAt(shownSize_));
   verdict_->setVisible(!showsKeys_);
 }
 
@@ -263,9 +319,11 @@ BoardFrameText BoardSurface::frameText() const {
   text.caption = caption();
   text.captions = captions();
   text.caution = fromCore(say(PhraseId::caution_short));
-  text.status = fromCore(typed_ > 0 ? say(PhraseId::board_goTo, {{"n", std::to_string(typed_)}})
-                         : predict_ ? say(PhraseId::board_predictOn)
-                                    : say(PhraseId::board_keysHint));
+  text.status = !notice_.isEmpty()
+                    ? notice_
+                    : fromCore(typed_ > 0 ? say(PhraseId::board_goTo, {{"n", std::to_string(typed_)}})
+                               : predict_ ? say(PhraseId::board_predictOn)
+                                          : say(PhraseId::board_keysHint));
   return text;
 }
 
@@ -274,6 +332,7 @@ void BoardSurface::speak() {
     setAccessibleDescription({});
     return setSpoken(fromCore(say(PhraseId::board_blank)));
   }
+  if (!notice_.isEmpty()) return setSpoken(notice_);
   if (showsKeys_) return setSpoken(boardKeysText().join(QStringLiteral(". ")));
   const QString so = spokenSoFar(story_, place_);
   const QStringList found = story_.found(place_);
@@ -389,6 +448,7 @@ bool BoardSurface::focusNextPrevChild(bool next) {
 
 void BoardSurface::keyPressEvent(QKeyEvent* event) {
   const int key = event->key();
+  if (key == Qt::Key_0 && event->modifiers().testFlag(Qt::ControlModifier)) return act(BoardAct::usualSize);
   if (key >= Qt::Key_0 && key <= Qt::Key_9 && !blank_) return typeDigit(key - Qt::Key_0);
   if (const auto what = boardActFor(key)) return act(*what);
   SpokenWidget::keyPressEvent(event);

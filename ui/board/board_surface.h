@@ -2,6 +2,7 @@
 
 #include <set>
 
+#include "core/words/phrase_id.h"
 #include "ui/board/board_body.h"
 #include "ui/board/board_frame.h"
 #include "ui/board/board_keys.h"
@@ -31,11 +32,16 @@ class BoardSurface : public SpokenWidget {
   /// The factor that the keyboard stands on; -1: none.
   [[nodiscard]] int chosen() const { return chosen_; }
   [[nodiscard]] Scheme look() const { return scheme(); }
+  /// In percent of the usual size: as it was chosen, and as this page has room for.
+  [[nodiscard]] int chosenSize() const { return size_; }
+  [[nodiscard]] int shownSize() const { return shownSize_; }
 
   void act(BoardAct what);
   void goTo(const BoardPlace& place);
   /// Takes the look of the desktop again.
   void followDesktop();
+  /// Says so once, in the corner of the board and aloud, until the next key.
+  void notice(PhraseId what);
 
   // What is set out on the screen now, for the painter and for tests.
   [[nodiscard]] const BoardFrame& frame() const { return frame_; }
@@ -48,6 +54,7 @@ class BoardSurface : public SpokenWidget {
   void leaveWanted();
   void listWanted();
   void otherScreenWanted();
+  void otherLengthWanted();
 
  protected:
   double layOutAt(int width) override;
@@ -76,6 +83,10 @@ class BoardSurface : public SpokenWidget {
   /// Everything that is shown and said follows from the state again.
   void refresh();
   void layOutAll();
+  [[nodiscard]] int layOutLargest();
+  void layOutWith(const BoardSizes& sizes);
+  [[nodiscard]] BoardSizes sizesAt(int percent) const;
+  void resizeBoard(int percent);
   void showVerdict();
   [[nodiscard]] BoardFrameText frameText() const;
   [[nodiscard]] QString caption() const;
@@ -92,6 +103,9 @@ class BoardSurface : public SpokenWidget {
   BoardPlace place_;
   std::set<int> turned_;
   int chosen_ = -1;
+  int size_ = 100;
+  int shownSize_ = 100;
+  QString notice_;
   int typed_ = 0;  ///< digits of the step to go to; 0: none
   bool predict_ = false;
   bool blank_ = false;

@@ -12,15 +12,20 @@ namespace wardchalk::ui {
 StepList::StepList(QWidget* parent, const BoardStory& story) : QListWidget(parent) {
   setObjectName(QStringLiteral("board-steps"));
   setAccessibleName(fromCore(say(PhraseId::board_steps)));
-  for (const BoardPage& page : story.pages()) {
-    const QString question = page.isVerdict ? fromCore(say(PhraseId::board_verdict)) : page.view.question;
-    addItem(QStringLiteral("%1  %2").arg(page.number).arg(loosed(question)));
-  }
+  fill(story);
   setWordWrap(true);
   setItemDelegate(new BreakingDelegate(this));
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   connect(this, &QListWidget::itemClicked, this, &StepList::choose);
   hide();
+}
+
+void StepList::fill(const BoardStory& story) {
+  clear();
+  for (const BoardPage& page : story.pages()) {
+    const QString question = page.isVerdict ? fromCore(say(PhraseId::board_verdict)) : page.view.question;
+    addItem(QStringLiteral("%1  %2").arg(page.number).arg(loosed(question)));
+  }
 }
 
 void StepList::style(Scheme scheme) {

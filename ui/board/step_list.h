@@ -14,6 +14,8 @@ class StepList : public QListWidget {
  public:
   StepList(QWidget* parent, const BoardStory& story);
 
+  /// Lists the pages of the story as they are now.
+  void fill(const BoardStory& story);
   /// Shows the list over the board with this page chosen.
   void open(int page, Scheme scheme);
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/practice/marking/hints.h"
+#include "core/words/phrasebook.h"
 #include "ui/theme/text.h"
 #include "ui/working/step_views.h"
 
@@ -51,16 +52,52 @@ QString mistakeNames(const LineMark& mark) {
   return mark.mark == Mark::unsure ? tr("It may be one of these: %1.").arg(all) : tr("It was: %1.").arg(all);
 }
 
-/// A right line hears so in whole words; what is better written otherwise comes after.
-void sayRight(LineFeedback& feedback, const LineMark& mark) {
-  const bool writing = mark.standing(Aspect::writing) == Standing::bad;
-  feedback.said << (writing ? tr("The answer is right. Write it so that nobody can misread it:")
-                            : tr("Well worked."));
+/// What a right answer still lacks: its unit, or whole drops.
+QStringList lackingIn(const LineMark& mark) {
+  QStringList lacking;
+  const bool constantNamed = mark.has(LineNote::lbPerKgMissing) || mark.has(LineNote::kgPerLbMissing);
+  if (mark.has(MistakeId::unitMissingOrOther) && !constantNamed) lacking << fromCore(say(PhraseId::rule_E46));
+  if (mark.has(MistakeId::partOfDrop)) lacking << fromCore(say(PhraseId::rule_E54));
+  return lacking;
 }
 
-void sayNotYet(LineFeedback& feedback, const LineMark& mark) {
+/// A right line hears so in whole words; what is better written otherwise comes after.
+void sayRight(LineFeedback& feedback, const LineMark& mark) {
+  const QStringList lacking = lackingIn(mark);
+  const bool writing = mark.standing(Aspect::writing) == Standing::bad || !lacking.isEmpty();
+  feedback.said << (writing ? tr("The answer is right. Write it so that nobody can misread it:")
+                            : tr("Well worked."));
+  feedback.said << lacking;
+}
+
+/// Slips of the last step, with which nobody should have to look for a hint: the unit and the rounding.
+bool isOfTheEnd(MistakeId mistake) {
+  return mistake == MistakeId::unitMissingOrOther || mistake == MistakeId::partOfDrop ||
+         infoOf(mistake).spot == Spot::rounding;
+}
+
+QString askedOfTheEnd(const LineMark& mark) {
+  if (mark.mark != Mark::wrong || mark.mistakes.empty() || !isOfTheEnd(mark.mistakes.front())) return {};
+  switch (mark.mistakes.front()) {
+    case MistakeId::unitMissingOrOther:
+      return fromCore(say(PhraseId::hint_E46));
+    case MistakeId::partOfDrop:
+      return fromCore(say(PhraseId::hint_E54));
+    case MistakeId::sizeRoundedEarly:
+      return fromCore(say(PhraseId::hint_E17));
+    default:
+      return fromCore(say(PhraseId::hint_E42));
+  }
+}
+
+void sayNotYet(LineFeedback& feedback, const LineMark& mark, Help help) {
   const QString praised = fromCore(praise(mark));
+  const QString asked = help == Help::given ? askedOfTheEnd(mark) : QString();
   if (!praised.isEmpty()) feedback.said << praised;
+  if (!asked.isEmpty()) {
+    feedback.said << asked;
+    return;
+  }
   if (mark.fault)
     feedback.said << tr("The line cannot be read yet.");
   else if (isAnswered(mark) && praised.isEmpty())
@@ -120,11 +157,11 @@ QString LineFeedback::spoken() const {
       .replace(QChar::Nbsp, u' ');
 }
 
-LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t place) {
+LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t place, Help help) {
   LineFeedback feedback;
   const PracticeLine& line = problem.lines[place];
   if (!line.marked) {
-    feedback.next = nextRung(line.rung);
+    if (help == Help::given) feedback.next = nextRung(line.rung);
     return feedback;
   }
   const LineMark& mark = line.marked->mark;
@@ -134,7 +171,7 @@ LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t place) {
   if (line.isRight())
     sayRight(feedback, mark);
   else
-    sayNotYet(feedback, mark);
+    sayNotYet(feedback, mark, help);
   for (const std::string& remark : remarks(mark)) feedback.said << held(remark);
   if (line.isRight()) return feedback;
   if (problem.handedIn) {
@@ -142,7 +179,7 @@ LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t place) {
     return feedback;
   }
   addRungs(feedback, problem, place);
-  feedback.next = nextRung(line.rung);
+  if (help == Help::given) feedback.next = nextRung(line.rung);
   return feedback;
 }
 

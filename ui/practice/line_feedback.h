@@ -31,9 +31,14 @@ struct LineFeedback {
   [[nodiscard]] QString spoken() const;
 };
 
+/// What is said beside a mark: with help, a unit that is missing and a rounding are asked about at once, and
+/// hints are offered.
+enum class Help : std::uint8_t { given, none };
+
 /// Of the line at this place of a problem. Once it is handed in, mistakes are named and the worked line
 /// stands there.
-[[nodiscard]] LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t line);
+[[nodiscard]] LineFeedback lineFeedback(const PracticeProblem& problem, std::size_t line,
+                                        Help help = Help::given);
 
 /// Where bytes of a UTF-8 text stand in the same text as the screen has it.
 struct TextRange {

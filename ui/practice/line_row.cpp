@@ -12,6 +12,7 @@
 #include "ui/practice/line_words.h"
 #include "ui/practice/mark_badge.h"
 #include "ui/practice/practice_look.h"
+#include "ui/practice/reading_line.h"
 #include "ui/practice/verdict_choice.h"
 #include "ui/practice/worked_picture.h"
 #include "ui/theme/plain_tip.h"
@@ -39,10 +40,17 @@ QWidget* toldIn(QWidget* parent, const ShownRung& rung) {
 /// As the marker understands it, whatever the language of the screen.
 QString nothingMeasured() { return QStringLiteral("do not measure"); }
 
+/// Whether the widget takes its room while it is hidden.
+void keepRoom(QWidget* widget, bool keeps) {
+  QSizePolicy policy = widget->sizePolicy();
+  policy.setRetainSizeWhenHidden(keeps);
+  widget->setSizePolicy(policy);
+}
+
 }  // namespace
 
-LineRow::LineRow(std::size_t line, const Problem& problem, Offer offer, QWidget* parent)
-    : QWidget(parent), line_(line), ask_(problem.asks[line]), hints_(offer == Offer::checking) {
+LineRow::LineRow(std::size_t line, const Problem& problem, const LineOffer& offer, QWidget* parent)
+    : QWidget(parent), line_(line), ask_(problem.asks[line]), hints_(offer.hints) {
   setObjectName(nameOf(line, "row"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
@@ -53,6 +61,7 @@ LineRow::LineRow(std::size_t line, const Problem& problem, Offer offer, QWidget*
   buildField(row);
   buildButtons(row, problem, offer);
   column->addLayout(row);
+  buildReading(column);
   if (edit_ && line_ == 0) buildHow(column);
   buildFeedback(column);
   question_->setBuddy(field());
@@ -87,7 +96,7 @@ void LineRow::buildField(QBoxLayout* row) {
   connect(edit_, &QLineEdit::returnPressed, this, &LineRow::checkWanted);
 }
 
-void LineRow::buildButtons(QBoxLayout* row, const Problem& problem, Offer offer) {
+void LineRow::buildButtons(QBoxLayout* row, const Problem& problem, const LineOffer& offer) {
   const auto button = [&](const QString& text, const char* role) {
     QPushButton* made = plainButton(text, "", this, practiceTarget);
     made->setObjectName(nameOf(line_, role));
@@ -99,15 +108,27 @@ void LineRow::buildButtons(QBoxLayout* row, const Problem& problem, Offer offer)
     nothing_ = button(tr("Do not measure"), "nothing");
     connect(nothing_, &QPushButton::clicked, this, [this] { write(nothingMeasured()); });
   }
-  if (edit_ && !lineFacts(ask_, problem).empty()) {
+  if (edit_ && offer.builder && !lineFacts(ask_, problem).empty()) {
     build_ = button(tr("Build the line"), "build");
     build_->setToolTip(plainTip(tr("Put the line together out of facts (Ctrl+B)")));
     connect(build_, &QPushButton::clicked, this, &LineRow::buildWanted);
   }
-  if (offer == Offer::writingOnly) return;
+  if (!offer.checking) return;
   check_ = button(tr("Check"), "check");
   check_->setToolTip(plainTip(tr("Check this line (Enter)")));
   connect(check_, &QPushButton::clicked, this, &LineRow::checkWanted);
+}
+
+void LineRow::buildReading(QBoxLayout* column) {
+  if (verdict_) {
+    how_ = quietWordsIn(this, tr("Press S, A, U or N, or an arrow key and then the space bar."));
+    how_->setObjectName(nameOf(line_, "how"));
+    column->addWidget(how_);
+    return;
+  }
+  reading_ = new ReadingLine(this);
+  reading_->setObjectName(nameOf(line_, "reading"));
+  column->addWidget(reading_);
 }
 
 void LineRow::buildHow(QBoxLayout* column) {
@@ -175,17 +196,21 @@ void LineRow::setCurrent(bool current) {
   offerHint();
 }
 
+void LineRow::showReading(const LineReading& reading) {
+  if (reading_) reading_->show(reading);
+}
+
 /// Room is kept for it, so that nothing moves away from under the pointer when another line is clicked at.
 void LineRow::offerHint() {
   const bool offered = hints_ && !hint_->text().isEmpty();
-  QSizePolicy policy = hint_->sizePolicy();
-  policy.setRetainSizeWhenHidden(offered);
-  hint_->setSizePolicy(policy);
+  keepRoom(hint_, offered);
   hint_->setVisible(offered && (current_ || looked_));
 }
 
 void LineRow::show(const LineFeedback& feedback, bool pointAtFault) {
+  for (QWidget* one : std::initializer_list<QWidget*>{badge_, said_}) keepRoom(one, false);
   badge_->show(feedback.mark, feedback.word);
+  if (reading_ && feedback.mark == Mark::unread) reading_->show(LineReading{});  // it is said below now
   said_->setText(feedback.said.join(u'\n'));
   said_->setVisible(!feedback.said.isEmpty());
   showRungs(feedback.rungs);
@@ -198,6 +223,15 @@ void LineRow::show(const LineFeedback& feedback, bool pointAtFault) {
   if (hadKeyboard && feedback.next.isEmpty()) field()->setFocus(Qt::OtherFocusReason);
   field()->setAccessibleDescription(feedback.spoken());
   if (pointAtFault) point(feedback);
+}
+
+void LineRow::takeBackMark() {
+  for (QWidget* one : std::initializer_list<QWidget*>{badge_, said_}) {
+    if (one->isHidden()) continue;
+    keepRoom(one, true);
+    one->hide();
+  }
+  field()->setAccessibleDescription({});
 }
 
 void LineRow::showRungs(const std::vector<ShownRung>& rungs) {

@@ -2,6 +2,7 @@
 
 #include <QWidget>
 
+#include "core/practice/sessions/line_reading.h"
 #include "ui/practice/line_feedback.h"
 
 class QBoxLayout;
@@ -12,18 +13,23 @@ class QPushButton;
 namespace wardchalk::ui {
 
 class MarkBadge;
+class ReadingLine;
 class VerdictChoice;
 
-/// One line of a problem: its question, a field to write the working in or four words to choose from, its
-/// mark, and what is said of it. It knows nothing of sessions; what it shows is handed to it.
+/// What may be done with a line beside writing it; what may not is not there.
+struct LineOffer {
+  bool checking = true;
+  bool hints = true;
+  bool builder = true;
+};
+
+/// One line of a problem: its question, a field to write the working in or four words to choose from, how it
+/// is read, its mark, and what is said of it. It knows nothing of sessions; what it shows is handed to it.
 class LineRow : public QWidget {
   Q_OBJECT
 
  public:
-  /// What may be done with a line beside writing it.
-  enum class Offer : std::uint8_t { checking, writingOnly };
-
-  LineRow(std::size_t line, const Problem& problem, Offer offer, QWidget* parent);
+  LineRow(std::size_t line, const Problem& problem, const LineOffer& offer, QWidget* parent);
 
   [[nodiscard]] std::size_t line() const { return line_; }
   [[nodiscard]] QString text() const;
@@ -31,13 +37,18 @@ class LineRow : public QWidget {
   /// Puts the text there with the caret at its end, as if it had been typed.
   void write(const QString& text);
 
+  /// Shows how the line is read.
+  void showReading(const LineReading& reading);
   /// Shows what is said of the line; `pointAtFault` marks the place that it is about.
   void show(const LineFeedback& feedback, bool pointAtFault);
   using QWidget::show;
+  /// Takes back what was said of a text that is being changed. Its room is kept, so that nothing moves.
+  void takeBackMark();
   void setReadOnly(bool readOnly);
   /// Whether the keyboard is or was last at this line: there help is offered before anything is checked.
   void setCurrent(bool current);
 
+  [[nodiscard]] bool hasHints() const { return hints_; }
   [[nodiscard]] bool canBeBuilt() const { return build_ != nullptr; }
   /// What takes the keyboard when one comes to this line.
   [[nodiscard]] QWidget* field() const;
@@ -51,7 +62,8 @@ class LineRow : public QWidget {
  private:
   void buildQuestion(QBoxLayout* column, const Problem& problem);
   void buildField(QBoxLayout* row);
-  void buildButtons(QBoxLayout* row, const Problem& problem, Offer offer);
+  void buildButtons(QBoxLayout* row, const Problem& problem, const LineOffer& offer);
+  void buildReading(QBoxLayout* column);
   void buildHow(QBoxLayout* column);
   void buildFeedback(QBoxLayout* column);
   void showRungs(const std::vector<ShownRung>& rungs);
@@ -70,6 +82,7 @@ class LineRow : public QWidget {
   QPushButton* build_ = nullptr;
   QPushButton* nothing_ = nullptr;
   QPushButton* hint_ = nullptr;
+  ReadingLine* reading_ = nullptr;
   QLabel* how_ = nullptr;
   MarkBadge* badge_ = nullptr;
   QLabel* said_ = nullptr;

@@ -18,6 +18,7 @@
 #include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/practice_page.h"
+#include "ui/practice/rules_choice.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -70,6 +71,8 @@ QWidget* PlanForm::buildTopics() {
     connect(box, &QCheckBox::toggled, this, &PlanForm::changed);
   }
   column->addLayout(topicGrid_);
+  belowTopics_ = new QVBoxLayout;
+  column->addLayout(belowTopics_);
   column->addStretch(1);
   return card;
 }
@@ -116,17 +119,26 @@ void PlanForm::buildNumbers(QBoxLayout* column) {
   count_->setObjectName(QStringLiteral("count"));
   seed_ = new QLineEdit(this);
   seed_->setObjectName(QStringLiteral("seed"));
-  constexpr int mostDigits = 15;  // as many as every machine reads exactly
-  seed_->setMaxLength(mostDigits);
+  seed_->setMaxLength(static_cast<int>(std::to_string(greatestSeed).size()));
   seed_->setValidator(new QRegularExpressionValidator(QRegularExpression(QStringLiteral("[0-9]+")), seed_));
   addField(tr("How man&y problems?"), tr("How many problems"), count_);
   addField(tr("Set &number"), tr("Set number"), seed_);
-  addNote(
-      reader_ == Reader::student
-          ? tr("The same topics, level and number give the same problems on every computer.")
-          : tr("The same topics, level, house rules and number give the same problems on every computer."));
+  buildRules();
+  addNote(tr("The same topics, level, house rules and number give the same problems on every computer."));
   connect(count_, &QSpinBox::valueChanged, this, &PlanForm::changed);
   connect(seed_, &QLineEdit::textEdited, this, &PlanForm::changed);
+}
+
+void PlanForm::buildRules() {
+  rules_ = new RulesChoice(this);
+  rules_->setObjectName(QStringLiteral("school"));
+  addField(tr("House &rules"), tr("House rules"), rules_);
+  QLabel* words = addNote(rules_->words());
+  words->setObjectName(QStringLiteral("school-words"));
+  connect(rules_, &QComboBox::currentIndexChanged, this, [this, words] {
+    words->setText(rules_->words());
+    Q_EMIT changed();
+  });
 }
 
 void PlanForm::addField(const QString& label, const QString& name, QWidget* field) {
@@ -172,6 +184,7 @@ PracticeSet PlanForm::plan() const {
   plan.level = levels_->checkedId();
   plan.count = count_->value();
   plan.seed = seed_->text().toULongLong();
+  plan.rules = rules_->rules();
   return plan;
 }
 
@@ -181,6 +194,7 @@ void PlanForm::setPlan(const PracticeSet& plan) {
   levels_->button(std::clamp(plan.level, lowestLevel, highestLevel))->setChecked(true);
   count_->setValue(plan.count);
   seed_->setText(QString::number(plan.seed));
+  rules_->setRules(plan.rules);
   Q_EMIT changed();
 }
 
@@ -192,7 +206,9 @@ void PlanForm::choose(const std::vector<Topic>& topics) {
 QString PlanForm::missing() const {
   if (std::ranges::none_of(topics_, [](const QCheckBox* box) { return box->isChecked(); }))
     return tr("Choose one topic or more.");
-  return seed_->text().isEmpty() ? tr("Write a number for the set.") : QString();
+  if (seed_->text().isEmpty()) return tr("Write a number for the set.");
+  return seed_->text().toULongLong() > greatestSeed ? tr("The set number is at most %1.").arg(greatestSeed)
+                                                    : QString();
 }
 
 }  // namespace wardchalk::ui

@@ -15,7 +15,10 @@ class QSpinBox;
 
 namespace wardchalk::ui {
 
-/// What is to be practised: topics, how hard, how many problems, and the number that the set is drawn by.
+class RulesChoice;
+
+/// What is to be practised: topics, how hard, how many problems, by which house rules, and the number that
+/// the set is drawn by.
 class PlanForm : public QWidget {
   Q_OBJECT
 
@@ -38,6 +41,9 @@ class PlanForm : public QWidget {
   /// Another column beside the topics: what comes after the fields.
   [[nodiscard]] QBoxLayout* more() const { return more_; }
 
+  /// What comes below the topics.
+  [[nodiscard]] QBoxLayout* belowTopics() const { return belowTopics_; }
+
   /// How wide the form may be; where its two cards do not fit side by side, one stands below the other.
   void setRoom(int width);
 
@@ -53,6 +59,7 @@ class PlanForm : public QWidget {
   QWidget* buildRest();
   void buildLevels(QBoxLayout* column);
   void buildNumbers(QBoxLayout* column);
+  void buildRules();
   void choose(const std::vector<Topic>& topics);
 
   Reader reader_;
@@ -64,8 +71,10 @@ class PlanForm : public QWidget {
   QGridLayout* fields_ = nullptr;
   QSpinBox* count_ = nullptr;
   QLineEdit* seed_ = nullptr;
+  RulesChoice* rules_ = nullptr;
   QBoxLayout* more_ = nullptr;
-  PracticeSet rest_;  ///< title and house rules, which are asked for elsewhere
+  QBoxLayout* belowTopics_ = nullptr;
+  PracticeSet rest_;  ///< title and terms, which are asked for elsewhere
 };
 
 }  // namespace wardchalk::ui

@@ -13,9 +13,9 @@
 namespace wardchalk::ui {
 
 PlanPage::PlanPage(QWidget* parent) : PracticePage("plan-page", parent) {
-  title_ = wordsIn(inside(), {}, 1.6, true);
-  title_->setObjectName(QStringLiteral("plan-title"));
-  column()->addWidget(title_);
+  const QString title = tr("Practise dose calculation");
+  column()->addWidget(wordsIn(inside(), title, 1.6, true));
+  setAccessibleName(title);
   column()->addWidget(
       wordsIn(inside(),
               tr("Children and medicines here are invented, so a mistake here harms nobody. Take "
@@ -74,11 +74,7 @@ void PlanPage::tellWhatIsMissing() {
   begin_->setEnabled(form_->missing().isEmpty());
 }
 
-void PlanPage::setPlan(const PracticeSet& plan) {
-  title_->setText(plan.title.empty() ? tr("Practise dose calculation") : outside(plan.title));
-  setAccessibleName(loosed(title_->text()));
-  form_->setPlan(plan);
-}
+void PlanPage::setPlan(const PracticeSet& plan) { form_->setPlan(plan); }
 
 void PlanPage::arrange(int room) { form_->setRoom(room); }
 

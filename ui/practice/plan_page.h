@@ -38,7 +38,6 @@ class PlanPage : public PracticePage {
   PlanForm* form_;
   QRadioButton* learning_ = nullptr;
   QRadioButton* test_ = nullptr;
-  QLabel* title_ = nullptr;
   QLabel* missing_ = nullptr;
   QPushButton* begin_ = nullptr;
 };

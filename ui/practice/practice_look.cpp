@@ -22,6 +22,7 @@ constexpr auto leastName = "least-height";
 
 /// Letters a little larger than the desktop's: this is read slowly.
 constexpr double usualShare = 1.1;
+constexpr double quietShare = 0.94;
 constexpr int cardRadius = 8;
 constexpr int stripeWidth = 14;
 
@@ -69,10 +70,15 @@ QLabel* wordsIn(QWidget* parent, const QString& text, double share, bool bold) {
 }
 
 QLabel* quietWordsIn(QWidget* parent, const QString& text) {
-  QLabel* label = wordsIn(parent, text, 0.94);
+  QLabel* label = wordsIn(parent, text);
+  makeQuiet(label);
+  return label;
+}
+
+void makeQuiet(QLabel* label) {
+  setLetters(label, quietShare);
   label->setProperty(quietName, true);
   applyQuiet(label);
-  return label;
 }
 
 QPushButton* addButton(FlowLayout* flow, const QString& text, const char* name) {

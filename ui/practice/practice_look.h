@@ -24,6 +24,8 @@ void applyLetters(QWidget* window, double zoom);
 /// Text that is broken into lines, in the ink of text or of quiet words.
 [[nodiscard]] QLabel* wordsIn(QWidget* parent, const QString& text, double share = 1, bool bold = false);
 [[nodiscard]] QLabel* quietWordsIn(QWidget* parent, const QString& text);
+/// Gives a label the letters and the ink of quiet words.
+void makeQuiet(QLabel* label);
 
 /// A button with a name for tests, as the next of a flow.
 QPushButton* addButton(FlowLayout* flow, const QString& text, const char* name);

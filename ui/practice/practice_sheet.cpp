@@ -6,6 +6,7 @@
 #include "core/practice/sessions/lesson_words.h"
 #include "core/words/isolated.h"
 #include "core/words/phrasebook.h"
+#include "core/words/rules_words.h"
 #include "core/words/sentences.h"
 #include "ui/paper/page_setter.h"
 #include "ui/paper/paint_sheet.h"
@@ -20,18 +21,40 @@ namespace {
 
 constexpr double letters = 0.86;  // body of about 10 points
 constexpr double indent = 22;
-/// Room to work a line by hand, and how far apart its rules stand.
+/// Room to work a line by hand: a fraction is written over and under the first rule, so that each side of it
+/// has about a centimetre.
 constexpr int ruledLines = 2;
-constexpr double ruleApart = 28;
+constexpr double ruleApart = 46;
+
+/// What the house rules say wherever a problem of the set uses them, each sentence once.
+std::string rulesOf(const std::vector<Problem>& problems) {
+  std::vector<std::string> told;
+  std::string text;
+  for (const Problem& problem : problems)
+    for (const std::string& sentence : rulesWords(problem.key))
+      if (std::ranges::find(told, sentence) == told.end()) {
+        told.push_back(sentence);
+        text.append(text.empty() ? "" : " ").append(sentence);
+      }
+  return text;
+}
+
+std::size_t pointsOf(const std::vector<Problem>& problems) {
+  std::size_t points = 0;
+  for (const Problem& problem : problems) points += problem.asks.size();
+  return points;
+}
 
 class SheetWriter {
  public:
   SheetWriter(const PracticeSet& set, PracticeSheetKind kind, double width)
-      : set_(set), kind_(kind), metrics_{width, letters, {}, 1} {}
+      : set_(set), kind_(kind), metrics_{width, letters, {}, 1} {
+    for (int place = 0; place < set.count; ++place) problems_.push_back(problemInSet(set, place));
+  }
 
   std::vector<SheetBlock> blocks() {
     head();
-    for (int place = 0; place < set_.count; ++place) problem(problemInSet(set_, place), place);
+    for (std::size_t place = 0; place < problems_.size(); ++place) problem(problems_[place], place);
     return std::move(blocks_);
   }
 
@@ -98,6 +121,7 @@ class SheetWriter {
                                                      {"words", levelWord(set_.level)},
                                                      {"rules", set_.rules.name}})),
          FontRole::tag, 4);
+    say_(fromCore(say(PhraseId::practiceSheet_rules, {{"rules", rulesOf(problems_)}})), FontRole::aside, 4);
     if (key) return;
     say_(words(PhraseId::practiceSheet_how), FontRole::body, 8);
     nameLine();
@@ -109,17 +133,30 @@ class SheetWriter {
     Box name = textBox(words(PhraseId::practiceSheet_name), FontRole::body, Ink::text, metrics_);
     Box date = textBox(words(PhraseId::practiceSheet_date), FontRole::body, Ink::text, metrics_);
     const double base = name.above;
-    const double second = metrics_.width * 0.66;
+    Box points =
+        textBox(fromCore(say(PhraseId::practiceSheet_total, {{"n", std::to_string(pointsOf(problems_))}})),
+                FontRole::body, Ink::text, metrics_);
+    const double second = metrics_.width * 0.46;
+    const double third = metrics_.width * 0.74;
     const double gap = metrics_.px(8);
     block.height = name.height();
     rule(block, base + 2, name.width + gap, second - metrics_.px(20));
-    rule(block, base + 2, second + date.width + gap, metrics_.width);
+    rule(block, base + 2, second + date.width + gap, third - metrics_.px(20));
+    rule(block, base + 2, third + points.width + gap, metrics_.width);
     block.drawing.add(std::move(name.drawing), {0, base});
     block.drawing.add(std::move(date.drawing), {second, base});
+    block.drawing.add(std::move(points.drawing), {third, base});
     blocks_.push_back(std::move(block));
   }
 
-  void problem(const Problem& problem, int place) {
+  /// Its papers, its lines and the room for them are on one page.
+  void problem(const Problem& problem, std::size_t place) {
+    const std::size_t first = blocks_.size();
+    tellProblem(problem, place);
+    for (std::size_t i = first; i + 1 < blocks_.size(); ++i) blocks_[i].staysWithNext = true;
+  }
+
+  void tellProblem(const Problem& problem, std::size_t place) {
     say_(fromCore(say(PhraseId::practiceSheet_problem,
                       {{"n", std::to_string(place + 1)}, {"topic", topicWord(problem.topic)}})),
          FontRole::question, 22, true);
@@ -135,7 +172,7 @@ class SheetWriter {
     QString asked = QStringLiteral("%1  %2").arg(place + 1).arg(held(lineQuestion(ask, problem)));
     const QString unit = fromCore(lineUnit(ask));
     if (!unit.isEmpty()) asked += QStringLiteral("  (%1)").arg(unit);
-    say_(asked, FontRole::body, 10, true);
+    askFor(asked);
     if (kind_ == PracticeSheetKind::key) return answer(problem, ask, views);
     if (ask.isVerdict())
       return say_(words(PhraseId::practiceSheet_choices), FontRole::body, 8, false, indent);
@@ -143,6 +180,23 @@ class SheetWriter {
     room.height = ruledLines * metrics_.px(ruleApart);
     for (int i = 1; i <= ruledLines; ++i) rule(room, i * metrics_.px(ruleApart), indent, metrics_.width);
     blocks_.push_back(std::move(room));
+  }
+
+  /// The question, and at the right edge what its line is worth: as much as any other, as in a table of
+  /// results.
+  void askFor(const QString& asked) {
+    Box points = textBox(fromCore(say(PhraseId::practiceSheet_points, {{"n", "1"}}, 1)), FontRole::tag,
+                         Ink::text, metrics_);
+    Box question = paragraph(asked, FontRole::body, Ink::text, metrics_,
+                             metrics_.width - points.width - metrics_.px(24));
+    SheetBlock block;
+    block.height = question.height();
+    block.gapBefore = metrics_.px(10);
+    block.staysWithNext = true;
+    const double base = question.above;
+    block.drawing.add(std::move(question.drawing), {0, base});
+    block.drawing.add(std::move(points.drawing), {metrics_.width - points.width, base});
+    blocks_.push_back(std::move(block));
   }
 
   void answer(const Problem& problem, const Ask& ask, const std::vector<StepView>& views) {
@@ -164,6 +218,7 @@ class SheetWriter {
   }
 
   const PracticeSet& set_;
+  std::vector<Problem> problems_;
   PracticeSheetKind kind_;
   Metrics metrics_;
   std::vector<SheetBlock> blocks_;

@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QCloseEvent>
+#include <QDate>
 #include <QLabel>
 #include <QShortcut>
 #include <QStackedWidget>
@@ -15,6 +16,7 @@
 #include "core/words/sentences.h"
 #include "ui/access/announcer.h"
 #include "ui/access/answers.h"
+#include "ui/practice/class_page.h"
 #include "ui/practice/plan_page.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/problem_page.h"
@@ -37,6 +39,7 @@ PracticeSet firstSet(std::uint64_t seed) {
   PracticeSet set;
   set.seed = seed;
   set.count = 5;
+  set.rules = classroomRules();  // pounds as a class works them
   return set;
 }
 
@@ -50,6 +53,7 @@ PracticeWindow::PracticeWindow(Questions& questions, PaperSize paper, std::uint6
       zoom_(zoom),
       pages_(new QStackedWidget(this)),
       plan_(new PlanPage(pages_)),
+      sheet_(new ClassPage(pages_)),
       problem_(new ProblemPage(pages_)),
       review_(new ReviewPage(pages_)),
       summary_(new SummaryPage(pages_)),
@@ -61,7 +65,7 @@ PracticeWindow::PracticeWindow(Questions& questions, PaperSize paper, std::uint6
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
   column->addWidget(new PracticeBand(fromCore(say(PhraseId::practiceSheet_banner)), this));
-  for (QWidget* page : std::initializer_list<QWidget*>{plan_, problem_, review_, summary_, set_})
+  for (QWidget* page : std::initializer_list<QWidget*>{plan_, sheet_, problem_, review_, summary_, set_})
     pages_->addWidget(page);
   column->addWidget(pages_, 1);
   QLabel* caution = quietWordsIn(this, fromCore(say(PhraseId::practice_invented)));
@@ -86,7 +90,9 @@ bool belongsToPractice(const QWidget* widget) {
 }
 
 void PracticeWindow::connectPages() {
-  connect(plan_, &PlanPage::begun, this, [this] { begin(plan_->plan(), plan_->mode()); });
+  connect(plan_, &PlanPage::begun, this, [this] { begin(withoutTerms(plan_->plan()), plan_->mode()); });
+  connect(sheet_, &ClassPage::begun, this, [this] { begin(sheet_->set(), sheet_->mode(), sheet_->seat()); });
+  connect(sheet_, &ClassPage::backWanted, this, [this] { showPlan(plan_->plan()); });
   connect(plan_, &PlanPage::openWanted, this, &PracticeWindow::openSet);
   connect(plan_, &PlanPage::makeSetWanted, this, &PracticeWindow::makeSet);
   connect(set_, &SetPage::paperChosen, this, &PracticeWindow::paperChosen);
@@ -107,7 +113,8 @@ void PracticeWindow::connectPages() {
   connect(summary_, &SummaryPage::saveWanted, this, &PracticeWindow::saveResults);
   connect(summary_, &SummaryPage::againWanted, this, [this] { begin(session_->set(), session_->mode()); });
   connect(summary_, &SummaryPage::newWanted, this, [this] {
-    PracticeSet fresh = session_->set();
+    if (!mayLeave()) return;
+    PracticeSet fresh = withoutTerms(session_->set());
     fresh.seed = ++nextSeed_;
     showPlan(fresh);
   });
@@ -141,7 +148,7 @@ void PracticeWindow::setZoom(int percent) {
     problem_->keep();
     problem_->show(*session_, zoom());
   }
-  if (pages_->currentWidget() == summary_) summary_->show(*session_, zoom());
+  if (pages_->currentWidget() == summary_) summary_->show(*session_, seat_, zoom());
 }
 
 void PracticeWindow::applyScheme() { setPalette(practiceWidgets(QApplication::palette())); }
@@ -165,7 +172,13 @@ void PracticeWindow::showPlan(const PracticeSet& set) {
 void PracticeWindow::openSet() {
   const QString file = questions_.file(this, openSetQuestion());
   if (file.isEmpty()) return;
-  if (const auto set = openSetFile(file, questions_, this)) plan_->setPlan(*set);
+  if (const auto set = openSetFile(file, questions_, this)) showSheet(*set);
+}
+
+void PracticeWindow::showSheet(const PracticeSet& set) {
+  pages_->setCurrentWidget(sheet_);
+  sheet_->show(set);
+  applyLetters(this, zoom());
 }
 
 void PracticeWindow::makeSet() {
@@ -174,9 +187,12 @@ void PracticeWindow::makeSet() {
   applyLetters(this, zoom());
 }
 
-void PracticeWindow::begin(PracticeSet set, PracticeMode mode) {
+void PracticeWindow::begin(PracticeSet set, PracticeMode mode, std::string seat) {
   if (!mayLeave()) return;
   problem_->leave();
+  problem_->begin(set, seat);
+  seat_ = std::move(seat);
+  saved_ = false;
   session_ = std::make_unique<PracticeSession>(std::move(set), mode);
   showProblem(0);
 }
@@ -193,8 +209,9 @@ void PracticeWindow::showReview() {
 }
 
 void PracticeWindow::showSummary() {
+  problem_->end();
   pages_->setCurrentWidget(summary_);
-  summary_->show(*session_, zoom());
+  summary_->show(*session_, seat_, zoom());
   announce(*this, summary_->said());
 }
 
@@ -215,35 +232,51 @@ void PracticeWindow::oneMore() {
 }
 
 void PracticeWindow::practise(Topic topic) {
-  PracticeSet set = session_->set();
-  set.title.clear();
+  PracticeSet set = withoutTerms(session_->set());
   set.topics = {topic};
   set.seed = ++nextSeed_;
   begin(std::move(set), PracticeMode::learning);
 }
 
 void PracticeWindow::saveResults() {
-  const QString file = questions_.file(this, {FileQuestion::save, tr("Save results for a spreadsheet"),
-                                              tr("Tables (*.csv)"), tr("practice-results.csv")});
+  const QString proposed =
+      seat_.empty() ? tr("practice-results.csv") : tr("practice-results-%1.csv").arg(fromCore(seat_));
+  const QString file = questions_.file(
+      this, {FileQuestion::save, tr("Save results for a spreadsheet"), tr("Tables (*.csv)"), proposed});
   if (file.isEmpty()) return;
-  const auto written = writeTextFile(nativePath(file), sessionTable(*session_));
+  const std::string today = QDate::currentDate().toString(Qt::ISODate).toStdString();
+  const auto written = writeTextFile(nativePath(file), sessionTable(*session_, {seat_, today}));
+  saved_ = static_cast<bool>(written);
   if (!written) questions_.tell(this, tr("The results were not saved"), refusedFile(file, written.refusal()));
 }
 
 /// A problem page that was begun holds answers that would be gone.
+bool PracticeWindow::isUnfinished() const {
+  const bool underWay = pages_->currentWidget() == problem_ || pages_->currentWidget() == review_;
+  if (!underWay || session_->isOver()) return false;
+  for (std::size_t i = 0; i < session_->count(); ++i)
+    if (session_->isMade(i) && std::ranges::any_of(session_->at(i).lines, [](const PracticeLine& line) {
+          return !line.text.empty();
+        }))
+      return true;
+  return false;
+}
+
+/// A teacher waits for the results of a seat.
+bool PracticeWindow::isUnsaved() const { return !seat_.empty() && !saved_ && session_->isOver(); }
+
 bool PracticeWindow::mayLeave() {
   if (!session_) return true;
   problem_->keep();
-  const bool underWay = pages_->currentWidget() == problem_ || pages_->currentWidget() == review_;
-  bool written = false;
-  for (std::size_t i = 0; i < session_->count() && !written; ++i)
-    written = session_->isMade(i) && std::ranges::any_of(session_->at(i).lines, [](const PracticeLine& line) {
-                return !line.text.empty();
-              });
-  if (!underWay || !written || session_->isOver()) return true;
-  return questions_.goesOn(
-      this, {tr("Practice"), tr("Practice is not finished, and nothing of it is kept. Leave it?"),
-             tr("&Go on practising"), tr("&Leave it")});
+  if (isUnfinished())
+    return questions_.goesOn(
+        this, {tr("Practice"), tr("Practice is not finished, and nothing of it is kept. Leave it?"),
+               tr("&Go on practising"), tr("&Leave it")});
+  if (!isUnsaved()) return true;
+  saved_ = questions_.goesOn(  // who leaves them is not asked again
+      this, {tr("Practice"), tr("The results of seat %1 are not saved. Leave them?").arg(fromCore(seat_)),
+             tr("&Go back to them"), tr("&Leave them")});
+  return saved_;
 }
 
 void PracticeWindow::closeEvent(QCloseEvent* event) {

@@ -15,6 +15,7 @@ class PlanPage;
 class ProblemPage;
 class ReviewPage;
 class SetPage;
+class ClassPage;
 class SummaryPage;
 
 /// The place to practise: a window of its own under a striped band. No case of the ward is reached from here
@@ -49,7 +50,9 @@ class PracticeWindow : public QWidget {
 
   void openSet();
   void makeSet();
-  void begin(PracticeSet set, PracticeMode mode);
+  void showSheet(const PracticeSet& set);
+  /// With a seat it is a teacher's sheet, without one somebody's own practice.
+  void begin(PracticeSet set, PracticeMode mode, std::string seat = {});
   void showPlan(const PracticeSet& set);
   void showProblem(std::size_t place);
   void showReview();
@@ -60,13 +63,18 @@ class PracticeWindow : public QWidget {
   void practise(Topic topic);
   void saveResults();
   [[nodiscard]] bool mayLeave();
+  [[nodiscard]] bool isUnfinished() const;
+  [[nodiscard]] bool isUnsaved() const;
 
   Questions& questions_;
   std::uint64_t nextSeed_;
   int zoom_;
   std::unique_ptr<PracticeSession> session_;
+  std::string seat_;    ///< empty: no teacher's sheet
+  bool saved_ = false;  ///< the results of the session
   QStackedWidget* pages_;
   PlanPage* plan_;
+  ClassPage* sheet_;
   ProblemPage* problem_;
   ReviewPage* review_;
   SummaryPage* summary_;

@@ -21,6 +21,8 @@
 #include "ui/practice/line_words.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/practice_page.h"
+#include "ui/practice/reading_line.h"
+#include "ui/practice/time_left.h"
 #include "ui/practice/worked_picture.h"
 #include "ui/theme/text.h"
 
@@ -68,7 +70,12 @@ void ProblemPage::buildHead(QBoxLayout* column) {
   progress_->setWordWrap(false);
   about_ = quietWordsIn(this, {});
   about_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+  time_ = new TimeLeft(this);
+  setLetters(time_, 1.08, true);
+  connect(time_, &TimeLeft::isUp, this, &ProblemPage::tellTimeIsUp);
+  row->setSpacing(24);
   row->addWidget(progress_);
+  row->addWidget(time_);
   row->addWidget(about_, 1);
   column->addLayout(row);
 }
@@ -149,7 +156,9 @@ void ProblemPage::bindKeys() {
   auto* enter = new QShortcut(Qt::Key_Return, on_);
   enter->setContext(Qt::WidgetShortcut);
   connect(enter, &QShortcut::activated, this, &ProblemPage::goOn);
-  bind(QStringLiteral("Ctrl+M"), [this] { more_->click(); });
+  bind(QStringLiteral("Ctrl+M"), [this] {
+    if (more_->isVisible()) more_->click();
+  });
   connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
     for (LineRow* row : rows_) {
       if (!now || !row->isAncestorOf(now) || row == last_) continue;
@@ -183,6 +192,19 @@ void ProblemPage::show(PracticeSession& session, double zoom) {
   sayProblem();
 }
 
+void ProblemPage::begin(const PracticeSet& set, const std::string& seat) {
+  seat_ = seat;
+  QElapsedTimer clock;
+  clock.start();
+  time_->begin(set.minutes, [clock] { return clock.elapsed(); });
+}
+
+void ProblemPage::end() { time_->end(); }
+
+void ProblemPage::tellTimeIsUp() {
+  if (isVisible()) announce(*this, tr("Time is up. Hand in what you have."));
+}
+
 void ProblemPage::leave() {
   last_ = nullptr;
   rows_.clear();
@@ -193,10 +215,12 @@ void ProblemPage::leave() {
 void ProblemPage::fillHead() {
   const Problem& problem = session_->current().problem;
   progress_->setText(tr("Problem %1 of %2").arg(session_->place() + 1).arg(session_->count()));
-  about_->setText(tr("%1 · level %2 · set %3")
+  QString about = tr("%1 · level %2 · set %3")
                       .arg(capital(fromCore(topicWord(problem.topic))))
                       .arg(problem.level)
-                      .arg(session_->set().seed));
+                      .arg(session_->set().seed);
+  if (!seat_.empty()) about += tr(" · seat %1").arg(fromCore(seat_));
+  about_->setText(about);
 }
 
 void ProblemPage::fillPapers() {
@@ -223,19 +247,23 @@ void ProblemPage::fillLines() {
 
 LineRow* ProblemPage::addRow(std::size_t line) {
   const PracticeProblem& shown = session_->current();
-  const auto offer =
-      session_->mode() == PracticeMode::learning ? LineRow::Offer::checking : LineRow::Offer::writingOnly;
-  auto* row = new LineRow(line, shown.problem, offer, lines_);
+  const PracticeSet& set = session_->set();
+  const bool learning = session_->mode() == PracticeMode::learning;
+  auto* row = new LineRow(line, shown.problem, {learning, learning && set.hints, set.builder}, lines_);
   row->setText(fromCore(shown.lines[line].text));
+  row->showReading(readingOf(shown.problem, line, shown.lines[line].text));
   row->setReadOnly(shown.handedIn);
   lines_->layout()->addWidget(row);
   connect(row, &LineRow::edited, this, [this, row] {
     warned_ = false;
+    read(row);
     uncover();
     const PracticeLine& kept = session_->current().lines[row->line()];
-    if (!kept.isRight() || row->text() == fromCore(kept.text)) return;
+    if (row->text() == fromCore(kept.text)) return;
+    if (kept.marked && kept.marked->mark.mark == Mark::unread) row->takeBackMark();
+    if (!kept.isRight()) return;
     keep();  // so that it is no longer called right
-    row->show(lineFeedback(session_->current(), row->line()), false);
+    row->show(feedbackOf(*row), false);
   });
   connect(row, &LineRow::checkWanted, this, [this, row] { check(row); });
   connect(row, &LineRow::hintWanted, this, [this, row] { climb(row); });
@@ -247,20 +275,27 @@ void ProblemPage::fillFoot() {
   const bool test = session_->mode() == PracticeMode::test;
   const bool handedIn = session_->current().handedIn;
   const bool last = session_->place() + 1 == session_->count();
-  foot_->setText(
-      handedIn ? tr("Handed in. The worked lines stand below what was not right yet.")
-      : test
-          ? tr("Enter: next line · Ctrl+B: build the line · Ctrl+Enter: next problem. Everything is marked "
-               "when you hand it in.")
-          : tr("Enter: check the line · Ctrl+H: a hint, rung by rung · Ctrl+B: build the line out of "
-               "facts · Ctrl+Enter: done"));
+  foot_->setText(handedIn ? tr("Handed in. The worked lines stand below what was not right yet.")
+                          : keyWords());
   back_->setVisible(session_->place() > 0);
   skip_->setVisible(!handedIn);
-  more_->setVisible(!test);
+  more_->setVisible(!test && seat_.empty());  // a class has the same problems, in the same places
   review_->setVisible(test && !handedIn);
   on_->setText(test && last && !handedIn ? tr("&Go to the review")
                : last                    ? tr("Do&ne: to the summary")
                       : (test || handedIn ? tr("&Next problem") : tr("Do&ne: next problem")));
+}
+
+/// The keys of what this set allows.
+QString ProblemPage::keyWords() const {
+  const PracticeSet& set = session_->set();
+  const bool test = session_->mode() == PracticeMode::test;
+  QStringList keys{test ? tr("Enter: next line") : tr("Enter: check the line")};
+  if (!test && set.hints) keys << tr("Ctrl+H: a hint, rung by rung");
+  if (set.builder) keys << tr("Ctrl+B: build the line out of facts");
+  keys << (test ? tr("Ctrl+Enter: next problem. Everything is marked when you hand it in.")
+                : tr("Ctrl+Enter: done"));
+  return keys.join(QStringLiteral(" · "));
 }
 
 void ProblemPage::keep() {
@@ -272,8 +307,13 @@ void ProblemPage::keep() {
   clock_.start();
 }
 
+LineFeedback ProblemPage::feedbackOf(const LineRow& row) const {
+  const bool helps = session_->set().hints && session_->mode() == PracticeMode::learning;
+  return lineFeedback(session_->current(), row.line(), helps ? Help::given : Help::none);
+}
+
 void ProblemPage::showFeedback(LineRow* pointAt) {
-  for (LineRow* row : rows_) row->show(lineFeedback(session_->current(), row->line()), row == pointAt);
+  for (LineRow* row : rows_) row->show(feedbackOf(*row), row == pointAt);
   for (WorkedPicture* picture : lines_->findChildren<WorkedPicture*>()) picture->setZoom(zoom_);
   applyLetters(window(), zoom_);
 }
@@ -284,6 +324,13 @@ void ProblemPage::uncover() {
     return shown.problem.asks[row->line()].isVerdict() && !row->text().isEmpty();
   });
   for (LineRow* row : rows_) row->setVisible(!shown.isCovered(row->line(), saysVerdict));
+}
+
+/// How the line is read, seen at once and heard when nobody types.
+void ProblemPage::read(LineRow* row) {
+  const LineReading reading = readingOf(session_->current().problem, row->line(), row->text().toStdString());
+  row->showReading(reading);
+  Announcer::of(*this).say(readingWords(reading), Announcer::Wait::whileTyping);
 }
 
 void ProblemPage::check(LineRow* row) {
@@ -301,12 +348,13 @@ void ProblemPage::focusNext(const LineRow* row) {
   const std::size_t next = row->line() + 1;
   const bool open = next < rows_.size() && !rows_[next]->isHidden();
   QWidget* to = open ? rows_[next]->field() : static_cast<QWidget*>(on_);
-  to->setFocus(Qt::TabFocusReason);
+  to->setFocus(Qt::OtherFocusReason);
   if (open) reveal(rows_[next], End::top);
 }
 
 /// A hint for a line that was not checked yet is one for the line as it stands.
 void ProblemPage::climb(LineRow* row) {
+  if (!row->hasHints()) return;
   keep();
   const PracticeLine& line = session_->current().lines[row->line()];
   if (!line.marked) session_->check(row->line());
@@ -318,7 +366,7 @@ void ProblemPage::climb(LineRow* row) {
 
 /// Its number stands first: after a right line the keyboard is at the next one.
 void ProblemPage::sayOf(const LineRow& row) {
-  const QString said = lineFeedback(session_->current(), row.line()).spoken();
+  const QString said = feedbackOf(row).spoken();
   announce(*this, fromCore(say(PhraseId::spoken_line,
                                {{"n", std::to_string(row.line() + 1)}, {"said", said.toStdString()}})));
 }
@@ -329,7 +377,7 @@ void ProblemPage::sayProblem() {
 }
 
 void ProblemPage::build(LineRow* row) {
-  if (!row->canBeBuilt() || session_->current().handedIn || !session_->set().builder) return;
+  if (!row->canBeBuilt() || session_->current().handedIn) return;
   keep();
   const Problem& problem = session_->current().problem;
   LineBuilder builder(problem.asks[row->line()], problem, zoom_, window(),

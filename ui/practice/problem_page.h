@@ -15,6 +15,8 @@ class QScrollArea;
 
 namespace wardchalk::ui {
 
+class TimeLeft;
+
 /// One problem: its papers beside the lines that are asked for. It shows a session and hands it what is
 /// written.
 class ProblemPage : public QWidget {
@@ -27,6 +29,11 @@ class ProblemPage : public QWidget {
   /// Shows the current problem of this session, which must outlive being shown.
   void show(PracticeSession& session, double zoom);
   using QWidget::show;
+  /// What is shown from now on is a teacher's sheet for this seat, or one's own practice without one. The
+  /// time of its set begins.
+  void begin(const PracticeSet& set, const std::string& seat);
+  /// Everything is handed in: no time runs any more.
+  void end();
   /// Shows nothing any more.
   void leave();
 
@@ -54,8 +61,11 @@ class ProblemPage : public QWidget {
   void fillPapers();
   void fillLines();
   void fillHead();
+  void tellTimeIsUp();
   void fillFoot();
   LineRow* addRow(std::size_t line);
+  void read(LineRow* row);
+  [[nodiscard]] LineFeedback feedbackOf(const LineRow& row) const;
   void showFeedback(LineRow* pointAt);
   void sayOf(const LineRow& row);
   void sayProblem();
@@ -73,10 +83,12 @@ class ProblemPage : public QWidget {
   void bringIntoView();
   void turnPage(int direction);
   void arrange();
+  [[nodiscard]] QString keyWords() const;
   [[nodiscard]] LineRow* rowWithKeyboard() const;
   [[nodiscard]] int linesNotRight() const;
 
   PracticeSession* session_ = nullptr;
+  std::string seat_;
   double zoom_ = 1;
   std::vector<LineRow*> rows_;
   LineRow* last_ = nullptr;     ///< the line that had the keyboard last
@@ -86,6 +98,7 @@ class ProblemPage : public QWidget {
   QElapsedTimer clock_;
 
   QLabel* progress_ = nullptr;
+  TimeLeft* time_ = nullptr;
   QLabel* about_ = nullptr;
   QScrollArea* paperScroll_ = nullptr;
   QWidget* papers_ = nullptr;

@@ -14,19 +14,13 @@
 #include "ui/practice/plan_form.h"
 #include "ui/practice/practice_look.h"
 #include "ui/practice/practice_sheet.h"
+#include "ui/practice/terms_form.h"
 #include "ui/theme/native_path.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
 
 namespace {
-
-constexpr int longestTitle = 80;
-
-/// Places in the list of house rules.
-constexpr int exactSet = 0;
-constexpr int classroomSet = 1;
-constexpr int ownRules = 2;
 
 /// One of two words; the wheel never changes it.
 class WordBox : public QComboBox {
@@ -65,11 +59,13 @@ SetPage::SetPage(Questions& questions, PaperSize paper, QWidget* parent)
   column()->addWidget(
       wordsIn(inside(),
               tr("Whoever opens the set file gets the same problems. On paper they come as questions "
-                 "with room for the working, and as a key with every line worked. Students save their "
-                 "results as a table (CSV) that opens in a spreadsheet."),
+                 "with room for the working, and as a key with every line worked. Students write the code of "
+                 "their seat, never a name, and save their results as a table (CSV)."),
               1.05));
   form_ = new PlanForm(PlanForm::Reader::preceptor, inside());
-  buildSchool();
+  buildTitle();
+  terms_ = new TermsForm(form_);
+  form_->belowTopics()->addWidget(terms_);
   column()->addWidget(form_);
   column()->addStretch(1);
   missing_ = quietWordsIn(inside(), {});
@@ -81,20 +77,11 @@ SetPage::SetPage(Questions& questions, PaperSize paper, QWidget* parent)
   tellWhatIsMissing();
 }
 
-void SetPage::buildSchool() {
+void SetPage::buildTitle() {
   title_ = new QLineEdit(form_);
   title_->setObjectName(QStringLiteral("set-title"));
-  title_->setMaxLength(longestTitle);
   connect(title_, &QLineEdit::textChanged, this, &SetPage::tellWhatIsMissing);
   form_->addField(tr("&Title"), tr("Title of the set"), title_);
-  school_ = new WordBox({tr("exact"), tr("classroom")}, form_);
-  school_->setObjectName(QStringLiteral("set-school"));
-  school_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  form_->addField(tr("House &rules"), tr("House rules of the set"), school_);
-  schoolWords_ = form_->addNote({});
-  schoolWords_->setObjectName(QStringLiteral("set-rules"));
-  connect(school_, &QComboBox::currentIndexChanged, this, &SetPage::tellRules);
-  tellRules();
 }
 
 QWidget* SetPage::buildFoot(PaperSize paper) {
@@ -128,7 +115,9 @@ QWidget* SetPage::buildFoot(PaperSize paper) {
 /// What keeps the set from being saved. A title that no set file could hold is one of it, and stays as it was
 /// typed.
 QString SetPage::whatIsMissing() const {
-  const auto refusal = refusedUnseen(title_->text().toStdString());
+  const std::string title = title_->text().toStdString();
+  if (title.size() > longestSetTitle) return tr("The title is too long. Write it in fewer words.");
+  const auto refusal = refusedUnseen(title);
   return refusal ? fromCore(sentence(*refusal)) : form_->missing();
 }
 
@@ -138,49 +127,18 @@ void SetPage::tellWhatIsMissing() {
   for (QPushButton* button : {save_, questionsPdf_, keyPdf_}) button->setEnabled(missing.isEmpty());
 }
 
-/// What the chosen set does with pounds and with rounding; rules of a file say that in the file.
-void SetPage::tellRules() {
-  const int chosen = school_->currentIndex();
-  schoolWords_->setText(chosen == exactSet ? tr("exact: 1 lb = 0.45359237 kg, weight not rounded")
-                        : chosen == classroomSet
-                            ? tr("classroom: 2.2 lb = 1 kg, weight to 2 decimals, amounts to fixed decimals")
-                            : QString());
-  school_->setAccessibleDescription(schoolWords_->text());
-}
-
 void SetPage::setPlan(const PracticeSet& plan) {
   form_->setPlan(plan);
   title_->setText(fromCore(plan.title));
-  setRules(plan.rules);
-}
-
-/// Rules that are neither shipped set stay those of the file they came with.
-void SetPage::setRules(const HouseRules& rules) {
-  while (school_->count() > ownRules) school_->removeItem(ownRules);
-  own_ = rules;
-  const bool exact = rules == exactRules();
-  const bool classroom = rules == classroomRules();
-  if (!exact && !classroom) school_->addItem(tr("those of the file: %1").arg(outside(rules.name)));
-  school_->setCurrentIndex(exact ? exactSet : classroom ? classroomSet : ownRules);
-}
-
-HouseRules SetPage::rules() const {
-  switch (school_->currentIndex()) {
-    case classroomSet:
-      return classroomRules();
-    case ownRules:
-      return own_;
-    default:
-      return exactRules();
-  }
+  terms_->setTerms(plan);
 }
 
 void SetPage::arrange(int room) { form_->setRoom(room); }
 
 PracticeSet SetPage::plan() const {
   PracticeSet plan = form_->plan();
-  plan.title = title_->text().trimmed().toStdString();
-  plan.rules = rules();
+  plan.title = title_->text().toStdString();
+  terms_->writeInto(plan);
   return plan;
 }
 

@@ -15,8 +15,10 @@ class QPushButton;
 namespace wardchalk::ui {
 
 class PlanForm;
+class TermsForm;
 
-/// For a preceptor: makes a set for a class, saves it as a file, and puts its questions and its key on paper.
+/// For a preceptor: makes a set for a class and what is fixed for it, saves it as a file, and puts its
+/// questions and its key on paper.
 class SetPage : public PracticePage {
   Q_OBJECT
 
@@ -34,23 +36,18 @@ class SetPage : public PracticePage {
   void arrange(int room) override;
 
  private:
-  void buildSchool();
+  void buildTitle();
   QWidget* buildFoot(PaperSize paper);
   void openSet();
   void saveSet();
   void savePdf(bool withKey);
   [[nodiscard]] QString whatIsMissing() const;
   void tellWhatIsMissing();
-  void tellRules();
-  void setRules(const HouseRules& rules);
-  [[nodiscard]] HouseRules rules() const;
 
   Questions& questions_;
-  HouseRules own_;  ///< of an opened file, where they are none of the shipped sets
   PlanForm* form_;
   QLineEdit* title_ = nullptr;
-  QComboBox* school_ = nullptr;
-  QLabel* schoolWords_ = nullptr;
+  TermsForm* terms_;
   QLabel* missing_ = nullptr;
   QComboBox* paper_ = nullptr;
   QPushButton* save_ = nullptr;

@@ -30,6 +30,9 @@ SummaryPage::SummaryPage(QWidget* parent) : PracticePage("summary-page", parent)
   title_ = wordsIn(inside(), {}, 1.5, true);
   title_->setObjectName(QStringLiteral("summary-title"));
   column()->addWidget(title_);
+  sheet_ = wordsIn(inside(), {}, 1.05);
+  sheet_->setObjectName(QStringLiteral("summary-sheet"));
+  column()->addWidget(sheet_);
   auto* sides = new QHBoxLayout;
   sides->setSpacing(16);
   sides->addWidget(buildResults(), 1, Qt::AlignTop);
@@ -82,7 +85,7 @@ QWidget* SummaryPage::buildFoot() {
     return button;
   };
   add(tr("&Look at the problems"), "look-again", &SummaryPage::lookWanted);
-  add(tr("Save &results for a spreadsheet …"), "save-results", &SummaryPage::saveWanted);
+  save_ = add(tr("Save &results for a spreadsheet …"), "save-results", &SummaryPage::saveWanted);
   flow->pushRight();
   again_ = add(tr("Same &set again"), "same-again", &SummaryPage::againWanted);
   add(tr("Choose something &else"), "new-practice", &SummaryPage::newWanted);
@@ -91,7 +94,16 @@ QWidget* SummaryPage::buildFoot() {
 
 QString SummaryPage::said() const { return title_->text() + QStringLiteral(". ") + lines_->text(); }
 
-void SummaryPage::show(const PracticeSession& session, double zoom) {
+/// Whose results they are, and of which set: what a teacher asks for.
+void SummaryPage::tellSheet(const PracticeSet& set, const std::string& seat) {
+  sheet_->setVisible(!seat.empty());
+  again_->setVisible(seat.empty());
+  const QString title = set.title.empty() ? tr("A set of your class") : outside(set.title);
+  sheet_->setText(tr("%1 · seat %2 · set mark %3. Save the results for your teacher.")
+                      .arg(title, fromCore(seat), fromCore(setMark(set))));
+}
+
+void SummaryPage::show(const PracticeSession& session, const std::string& seat, double zoom) {
   const SessionTally tally = tallyOf(session);
   title_->setText(titleOf(tally.lines));
   setAccessibleName(title_->text());
@@ -108,9 +120,10 @@ void SummaryPage::show(const PracticeSession& session, double zoom) {
   bars_->setVisible(!tally.mistakes.empty());
   noMistakes_->setVisible(tally.mistakes.empty());
   tellNext(tally);
+  tellSheet(session.set(), seat);
   applyLetters(window(), zoom);
   ensureVisible(0, 0);
-  QPushButton* first = nextButton_->isHidden() ? again_ : nextButton_;
+  QPushButton* first = !seat.empty() ? save_ : nextButton_->isHidden() ? again_ : nextButton_;
   first->setFocus(Qt::OtherFocusReason);
 }
 

@@ -20,7 +20,8 @@ class SummaryPage : public PracticePage {
  public:
   explicit SummaryPage(QWidget* parent);
 
-  void show(const PracticeSession& session, double zoom);
+  /// With a seat the session was a teacher's sheet: it is not worked again from here.
+  void show(const PracticeSession& session, const std::string& seat, double zoom);
   using QWidget::show;
   /// What it came to, in a sentence or two.
   [[nodiscard]] QString said() const;
@@ -38,11 +39,13 @@ class SummaryPage : public PracticePage {
   QWidget* buildResults();
   QWidget* buildMistakes();
   QWidget* buildFoot();
+  void tellSheet(const PracticeSet& set, const std::string& seat);
   void fillTopics(const SessionTally& tally);
   void tellNext(const SessionTally& tally);
 
   std::optional<Topic> next_;
   QLabel* title_ = nullptr;
+  QLabel* sheet_ = nullptr;
   QLabel* lines_ = nullptr;
   QWidget* topics_ = nullptr;
   QGridLayout* topicGrid_ = nullptr;
@@ -50,6 +53,7 @@ class SummaryPage : public PracticePage {
   QLabel* noMistakes_ = nullptr;
   QLabel* nextWords_ = nullptr;
   QPushButton* nextButton_ = nullptr;
+  QPushButton* save_ = nullptr;
   QPushButton* again_ = nullptr;
 };
 

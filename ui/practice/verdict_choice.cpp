@@ -56,9 +56,17 @@ void VerdictChoice::setReadOnly(bool readOnly) {
   for (QAbstractButton* button : group_->buttons()) button->setEnabled(!readOnly || button->isChecked());
 }
 
+bool VerdictChoice::isTooEarly(const QKeyEvent& key) const { return key.key() == Qt::Key_Space && !meant_; }
+
 bool VerdictChoice::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::FocusIn) {
+    const Qt::FocusReason reason = static_cast<QFocusEvent*>(event)->reason();
+    if (reason != Qt::ActiveWindowFocusReason && reason != Qt::PopupFocusReason)
+      meant_ = reason != Qt::OtherFocusReason;
+  }
   if (event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
   const auto* key = static_cast<QKeyEvent*>(event);
+  if (isTooEarly(*key)) return true;
   if (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) {
     Q_EMIT entered();
     return true;

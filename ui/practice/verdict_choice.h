@@ -3,11 +3,13 @@
 #include <QWidget>
 
 class QButtonGroup;
+class QKeyEvent;
 
 namespace wardchalk::ui {
 
 /// A choice of the four words for a verdict, none of them chosen to begin with. Arrow keys walk, Space
-/// chooses, and the first letters of the words (S, A, U, D) choose at once.
+/// chooses, and the first letters of the words (S, A, U, N) choose at once. Where the keyboard was brought
+/// here by the end of another line, a Space does nothing until it was moved: it may have been typed for that.
 class VerdictChoice : public QWidget {
   Q_OBJECT
 
@@ -27,7 +29,10 @@ class VerdictChoice : public QWidget {
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
+  [[nodiscard]] bool isTooEarly(const QKeyEvent& key) const;
+
   QButtonGroup* group_;
+  bool meant_ = true;  ///< the keyboard came by a key or the mouse, or was moved since
 };
 
 }  // namespace wardchalk::ui

@@ -11,6 +11,7 @@
 #include "ui/access/announcer.h"
 #include "ui/form/case_editor.h"
 #include "ui/form/field_table.h"
+#include "ui/practice/practice_look.h"
 #include "ui/shell/cover_page.h"
 #include "ui/shell/idle_watch.h"
 #include "ui/shell/notice_bar.h"
@@ -31,6 +32,13 @@ std::vector<Fact> factsOf(const CaseDraft& draft) {
   if (!open.isEmpty())
     facts.push_back({say(PhraseId::idle_unfinished), open.join(QStringLiteral(", ")).toStdString()});
   return facts;
+}
+
+/// Where a notice may begin that lies over a window: the band of practice is never hidden, since it says that
+/// nothing below it is for a child.
+int belowBand(const QWidget& window) {
+  const auto* band = window.findChild<PracticeBand*>();
+  return band ? band->mapTo(&window, QPoint(0, band->height())).y() : 0;
 }
 
 }  // namespace
@@ -67,7 +75,8 @@ void IdleDesk::warn(int seconds) {
     elsewhere_ = new NoticeBar("idle-warning-elsewhere", active);
   if (!elsewhere_) return;
   elsewhere_->setAutoFillBackground(true);
-  elsewhere_->setGeometry(0, 0, elsewhere_->window()->width(), elsewhere_->sizeHint().height());
+  elsewhere_->setGeometry(0, belowBand(*elsewhere_->window()), elsewhere_->window()->width(),
+                          elsewhere_->sizeHint().height());
   elsewhere_->say(text);
   elsewhere_->raise();
 }

@@ -13,7 +13,6 @@ namespace wardchalk {
 namespace {
 
 constexpr FileHead setHead{"wardchalk.set", 1};
-constexpr std::size_t longestTitle = 500;
 
 void takeTopics(PracticeSet& set, JsonFields& fields) {
   const JsonValue* list = fields.wanted("topics", JsonValue::Kind::list);
@@ -83,6 +82,16 @@ std::string setMark(const PracticeSet& set) {
   return digits;
 }
 
+PracticeSet withoutTerms(const PracticeSet& set) {
+  PracticeSet open;
+  open.seed = set.seed;
+  open.topics = set.topics;
+  open.level = set.level;
+  open.count = set.count;
+  open.rules = set.rules;
+  return open;
+}
+
 std::uint64_t seedInSet(std::uint64_t seed, int index) {
   if (index == 0) return seed;
   return ProblemDraw(ProblemDraw(seed).next() + static_cast<std::uint64_t>(index)).next() & greatestSeed;
@@ -115,7 +124,7 @@ Result<PracticeSet> readSet(std::string_view json) {
   if (!file) return file.refusal();
   PracticeSet set;
   JsonFields fields(*file, {});
-  if (fields.has("title")) set.title = fields.text("title", longestTitle);
+  if (fields.has("title")) set.title = fields.text("title", longestSetTitle);
   set.seed = fields.count("seed", 0, greatestSeed);
   takeTopics(set, fields);
   set.level = static_cast<int>(fields.count("level", lowestLevel, highestLevel));

@@ -40,6 +40,11 @@ struct PracticeSet {
 
 inline constexpr int mostProblems = 1000;
 inline constexpr int mostMinutes = 600;
+/// Longest title, in bytes.
+inline constexpr std::size_t longestSetTitle = 500;
+
+/// The same problems for somebody who practises alone: without a title, and with nothing fixed by a teacher.
+[[nodiscard]] PracticeSet withoutTerms(const PracticeSet& set);
 
 /// The seed of a set's problem, counted from 0: that of the set for the first, so that one problem alone can
 /// be made again; the others are far from it, so that sets with neighbouring seeds share none.

@@ -211,16 +211,19 @@ void PracticeJourneysTest::aPreceptorIsToldWhatIsMissing() {
   QCOMPARE(missing->text(), QStringLiteral("Write a number for the set."));
 }
 
-/// The set page says in a line what the shipped rules do.
+/// A line says what the shipped rules do.
 void PracticeJourneysTest::theWordsOfTheHouseRulesAreTrue() {
   Pupil pupil;
   QVERIFY(pupil.push(QStringLiteral("make-set")));
-  const auto* words = pupil.window().findChild<QLabel*>(QStringLiteral("set-rules"));
-  auto* box = pupil.window().findChild<QComboBox*>(QStringLiteral("set-school"));
+  const auto* page = pupil.window().findChild<QWidget*>(QStringLiteral("set-page"));
+  const auto* words = page->findChild<QLabel*>(QStringLiteral("school-words"));
+  auto* box = page->findChild<QComboBox*>(QStringLiteral("school"));
+  QVERIFY(words->text().contains(QStringLiteral("2.2 lb = 1 kg")));  // as a class begins
+  box->setCurrentIndex(1);
   QVERIFY(words->text().contains(QStringLiteral("1 lb = 0.45359237 kg, weight not rounded")));
   QCOMPARE(exactRules().pounds, Pounds::exact);
   QVERIFY(!exactRules().kilogramDecimals);
-  box->setCurrentIndex(1);
+  box->setCurrentIndex(0);
   QVERIFY(words->text().contains(QStringLiteral("2.2 lb = 1 kg, weight to 2 decimals")));
   QCOMPARE(classroomRules().pounds, Pounds::trade);
   QCOMPARE(classroomRules().kilogramDecimals, std::optional(2));
@@ -429,8 +432,11 @@ void PracticeJourneysTest::aSetIsOpened() {
       pupil.files().open,
       R"({"format": "wardchalk.set", "version": 1, "title": "Week 3", "topics": ["drops"], "level": 2, "count": 4, "seed": 77})");
   QVERIFY(pupil.push(QStringLiteral("open-set")));
-  QCOMPARE(pupil.window().findChild<QLabel*>(QStringLiteral("plan-title"))->text(), QStringLiteral("Week 3"));
-  QVERIFY(pupil.push(QStringLiteral("begin")));
+  QCOMPARE(pupil.window().findChild<QLabel*>(QStringLiteral("sheet-title"))->text(),
+           QStringLiteral("Week 3"));
+  QVERIFY(pupil.walkTo(QStringLiteral("seat")));
+  pupil.type(QStringLiteral("A7"));
+  QVERIFY(pupil.push(QStringLiteral("sheet-begin")));
   QCOMPARE(pupil.session().count(), 4U);
   QCOMPARE(pupil.session().set().level, 2);
   QCOMPARE(pupil.session().current().problem.seed, std::uint64_t{77});
@@ -469,14 +475,14 @@ void PracticeJourneysTest::aPreceptorMakesASet() {
   pupil.press(Qt::Key_Space);
   QVERIFY(pupil.walkTo(QStringLiteral("set-title")));
   pupil.type(QStringLiteral("Week 3"));
-  QVERIFY(pupil.walkTo(QStringLiteral("set-school")));
+  QVERIFY(pupil.walkTo(QStringLiteral("school")));
   pupil.press(Qt::Key_Down);
   pupil.files().save = pupil.inFolder(QStringLiteral("class.json"));
   QVERIFY(pupil.push(QStringLiteral("set-save")));
   const Result<PracticeSet> set = readSet(contentOf(pupil.files().save).toStdString());
   QVERIFY(set);
   QCOMPARE(set->title, std::string("Week 3"));
-  QVERIFY(set->rules == classroomRules());
+  QVERIFY(set->rules == exactRules());
   QVERIFY(set->topics == std::vector{Topic::bsa});
   for (const bool key : {false, true}) {
     pupil.files().pdf = pupil.inFolder(key ? QStringLiteral("key.pdf") : QStringLiteral("questions.pdf"));

@@ -2,6 +2,7 @@
 
 #include <QTemporaryDir>
 #include <QTest>
+#include <algorithm>
 
 #include "core/practice/sessions/lesson_words.h"
 #include "core/words/phrasebook.h"
@@ -43,6 +44,11 @@ class PracticeSheetTest : public QObject {
   void staysInsideTheMargins_data();
   void staysInsideTheMargins();
   void writesNothingThatCouldBeMisread();
+  void noProblemBreaksFromItsStory_data() { staysInsideTheMargins_data(); }
+  void noProblemBreaksFromItsStory();
+  void aFractionHasRoom();
+  void eachLineHasItsPoint();
+  void theRulesAreExplained();
 
  private:
   QString text(const PracticeSet& set, PracticeSheetKind kind, PaperSize paper = PaperSize::a4) {
@@ -148,6 +154,78 @@ void PracticeSheetTest::writesNothingThatCouldBeMisread() {
     text(setOf(allTopics(), 3, 28), kind);
     for (const QString& page : pages_)
       QVERIFY2(unsafeWriting(page).isEmpty(), qPrintable(unsafeWriting(page)));
+  }
+}
+
+namespace {
+
+/// The numbers of the problems that begin on a page, and of those that have a line there, from its words.
+QString wordsOf(const SheetPage& page) {
+  QString words;
+  for (const Run& run : page.drawing.runs) words += run.text;
+  return unspaced(words);
+}
+
+}  // namespace
+
+/// Of every topic at every level: where a problem's heading stands, its last line stands too.
+void PracticeSheetTest::noProblemBreaksFromItsStory() {
+  QFETCH(PaperSize, paper);
+  QFETCH(PracticeSheetKind, kind);
+  for (const int level : {1, 2, 3}) {
+    const PracticeSet set = setOf(allTopics(), level, 28);
+    const SheetLayout sheet = layOutPracticeSheet(set, kind, paperFormat(paper));
+    for (int place = 0; place < set.count; ++place) {
+      const Problem problem = problemInSet(set, place);
+      const QString heading = unspaced(QStringLiteral("Problem %1 ·").arg(place + 1));
+      const auto page = std::find_if(sheet.pages.begin(), sheet.pages.end(),
+                                     [&](const SheetPage& one) { return wordsOf(one).contains(heading); });
+      QVERIFY2(page != sheet.pages.end(), qPrintable(heading));
+      const QString after = wordsOf(*page).section(heading, 1);
+      const std::size_t last = problem.asks.size() - 1;
+      const QString line = unspaced(
+          QStringLiteral("%1  %2").arg(last + 1).arg(fromCore(lineQuestion(problem.asks[last], problem))));
+      QVERIFY2(after.contains(line), qPrintable(heading + line));
+    }
+  }
+}
+
+/// Over the first rule and under it, in millimetres: a centimetre each.
+void PracticeSheetTest::aFractionHasRoom() {
+  const PaperFormat format = paperFormat(PaperSize::a4);
+  const SheetLayout sheet =
+      layOutPracticeSheet(setOf({Topic::amountLiquid}, 1, 1), PracticeSheetKind::questions, format);
+  QList<double> rules;
+  for (const Bar& bar : sheet.pages.front().drawing.bars)
+    if (bar.from.x() > format.content().left() + 1 && bar.to.x() >= format.content().right() - 1 &&
+        bar.to.x() - bar.from.x() > format.content().width() * 0.8)
+      rules << bar.from.y();
+  QVERIFY(rules.size() >= 2);
+  constexpr double millimetre = 96 / 25.4;
+  QVERIFY2(rules[1] - rules[0] >= 10 * millimetre,
+           qPrintable(QString::number((rules[1] - rules[0]) / millimetre)));
+}
+
+void PracticeSheetTest::eachLineHasItsPoint() {
+  const PracticeSet set = setOf(allTopics(), 2, 14);
+  qsizetype lines = 0;
+  for (int place = 0; place < set.count; ++place)
+    lines += static_cast<qsizetype>(problemInSet(set, place).asks.size());
+  for (const auto kind : {PracticeSheetKind::questions, PracticeSheetKind::key})
+    QCOMPARE(unspaced(text(set, kind)).count(QStringLiteral("1point")), lines);
+  QVERIFY(
+      unspaced(text(set, PracticeSheetKind::questions)).contains(QStringLiteral("Points,of%1:").arg(lines)));
+}
+
+/// What they say of pounds and of rounding, where a problem of the set uses them, and not their name alone.
+void PracticeSheetTest::theRulesAreExplained() {
+  PracticeSet set = setOf({Topic::doseByWeight}, 2, 6);
+  for (const auto kind : {PracticeSheetKind::questions, PracticeSheetKind::key}) {
+    set.rules = classroomRules();
+    QVERIFY(unspaced(text(set, kind)).contains(unspaced(QStringLiteral("2.2 lb = 1 kg"))));
+    QVERIFY(unspaced(text(set, kind)).contains(unspaced(QStringLiteral("Kilograms are rounded once"))));
+    set.rules = exactRules();
+    QVERIFY(!unspaced(text(set, kind)).contains(unspaced(QStringLiteral("2.2 lb = 1 kg"))));
   }
 }
 

@@ -3,6 +3,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
+#include <QFile>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -88,12 +89,36 @@ void toSummary(Pupil& pupil) {
   QVERIFY(pupil.isOn("summary-page"));
 }
 
+/// A teacher's set with everything that it may fix.
+void toClass(Pupil& pupil) {
+  pupil.files().open = pupil.inFolder(QStringLiteral("class.json"));
+  QFile file(pupil.files().open);
+  QVERIFY(file.open(QIODevice::WriteOnly));
+  file.write(
+      R"({"format": "wardchalk.set", "version": 1, "title": "Week 3: doses by body surface", "seed": 9007199254740991,
+"topics": ["bsa", "dose-by-bsa", "amount-liquid"], "level": 2, "count": 12, "builder": false, "minutes": 30,
+"wants_units": true, "wants_reason": true, "rules": {"pounds": "trade"}})");
+  file.close();
+  QVERIFY(pupil.push(QStringLiteral("open-set")));
+  QVERIFY(pupil.isOn("class-page"));
+  QVERIFY(pupil.walkTo(QStringLiteral("seat")));
+  pupil.type(QStringLiteral("A7"));
+}
+
+/// A sheet of a class under way, with its seat and its time.
+void toSheet(Pupil& pupil) {
+  toClass(pupil);
+  pupil.enter();
+  QVERIFY(pupil.isOn("problem-page"));
+}
+
 void toSet(Pupil& pupil) { QVERIFY(pupil.push(QStringLiteral("make-set"))); }
 
 const Page pages[] = {
     {"plan", [](Pupil&) {}},   {"problem", toProblem}, {"second-line", toSecondLine},
     {"handed-in", toHandedIn}, {"hint", toHint},       {"test", toTest},
     {"review", toReview},      {"summary", toSummary}, {"set", toSet},
+    {"class", toClass},        {"sheet", toSheet},
 };
 
 QString nameOf(const QWidget* widget) {

@@ -14,11 +14,13 @@
 #include "tests/ui/support/settling.h"
 #include "ui/board/board.h"
 #include "ui/form/form.h"
+#include "ui/practice/practice_window.h"
 #include "ui/record/cases_window.h"
 #include "ui/record/rules_editor.h"
 #include "ui/shell/cover_page.h"
 #include "ui/shell/idle_watch.h"
 #include "ui/shell/notice_bar.h"
+#include "ui/shell/practice_desk.h"
 #include "ui/working/amount_widget.h"
 #include "ui/working/working_pane.h"
 
@@ -41,6 +43,7 @@ class IdleTest : public QObject {
   void warnsFirstAndAnyKeyKeepsTheEntries();
   void coversEverythingThatTellsOfTheCase();
   void warnsOnTheBoardToo();
+  void theWarningLeavesTheBandOfPractice();
   void confirmingGoesOnWithTheSameCase();
   void aHeldKeyLiftsNoCover();
   void aButtonThatGoesDownAfterTheCoverShowsNothing();
@@ -142,6 +145,21 @@ void IdleTest::warnsOnTheBoardToo() {
   QTest::keyClick(board, Qt::Key_Shift);
   QVERIFY(!board->findChild<NoticeBar*>());
   QVERIFY(!isCovered());
+}
+
+/// The band says that what stands below it is for no child, also while somebody is warned over it.
+void IdleTest::theWarningLeavesTheBandOfPractice() {
+  nurse_->fill(usualCase());
+  action("practice")->trigger();
+  PracticeWindow* practice = nurse_->window().findChild<PracticeDesk*>()->window();
+  practice->activateWindow();
+  QTRY_COMPARE(QApplication::activeWindow(), practice);
+  pass(240);
+  auto* line = practice->findChild<NoticeBar*>();
+  QVERIFY(line && line->isVisible() && line->said().contains(QStringLiteral("60")));
+  const auto* band = practice->findChild<QWidget*>(QStringLiteral("practice-band"));
+  QVERIFY(!line->geometry().intersects(band->geometry()));
+  QVERIFY(practice->rect().contains(line->geometry()));
 }
 
 void IdleTest::confirmingGoesOnWithTheSameCase() {

@@ -46,6 +46,8 @@ TEST(ClassView, joinsTheTablesOfOneSheet) {
   EXPECT_EQ(joined.lines[1].marks, (std::map<std::string, int>{{"blank", 2}, {"unread", 1}}));
   EXPECT_EQ(joined.mistakes, (std::map<MistakeId, int>{{MistakeId::pointMoved, 2}}));
   EXPECT_NE(classText(view).find("2 × E40"), std::string::npos) << classText(view);
+  EXPECT_NE(classText(view).find(": 0 of 3 right, 2 with nothing written\n"), std::string::npos)
+      << classText(view);
   const std::string header =
       "set,mode,problem,topic,line,seats,right,wrong,unsure,unread,blank,skipped,mistakes\r\n";
   EXPECT_TRUE(classTable(view).starts_with(header + joined.set + ",test,1,bsa,bsa,3,0,2,0,0,1,0,E40:2\r\n"))
