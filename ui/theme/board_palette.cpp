@@ -2,6 +2,7 @@
 
 #include <QtGlobal>
 
+#include "ui/theme/colours.h"
 #include "ui/theme/contrast.h"
 
 namespace wardchalk::ui {
@@ -42,7 +43,8 @@ const BoardPalette& contrastDarkPalette() {
 }
 
 bool namesHighContrast() {
-  return qEnvironmentVariable("GTK_THEME").contains(QLatin1String("HighContrast"), Qt::CaseInsensitive);
+  return !areColoursOwn() &&
+         qEnvironmentVariable("GTK_THEME").contains(QLatin1String("HighContrast"), Qt::CaseInsensitive);
 }
 
 FlagColours plainFlag(Scheme scheme) {

@@ -67,7 +67,7 @@ struct FlagColours {
 
 /// The scheme that fits the desktop's palette: dark when its window is darker than middle grey; high contrast
 /// when its text and ground are as far apart as can be, or when the desktop names a high-contrast theme in
-/// the environment.
+/// the environment and the user chose no other colours for the program.
 [[nodiscard]] Scheme schemeFor(const QPalette& desktop);
 
 }  // namespace wardchalk::ui
