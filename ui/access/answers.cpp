@@ -1,10 +1,12 @@
 #include "ui/access/answers.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QLineEdit>
 #include <QSpinBox>
 
 #include "ui/access/detail/choice_accessible.h"
+#include "ui/access/detail/focus_first.h"
 #include "ui/access/detail/line_accessible.h"
 #include "ui/access/detail/role_accessible.h"
 
@@ -28,6 +30,7 @@ QAccessibleInterface* makeAnswer(const QString&, QObject* object) {
 void answerReaders() {
   static const bool installed = [] {
     QAccessible::installFactory(makeAnswer);
+    qApp->installEventFilter(new detail::FocusFirst(qApp));
     return true;
   }();
   Q_UNUSED(installed)
