@@ -14,8 +14,8 @@ import subprocess
 import sys
 import time
 
-from reader import (ALT, CONTROL, DOWN, ESCAPE, RETURN, RIGHT, SPACE, TAB, Client, Heard, everything, function_key, labels_of,
-                    read_by_runs, started, text_of, wait_for, walk)
+from reader import (ALT, CONTROL, DOWN, ESCAPE, RETURN, SPACE, TAB, Client, Heard, everything, function_key, labels_of,
+                    read_by_runs, reader_log, started, text_of, until_still, wait_for, walk)
 
 # What is typed from the first field on, Enter after each; an empty one is left as it is.
 KEYS = ["103 cm", "17.2 kg", "", "Plover", "oral", "80 mg", "every 12 h", "", "120 mg/m2/dose", "every 12 h",
@@ -233,19 +233,26 @@ def main():
     remember_list(sys.argv[2])
     wanted = sys.argv[4:] or [job.__name__ for job in JOBS]
     rest = float(sys.argv[3]) if len(sys.argv) > 3 else 0
+    heard = Heard()
+    beside_a_reader = "WARDCHALK_READER_LOG" in os.environ
+    if beside_a_reader:  # one that is not there yet would miss that the window comes
+        wait_for("a reader", lambda: "ORCA: Starting registry" in reader_log())
+        until_still(3, heard)
     program = subprocess.Popen([sys.argv[1]])
     begin = time.monotonic()
     try:
-        heard = Heard()
         client = Client(started(), heard, rest)
         client.in_window("new child")
+        if beside_a_reader:
+            wait_for("the reader at the first line", lambda: "SPEECH OUTPUT: 'Height" in reader_log())
+            until_still(1, heard)
         for job in JOBS:
             if job.__name__ not in wanted:
                 continue
             print(f"--- {job.__name__}", flush=True)
             job(client, heard)
-        for _ in range(8 if rest else 0):  # Orca writes its log in pieces: what is heard last would be lost
-            client.press(RIGHT)
+        if rest:
+            client.listen(rest)  # to the end of what is said last
         print(f"{len(wanted)} passed, 0 failed, {time.monotonic() - begin:.1f} s")
     except TimeoutError as missing:
         print(f"FAILED: never came: {missing}. What could be read:")

@@ -2,6 +2,8 @@
 
 Nothing here looks at pixels, and nothing waits for time, only for conditions.
 """
+import os
+import pathlib
 import subprocess
 import time
 
@@ -132,6 +134,23 @@ class Heard:
                         lambda: next((text for text in self.pump()[since:] if text.startswith(start)), None))
 
 
+def reader_log():
+    """What a reader beside the program has written so far of what it does; nothing where there is none."""
+    log = os.environ.get("WARDCHALK_READER_LOG", "")
+    return pathlib.Path(log).read_text(errors="replace") if log and os.path.exists(log) else ""
+
+
+def until_still(seconds, heard):
+    """Until the reader's log has not grown for so long: on a busy machine that is later."""
+    end = time.monotonic() + PATIENCE
+    size, still_since = len(reader_log()), time.monotonic()
+    while time.monotonic() < min(end, still_since + seconds):
+        heard.pump()
+        time.sleep(0.05)
+        if len(reader_log()) != size:
+            size, still_since = len(reader_log()), time.monotonic()
+
+
 class Client:
     def __init__(self, app, heard, rest=0):
         """`rest`: seconds after each key but letters, for who wants to listen (`packaging/orca`)."""
@@ -180,10 +199,8 @@ class Client:
         self.listen(self.rest)
 
     def listen(self, seconds):
-        end = time.monotonic() + seconds
-        while time.monotonic() < end:
-            self.heard.pump()
-            time.sleep(0.02)
+        """Until the reader has said all that it has to say."""
+        until_still(seconds, self.heard)
 
     def type(self, text):
         if self.rest:
