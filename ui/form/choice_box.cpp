@@ -11,10 +11,10 @@
 
 namespace wardchalk::ui {
 
-ChoiceBox::ChoiceBox(QWidget* parent) : QComboBox(parent) {
+ChoiceBox::ChoiceBox(QWidget* parent, Empty empty) : QComboBox(parent) {
   setFocusPolicy(Qt::StrongFocus);  // not Qt::WheelFocus
   setMinimumContentsLength(1);
-  addItem(QString(), QString());
+  if (empty == Empty::allowed) addItem(QString(), QString());
   connect(this, &QComboBox::currentIndexChanged, this, [this] {
     if (byKey_)
       Q_EMIT passed();

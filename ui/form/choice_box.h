@@ -2,6 +2,7 @@
 
 #include <QComboBox>
 #include <QElapsedTimer>
+#include <cstdint>
 #include <string_view>
 
 namespace wardchalk::ui {
@@ -13,12 +14,15 @@ class ChoiceBox : public QComboBox {
   Q_OBJECT
 
  public:
-  explicit ChoiceBox(QWidget* parent = nullptr);
+  /// Whether nothing may be chosen. Without, the first choice holds until another is chosen.
+  enum class Empty : std::uint8_t { allowed, never };
+
+  explicit ChoiceBox(QWidget* parent = nullptr, Empty empty = Empty::allowed);
 
   void addChoice(std::string_view id, const QString& words);
   [[nodiscard]] std::string chosen() const;
-  [[nodiscard]] bool isChosen() const { return currentIndex() > 0; }
-  /// Chooses without telling anyone; an id that is not offered chooses nothing.
+  [[nodiscard]] bool isChosen() const { return !chosen().empty(); }
+  /// Chooses without telling anyone; an id that is not offered chooses nothing, or the first.
   void choose(std::string_view id);
 
   [[nodiscard]] QSize sizeHint() const override;

@@ -2,8 +2,6 @@
 
 #include <QApplication>
 #include <QLineEdit>
-#include <QPainter>
-#include <QScrollArea>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -16,13 +14,12 @@
 #include "ui/access/announcer.h"
 #include "ui/form/choice_box.h"
 #include "ui/form/quiet_line.h"
+#include "ui/record/rows_page.h"
 #include "ui/record/rule_row.h"
 #include "ui/record/rules_table.h"
 #include "ui/record/syringe_table.h"
 #include "ui/theme/buttons.h"
-#include "ui/theme/edges.h"
 #include "ui/theme/flow_layout.h"
-#include "ui/theme/focus_ring.h"
 #include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/target.h"
@@ -40,19 +37,6 @@ QLabel* heading(const QString& text, QWidget* parent) {
   return label;
 }
 
-/// With the edges of its boxes, as in the form.
-class EdgedPage : public QWidget {
- protected:
-  void paintEvent(QPaintEvent*) override {
-    QPainter painter(this);
-    for (const QWidget* box : findChildren<QWidget*>()) {
-      const bool typed = qobject_cast<const QLineEdit*>(box) || qobject_cast<const ChoiceBox*>(box);
-      if (!typed || !box->isVisible()) continue;
-      paintEdge(painter, {box->mapTo(this, QPoint()), box->size()}, palette());
-    }
-  }
-};
-
 }  // namespace
 
 RulesEditor::RulesEditor(HouseRules rules, QWidget* parent) : QDialog(parent), rules_(std::move(rules)) {
@@ -65,10 +49,6 @@ RulesEditor::RulesEditor(HouseRules rules, QWidget* parent) : QDialog(parent), r
   showExamples();
 }
 
-// The field that has the keyboard goes with the rest of the widget, after what is ours has gone: nothing is
-// to be kept in view then.
-RulesEditor::~RulesEditor() { disconnect(qApp, nullptr, this, nullptr); }
-
 void RulesEditor::build() {
   auto* column = new QVBoxLayout(this);
   auto* about = new PlainLabel(
@@ -77,13 +57,9 @@ void RulesEditor::build() {
       this);
   about->setWordWrap(true);
   column->addWidget(about);
-  scroll_ = new QScrollArea(this);
-  scroll_->setWidgetResizable(true);
-  scroll_->setFocusPolicy(Qt::NoFocus);
-  scroll_->setWidget(buildPage());
-  scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  column->addWidget(scroll_, 1);
-  connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { keepInView(now); });
+  page_ = new RowsPage(this);
+  addRows();
+  column->addWidget(page_, 1);
   notSaved_ = new PlainLabel(this);
   notSaved_->setObjectName(QStringLiteral("rules-not-saved"));
   notSaved_->setWordWrap(true);
@@ -111,22 +87,18 @@ void RulesEditor::build() {
   column->addWidget(buttons);
 }
 
-QWidget* RulesEditor::buildPage() {
-  auto* page = new EdgedPage;
-  auto* column = new QVBoxLayout(page);
-  column->setSpacing(8);
+void RulesEditor::addRows() {
+  QVBoxLayout* column = page_->column();
   std::optional<RuleGroup> group;
   for (const RuleSpec& spec : ruleTable()) {
     if (group != spec.group) {
       if (group == RuleGroup::amount) addSyringes(column);
       group = spec.group;
-      column->addWidget(heading(headingOf(spec.group), page));
+      column->addWidget(heading(headingOf(spec.group), this));
     }
     addRule(column, spec);
   }
-  column->addStretch(1);
-  new FocusRing(page);
-  return page;
+  page_->finish();
 }
 
 void RulesEditor::addRule(QVBoxLayout* column, const RuleSpec& spec) {
@@ -178,14 +150,9 @@ void RulesEditor::takeSyringes() {
   showExamples();
 }
 
-void RulesEditor::keepInView(QWidget* now) {
-  constexpr int air = 24;
-  if (now && scroll_->widget()->isAncestorOf(now)) scroll_->ensureWidgetVisible(now, 0, air);
-}
-
 void RulesEditor::goTo(QWidget* box) {
   box->setFocus(Qt::TabFocusReason);
-  keepInView(box);  // it may have had the keyboard already
+  page_->keepInView(box);  // it may have had the keyboard already
 }
 
 void RulesEditor::sayRefused(const QString& label, const QString& why) {
@@ -221,7 +188,7 @@ bool RulesEditor::isWhole() {
   if (!syringes_->syringes()) {
     sayRefused(tr("Syringes on this ward"), syringes_->whyRefused());
     syringes_->focusRefused();
-    keepInView(QApplication::focusWidget());
+    page_->keepInView(QApplication::focusWidget());
     return false;
   }
   return true;

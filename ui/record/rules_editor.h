@@ -6,12 +6,12 @@
 #include "core/rules/house_rules.h"
 
 class QLabel;
-class QScrollArea;
 class QVBoxLayout;
 
 namespace wardchalk::ui {
 
 class QuietLine;
+class RowsPage;
 class RuleRow;
 class SyringeTable;
 struct RuleSpec;
@@ -23,7 +23,6 @@ class RulesEditor : public QDialog {
 
  public:
   RulesEditor(HouseRules rules, QWidget* parent);
-  ~RulesEditor() override;
 
   [[nodiscard]] const HouseRules& rules() const { return rules_; }
 
@@ -34,7 +33,7 @@ class RulesEditor : public QDialog {
 
  private:
   void build();
-  QWidget* buildPage();
+  void addRows();
   void addRule(QVBoxLayout* column, const RuleSpec& spec);
   QWidget* makeBox(const RuleSpec& spec);
   void addSyringes(QVBoxLayout* column);
@@ -44,14 +43,13 @@ class RulesEditor : public QDialog {
   bool isWhole();
   void goTo(QWidget* box);
   void sayRefused(const QString& label, const QString& why);
-  void keepInView(QWidget* now);
 
   HouseRules rules_;
   QHash<QString, RuleRow*> fields_;
   QHash<QString, QString> refused_;  // key to the sentence that says why
   SyringeTable* syringes_ = nullptr;
   QuietLine* syringeLine_ = nullptr;
-  QScrollArea* scroll_ = nullptr;
+  RowsPage* page_ = nullptr;
   QLabel* notSaved_ = nullptr;
 };
 
