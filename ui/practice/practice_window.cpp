@@ -151,6 +151,8 @@ void PracticeWindow::setZoom(int percent) {
   if (pages_->currentWidget() == summary_) summary_->show(*session_, seat_, zoom());
 }
 
+void PracticeWindow::setPaper(PaperSize size) { set_->setPaper(size); }
+
 void PracticeWindow::applyScheme() { setPalette(practiceWidgets(QApplication::palette())); }
 
 /// The desktop's change of colours comes to a window itself, and never as `changeEvent` (Qt 6.4).

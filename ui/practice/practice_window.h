@@ -33,6 +33,8 @@ class PracticeWindow : public QWidget {
   [[nodiscard]] const PracticeSession* session() const { return session_.get(); }
   /// Size of letters in percent of the desktop's.
   void setZoom(int percent);
+  /// Of sheets for a class.
+  void setPaper(PaperSize size);
 
  Q_SIGNALS:
   void paperChosen(PaperSize size);

@@ -84,6 +84,8 @@ void SetPage::buildTitle() {
   form_->addField(tr("&Title"), tr("Title of the set"), title_);
 }
 
+void SetPage::setPaper(PaperSize size) { paper_->setCurrentIndex(static_cast<int>(size)); }
+
 QWidget* SetPage::buildFoot(PaperSize paper) {
   auto* foot = new QWidget(inside());
   auto* flow = new FlowLayout(foot);

@@ -26,6 +26,7 @@ class SetPage : public PracticePage {
   SetPage(Questions& questions, PaperSize paper, QWidget* parent);
 
   void setPlan(const PracticeSet& plan);
+  void setPaper(PaperSize size);
   [[nodiscard]] PracticeSet plan() const;
 
  Q_SIGNALS:

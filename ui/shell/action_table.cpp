@@ -30,6 +30,7 @@ constexpr std::array actions = {
 
     ActionSpec{A::undo, M::edit, "undo", TEXT("&Undo"), "Ctrl+Z"},
     ActionSpec{A::redo, M::edit, "redo", TEXT("&Redo"), "Ctrl+Shift+Z;Ctrl+Y"},
+    ActionSpec{A::settings, M::edit, "settings", TEXT("Se&ttings …"), "Ctrl+,", true, false, true},
 
     ActionSpec{A::copyWorking, M::copyWorking, "copy-working", TEXT("&Text"), "Ctrl+Shift+C"},
     ActionSpec{A::copyWorkingMathMl, M::copyWorking, "copy-working-mathml", TEXT("&MathML"), "Ctrl+Shift+K, M"},
@@ -54,14 +55,10 @@ constexpr std::array actions = {
     ActionSpec{A::board, M::view, "board", TEXT("The working on a &board, full screen"), "F11", true},
     ActionSpec{A::practice, M::view, "practice", TEXT("&Practice with invented medicines …"), "F12", true},
 
-    ActionSpec{A::rulesExact, M::houseRules, "rules-exact", TEXT("&Exact: as shipped"), "Ctrl+Shift+H, E"},
-    ActionSpec{A::rulesClassroom, M::houseRules, "rules-classroom", TEXT("&Classroom: as often taught"), "Ctrl+Shift+H, C"},
-    ActionSpec{A::rulesOpen, M::houseRules, "rules-open", TEXT("&Open a file of rules …"), "Ctrl+Shift+H, O", true},
-    ActionSpec{A::rulesEdit, M::houseRules, "rules-edit", TEXT("&Look at the rules and change them …"), "Ctrl+Shift+H, L"},
-
     ActionSpec{A::secondCheck, M::check, "second-check-begin", TEXT("A &second person checks alone"), "F9"},
     ActionSpec{A::secondCompare, M::check, "second-check-compare", TEXT("&Compare the two"), "Ctrl+F9"},
     ActionSpec{A::secondLeave, M::check, "second-check-leave", TEXT("&Leave the second check"), "Shift+F9"},
+    ActionSpec{A::rulesEdit, M::check, "rules-edit", TEXT("House &rules …"), "Ctrl+Shift+H", true},
 
     ActionSpec{A::unitsMetric, M::units, "units-metric", TEXT("&Metric: cm and kg"), "Ctrl+1", false, true},
     ActionSpec{A::unitsHousehold, M::units, "units-household", TEXT("&Household: feet and pounds"), "Ctrl+2", false, true},
@@ -83,7 +80,6 @@ constexpr std::array menus = {
     MenuSpec{M::view, M::view, "view", QT_TRANSLATE_NOOP("Action", "&View")},
     MenuSpec{M::units, M::view, "units", QT_TRANSLATE_NOOP("Action", "Units &offered")},
     MenuSpec{M::check, M::check, "check", QT_TRANSLATE_NOOP("Action", "&Check")},
-    MenuSpec{M::houseRules, M::check, "house-rules", QT_TRANSLATE_NOOP("Action", "House &rules")},
     MenuSpec{M::help, M::help, "help", QT_TRANSLATE_NOOP("Action", "&Help")},
 };
 

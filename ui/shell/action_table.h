@@ -22,6 +22,7 @@ enum class ActionId : std::uint8_t {
   quit,
   undo,
   redo,
+  settings,
   copyWorking,
   copyWorkingMathMl,
   copyWorkingLatex,
@@ -44,9 +45,6 @@ enum class ActionId : std::uint8_t {
   secondCheck,
   secondCompare,
   secondLeave,
-  rulesExact,
-  rulesClassroom,
-  rulesOpen,
   rulesEdit,
   practice,
   unitsMetric,
@@ -57,7 +55,7 @@ enum class ActionId : std::uint8_t {
   about,
 };
 
-enum class MenuId : std::uint8_t { file, houseRules, edit, copyWorking, copyStep, view, units, check, help };
+enum class MenuId : std::uint8_t { file, edit, copyWorking, copyStep, view, units, check, help };
 
 /// One action: declared here once, with its place, its words and its shortcut.
 struct ActionSpec {
@@ -68,6 +66,7 @@ struct ActionSpec {
   const char* shortcut;     ///< portable text; a second one after a semicolon
   bool opensGroup = false;  ///< a line stands before it
   bool checkable = false;
+  bool belowMenus = false;  ///< it stands below the menus that its menu holds, not above them
 };
 
 [[nodiscard]] std::span<const ActionSpec> actionTable();

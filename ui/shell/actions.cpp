@@ -36,7 +36,7 @@ void Actions::fill(QMenuBar* bar, QWidget* window) {
   for (const ActionSpec& spec : actionTable()) {
     QMenu* menu = menus_[spec.menu];
     // Menus inside a menu were added to it first; what follows stands above them.
-    QAction* before = firstInside.value(spec.menu);
+    QAction* before = spec.belowMenus ? nullptr : firstInside.value(spec.menu);
     if (spec.opensGroup) menu->insertSeparator(before);
     auto* action = new QAction(translated(spec.text), window);
     action->setObjectName(QLatin1String(spec.name));

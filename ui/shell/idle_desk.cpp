@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/rules/house_rules.h"
 #include "core/session/case_session.h"
@@ -65,7 +66,17 @@ void IdleDesk::follow() {
   if (!session.isCovered()) watch_->setWatching(session.isUnderWay() || !parts_.editor.draft().isEmpty());
 }
 
-void IdleDesk::followRules() { watch_->setMinutes(parts_.rules.idleMinutes); }
+void IdleDesk::followRules() { watch_->setMinutes(minutes()); }
+
+void IdleDesk::coverAfter(std::optional<int> minutes) {
+  own_ = minutes;
+  followRules();
+}
+
+int IdleDesk::minutes() const {
+  const int house = parts_.rules.idleMinutes;
+  return std::min(own_.value_or(house), house);
+}
 
 void IdleDesk::warn(int seconds) {
   const QString text = held(say(PhraseId::idle_warning, {{"n", std::to_string(seconds)}}, seconds));
@@ -98,7 +109,7 @@ void IdleDesk::cover() {
     parts_.editor.clear();
   }
   parts_.pages->setCurrentWidget(page_);
-  page_->cover(parts_.rules.idleMinutes);
+  page_->cover(minutes());
   Q_EMIT covered();
   announce(*page_, page_->said());
 }
@@ -112,7 +123,7 @@ void IdleDesk::showFacts() {
 }
 
 void IdleDesk::leavePage() {
-  page_->cover(parts_.rules.idleMinutes);  // nothing of the facts stays in it
+  page_->cover(minutes());  // nothing of the facts stays in it
   if (before_) parts_.pages->setCurrentWidget(before_);
 }
 
@@ -130,7 +141,7 @@ void IdleDesk::reset() {
   bringBackForNewChild(away_);
   watch_->setWatching(false);
   parts_.pages->setCurrentIndex(0);
-  page_->cover(parts_.rules.idleMinutes);
+  page_->cover(minutes());
 }
 
 }  // namespace wardchalk::ui

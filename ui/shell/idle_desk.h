@@ -2,6 +2,7 @@
 
 #include <QObject>
 #include <QPointer>
+#include <optional>
 
 #include "ui/shell/other_windows.h"
 #include "ui/shell/window_parts.h"
@@ -23,6 +24,8 @@ class IdleDesk : public QObject {
   /// Looks again whether there is anything to hide: a case in the form, or more that is put away.
   void follow();
   void followRules();
+  /// The user's own minutes count where they are fewer than the house's.
+  void coverAfter(std::optional<int> minutes);
 
   /// Brings back what was covered.
   void uncover();
@@ -42,6 +45,7 @@ class IdleDesk : public QObject {
   void cover();
   void showFacts();
   void leavePage();
+  [[nodiscard]] int minutes() const;
 
   WindowParts parts_;
   IdleWatch* watch_;
@@ -50,6 +54,7 @@ class IdleDesk : public QObject {
   CoverPage* page_;
   QPointer<QWidget> before_;  // the page that was covered
   WindowsAway away_;
+  std::optional<int> own_;  // minutes
 };
 
 }  // namespace wardchalk::ui

@@ -33,9 +33,11 @@
 #include "ui/shell/save_check.h"
 #include "ui/shell/second_check_desk.h"
 #include "ui/shell/second_check_words.h"
+#include "ui/shell/settings_desk.h"
 #include "ui/shell/sheet_desk.h"
 #include "ui/shell/sides.h"
 #include "ui/shell/window_place.h"
+#include "ui/theme/colours.h"
 #include "ui/theme/letters.h"
 #include "ui/theme/surface.h"
 #include "ui/theme/text.h"
@@ -48,7 +50,6 @@ namespace wardchalk::ui {
 namespace {
 
 constexpr QSize usualSize(1366, 768);
-constexpr int textStep = 10;  // percent
 
 /// The one case file that is being dragged, or nothing.
 QString draggedFile(const QMimeData* data) {
@@ -81,6 +82,7 @@ MainWindow::MainWindow(HouseRules rules, Settings& settings, Dialogs& dialogs, Q
       practice_(new PracticeDesk(this, settings_, dialogs_)) {
   answerReaders();
   setAcceptDrops(true);
+  useColours(settings_.colours());
   setPalette(surfacePalette(QApplication::palette()));
   buildCentre();
   bindFileActions();
@@ -90,6 +92,7 @@ MainWindow::MainWindow(HouseRules rules, Settings& settings, Dialogs& dialogs, Q
   bindViewActions();
   bindHelpActions();
   bindCheckActions();
+  bindSettings();
   connectSides();
   resize(usualSize);
   restorePlace(*this, settings_.geometry());
@@ -388,6 +391,7 @@ void MainWindow::useTextSize(int percent) {
   pane_->setZoom(size);
   sides_->follow();
   practice_->followTextSize(size);
+  settingsDesk_->follow();
 }
 
 /// Kept nowhere: one person's choice ends with the child, and the next one has the house's.
@@ -399,6 +403,7 @@ void MainWindow::setUnitSystem(UnitSystem system) {
   (*actions_)[ActionId::unitsNone]->setChecked(counts == UnitSystem::none);
   editor_.offer(bareUnits(system, rules_));
   form_->showBareUnits();
+  settingsDesk_->follow();
 }
 
 /// Of a case that is on the screen everything, as it stands now; otherwise what was said last.

@@ -28,6 +28,7 @@ class Form;
 class IdleDesk;
 class RulesDesk;
 class SecondCheckDesk;
+class SettingsDesk;
 class ReferenceDesk;
 class PracticeDesk;
 class SheetDesk;
@@ -74,6 +75,7 @@ class MainWindow : public QMainWindow {
   void bindViewActions();
   void bindHelpActions();
   void bindCheckActions();
+  void bindSettings();
   void connectSides();
 
   void workAgain();
@@ -125,6 +127,7 @@ class MainWindow : public QMainWindow {
   RulesDesk* rulesDesk_ = nullptr;
   SecondCheckDesk* second_ = nullptr;
   IdleDesk* idle_ = nullptr;
+  SettingsDesk* settingsDesk_ = nullptr;
 };
 
 }  // namespace wardchalk::ui

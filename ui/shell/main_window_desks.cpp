@@ -7,9 +7,11 @@
 #include "ui/shell/idle_desk.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/offered_actions.h"
+#include "ui/shell/practice_desk.h"
 #include "ui/shell/rules_desk.h"
 #include "ui/shell/second_check_desk.h"
 #include "ui/shell/second_check_words.h"
+#include "ui/shell/settings_desk.h"
 #include "ui/theme/text.h"
 #include "ui/working/working_pane.h"
 
@@ -22,12 +24,20 @@ void MainWindow::buildDesks(QStackedWidget* pages, QVBoxLayout* notices) {
   rulesDesk_ = new RulesDesk(parts, rules_, settings_);
   second_ = new SecondCheckDesk(parts);
   idle_ = new IdleDesk(parts);
+  idle_->coverAfter(settings_.coverMinutes());
+  settingsDesk_ = new SettingsDesk(parts, settings_, *rulesDesk_, unitsChosen_);
+}
+
+void MainWindow::bindSettings() {
+  actions_->bind(ActionId::settings, [this] { settingsDesk_->open(); });
+  connect(settingsDesk_, &SettingsDesk::textSizeChosen, this, &MainWindow::useTextSize);
+  connect(settingsDesk_, &SettingsDesk::unitsChosen, this, &MainWindow::setUnitSystem);
+  connect(settingsDesk_, &SettingsDesk::coverMinutesChosen, idle_, &IdleDesk::coverAfter);
+  connect(settingsDesk_, &SettingsDesk::paperChosen, practice_, &PracticeDesk::followPaper);
+  connect(practice_, &PracticeDesk::paperChosen, settingsDesk_, &SettingsDesk::follow);
 }
 
 void MainWindow::bindCheckActions() {
-  actions_->bind(ActionId::rulesExact, [this] { rulesDesk_->useExact(); });
-  actions_->bind(ActionId::rulesClassroom, [this] { rulesDesk_->useClassroom(); });
-  actions_->bind(ActionId::rulesOpen, [this] { rulesDesk_->openFile(); });
   actions_->bind(ActionId::rulesEdit, [this] { rulesDesk_->edit(); });
   actions_->bind(ActionId::secondCheck, [this] { second_->begin(); });
   actions_->bind(ActionId::secondCompare, [this] { second_->compare(); });
@@ -87,6 +97,7 @@ void MainWindow::useRules() {
   second_->followRules();
   idle_->followRules();
   setUnitSystem(unitsChosen_);  // every line and every figure is read anew
+  settingsDesk_->follow();
 }
 
 /// Before the entries leave the form: what else shows them. The board closes with the other windows.

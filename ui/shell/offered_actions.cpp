@@ -30,6 +30,7 @@ QSet<A> ofEntering() {
           A::unitsNone,
           A::chooseReference,
           A::emptyReference,
+          A::settings,
           A::secondCompare,
           A::secondLeave};
 }

@@ -36,8 +36,10 @@ void PracticeDesk::open() {
   if (!window_) {
     const auto seed = static_cast<std::uint64_t>(QRandomGenerator::global()->bounded(1, mostSeed));
     window_ = new PracticeWindow(questions_, settings_.paper(), seed, settings_.textSize());
-    connect(window_, &PracticeWindow::paperChosen, this,
-            [this](PaperSize size) { settings_.setPaper(size); });
+    connect(window_, &PracticeWindow::paperChosen, this, [this](PaperSize size) {
+      settings_.setPaper(size);
+      Q_EMIT paperChosen();
+    });
     connect(window_, &PracticeWindow::textSizeChosen, this, &PracticeDesk::textSizeChosen);
     window_->setAttribute(Qt::WA_DeleteOnClose);
   }
@@ -48,6 +50,10 @@ void PracticeDesk::open() {
 
 void PracticeDesk::followTextSize(int percent) {
   if (window_) window_->setZoom(percent);
+}
+
+void PracticeDesk::followPaper(PaperSize size) {
+  if (window_) window_->setPaper(size);
 }
 
 QString writePracticeSheet(const QString& setFile, const QString& pdf, bool withKey, PaperSize paper) {

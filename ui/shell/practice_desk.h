@@ -24,9 +24,12 @@ class PracticeDesk : public QObject {
   [[nodiscard]] PracticeWindow* window() const;
   /// Gives its letters the program's size.
   void followTextSize(int percent);
+  /// Puts its sheets on this paper.
+  void followPaper(PaperSize size);
 
  Q_SIGNALS:
   void textSizeChosen(int percent);  ///< by a key in the window of practice
+  void paperChosen();                ///< there; it is kept already
 
  private:
   Settings& settings_;

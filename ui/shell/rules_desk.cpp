@@ -33,6 +33,7 @@ RulesDesk::RulesDesk(const WindowParts& parts, HouseRules& rules, Settings& sett
       settings_(settings),
       notice_(new NoticeBar("rules-notice")) {
   parts_.notices->addWidget(notice_);
+  if (kind() == RulesKind::own) own_ = rules_;
   notice_->offer("rules-notice-close", tr("Understood"), [this] { notice_->quiet(); });
 }
 
@@ -42,21 +43,41 @@ void RulesDesk::start() {
   if (chosen == exactName) return use(exactRules());
   if (chosen == classroomName) return use(classroomRules());
   const Result<HouseRules> read = readFile(chosen);
-  if (read) return use(*read);
+  if (read) return use(*read, chosen);
   settings_.setRules({});  // said once; the next start is clean
   use(exactRules());
-  notice_->say(fromCore(
-      say(PhraseId::rules_unreadable, {{"file", chosen.toStdString()}, {"why", sentence(read.refusal())}})));
+  lost_ = fromCore(
+      say(PhraseId::rules_unreadable, {{"file", chosen.toStdString()}, {"why", sentence(read.refusal())}}));
+  notice_->say(lost_);
 }
 
-void RulesDesk::useExact() {
-  settings_.setRules(exactName);
-  use(exactRules());
+void RulesDesk::use(RulesKind kind) {
+  switch (kind) {
+    case RulesKind::exact:
+      settings_.setRules(exactName);
+      return use(exactRules());
+    case RulesKind::classroom:
+      settings_.setRules(classroomName);
+      return use(classroomRules());
+    case RulesKind::own:
+      break;
+  }
+  if (!own_) return;
+  if (!ownFile_.isEmpty()) settings_.setRules(ownFile_);
+  use(HouseRules(*own_), QString(ownFile_));
 }
 
-void RulesDesk::useClassroom() {
-  settings_.setRules(classroomName);
-  use(classroomRules());
+RulesKind RulesDesk::kind() const {
+  if (rules_ == exactRules()) return RulesKind::exact;
+  return rules_ == classroomRules() ? RulesKind::classroom : RulesKind::own;
+}
+
+QString RulesDesk::trouble() const {
+  if (!lost_.isEmpty() || kind() != RulesKind::own || ownFile_.isEmpty()) return lost_;
+  const Result<HouseRules> read = readFile(ownFile_);
+  if (read) return {};
+  return tr("The file of these rules cannot be read any more, so they hold until the window is closed. %1")
+      .arg(refusedFile(ownFile_, read.refusal()));
 }
 
 Result<HouseRules> RulesDesk::readFile(const QString& file) const {
@@ -65,25 +86,27 @@ Result<HouseRules> RulesDesk::readFile(const QString& file) const {
   return readRules(*text);
 }
 
-QString RulesDesk::whyNot(const QString& file, const Refusal& refusal) const {
-  return refusedFile(file, refusal);
-}
-
-void RulesDesk::openFile() {
+void RulesDesk::openFile(QWidget* above) {
   const QString file =
-      parts_.dialogs.file(parts_.window, {FileQuestion::open, tr("Open house rules"), rulesFilter(), {}});
+      parts_.dialogs.file(over(above), {FileQuestion::open, tr("Open house rules"), rulesFilter(), {}});
   if (file.isEmpty()) return;
   const Result<HouseRules> read = readFile(file);
   if (!read)
-    return parts_.dialogs.tell(parts_.window, tr("The house rules were not changed"),
-                               whyNot(file, read.refusal()));
-  settings_.setRules(QFileInfo(file).absoluteFilePath());
-  use(*read);
+    return parts_.dialogs.tell(over(above), tr("The house rules were not changed"),
+                               refusedFile(file, read.refusal()));
+  const QString whole = QFileInfo(file).absoluteFilePath();
+  settings_.setRules(whole);
+  use(*read, whole);
 }
 
-void RulesDesk::use(const HouseRules& rules) {
+void RulesDesk::use(const HouseRules& rules, const QString& file) {
   notice_->quiet();
+  lost_.clear();
   rules_ = rules;
+  if (kind() == RulesKind::own) {
+    own_ = rules;
+    ownFile_ = file;
+  }
   Q_EMIT changed();
 }
 
@@ -92,16 +115,18 @@ bool RulesDesk::save(const HouseRules& rules) {
       parts_.window, {FileQuestion::save, tr("Save the house rules"), rulesFilter(), tr("house-rules.json")});
   if (file.isEmpty()) return false;
   if (const auto written = writeTextFile(nativePath(file), writeRules(rules)); !written) {
-    parts_.dialogs.tell(parts_.window, tr("The house rules were not saved"), whyNot(file, written.refusal()));
+    parts_.dialogs.tell(parts_.window, tr("The house rules were not saved"),
+                        refusedFile(file, written.refusal()));
     return false;
   }
-  settings_.setRules(QFileInfo(file).absoluteFilePath());
-  use(rules);
+  const QString whole = QFileInfo(file).absoluteFilePath();
+  settings_.setRules(whole);
+  use(rules, whole);
   return true;
 }
 
-void RulesDesk::edit() {
-  auto* editor = new RulesEditor(rules_, parts_.window);
+void RulesDesk::edit(QWidget* above) {
+  auto* editor = new RulesEditor(rules_, over(above));
   connect(editor, &RulesEditor::saveWanted, this, [this, editor](const HouseRules& rules) {
     if (save(rules)) editor->close();
   });

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <array>
 
+#include "ui/theme/text.h"
+
 namespace wardchalk::ui {
 
 namespace {
@@ -33,6 +35,28 @@ int Settings::textSize() const {
 }
 
 void Settings::setTextSize(int percent) { store_.setValue(QStringLiteral("zoom"), percent); }
+
+Colours Settings::colours() const {
+  return coloursNamed(store_.value(QStringLiteral("colours")).toString()).value_or(Colours::desktop);
+}
+
+void Settings::setColours(Colours colours) {
+  store_.setValue(QStringLiteral("colours"), fromCore(nameOf(colours)));
+}
+
+std::optional<int> Settings::coverMinutes() const {
+  bool whole = false;
+  const int minutes = store_.value(QStringLiteral("cover_minutes")).toString().toInt(&whole);
+  if (!whole || minutes < 1 || minutes > mostCoverMinutes) return std::nullopt;
+  return minutes;
+}
+
+void Settings::setCoverMinutes(std::optional<int> minutes) {
+  if (minutes)
+    store_.setValue(QStringLiteral("cover_minutes"), *minutes);
+  else
+    store_.remove(QStringLiteral("cover_minutes"));
+}
 
 PaperSize Settings::paper() const {
   return paperSizeNamed(store_.value(QStringLiteral("paper")).toString()).value_or(PaperSize::a4);

@@ -17,6 +17,7 @@
 #include "ui/record/reference_picker.h"
 #include "ui/record/rules_editor.h"
 #include "ui/shell/idle_watch.h"
+#include "ui/shell/settings_dialog.h"
 #include "ui/theme/letters.h"
 #include "ui/working/flag_widget.h"
 #include "ui/working/working_pane.h"
@@ -25,9 +26,9 @@ namespace wardchalk::ui::every_state_test {
 
 namespace {
 
-constexpr std::array states = {"empty",       "typing",      "safe",         "ask",   "unsafe",
-                               "as-prepared", "not-covered", "second-check", "cover", "board",
-                               "practice",    "picker",      "rules"};
+constexpr std::array states = {"empty",       "typing",      "safe",         "ask",     "unsafe",
+                               "as-prepared", "not-covered", "second-check", "cover",   "board",
+                               "practice",    "picker",      "rules",        "settings"};
 constexpr std::array sizes = {QSize(800, 600), QSize(1024, 768), QSize(1366, 768), QSize(1920, 1080),
                               QSize(3840, 2160)};
 constexpr std::array percents = {100, 150, 200};
@@ -152,6 +153,10 @@ QWidget* EveryStateTest::reach(const QString& state) {
   if (state == QStringLiteral("cover")) return cover();
   if (state == QStringLiteral("board")) return board();
   if (state == QStringLiteral("picker")) return picker();
+  if (state == QStringLiteral("settings")) {
+    action("settings")->trigger();
+    return nurse_->window().findChild<SettingsDialog*>();
+  }
   action("rules-edit")->trigger();
   return nurse_->window().findChild<RulesEditor*>();
 }
@@ -185,7 +190,8 @@ void EveryStateTest::isWholeAndInReach() {
   QWidget* seen = state == QStringLiteral("practice") ? practise(percent) : reach(state);
   QVERIFY(seen);
   seen->setWindowState(Qt::WindowNoState);  // the board fills a screen
-  const bool dialog = state == QStringLiteral("picker") || state == QStringLiteral("rules");
+  const bool dialog = state == QStringLiteral("picker") || state == QStringLiteral("rules") ||
+                      state == QStringLiteral("settings");
   seen->resize(dialog ? seen->size().boundedTo(size) : size);
   settle();
   const QString folder = qEnvironmentVariable("WARDCHALK_SHOTS");

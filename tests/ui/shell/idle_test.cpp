@@ -340,7 +340,7 @@ void IdleTest::minutesAreThoseOfTheHouse() {
   rules.write(R"({"format": "wardchalk.house-rules", "version": 1, "name": "quick", "idle_minutes": 1})");
   rules.close();
   nurse_->dialogs().rules = rules.fileName();
-  action("rules-open")->trigger();
+  nurse_->rules().openFile();
   nurse_->fill(usualCase());
   pass(29);
   QCOMPARE(warning(), QString());
@@ -362,7 +362,7 @@ void IdleTest::nothingTypedIsLeftOnDisk() {
   pass(300);
   push("cover-show");
   push("cover-go-on");
-  action("rules-classroom")->trigger();
+  nurse_->rules().use(RulesKind::classroom);
   nurse_->press(Qt::Key_2, Qt::ControlModifier);
   nurse_->dialogs().answer = Unsaved::discard;
   nurse_->press(Qt::Key_N, Qt::ControlModifier);

@@ -226,7 +226,7 @@ void JourneysTest::aHouseThatSaysMetricAsksForNoUnit() {
       R"({"format": "wardchalk.house-rules", "version": 1, "name": "ward", "unit_system": "metric"})");
   rules.close();
   nurse_->dialogs().rules = rules.fileName();
-  nurse_->window().findChild<QAction*>(QStringLiteral("rules-open"))->trigger();
+  nurse_->rules().openFile();
   const CaseDraft& draft = nurse_->window().editor().draft();
   nurse_->fill(texts({"103", "17.2"}));
   QCOMPARE(draft.text(path::height), std::string("103 cm"));

@@ -12,7 +12,10 @@ bool hasKeyboard(const QWidget* window) {
   return QTest::qWaitFor([window] { return QApplication::activeWindow() == window; });
 }
 
-Nurse::Nurse() : settings_(std::make_unique<Settings>(settingsFile())) {
+Nurse::Nurse(const QByteArray& settings) {
+  if (QFile file(settingsFile()); !settings.isEmpty() && file.open(QIODevice::WriteOnly))
+    file.write(settings);
+  settings_ = std::make_unique<Settings>(settingsFile());
   window_ = std::make_unique<MainWindow>(exactRules(), *settings_, dialogs_);
   window_->show();
   if (!QTest::qWaitForWindowActive(window_.get())) qFatal("the window does not become active");

@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "ui/shell/main_window.h"
+#include "ui/shell/rules_desk.h"
 
 namespace wardchalk::ui {
 
@@ -71,10 +72,12 @@ class ScriptedDialogs : public Dialogs {
 /// A nurse at the window, with nothing but a keyboard.
 class Nurse {
  public:
-  Nurse();
+  /// With what a run before left in the settings file.
+  explicit Nurse(const QByteArray& settings = {});
 
   [[nodiscard]] MainWindow& window() { return *window_; }
   [[nodiscard]] ScriptedDialogs& dialogs() { return dialogs_; }
+  [[nodiscard]] RulesDesk& rules() { return *window_->findChild<RulesDesk*>(); }
   [[nodiscard]] const Worksheet& sheet() const { return window_->worksheet(); }
   [[nodiscard]] QString folder() const { return folder_.path(); }
   [[nodiscard]] QString settingsFile() const { return folder_.filePath(QStringLiteral("settings.ini")); }

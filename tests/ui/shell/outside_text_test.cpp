@@ -197,7 +197,7 @@ void OutsideTextTest::theWindowItsBoardAndItsSheet() {
 
 void OutsideTextTest::theRules() {
   nurse_->dialogs().rules = rulesFile();
-  action("rules-open")->trigger();
+  nurse_->rules().openFile();
   QVERIFY2(nurse_->dialogs().told.isEmpty(), qPrintable(nurse_->dialogs().told.join(u'\n')));
   nurse_->fill(hostileCase());
   look();

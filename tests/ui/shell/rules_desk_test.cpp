@@ -33,7 +33,7 @@ class RulesDeskTest : public QObject {
   void init();
   void cleanup() { nurse_.reset(); }
 
-  void theShippedSetsAreAKeyAway();
+  void theShippedSetsAreUsedAtOnce();
   void aFileIsUsedAndRemembered();
   void aFileThatCannotBeReadChangesNothing();
   void whatCannotBeReadAtStartIsToldWithoutADialog();
@@ -109,20 +109,20 @@ void RulesDeskTest::init() {
   nurse_->window().resize(1366, 768);
 }
 
-void RulesDeskTest::theShippedSetsAreAKeyAway() {
+void RulesDeskTest::theShippedSetsAreUsedAtOnce() {
   QCOMPARE(bar(), QStringLiteral("House rules: exact"));
-  QTest::keySequence(&nurse_->window(), QKeySequence(QStringLiteral("Ctrl+Shift+H, C")));
+  nurse_->rules().use(RulesKind::classroom);
   QCOMPARE(bar(), QStringLiteral("House rules: classroom"));
   nurse_->fill({QString(), QStringLiteral("37 lb")});
   QCOMPARE(nurse_->line(QStringLiteral("child.weight")), QStringLiteral("≈ 16.82 kg"));
-  QTest::keySequence(&nurse_->window(), QKeySequence(QStringLiteral("Ctrl+Shift+H, E")));
+  nurse_->rules().use(RulesKind::exact);
   QCOMPARE(nurse_->line(QStringLiteral("child.weight")), QStringLiteral("≈ 16.78 kg"));
   QCOMPARE(nurse_->sheet().rules.name, "exact");
 }
 
 void RulesDeskTest::aFileIsUsedAndRemembered() {
   nurse_->dialogs().rules = writeFile(wardRules);
-  action("rules-open")->trigger();
+  nurse_->rules().openFile();
   QCOMPARE(bar(), QStringLiteral("House rules: ward 5"));
   Settings settings(nurse_->settingsFile());
   MainWindow again(exactRules(), settings, nurse_->dialogs());
@@ -133,7 +133,7 @@ void RulesDeskTest::aFileIsUsedAndRemembered() {
 void RulesDeskTest::aFileThatCannotBeReadChangesNothing() {
   nurse_->dialogs().rules =
       writeFile(R"({"format": "wardchalk.house-rules", "version": 1, "pounds": "about"})");
-  action("rules-open")->trigger();
+  nurse_->rules().openFile();
   QCOMPARE(bar(), QStringLiteral("House rules: exact"));
   QCOMPARE(nurse_->dialogs().told.size(), 1);
   QVERIFY2(nurse_->dialogs().told[0].contains(QStringLiteral("exact, trade")),
@@ -239,7 +239,7 @@ void RulesDeskTest::aShippedNameIsNotLentToOtherRules() {
   nurse_->dialogs().rules =
       writeFile(R"({"format": "wardchalk.house-rules", "version": 1, "name": "exact", "rate_decimals": 0})");
   opened->close();
-  action("rules-open")->trigger();
+  nurse_->rules().openFile();
   QCOMPARE(bar(), QStringLiteral("House rules: exact, changed"));
 }
 

@@ -378,7 +378,7 @@ void SecondCheckTest::otherRulesVoidTheRecord() {
   fillAgain(QStringLiteral("17.2 kg"));
   compare();
   record();
-  action("rules-classroom")->trigger();
+  nurse_->rules().use(RulesKind::classroom);
   QVERIFY(bar().contains(QStringLiteral("not done")));
 }
 
@@ -394,9 +394,9 @@ void SecondCheckTest::otherMinutesDoNotVoidTheRecord() {
   rules.write(R"({"format": "wardchalk.house-rules", "version": 1, "name": "exact", "idle_minutes": 9})");
   rules.close();
   nurse_->dialogs().rules = rules.fileName();
-  action("rules-open")->trigger();
+  nurse_->rules().openFile();
   QVERIFY2(bar().contains(QStringLiteral("same result")), qPrintable(bar()));
-  action("rules-classroom")->trigger();
+  nurse_->rules().use(RulesKind::classroom);
   QVERIFY(notice("second-voided").startsWith(QStringLiteral("The house rules were changed")));
 }
 
