@@ -149,6 +149,7 @@ void CaseEditor::emptyReference() {
 void CaseEditor::finish(const QString& path) {
   if (draft_.state(path.toStdString()) != FieldState::pending) return;
   const FieldLines before = linesNow();
+  const QString typed = QString::fromStdString(draft_.line(path.toStdString()));
   draft_.commit(path.toStdString());
   ++typing_;
   FieldLines was;
@@ -161,6 +162,7 @@ void CaseEditor::finish(const QString& path) {
   if (!is.empty())
     undoStack_.push(new Lines(*this, nameOf(fieldSpec(path.toStdString())), std::move(was), std::move(is),
                               Lines::State::done));
+  Q_EMIT wasRead(path, typed);
   Q_EMIT changed();
 }
 

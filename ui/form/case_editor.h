@@ -56,6 +56,8 @@ class CaseEditor : public QObject {
   void markSaved() { undoStack_.setClean(); }
 
  Q_SIGNALS:
+  /// What was typed into this field was read; before `changed`.
+  void wasRead(const QString& path, const QString& typed);
   void changed();                       ///< any field may hold something else, or be read otherwise
   void takenBack(const QString& path);  ///< undo or redo changed this field
 

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/words/fact_words.h"
+#include "core/words/read_back.h"
 #include "core/words/spoken_verdict.h"
 #include "ui/access/announcer.h"
 #include "ui/form/field_table.h"
@@ -41,7 +43,32 @@ bool isDecided(const Worksheet& sheet) {
   return sheet.deciding && sheet.findings[*sheet.deciding].code != FindingCode::finishTyping;
 }
 
+/// A text without what a reader does not say, or says alike.
+QString asHeard(QString text) {
+  text.replace(QChar(0xB2), u'2');  // m²
+  text.replace(QChar(0xD7), u'x');
+  return text.remove(u' ').toLower();
+}
+
 }  // namespace
+
+void CaseVoice::typed(const QString& path, const QString& text) {
+  typedPath_ = path.toStdString();
+  typed_ = text;
+}
+
+/// How the field that was read last was understood; empty where it stands there as it was typed.
+QString CaseVoice::readingOf(const CaseDraft& draft, const Worksheet& sheet) {
+  const std::string path = std::exchange(typedPath_, {});
+  const QString typed = std::exchange(typed_, {});
+  if (path.empty() || draft.state(path) != FieldState::read) return {};
+  const auto isTyped = [&](const std::string& text) { return asHeard(typed) == asHeard(fromCore(text)); };
+  const bool alike = isTyped(draft.line(path)) || isTyped(enteredWords(path, sheet.given));
+  if (alike && !isReadBackConverted(path, sheet.given)) return {};
+  const QString words = fromCore(factWords(path, sheet.given, sheet.rules));
+  if (words.isEmpty()) return {};
+  return QStringLiteral("%1: %2.").arg(nameOf(fieldSpec(path)), words);
+}
 
 void CaseVoice::follow(const CaseDraft& draft, const Shown& shown) {
   Heard now{draft.entries(), refusedIn(draft), draft.changingPath().has_value(), spokenWhole(shown)};
@@ -54,13 +81,15 @@ void CaseVoice::follow(const CaseDraft& draft, const Shown& shown) {
     said_.clear();
     judged_.clear();
   }
+  const QString reading = readingOf(draft, shown.sheet());
   if (draft.isEmpty() || heard_.changing) return;
   std::string news = newsOf(draft, shown, before.refused);
   std::vector<WrittenEntry> judged = figuresOf(heard_.entries);
-  if (news == said_ && judged == judged_) return;
+  const bool isNews = news != said_ || judged != judged_;
+  if (!isNews && reading.isEmpty()) return;
   said_ = std::move(news);
   judged_ = std::move(judged);
-  announcer.say(fromCore(said_));
+  announcer.say(QStringList{isNews ? fromCore(said_) : QString(), reading}.join(u' ').trimmed());
 }
 
 std::string CaseVoice::newsOf(const CaseDraft& draft, const Shown& shown,

@@ -19,6 +19,10 @@ class CaseVoice {
  public:
   explicit CaseVoice(QWidget& window) : window_(window) {}
 
+  /// This was typed into a field that was read just now. Where it was understood in other words or another
+  /// unit, what `follow` says next tells how.
+  void typed(const QString& path, const QString& text);
+
   /// These are the entries now, and this is what may be seen of their working.
   void follow(const CaseDraft& draft, const Shown& shown);
 
@@ -36,11 +40,14 @@ class CaseVoice {
   };
   [[nodiscard]] std::string newsOf(const CaseDraft& draft, const Shown& shown,
                                    const std::set<std::string_view>& refusedBefore);
+  [[nodiscard]] QString readingOf(const CaseDraft& draft, const Worksheet& sheet);
 
   QWidget& window_;
   Heard heard_;
   std::vector<WrittenEntry> judged_;  ///< what the text that was said last is about
   std::string said_;
+  std::string typedPath_;  ///< of the field that was read last, until it is told how
+  QString typed_;
   bool decided_ = false;  ///< there was a verdict when the last entry had been read
 };
 

@@ -201,6 +201,8 @@ void MainWindow::bindHelpActions() {
 }
 
 void MainWindow::connectSides() {
+  connect(&editor_, &CaseEditor::wasRead, this,
+          [this](const QString& path, const QString& typed) { voice_.typed(path, typed); });
   connect(&editor_, &CaseEditor::changed, this, &MainWindow::workAgain);
   connect(&editor_.undoStack(), &QUndoStack::cleanChanged, this, &MainWindow::nameWindow);
   connect(form_, &Form::pointedAt, pane_, &WorkingPane::light);

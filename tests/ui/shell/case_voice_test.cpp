@@ -44,6 +44,9 @@ class CaseVoiceTest : public QObject {
 
   void theVerdictIsHeardOnceTheLineIsLeft();
   void aFormThatFillsUpIsQuiet();
+  void howALineWasReadIsHeard_data();
+  void howALineWasReadIsHeard();
+  void aReadingIsHeardOnceAndForgotten();
   void theSameVerdictOfAnotherDoseIsHeardAgain();
   void aSourceHasNoVerdictSaidAgain();
   void nothingOldFollowsAnEdit();
@@ -92,6 +95,60 @@ void CaseVoiceTest::aFormThatFillsUpIsQuiet() {
   nurse_->fill(test::usualCase().mid(0, 5));
   announce(nurse_->window(), QStringLiteral("after them"));
   QTRY_COMPARE(heard(), QStringList{QStringLiteral("after them")});
+}
+
+void CaseVoiceTest::howALineWasReadIsHeard_data() {
+  QTest::addColumn<QString>("path");
+  QTest::addColumn<QString>("typed");
+  QTest::addColumn<QString>("heard");
+  const auto row = [](const char* path, const char* typed, const char* heard) {
+    QTest::newRow(typed) << QString::fromLatin1(path) << QString::fromUtf8(typed) << QString::fromUtf8(heard);
+  };
+  row("child.weight", "37 lb", "Weight: 37 lb (≈ 16.78 kg).");
+  row("child.weight", "17.20 kg", "Weight: 17.2 kg.");
+  row("order.schedule", "q12h", "How often: every 12 hours (2 doses in 24 h, one every 12 h).");
+  row("order.schedule", "bd", "How often: 2 times a day (2 doses in 24 h).");
+  row("order.route", "PO", "Route: oral.");
+  row("child.age", "4 yrs", "Age: 4 years.");
+  // as it was typed, or so that it sounds alike
+  row("child.weight", "17.2 kg", "");
+  row("child.weight", " 17.2  KG ", "");
+  row("order.schedule", "every 12 h", "");
+  row("order.medicine", "Plover", "");
+  row("reference.high", "120 mg/m2/dose", "");
+  row("stock.strength", "25 mg in 1 mL", "");
+  // what cannot be read has a sentence of its own
+  row("order.schedule", "QD", "NO VERDICT");
+}
+
+/// How it was understood stands below a line that was left, where only the eye comes by itself.
+void CaseVoiceTest::howALineWasReadIsHeard() {
+  QFETCH(QString, path);
+  QFETCH(QString, typed);
+  QFETCH(QString, heard);
+  rewrite(path, typed);
+  announce(nurse_->window(), QStringLiteral("after it"));
+  if (heard.isEmpty()) {
+    QTRY_COMPARE(this->heard(), QStringList{QStringLiteral("after it")});
+    return;
+  }
+  listener_->clear();
+  rewrite(path, QStringLiteral("1"));
+  listener_->clear();
+  rewrite(path, typed);
+  QTRY_VERIFY2(listener_->last().startsWith(heard), qPrintable(listener_->last()));
+}
+
+/// Behind the verdict, and not with the next one.
+void CaseVoiceTest::aReadingIsHeardOnceAndForgotten() {
+  nurse_->fill(test::usualCase());
+  rewrite(QStringLiteral("child.weight"), QStringLiteral("17200 g"));
+  QTRY_VERIFY2(listener_->last().startsWith(QStringLiteral("SAFE by this reference.")) &&
+                   listener_->last().contains(QStringLiteral("Weight: ")),
+               qPrintable(listener_->last()));
+  rewrite(QStringLiteral("order.dose"), QStringLiteral("79 mg"));
+  QTRY_VERIFY(listener_->last().contains(QStringLiteral("79 mg ordered")));
+  QVERIFY(!listener_->last().contains(QStringLiteral("Weight: ")));
 }
 
 void CaseVoiceTest::theSameVerdictOfAnotherDoseIsHeardAgain() {
