@@ -188,7 +188,7 @@ void Form::addUnitNote(FormGroup* group) {
 
 void Form::addListButton(FormGroup* group) {
   listButton_ = headingButton(group, "from-list", tr("from a list …"));
-  listButton_->setAccessibleName(tr("Reference: choose it from the ward's list"));
+  listButton_->setAccessibleName(tr("Reference: from a list of the ward"));
   connect(listButton_, &QToolButton::clicked, this, &Form::listWanted);
 }
 

@@ -316,6 +316,18 @@ void ProblemPage::showFeedback(LineRow* pointAt) {
   for (LineRow* row : rows_) row->show(feedbackOf(*row), row == pointAt);
   for (WorkedPicture* picture : lines_->findChildren<WorkedPicture*>()) picture->setZoom(zoom_);
   applyLetters(window(), zoom_);
+  orderStops();
+}
+
+/// The foot after the lines: what is made anew for a problem would otherwise come behind it.
+void ProblemPage::orderStops() {
+  QWidget* last = papers_;
+  for (QWidget* one = nextInFocusChain(); one != this; one = one->nextInFocusChain())
+    if (lineScroll_->isAncestorOf(one) && (one->focusPolicy() & Qt::TabFocus)) last = one;
+  for (QPushButton* button : {back_, skip_, more_, review_, on_}) {
+    setTabOrder(last, button);
+    last = button;
+  }
 }
 
 void ProblemPage::uncover() {

@@ -67,6 +67,7 @@ class ProblemPage : public QWidget {
   void read(LineRow* row);
   [[nodiscard]] LineFeedback feedbackOf(const LineRow& row) const;
   void showFeedback(LineRow* pointAt);
+  void orderStops();
   void sayOf(const LineRow& row);
   void sayProblem();
   void uncover();

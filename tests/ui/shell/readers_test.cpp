@@ -3,10 +3,10 @@
 #include <QComboBox>
 #include <QDialog>
 #include <QFileDialog>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRadioButton>
-#include <QScrollArea>
 #include <QScrollBar>
 #include <QTest>
 
@@ -18,6 +18,7 @@
 #include "tests/ui/support/desktops.h"
 #include "tests/ui/support/lines_read.h"
 #include "tests/ui/support/qt_class.h"
+#include "tests/ui/support/reading_order.h"
 #include "ui/board/board.h"
 #include "ui/form/answer_line.h"
 #include "ui/form/field_edit.h"
@@ -49,45 +50,6 @@ QStringList groupsAround(QWidget* widget) {
   return names;
 }
 
-/// Where a stop lies for the eye: rows from the top, each from the left.
-bool comesAfter(const QRect& one, const QRect& other) {
-  if (one.top() > other.bottom()) return true;
-  if (one.bottom() < other.top()) return false;
-  return one.left() > other.left();
-}
-
-QRect placeOf(const QWidget* widget) {
-  return {widget->mapTo(widget->window(), QPoint(0, 0)), widget->size()};
-}
-
-/// The same for who looks at both: what can be scrolled out of view lies where its area does.
-QRect placeBeside(const QWidget* widget, const QWidget* other) {
-  for (const QWidget* one = widget; one; one = one->parentWidget())
-    if (qobject_cast<const QScrollArea*>(one) && !one->isAncestorOf(other)) return placeOf(one);
-  return placeOf(widget);
-}
-
-/// The stops of Tab within a part of a window, in their order.
-QList<QWidget*> stopsIn(const QWidget& part) {
-  QList<QWidget*> stops;
-  QWidget* first = part.window();
-  for (QWidget* one = first->nextInFocusChain(); one != first; one = one->nextInFocusChain())
-    if (part.isAncestorOf(one) && one->isVisible() && one->isEnabled() &&
-        (one->focusPolicy() & Qt::TabFocus) && !one->focusProxy())
-      stops << one;
-  return stops;
-}
-
-/// The first stop that the eye meets before the one that Tab comes to before it.
-QString orderFault(const QWidget& part) {
-  const QList<QWidget*> stops = stopsIn(part);
-  if (stops.size() < 2) return QStringLiteral("there are no stops");
-  for (qsizetype i = 1; i < stops.size(); ++i)
-    if (!comesAfter(placeBeside(stops[i], stops[i - 1]), placeBeside(stops[i - 1], stops[i])))
-      return stops[i - 1]->objectName() + QStringLiteral(" before ") + stops[i]->objectName();
-  return {};
-}
-
 }  // namespace
 
 class ReadersTest : public QObject {
@@ -106,6 +68,8 @@ class ReadersTest : public QObject {
   void everyLineOfPracticeIsReadWhole();
   void aLineOfQtsOwnDialogIsReadWhole();
   void everyChoiceKeepsItsName();
+  void everyNameHoldsItsLabel_data();
+  void everyNameHoldsItsLabel();
   void fieldsStandInNamedGroups();
   void choicesOfOneStandInANamedGroup();
   void windowsSayWhatTheyAre();
@@ -189,6 +153,45 @@ void ReadersTest::everyChoiceKeepsItsName() {
       QCOMPARE(ask(box)->text(QAccessible::Value), box->itemText(place));
     }
   }
+  QVERIFY2(seen > 8, qPrintable(QString::number(seen)));
+}
+
+void ReadersTest::everyNameHoldsItsLabel_data() {
+  QTest::addColumn<QString>("place");
+  for (const char* place : {"form", "refused", "asking", "rules", "settings", "picker", "practice"})
+    QTest::newRow(place) << QString::fromLatin1(place);
+}
+
+/// Who speaks to the computer says what is seen: the label beside a box, the words on a button.
+void ReadersTest::everyNameHoldsItsLabel() {
+  QFETCH(QString, place);
+  QStringList entries = test::usualCase();
+  if (place == QStringLiteral("refused")) entries[1] = QStringLiteral("17.2");
+  if (place == QStringLiteral("asking")) entries[5] = QStringLiteral("55 mg");
+  nurse_->fill(entries);
+  form()->setUnfolded(true);
+  for (const auto& [where, opening] : {std::pair{"rules", "rules-edit"}, std::pair{"settings", "settings"},
+                                       std::pair{"picker", "choose-reference"}})
+    if (place == QLatin1String(where)) action(opening)->trigger();
+  Pupil pupil;
+  if (place == QStringLiteral("practice")) QVERIFY(pupil.begin({QStringLiteral("dose-by-bsa")}, 2, 5));
+  const auto plain = [](QString text) {
+    for (const QChar sign : {QChar(u'&'), QChar(u':'), QChar(u'+'), QChar(0x2026), QChar(0x2212)})
+      text.remove(sign);
+    return text.simplified().toLower();
+  };
+  QWidget* ground =
+      place == QStringLiteral("practice") ? static_cast<QWidget*>(&pupil.window()) : &nurse_->window();
+  int seen = 0;
+  const auto hold = [&](QWidget* control, const QString& label) {
+    if (!control->isVisible() || plain(label).isEmpty()) return;
+    ++seen;
+    const QString name = plain(ask(control)->text(QAccessible::Name));
+    QVERIFY2(name.contains(plain(label)), qPrintable(label + QStringLiteral(" is called ") + name));
+  };
+  for (auto* button : ground->findChildren<QAbstractButton*>()) hold(button, button->text());
+  for (auto* label : ground->findChildren<QLabel*>())
+    if (label->buddy() && label->isVisible()) hold(label->buddy(), label->text());
   QVERIFY2(seen > 8, qPrintable(QString::number(seen)));
 }
 
@@ -285,7 +288,7 @@ void ReadersTest::tabGoesAsTheEyeDoes() {
     action(part == QStringLiteral("picker") ? "choose-reference" : "rules-edit")->trigger();
     QTRY_VERIFY(QApplication::activeWindow() != &window && QApplication::activeWindow());
     QCoreApplication::processEvents();
-    QCOMPARE(orderFault(*QApplication::activeWindow()), QString());
+    QCOMPARE(test::orderFault(*QApplication::activeWindow()), QString());
     return;
   }
   if (part == QStringLiteral("unfolded")) form()->setUnfolded(true);
@@ -295,7 +298,7 @@ void ReadersTest::tabGoesAsTheEyeDoes() {
   if (part != QStringLiteral("form") && part != QStringLiteral("unfolded")) nurse_->fill(entries);
   QCoreApplication::processEvents();
   const bool right = part == QStringLiteral("working") || part == QStringLiteral("asking");
-  QTRY_COMPARE(orderFault(right ? static_cast<const QWidget&>(*pane()) : *form()), QString());
+  QTRY_COMPARE(test::orderFault(right ? static_cast<const QWidget&>(*pane()) : *form()), QString());
 }
 
 void ReadersTest::tabComesToWhatAnswersARefusal() {
