@@ -1,5 +1,6 @@
 // The handbook's page of hazards is held against what is there: every hazard has its paragraph, and every
-// test that a paragraph names stands in a file that is built.
+// test that a paragraph names stands in a file that is built. So is the page of what is done for people who
+// see, hear or move otherwise.
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -163,6 +164,35 @@ TEST(HazardHandbook, namesEveryTestThatIsNamedAfterAHazard) {
   const std::string rows = textOfFile(sourceFile("tests/hazards/hazard_cases_test.cpp"));
   for (const std::string& id : matches(rows, R"re(HazardRow\{"(H\d\d) )re"))
     EXPECT_NE(all[id].find("`HazardCase.isMet/" + id + "`"), std::string::npos) << id;
+}
+
+/// Source: WCAG 2.2, its criteria of levels A and AA (from memory). 4.1.1 is gone from it.
+constexpr std::array criteria = {
+    "1.1.1",  "1.2.1", "1.2.2", "1.2.3", "1.2.4", "1.2.5",  "1.3.1",  "1.3.2",  "1.3.3",  "1.3.4", "1.3.5",
+    "1.4.1",  "1.4.2", "1.4.3", "1.4.4", "1.4.5", "1.4.10", "1.4.11", "1.4.12", "1.4.13", "2.1.1", "2.1.2",
+    "2.1.4",  "2.2.1", "2.2.2", "2.3.1", "2.4.1", "2.4.2",  "2.4.3",  "2.4.4",  "2.4.5",  "2.4.6", "2.4.7",
+    "2.4.11", "2.5.1", "2.5.2", "2.5.3", "2.5.4", "2.5.7",  "2.5.8",  "3.1.1",  "3.1.2",  "3.2.1", "3.2.2",
+    "3.2.3",  "3.2.4", "3.2.6", "3.3.1", "3.3.2", "3.3.3",  "3.3.4",  "3.3.7",  "3.3.8",  "4.1.2", "4.1.3"};
+
+TEST(AccessHandbook, hasARowForEachCriterionInOrder) {
+  const std::string page = textOfFile(sourceFile("resources/handbook/access.md"));
+  const std::vector<std::string> expected(criteria.begin(), criteria.end());
+  EXPECT_EQ(matches(page, R"(\n\| (\d\.\d\.\d+) [^|]+\| A?A \|)"), expected);
+}
+
+TEST(AccessHandbook, saysOfEachHowItStands) {
+  const std::string page = textOfFile(sourceFile("resources/handbook/access.md"));
+  const std::regex said(
+      R"(`[\w.]+`|Looked at: |Does not apply: |Not met: |What is entered stays\.|named above)");
+  for (const std::string& row : matches(page, R"(\n(\| \d\.\d\.\d+ [^\n]+))"))
+    EXPECT_TRUE(std::regex_search(row, said)) << row;
+}
+
+TEST(AccessHandbook, namesOnlyTestsThatExist) {
+  const std::string page = textOfFile(sourceFile("resources/handbook/access.md"));
+  const std::vector<std::string> named = matches(page, R"(`(\w+\.\w+|atspi_\w+)`)");
+  for (const std::string& name : named) EXPECT_TRUE(exists(name)) << name;
+  EXPECT_GE(named.size(), 60U);
 }
 
 }  // namespace wardchalk::test::handbook_test
