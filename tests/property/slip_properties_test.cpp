@@ -173,9 +173,13 @@ std::optional<Case> meantBy(Slip slip, const Worksheet& sheet) {
   return meant;
 }
 
+/// How fast it may run in is about the amount of an order that is a rate.
 bool isAmountOutside(const Worksheet& sheet) {
-  return std::any_of(sheet.checks.begin(), sheet.checks.end(), [](const Check& check) {
-    return check.status == CheckStatus::outside && (isUpperLimit(check.id) || check.id == CheckId::low);
+  const auto& dose = sheet.given.order.dose;
+  const bool ofRate = dose && dose->isRate();
+  return std::any_of(sheet.checks.begin(), sheet.checks.end(), [ofRate](const Check& check) {
+    return check.status == CheckStatus::outside &&
+           (isUpperLimit(check.id, ofRate) || check.id == CheckId::low);
   });
 }
 

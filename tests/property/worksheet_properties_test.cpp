@@ -95,6 +95,38 @@ TEST(WorksheetProperties, measuringNeverPushesACheckThatWasWithinOutside) {
   EXPECT_GT(measured, 3000);
 }
 
+/// What is wrong with a flow as it is set: a limit that the ordered rate keeps and the set one does not.
+std::string wrongSetting(const Worksheet& sheet, const std::optional<Flow>& flow) {
+  if (!flow || !flow->measured) return {};
+  const Number times = *flow->measured / flow->exact.value;
+  for (const CheckId id : {CheckId::rate, CheckId::infusionRate, CheckId::maxDaily, CheckId::low}) {
+    const Check& check = sheet.check(id);
+    if (check.status != CheckStatus::within) continue;
+    const Number filled = *check.ratio * times;
+    if (id == CheckId::low ? filled < Number(1) : filled > Number(1))
+      return std::string(idOf(id)) + " is pushed outside";
+  }
+  return {};
+}
+
+TEST(WorksheetProperties, settingNeverPushesALimitOfARateOutside) {
+  int set = 0;
+  int limited = 0;
+  forAll(20000, [&](Choices& choices) -> std::string {
+    const RandomCase random = randomRateCase(choices);
+    const Worksheet sheet = worked(random);
+    if (!sheet.rate) return {};
+    ++set;
+    limited += sheet.check(CheckId::maxDaily).isMade() || sheet.check(CheckId::infusionRate).isMade() ? 1 : 0;
+    std::string wrong = wrongSetting(sheet, sheet.rate->mlPerHour);
+    if (wrong.empty()) wrong = wrongSetting(sheet, sheet.rate->dropsPerMinute);
+    return wrong.empty() ? "" : wrong + shown(random);
+  });
+  std::cout << "  " << set << " of them set, " << limited << " within limits beside the reference's rate\n";
+  EXPECT_GT(set, 1000);
+  EXPECT_GT(limited, 300);
+}
+
 /// Syringes of both kinds, few and coarse, so that one alone often comes not close enough; no two hold the
 /// same, since the rules do not say which of them is taken.
 std::vector<Syringe> coarseSyringes(Choices& choices) {

@@ -325,14 +325,31 @@ class CaseDrawer {
     if (choices_.onceIn(2))
       set("reference.low",
           decimal(std::int64_t{high} * choices_.between(1, 100), 3) + " " + rough_.unit + size + time);
-    set("order.dose", decimal(std::int64_t{high} * choices_.between(1, 150), 3) + " " + rough_.unit +
-                          std::string(choices_.of({"/kg", ""})) + std::string(choices_.of({"/min", "/h"})));
+    const std::string orderSize(choices_.of({"/kg", ""}));
+    const std::string orderTime(choices_.of({"/min", "/h"}));
+    const std::int64_t ordered = std::int64_t{high} * choices_.between(1, 150);
+    set("order.dose", decimal(ordered, 3) + " " + rough_.unit + orderSize + orderTime);
+    drawLimitsOfRate(ordered, orderSize, orderTime);
     if (choices_.onceIn(2)) set("order.schedule", "continuous");
     if (choices_.onceIn(2)) {
       set("stock.kind", "liquid");
       set("stock.strength",
           decimal(high, 0) + " " + rough_.unit + "/" + std::string(choices_.of({"mL", "50 mL"})));
     }
+  }
+
+  /// What is stated beside a rate of so many thousandths, on its basis: mostly a little more.
+  void drawLimitsOfRate(std::int64_t ordered, const std::string& size, const std::string& time) {
+    const auto limit = [&](std::int64_t times) {
+      const int percent = choices_.onceIn(3) ? 100 : choices_.between(95, 120);
+      return decimal(ordered * times * percent, 5) + " " + rough_.unit;
+    };
+    if (choices_.onceIn(3)) set("reference.max_infusion_rate", limit(1) + size + time);
+    if (choices_.onceIn(3)) set("reference.max_per_day", limit(time == "/h" ? 24 : 1440) + size);
+    if (choices_.onceIn(4)) set("reference.max_concentration", "10 " + rough_.unit + "/mL");
+    if (choices_.onceIn(4)) set("infusion.over", std::string(choices_.of({"30 min", "4 h", "23 h", "36 h"})));
+    if (choices_.onceIn(4))
+      set("infusion.drop_factor", std::string(choices_.of({"20 drop/mL", "60 drop/mL"})));
   }
 
   void drawRest() {
