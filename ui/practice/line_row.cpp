@@ -121,7 +121,8 @@ void LineRow::buildButtons(QBoxLayout* row, const Problem& problem, const LineOf
 
 void LineRow::buildReading(QBoxLayout* column) {
   if (verdict_) {
-    how_ = quietWordsIn(this, tr("Press S, A, U or N, or an arrow key and then the space bar."));
+    how_ =
+        quietWordsIn(this, tr("Press the first letter of a choice, or an arrow key and then the space bar."));
     how_->setObjectName(nameOf(line_, "how"));
     column->addWidget(how_);
     return;

@@ -46,7 +46,7 @@ TEST(ClassView, joinsTheTablesOfOneSheet) {
   EXPECT_EQ(joined.lines[1].marks, (std::map<std::string, int>{{"blank", 2}, {"unread", 1}}));
   EXPECT_EQ(joined.mistakes, (std::map<MistakeId, int>{{MistakeId::pointMoved, 2}}));
   EXPECT_NE(classText(view).find("2 × E40"), std::string::npos) << classText(view);
-  EXPECT_NE(classText(view).find(": 0 of 3 right, 2 with nothing written\n"), std::string::npos)
+  EXPECT_NE(classText(view).find(": 0 of 3 right, 1 not read, 2 blank\n"), std::string::npos)
       << classText(view);
   const std::string header =
       "set,mode,problem,topic,line,seats,right,wrong,unsure,unread,blank,skipped,mistakes\r\n";
