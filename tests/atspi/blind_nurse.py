@@ -61,6 +61,7 @@ def usual_case(client, heard):
     fill_in(client)
     heard.one(SAFE)
     assert all(not text.startswith("NO VERDICT") for text in heard.texts), heard.texts  # what is missing stands on the flag
+    assert not heard.early, heard.early
     for label, words in READ_BACK:
         field = client.labelled(label)
         wait_for(f"{label!r} to read {words!r}", lambda field=field, words=words: field.get_description() == words)

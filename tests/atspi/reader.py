@@ -100,6 +100,8 @@ class Heard:
         self.listener = Atspi.EventListener.new(self.hear)
         self.listener.register("object:state-changed:showing")
         self.listener.register("object:state-changed:focused")
+        self.listener.register("object:text-caret-moved")
+        self.early = []  # lines whose caret was told of before the keyboard was: Orca then never says their name
 
     def hear(self, event):
         try:
@@ -112,6 +114,11 @@ class Heard:
             if event.detail1:
                 self.focus = event.source
                 self.moves += 1
+            return
+        if event.type.startswith("object:text-caret-moved"):
+            is_here = event.source.get_state_set().contains(Atspi.StateType.FOCUSED)
+            if is_here and self.focus is not None and event.source != self.focus:
+                self.early.append(event.source.get_name())
             return
         if not event.detail1 or event.source.get_role() != Atspi.Role.NOTIFICATION:
             return

@@ -1,5 +1,4 @@
 #include <QAccessible>
-#include <QApplication>
 #include <QComboBox>
 #include <QIntValidator>
 #include <QLabel>
@@ -16,13 +15,6 @@
 namespace wardchalk::ui::answers_test {
 
 namespace {
-
-/// What a client is told, in its order.
-QList<std::pair<QObject*, QAccessible::Event>>& told() {
-  static QList<std::pair<QObject*, QAccessible::Event>> events;
-  return events;
-}
-void hear(QAccessibleEvent* event) { told().append({event->object(), event->type()}); }
 
 QAccessibleInterface* ask(QWidget& widget) { return QAccessible::queryAccessibleInterface(&widget); }
 
@@ -49,8 +41,6 @@ class AnswersTest : public QObject {
   void aChoiceKeepsItsName();
   void aChoiceOpensItsList();
   void aRoleIsGivenWithItsName();
-  void theNewPlaceIsToldFirst_data();
-  void theNewPlaceIsToldFirst();
 };
 
 void AnswersTest::aLineIsReadToItsLastLetter_data() {
@@ -231,36 +221,6 @@ void AnswersTest::aRoleIsGivenWithItsName() {
   QCOMPARE(ask(group)->text(QAccessible::Name), QStringLiteral("Reference"));
   group.setAccessibleName(QStringLiteral("Stock"));
   QCOMPARE(ask(group)->text(QAccessible::Name), QStringLiteral("Stock"));
-}
-
-void AnswersTest::theNewPlaceIsToldFirst_data() {
-  QTest::addColumn<QString>("text");
-  for (const char* text : {"", "80 mg"}) QTest::newRow(text) << QString::fromUtf8(text);
-}
-
-/// A reader that hears of a selection first takes it for a move of the caret and never says the line's name.
-void AnswersTest::theNewPlaceIsToldFirst() {
-  QFETCH(QString, text);
-  QWidget window;
-  auto* column = new QVBoxLayout(&window);
-  auto* first = new QLineEdit(&window);
-  auto* second = new QLineEdit(text, &window);
-  column->addWidget(first);
-  column->addWidget(second);
-  window.show();
-  QVERIFY(QTest::qWaitForWindowActive(&window));
-  first->setFocus();
-  QAccessible::setActive(true);
-  told().clear();
-  const auto before = QAccessible::installUpdateHandler(hear);
-  QTest::keyClick(first, Qt::Key_Tab);
-  QAccessible::installUpdateHandler(before);
-  QCOMPARE(QApplication::focusWidget(), second);
-  QList<QAccessible::Event> ofSecond;
-  for (const auto& [object, event] : told())
-    if (object == second) ofSecond << event;
-  QVERIFY(ofSecond.size() > 1);
-  QCOMPARE(ofSecond.first(), QAccessible::Focus);
 }
 
 WARDCHALK_QT_TEST(AnswersTest)
