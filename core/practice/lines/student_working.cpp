@@ -1,38 +1,31 @@
 #include "core/practice/lines/student_working.h"
 
+#include <optional>
+#include <string>
 #include <utility>
 
+#include "core/practice/lines/answer_value.h"
+#include "core/practice/lines/detail/places.h"
 #include "core/practice/lines/detail/plain_words.h"
 #include "core/practice/lines/detail/proportion.h"
+#include "core/practice/lines/detail/spoken_line.h"
 #include "core/practice/lines/detail/statements.h"
+#include "core/practice/lines/detail/surroundings.h"
 
 namespace wardchalk {
 
 namespace {
 
-void shift(Span& span, std::size_t by) {
-  if (span.end == 0) return;  // nothing stands there
-  span.begin += by;
-  span.end += by;
-}
-
-void shift(StudentLine& line, std::size_t by) {
-  for (LineSide& side : line.sides) {
-    shift(side.at, by);
-    for (FactorPlace& place : side.places) {
-      shift(place.over, by);
-      shift(place.under, by);
-    }
-  }
-  for (LineLink& link : line.links) shift(link.at, by);
-  for (LineRemark& remark : line.remarks) shift(remark.at, by);
+void shiftFault(LineFault& fault, std::size_t by) {
+  if (fault.at.end == 0) return;  // nothing stands there
+  fault.at = {fault.at.begin + by, fault.at.end + by};
 }
 
 ReadLine shifted(ReadLine read, std::size_t by) {
   if (auto* line = std::get_if<StudentLine>(&read))
-    shift(*line, by);
+    practice::shiftPlaces(*line, by);
   else
-    shift(std::get<LineFault>(read).at, by);
+    shiftFault(std::get<LineFault>(read), by);
   return read;
 }
 
@@ -59,13 +52,19 @@ ReadLine readStatement(std::string_view text, Gram gram) {
 }  // namespace
 
 const LineSide* StudentWorking::workedSide() const {
-  for (auto line = lines.rbegin(); line != lines.rend(); ++line)
+  for (auto line = lines.rbegin(); line != lines.rend(); ++line) {
+    const bool states = line->sides.size() == 1 && line != lines.rbegin() && answerOf(*line).isAmount;
+    if (states) continue;  // "200 mg in 1 mL" is no sum
     for (auto side = line->sides.rbegin(); side != line->sides.rend(); ++side)
       if (!side->isAmount && !side->isParts) return &*side;
+  }
   return nullptr;
 }
 
-ReadWorking readStudentWorking(std::string_view text, Gram gramMeant) {
+namespace {
+
+/// Every statement as it stands.
+ReadWorking readAsWritten(std::string_view text, Gram gramMeant) {
   ReadLine whole = readStudentLine(text, gramMeant);
   if (auto* line = std::get_if<StudentLine>(&whole)) return StudentWorking{{std::move(*line)}, {}};
   const std::vector<Span> statements = practice::statementsOf(text);
@@ -82,6 +81,73 @@ ReadWorking readStudentWorking(std::string_view text, Gram gramMeant) {
   }
   if (working.lines.empty()) return std::get<LineFault>(whole);
   return working;
+}
+
+/// What the last line ends in, as it is written: "86 mcg/min".
+std::string lastValue(const practice::SpokenPiece& piece) {
+  return piece.text.substr(piece.text.find_last_of('=') + 1);
+}
+
+/// A piece that goes on from the value before it: "÷ 4 mg/mL = 1.29 mL/h", "√ = 0.79 m²".
+ReadLine readContinued(const practice::SpokenPiece& before, const practice::SpokenPiece& piece, Gram gram) {
+  const std::string value = lastValue(before);
+  const std::size_t sign = piece.text.find_first_not_of(' ');
+  const bool root = piece.text.compare(sign, 3, "√") == 0 || piece.text.compare(sign, 4, "sqrt") == 0;
+  const std::size_t result = piece.text.find('=');
+  const std::string behind = result == std::string::npos ? "" : piece.text.substr(result);
+  ReadLine read = readStudentLine(root ? "√(" + value + ") " + behind : value + " " + piece.text, gram);
+  if (auto* line = std::get_if<StudentLine>(&read)) practice::standAt(*line, {0, piece.text.size()});
+  return read;
+}
+
+ReadLine readPiece(const practice::SpokenPiece& piece, Gram gram) {
+  const std::string bare = practice::withoutSurroundings(piece.text);
+  ReadLine read = readStudentLine(bare, gram);
+  if (isRead(read)) return read;
+  if (auto line = practice::readProportion(piece.text, gram)) return *std::move(line);
+  ReadLine plain = readStudentLine(practice::withoutWords(bare), gram);
+  return isRead(plain) ? plain : read;
+}
+
+/// What is said aloud, part by part; none where one that is needed cannot be read, or a word changes what is
+/// said.
+std::optional<StudentWorking> readSpoken(std::string_view text, Gram gram) {
+  const std::string plain = practice::withPlainSigns(text);
+  if (text.size() > longestLine || practice::saysOtherwise(plain)) return std::nullopt;
+  const std::vector<practice::SpokenPiece> pieces = practice::spokenPieces(plain);
+  StudentWorking working;
+  for (std::size_t i = 0; i < pieces.size(); ++i) {
+    const practice::SpokenPiece& piece = pieces[i];
+    const bool goesOn = piece.continues && i > 0;
+    ReadLine read =
+        shifted(goesOn ? readContinued(pieces[i - 1], piece, gram) : readPiece(piece, gram), piece.at.begin);
+    if (auto* line = std::get_if<StudentLine>(&read))
+      working.lines.push_back(std::move(*line));
+    else if (piece.needed)
+      return std::nullopt;
+    else
+      working.passedOver.push_back(std::get<LineFault>(std::move(read)));
+  }
+  if (working.lines.empty()) return std::nullopt;
+  return working;
+}
+
+/// Whether it can be read and ends in an answer.
+bool hasAnswer(const ReadWorking& read) {
+  const auto* working = std::get_if<StudentWorking>(&read);
+  if (!working) return false;
+  const StudentLine& line = working->answerLine();
+  return answerOf(line).isAmount || line.sides.back().isParts;
+}
+
+}  // namespace
+
+ReadWorking readStudentWorking(std::string_view text, Gram gramMeant) {
+  ReadWorking written = readAsWritten(text, gramMeant);
+  if (hasAnswer(written) && !practice::isTalkedThrough(text)) return written;
+  auto spoken = readSpoken(text, gramMeant);
+  if (!spoken || !hasAnswer(*spoken)) return written;
+  return *std::move(spoken);
 }
 
 }  // namespace wardchalk

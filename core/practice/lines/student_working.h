@@ -16,8 +16,12 @@ namespace wardchalk {
 // A line break before or after a sign goes on with the statement ("600 mg × 1 tablet", "÷ 200 mg = 3
 // tablets"). A proportion has one unknown, x: "80 mg : x mL = 25 mg : 1 mL", "80 mg/x mL = 25 mg/1 mL", also
 // with "::". Words that say nothing of the sum are left out ("Give 9.2 mL IV", "not more than 40 mg q8h", "of
-// Teal"), and numbers in words are read ("one and a half tablets"). What is left out is named in
-// plain_words.cpp; any other word is refused, so that "do not give 4 mL" is never read as 4 mL.
+// Teal"), and numbers in words are read ("one and a half tablets").
+//
+// Where that cannot be read, or ends in no answer, it is read as talk: words before the first number and
+// behind the last unit are passed over, words that join become signs ("gives", "comes to", "from", "so"), the
+// answer may stand first ("4 mL (2 × 2 mL)"), and what tries it ("check: …") is left out. A word that denies
+// or doubts anywhere stops that, so that "do not give 4 mL" is never read as 4 mL.
 
 /// A working that was read. Places are those in the whole text.
 struct StudentWorking {

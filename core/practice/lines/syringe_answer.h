@@ -12,6 +12,7 @@ namespace wardchalk {
 struct SyringeAnswer {
   std::optional<Number> holds;
   std::optional<Number> drawnUp;
+  int decimals = 0;        ///< typed, of what is drawn up
   bool fillsMore = false;  ///< it is filled more than once: "filled twice"
 };
 

@@ -14,6 +14,10 @@ namespace {
 /// What is said around an answer, in small letters; of those that begin alike the longest counts. None denies
 /// anything: "not" alone is no such word.
 constexpr auto phrases = std::to_array<std::string_view>({"not less than",
+                                                          "no dose may be more than",
+                                                          "no day may be more than",
+                                                          "must hold",
+                                                          "each time",
                                                           "no less than",
                                                           "not more than",
                                                           "no more than",

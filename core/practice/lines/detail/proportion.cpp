@@ -4,6 +4,7 @@
 #include <string>
 
 #include "core/number/ascii.h"
+#include "core/practice/lines/detail/places.h"
 
 namespace wardchalk::practice {
 
@@ -71,9 +72,7 @@ std::optional<StudentLine> readProportion(std::string_view text, Gram gram) {
   LineSide& side = found->sides.front();
   side.unitsOpen = true;
   side.units = {};
-  side.at = {0, text.size()};
-  side.places.assign(side.places.size(), FactorPlace{side.at, {}});
-  for (LineRemark& remark : found->remarks) remark.at = side.at;
+  standAt(*found, {0, text.size()});
   return std::move(*found);
 }
 

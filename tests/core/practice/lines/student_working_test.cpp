@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/practice/lines/answer_value.h"
 #include "tests/core/practice/lines/described_line.h"
 
 // What several statements, words around a line and proportions are read as.
@@ -96,6 +97,72 @@ TEST(StudentWorking, wordsAroundALine) {
            Row{"3 spoons", "word-unknown [spoons]"},
        })
     expectRead(row);
+}
+
+TEST(StudentWorking, whatIsSaidAroundASumIsPassedOver) {
+  for (const Row& row : {
+           // words before and behind
+           Row{"wt 11.82 kg", "591/50 kg"},
+           Row{"pump speed 15.05 mL/h", "301/20 mL/h"},
+           Row{"bag must hold 100 mL", "100 mL"},
+           Row{"5.6 mL (checked)", "28/5 mL"},
+           Row{"5.6 mL - done", "28/5 mL"},
+           Row{"5.6 mL!", "28/5 mL"},
+           Row{"→ 5.6 mL", "28/5 mL"},
+           Row{"705 (I think)", "705 bare"},
+           Row{"surface area 0.57 m2", "57/100 m2"},
+           Row{"a 42.5 kg child", "85/2 kg"},
+           Row{"40 mg × 2 = 80 mg (sorry, messy)", "80 mg partly | = | 80 mg"},
+           // words that join a sum and its result
+           Row{"40 mg × 2 gives 80 mg", "80 mg partly | = | 80 mg"},
+           Row{"40 mg × 2 → 80 mg", "80 mg partly | = | 80 mg"},
+           Row{"I did 40 mg × 2 and got 80 mg", "80 mg partly | = | 80 mg"},
+           Row{"40 mg times 2 is 80 mg", "80 mg partly | = | 80 mg"},
+           // the answer first
+           Row{"80 mg (40 mg × 2)", "80 mg partly ; 80 mg"},
+           Row{"80 mg, from 40 mg × 2", "80 mg partly ; 80 mg"},
+           Row{"80 mg = 40 mg × 2", "80 mg partly ; 80 mg"},
+           Row{"0.4 g because 400 mg moves three places", "2/5 g"},
+           // what only comments on an answer, or tries it
+           Row{"4 mL (100 mg in 2 mL on the label)", "4 mL"},
+           Row{"80 mg, check: 80 mg ÷ 20 kg = 4 mg/kg", "80 mg"},
+           Row{"2100 / 250: 8 x 250 = 2000, rest 100; 100 / 250 = 0.4; 8.4 mL", "42/5 bare ; 42/5 mL"},
+       })
+    expectRead(row);
+}
+
+TEST(StudentWorking, whatChangesTheMeaningIsNeverPassedOver) {
+  for (const char* text : {"not 80 mg",
+                           "certainly not 80 mg",
+                           "80 or 90 mg",
+                           "either 80 mg",
+                           "less than 80 mg",
+                           "more than 80 mg",
+                           "80 mg?",
+                           "maybe 80 mg",
+                           "80 mg twice",
+                           "half 80 mg",
+                           "hold 4 mL",
+                           "don't give 4 mL",
+                           "don’t give 4 mL",
+                           "4 mL (not given)",
+                           "two tablets of 5 mg",
+                           "4 millilitters",
+                           "3 spoons",
+                           "80 mq",
+                           "80 mg QD",
+                           "QD dose 80 mg",
+                           "80 to 90 mg",
+                           "80 mg and 90 mg",
+                           "4 mL (5 mL)",
+                           "never 2 × 2 = 4 mL is it",
+                           "discard 4 mL",
+                           "-80 mg",
+                           "no idea 4 mL",
+                           "between 3 and 4 mL"})
+    EXPECT_TRUE(std::holds_alternative<LineFault>(readStudentWorking(text)) ||
+                !answerOf(std::get<StudentWorking>(readStudentWorking(text)).answerLine()).isAmount)
+        << text << ": " << described(text);
 }
 
 TEST(StudentWorking, rootAndSlashes) {
