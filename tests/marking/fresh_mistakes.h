@@ -8,7 +8,21 @@ namespace wardchalk::test {
 
 /// Of the fresh set, by the words of its author. What is not here the marker has no number for: there any
 /// name is a wrong one.
-inline constexpr std::array freshMistakes = {NewMistake{"new:added the ounces as pounds", "E70"},
+inline constexpr std::array freshMistakes = {NewMistake{"new:age taken for weight", "E102"},
+                                             NewMistake{"new:both ends added", "E103"},
+                                             NewMistake{"new:middle of the range", "E104"},
+                                             NewMistake{"new:size over reference", "E105"},
+                                             NewMistake{"new:subtracted the factor", "E106"},
+                                             NewMistake{"new:did not divide", "E107"},
+                                             NewMistake{"new:divided height by weight", "E108"},
+                                             NewMistake{"new:root over the bottom only", "E109"},
+                                             NewMistake{"new:dose times volume", "E110"},
+                                             NewMistake{"new:label volume copied", "E111"},
+                                             NewMistake{"new:subtracted", "E112"},
+                                             NewMistake{"new:milligrams counted as pieces", "E113"},
+                                             NewMistake{"new:concentration for the volume", "E114"},
+                                             NewMistake{"new:vial content copied", "E32"},
+                                             NewMistake{"new:added the ounces as pounds", "E70"},
                                              NewMistake{"new:all the drops", "E87"},
                                              NewMistake{"new:amount given as the rate", "E78"},
                                              NewMistake{"new:another giving set", "E86"},

@@ -27,6 +27,9 @@ std::string numberOf(const std::string& name) {
 Names fairNames(const FrozenLine& line) {
   Names fair = {numberOf(line.mistake)};
   for (const std::string& name : line.also) fair.push_back(numberOf(name));
+  // one act with a name of its own on these lines: pounds in a dose, and a bag's strength multiplied
+  if (line.mistake == "E01" && line.line != "weight") fair.emplace_back("E59");
+  if (line.mistake == "E33" && line.line == "rate") fair.emplace_back("E77");
   return fair;
 }
 
@@ -44,6 +47,8 @@ Names namesIn(const LineMark& mark, const Names& fair) {
 bool carries(const LineMark& mark, const std::string& remark) {
   if (remark.empty()) return true;
   if (remark == "reason") return !mark.notes.empty();
+  if (remark == "below-low" || remark == "below-usual") return mark.has(LineNote::asksForTooLittle);
+  if (remark == "schedule-differs") return mark.has(LineNote::asksForSchedule);
   const auto mistake = mistakeWithId(remark);
   return mistake && mark.has(*mistake);
 }

@@ -10,6 +10,8 @@
 #include "core/practice/marking/detail/mark_syringe.h"
 #include "core/practice/marking/detail/mark_words.h"
 #include "core/practice/marking/detail/prepared.h"
+#include "core/practice/marking/match_mistakes.h"
+#include "core/practice/marking/nothing_measured.h"
 #include "core/practice/problem/amount_line.h"
 #include "core/practice/problem/problem_text.h"
 
@@ -165,10 +167,18 @@ LineMark Marking::markVerdictWord(const Replay& carried, std::string_view text) 
   return mark;
 }
 
-LineMark Marking::markSyringe(const Replay& carried, const SyringeAnswer& said) const {
+LineMark Marking::markSyringe(const Replay& carried, const SyringeAnswer& said,
+                              std::span<const CarriedAnswer> earlier) const {
   const Step* device = problem_.key.step(StepId::device);
   if (!device) return mistaken(M::measuredUnsafe);
-  return detail::markSyringe(std::get<Measuring>(device->body), carried, said);
+  LineMark mark = detail::markSyringe(std::get<Measuring>(device->body), carried, said);
+  if (mark.mark != Mark::wrong || !mark.mistakes.empty() || !said.drawnUp) return mark;
+  // what is drawn up is an amount like any other
+  const WrongValues wrong = wrongValues(problem_.key, StepId::give, insteadOf(earlier), Rare::sought);
+  for (const std::span<const WrongValue> tier : wrong.tiers())
+    if (mark.mistakes.empty()) mark.mistakes = matchMistakes({*said.drawnUp, said.decimals}, tier);
+  if (mark.mistakes.size() > 1) mark.mark = Mark::unsure;
+  return mark;
 }
 
 /// What the key says of measuring, to the word: "2 mL can be given as it is."
@@ -181,7 +191,7 @@ LineMark Marking::markNumber(std::size_t ask, StepId step, std::string_view text
   const Replay carried(problem_.key, insteadOf(carriedTo(ask)));
   if (step == StepId::device && isPrinted(step, text)) return rightMeasuring();
   if (step == StepId::device)
-    if (const auto said = readSyringeAnswer(text)) return markSyringe(carried, *said);
+    if (const auto said = readSyringeAnswer(text)) return markSyringe(carried, *said, carriedTo(ask));
   const ReadWorking read = readStudentWorking(withoutFirstSign(text), gramOf(step));
   if (const auto* fault = std::get_if<LineFault>(&read)) return faulted(*fault, step);
   const auto& working = std::get<StudentWorking>(read);
@@ -227,12 +237,10 @@ LineMark Marking::markAnswer(std::size_t ask, StepId step, const StudentWorking&
   const RightValues& accepted = rightValues(prepared);
   // what is drawn up is the amount that is given, on the marks of the syringe
   const StepId valued = step == StepId::device ? StepId::give : step;
-  WrongValues wrong = wrongValues(prepared ? allowed_->key : problem_.key, valued, insteadOf(carried));
-  const std::size_t usual = wrong.values.size();
-  wrong.values.insert(wrong.values.end(), wrong.further.begin(), wrong.further.end());
+  WrongValues wrong =
+      wrongValues(prepared ? allowed_->key : problem_.key, valued, insteadOf(carried), Rare::sought);
   const bool bareConstant = weighsInPounds() && detail::barePoundsConstant(working);
-  const detail::LineKey key{step,  accepted,    accepted.of(valued, carried), std::move(wrong.values),
-                            usual, bareConstant};
+  const detail::LineKey key{step, accepted, accepted.of(valued, carried), std::move(wrong), bareConstant};
   LineMark mark = detail::markNumberLine(number, key);
   remarkConstant(working, mark);
   const bool right = mark.mark == Mark::right;

@@ -43,7 +43,8 @@ class Marking {
 
  private:
   [[nodiscard]] LineMark markVerdictWord(const Replay& carried, std::string_view text) const;
-  [[nodiscard]] LineMark markSyringe(const Replay& carried, const SyringeAnswer& said) const;
+  [[nodiscard]] LineMark markSyringe(const Replay& carried, const SyringeAnswer& said,
+                                     std::span<const CarriedAnswer> earlier) const;
   [[nodiscard]] bool isPrinted(StepId step, std::string_view text) const;
   LineMark markNumber(std::size_t ask, StepId step, std::string_view text);
   LineMark markRead(std::size_t ask, StepId step, const StudentWorking& working, const Replay& carried);

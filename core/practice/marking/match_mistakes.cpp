@@ -90,10 +90,9 @@ std::vector<MistakeId> matchMistakes(const TypedNumber& typed, std::span<const W
   return named(beside);
 }
 
-std::vector<MistakeId> matchWorked(const Number& worked, std::span<const WrongValue> usual,
-                                   std::span<const WrongValue> further) {
+std::vector<MistakeId> matchWorked(const Number& worked, const WrongValues& all) {
   for (const Number& share : {sameShare(), routeTolerance()})
-    for (const std::span<const WrongValue> wrong : {usual, further}) {
+    for (const std::span<const WrongValue> wrong : all.tiers()) {
       const auto found =
           named(fitting(wrong, [&](const WrongValue& one) { return within(worked, one.value, share); }));
       if (!found.empty()) return found;

@@ -17,8 +17,7 @@ namespace wardchalk {
 
 /// The mistakes that a working itself comes to: it is known to all its digits, so that what lies nearest is
 /// meant. Several only where they come to the same.
-[[nodiscard]] std::vector<MistakeId> matchWorked(const Number& worked, std::span<const WrongValue> usual,
-                                                 std::span<const WrongValue> further);
+[[nodiscard]] std::vector<MistakeId> matchWorked(const Number& worked, const WrongValues& wrong);
 
 /// Two different mistakes that explain it together, where exactly one pair does, the earlier first; else
 /// empty.

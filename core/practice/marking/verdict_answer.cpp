@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/number/ascii.h"
+#include "core/practice/lines/changing_words.h"
 
 namespace wardchalk {
 
@@ -58,6 +59,8 @@ constexpr auto phrases = std::to_array<Phrase>({means("safe", Says::safe),
                                                 means("may be given", Says::safe),
                                                 means("can be given", Says::safe),
                                                 means("yes", Says::safe),
+                                                means("fine", Says::safe),
+                                                means("can give", Says::safe),
                                                 means("unsafe", Says::unsafe),
                                                 means("not safe", Says::unsafe),
                                                 means("isnt safe", Says::unsafe),
@@ -68,6 +71,13 @@ constexpr auto phrases = std::to_array<Phrase>({means("safe", Says::safe),
                                                 means("dont give", Says::doNotGive),
                                                 means("not to be given", Says::doNotGive),
                                                 means("do not give as ordered", Says::doNotGive),
+                                                means("do not prepare", Says::doNotGive),
+                                                means("would not give", Says::doNotGive),
+                                                means("wouldnt give", Says::doNotGive),
+                                                means("will not give", Says::doNotGive),
+                                                means("should not be given", Says::doNotGive),
+                                                means("must not be given", Says::doNotGive),
+                                                means("not giving", Says::doNotGive),
                                                 means("does not fit", Says::doesNotFit),
                                                 means("doesnt fit", Says::doesNotFit),
                                                 means("does not fit this child", Says::doesNotFit),
@@ -83,15 +93,21 @@ constexpr auto phrases = std::to_array<Phrase>({means("safe", Says::safe),
                                                 means("query", Says::ask),
                                                 means("hold", Says::ask),
                                                 means("withhold", Says::ask),
+                                                means("ring", Says::ask),
+                                                means("contact", Says::ask),
+                                                means("speak to", Says::ask),
                                                 because("too low", Reason::tooLow),
                                                 because("too little", Reason::tooLow),
                                                 because("too small", Reason::tooLow),
                                                 because("low", Reason::tooLow),
                                                 because("underdose", Reason::tooLow),
+                                                because("not enough", Reason::tooLow),
                                                 because("below the range", Reason::tooLow),
                                                 because("below the safe range", Reason::tooLow),
                                                 because("below range", Reason::tooLow),
                                                 because("under the range", Reason::tooLow),
+                                                because("under the safe range", Reason::tooLow),
+                                                because("below the safe dose", Reason::tooLow),
                                                 because("below the low end", Reason::tooLow),
                                                 because("below the minimum", Reason::tooLow),
                                                 because("under the minimum", Reason::tooLow),
@@ -119,6 +135,15 @@ constexpr auto phrases = std::to_array<Phrase>({means("safe", Says::safe),
                                                 because("no dose may be more than", Reason::overMaximum),
                                                 because("no day may be more than", Reason::overMaximum),
                                                 because("wrong schedule", Reason::schedule),
+                                                because("schedule is wrong", Reason::schedule),
+                                                because("frequency is wrong", Reason::schedule),
+                                                because("schedule does not match", Reason::schedule),
+                                                because("schedule doesnt match", Reason::schedule),
+                                                because("schedule does not fit", Reason::schedule),
+                                                because("schedule is different", Reason::schedule),
+                                                because("schedule mismatch", Reason::schedule),
+                                                because("another schedule", Reason::schedule),
+                                                because("not the same schedule", Reason::schedule),
                                                 because("wrong frequency", Reason::schedule),
                                                 because("wrong interval", Reason::schedule),
                                                 because("schedule differs", Reason::schedule),
@@ -129,11 +154,15 @@ constexpr auto phrases = std::to_array<Phrase>({means("safe", Says::safe),
                                                 because("too seldom", Reason::schedule),
                                                 because("age", Reason::age),
                                                 because("wrong age", Reason::age),
+                                                because("another age", Reason::age),
+                                                because("not for this age", Reason::age),
                                                 because("too old", Reason::age),
                                                 because("too young", Reason::age),
                                                 because("route", Reason::route),
                                                 because("wrong route", Reason::route),
                                                 because("other route", Reason::route),
+                                                because("route differs", Reason::route),
+                                                because("another route", Reason::route),
                                                 because("too concentrated", Reason::tooConcentrated),
                                                 because("too strong", Reason::tooConcentrated),
                                                 because("needs more fluid", Reason::tooConcentrated),
@@ -176,9 +205,13 @@ constexpr auto phrases = std::to_array<Phrase>({means("safe", Says::safe),
                                                 joins("outside", Relation::outside),
                                                 joins("is not within", Relation::outside),
                                                 joins("is not between", Relation::outside),
+                                                joins("not between", Relation::outside),
+                                                joins("lies outside", Relation::outside),
                                                 joins("is between", Relation::within),
                                                 joins("is inside", Relation::within),
                                                 joins("lies between", Relation::within),
+                                                joins("falls between", Relation::within),
+                                                joins("between", Relation::within),
                                                 means("intravenous", Says::route),
                                                 means("iv", Says::route),
                                                 means("oral", Says::route),
@@ -189,6 +222,8 @@ constexpr auto phrases = std::to_array<Phrase>({means("safe", Says::safe),
                                                 means("subcutaneous", Says::route),
                                                 means("rectal", Says::route),
                                                 means("continuous", Says::every),
+                                                means("no problem", Says::nothing),
+                                                means("i would say", Says::nothing),
                                                 means("to", Says::upTo),
                                                 means("and", Says::upTo),
                                                 means("the safe", Says::nothing),
@@ -254,7 +289,7 @@ std::string tidied(std::string_view text) {
     const bool point = (c == '.' || c == ',') && i > 0 && isDigit(text[i - 1]) && i + 1 < text.size() &&
                        isDigit(text[i + 1]);
     if (point && c == ',') continue;  // thousands
-    const bool kept = isWordPart(c) || point || c == '<' || c == '>' || c == '=' || c == '/';
+    const bool kept = isWordPart(c) || point || c == '<' || c == '>' || c == '=' || c == '/' || c == '%';
     if (kept)
       words += lowered(c);
     else if (!words.empty() && words.back() != ' ')
@@ -263,6 +298,10 @@ std::string tidied(std::string_view text) {
   while (!words.empty() && words.back() == ' ') words.pop_back();
   return words;
 }
+
+/// Words that make a verdict hang on something, or doubt it.
+constexpr auto doubting = std::to_array<std::string_view>(
+    {"after", "could", "depends", "guess", "once", "only", "think", "until", "when", "would"});
 
 class VerdictReader {
  public:
@@ -293,9 +332,27 @@ class VerdictReader {
     for (const Phrase& phrase : phrases)
       if ((!found || phrase.words.size() > found->words.size()) && standsHere(rest, phrase.words))
         found = &phrase;
-    if (!found) return false;
+    if (!found) return passOver(rest);
     at_ += found->words.size();
     take(*found);
+    return true;
+  }
+
+  /// A word that says nothing of the verdict: "looks safe to me".
+  bool passOver(std::string_view rest) {
+    const std::string_view word = rest.substr(0, rest.find(' '));
+    if (word == "%") {
+      at_ += word.size();
+      return true;
+    }
+    const std::string_view behind = rest.substr(word.size());
+    if (word == "only" && behind.size() > 1 && isDigit(behind[1])) {  // "only 42 mg"
+      at_ += word.size();
+      return true;
+    }
+    const bool plain = std::ranges::all_of(word, isLetter);
+    if (!plain || changesMeaning(word) || std::ranges::find(doubting, word) != doubting.end()) return false;
+    at_ += word.size();
     return true;
   }
 
@@ -346,7 +403,7 @@ class VerdictReader {
     const std::string_view number = wordAt(at_);
     const std::size_t begin = at_;
     at_ += number.size();
-    if (!pass()) return false;
+    if (!pass()) return isAmount(begin, at_);
     const std::string_view unit = wordAt(at_);
     if (unit == "times") {
       at_ += unit.size();
@@ -357,9 +414,18 @@ class VerdictReader {
     if (unit == "h" || unit == "hours" || unit == "years" || unit == "year" || unit == "months" ||
         unit == "min")
       return true;
-    const ReadLine read = readStudentLine(std::string_view(text_).substr(begin, at_ - begin));
+    if (unit == "%") return true;  // no amount
+    if (!isAmount(begin, at_)) {
+      at_ = begin + number.size();  // "between 207 and 414"
+      if (!isAmount(begin, at_)) return false;
+    }
+    return true;
+  }
+
+  bool isAmount(std::size_t begin, std::size_t end) {
+    const ReadLine read = readStudentLine(std::string_view(text_).substr(begin, end - begin));
     const auto* line = std::get_if<StudentLine>(&read);
-    if (!line || line->sides.size() != 1) return false;
+    if (!line || line->sides.size() != 1 || !line->sides.front().isAmount) return false;
     amounts_.push_back(line->sides.front());
     return true;
   }
@@ -367,7 +433,11 @@ class VerdictReader {
   [[nodiscard]] std::optional<StatedComparison> compared() const {
     if (!relation_ || amounts_.size() < 2) return std::nullopt;
     StatedComparison comparison{amounts_[0], *relation_, amounts_[1], {}};
-    if (amounts_.size() > 2) comparison.upper = amounts_[2];
+    if (amounts_.size() > 2) {
+      comparison.upper = amounts_[2];
+      // "between 308 and 500 mg": the unit behind both
+      if (comparison.right.written == UnitsWritten::none) comparison.right.units = amounts_[2].units;
+    }
     return comparison;
   }
 
@@ -431,20 +501,12 @@ class VerdictReader {
   int schedules_ = 0;
 };
 
-/// Words around "nothing is given", and those that say it.
-constexpr auto around = std::to_array<std::string_view>(
-    {"do",     "to",       "be",         "the",        "this",    "it",        "dose",     "order",
-     "and",    "first",    "prescriber", "pharmacist", "doctor",  "physician", "provider", "give",
-     "given",  "giving",   "measure",    "measured",   "prepare", "prepared",  "draw",     "up",
-     "before", "as",       "ordered",    "any",        "is",      "may",       "until",    "with",
-     "check",  "anything", "amount",     "somebody",   "has",     "been",      "asked"});
-constexpr auto refusing =
-    std::to_array<std::string_view>({"none", "nothing", "not", "dont", "hold", "held", "withhold", "withheld",
-                                     "call", "phone", "ask", "clarify", "query"});
-
-template <typename List>
-bool holds(const List& list, std::string_view word) {
-  return std::ranges::find(list, word) != list.end();
+/// "safe (I think)": said beside it, in brackets, it takes nothing back.
+std::string withoutAside(std::string words, std::string_view text) {
+  constexpr std::string_view aside = "i think";
+  if (!text.ends_with("think)") || !words.ends_with(aside)) return words;
+  words.resize(words.size() - aside.size());
+  return words;
 }
 
 }  // namespace
@@ -452,27 +514,12 @@ bool holds(const List& list, std::string_view word) {
 std::string plainWords(std::string_view text) { return tidied(text); }
 
 std::optional<VerdictAnswer> readVerdictAnswer(std::string_view text) {
-  return VerdictReader(tidied(text)).run();
+  return VerdictReader(withoutAside(tidied(text), text)).run();
 }
 
 std::optional<VerdictWord> readVerdictWord(std::string_view text) {
   const auto answer = readVerdictAnswer(text);
   return answer ? std::optional(answer->word) : std::nullopt;
-}
-
-bool saysNothingMeasured(std::string_view text) {
-  const std::string words = tidied(text);
-  bool refuses = false;
-  for (std::size_t at = 0; at < words.size();) {
-    const std::size_t end = std::min(words.find(' ', at), words.size());
-    const std::string_view word = std::string_view(words).substr(at, end - at);
-    if (holds(refusing, word))
-      refuses = true;
-    else if (!holds(around, word))
-      return false;
-    at = end + 1;
-  }
-  return refuses;
 }
 
 }  // namespace wardchalk

@@ -43,15 +43,12 @@ struct VerdictAnswer {
 };
 
 /// Reads "safe", "unsafe, too high", "hold and ask: dose too low", "wrong schedule", "safe, 300 mg is less
-/// than 486 mg". None where a word is not known, or where it says two things at once.
+/// than 486 mg". Words that say nothing of it are passed over. None where a word denies or doubts, or where
+/// it says two things at once.
 [[nodiscard]] std::optional<VerdictAnswer> readVerdictAnswer(std::string_view text);
 
 /// Its word alone.
 [[nodiscard]] std::optional<VerdictWord> readVerdictWord(std::string_view text);
-
-/// Whether the text says that nothing is to be measured: "do not measure", "none", "hold", "call the
-/// prescriber".
-[[nodiscard]] bool saysNothingMeasured(std::string_view text);
 
 /// Small letters, figures and single spaces: how words are compared.
 [[nodiscard]] std::string plainWords(std::string_view text);

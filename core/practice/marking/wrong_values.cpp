@@ -32,14 +32,16 @@ using M = MistakeId;
 /// The line whose wrong values are sought.
 class Search {
  public:
-  Search(const Worksheet& key, StepId line, std::span<const Instead> carried)
+  Search(const Worksheet& key, StepId line, std::span<const Instead> carried, Rare seeks)
       : key_(key),
         line_(line),
         carried_(carried.begin(), carried.end()),
         papers_(detail::papersOf(key)),
         right_(key, carried_),
         list_(right_.exact(line) ? *right_.exact(line) : Number(0)),
-        further_(list_.right()) {}
+        further_(list_.right()),
+        rare_(list_.right()),
+        seeks_(seeks) {}
 
   WrongValues run() {
     if (!right_.exact(line_)) return {};
@@ -47,7 +49,7 @@ class Search {
     addEarlierSteps();
     addSizeMisused();
     addFurther();
-    return {list_.right(), list_.take(), further_.take(), list_.hidden()};
+    return {list_.right(), list_.take(), further_.take(), rare_.take(), list_.hidden()};
   }
 
  private:
@@ -76,6 +78,10 @@ class Search {
     detail::addFurtherDose(ground, further_);
     detail::addFurtherAmount(ground, further_);
     detail::addFurtherRate(ground, further_);
+    if (seeks_ == Rare::leftOut) return;
+    detail::addRareSize(ground, rare_);
+    detail::addRareDose(ground, rare_);
+    detail::addRareAmount(ground, rare_);
   }
 
   [[nodiscard]] bool isCarried(const Origin& origin) const {
@@ -145,12 +151,14 @@ class Search {
   Replay right_;
   WrongList list_;
   WrongList further_;
+  WrongList rare_;
+  Rare seeks_;
 };
 
 }  // namespace
 
-WrongValues wrongValues(const Worksheet& key, StepId line, std::span<const Instead> carried) {
-  return Search(key, line, carried).run();
+WrongValues wrongValues(const Worksheet& key, StepId line, std::span<const Instead> carried, Rare rare) {
+  return Search(key, line, carried, rare).run();
 }
 
 }  // namespace wardchalk

@@ -42,6 +42,20 @@ bool clash(const Units& units) {
   return std::ranges::any_of(units.over, measuresSize) && std::ranges::any_of(units.under, measuresSize);
 }
 
+/// Whether no amount is said to equal another: "4 mL = 12 mL". What is within a tenth was rounded to a mark.
+bool sidesAgree(const StudentLine& line) {
+  for (std::size_t i = 0; i < line.links.size(); ++i) {
+    const LineSide& left = line.sides[i];
+    const LineSide& right = line.sides[i + 1];
+    const bool amounts = left.isAmount && right.isAmount && line.links[i].units == UnitsMeet::same;
+    const bool equal = line.links[i].relation == LineRelation::equal;
+    if (amounts && equal && line.links[i].truth == Truth::wrong &&
+        apart(left.value, right.value) > Number::ratio(11, 10))
+      return false;
+  }
+  return true;
+}
+
 class NumberMarker {
  public:
   NumberMarker(const NumberLine& line, const LineKey& key) : line_(line), key_(key) {}
@@ -58,12 +72,6 @@ class NumberMarker {
   }
 
  private:
-  /// The mistakes that problems keep apart; a further one is thought of only where none of them fits.
-  [[nodiscard]] std::span<const WrongValue> usual() const { return std::span(key_.wrong).first(key_.usual); }
-  [[nodiscard]] std::span<const WrongValue> further() const {
-    return std::span(key_.wrong).subspan(key_.usual);
-  }
-
   /// A figure of the papers that was written down as it stands.
   static bool isFigure(M mistake) {
     return mistake == M::volumeAsRate || mistake == M::infusionVolumeCopied || mistake == M::orderForLimit;
@@ -99,6 +107,12 @@ class NumberMarker {
   }
 
   void markRight(Acceptance acceptance) {
+    if (!line_.sidesAgree) {
+      mark_.mark = Mark::wrong;
+      mark_.set(Aspect::setUp, Standing::bad);
+      mark_.notes.push_back(LineNote::lineDoesNotHold);
+      return;
+    }
     mark_.mark = Mark::right;
     mark_.set(Aspect::arithmetic, Standing::good);
     mark_.set(Aspect::rounding, acceptance == Acceptance::asCut ? Standing::bad : Standing::good);
@@ -135,7 +149,11 @@ class NumberMarker {
   void markFalseWorking() {
     mark_.set(Aspect::setUp, Standing::bad);
     mark_.notes.push_back(LineNote::lineDoesNotHold);
-    std::vector<M> found = matchWorked(line_.worked->value, usual(), further());
+    // whatever it comes to, what is left of its units is not what is asked for
+    const bool unitsTell = line_.workedUnitsWritten && line_.worked->fit != UnitFit::fits;
+    std::vector<M> found =
+        unitsTell ? std::vector{M::unitsDoNotCancel} : matchWorked(line_.worked->value, key_.wrong);
+    if (unitsTell) mark_.set(Aspect::units, Standing::bad);
     mark_.mark = found.size() > 1 ? Mark::unsure : Mark::wrong;
     mark_.mistakes.insert(mark_.mistakes.begin(), found.begin(), found.end());
   }
@@ -181,20 +199,39 @@ class NumberMarker {
   void markWrongSetUp() {
     if (line_.worked) mark_.set(Aspect::setUp, Standing::bad);
     std::vector<M> found;
-    if (line_.worked) found = matchWorked(line_.worked->value, usual(), further());
+    if (line_.worked) found = matchWorked(line_.worked->value, key_.wrong);
+    if (found.empty()) found = otherSize();
     if (found.empty()) found = matchAnswer();
     if (found.size() > 1) mark_.mark = Mark::unsure;
-    if (found.empty() && !key_.right.empty()) found = matchPair(typedInWanted(), key_.right.front(), usual());
+    if (found.empty() && !key_.right.empty())
+      found = matchPair(typedInWanted(), key_.right.front(), key_.wrong.values);
+    // the medicine's number with the unit of a piece
+    if (found == std::vector{M::medicineAsPieces}) {
+      found.push_back(M::unitMissingOrOther);
+      mark_.set(Aspect::units, Standing::bad);
+    }
     mark_.mistakes = std::move(found);
+  }
+
+  /// A reference for each kg beside a surface, or the reverse: the units left tell it, whatever the figure.
+  [[nodiscard]] std::vector<M> otherSize() const {
+    const auto has = [](const std::vector<Unit>& units, Unit unit) {
+      return std::ranges::find(units, unit) != units.end();
+    };
+    const Units& left = line_.workedUnits;
+    if (has(left.over, Unit::m2) && has(left.under, Unit::kg)) return {M::surfaceForKilograms};
+    if (has(left.over, Unit::kg) && has(left.under, Unit::m2)) return {M::kilogramsForSurface};
+    return {};
   }
 
   [[nodiscard]] std::vector<M> matchAnswer() const {
     const bool tooFar = accept(typedInWanted()) == Acceptance::roundedTooFar;
-    std::vector<M> found = matchMistakes(typedInWanted(), usual(), tooFar);
-    if (found.empty()) found = matchMistakes(typedInWanted(), further(), tooFar);
+    std::vector<M> found = matchMistakes(typedInWanted(), key_.wrong.values, tooFar);
+    if (found.empty()) found = matchMistakes(typedInWanted(), key_.wrong.further, tooFar);
+    if (found.empty() && !tooFar) found = matchMistakes(typedInWanted(), key_.wrong.rare);
     const bool named = std::ranges::any_of(
         found, [](M mistake) { return mistake == M::sizeRoundedEarly || mistake == M::roundedElsewhere; });
-    const bool copied = std::ranges::any_of(key_.wrong, [&](const WrongValue& one) {
+    const bool copied = std::ranges::any_of(key_.wrong.further, [&](const WrongValue& one) {
       return isFigure(one.mistake) && one.value == line_.wanted.value;
     });
     const TypedNumber typed = typedInWanted();
@@ -222,11 +259,11 @@ std::optional<NumberLine> numberLine(const StudentWorking& working, const Units&
   taken.wanted = inWantedUnit(answer.value, answer.hasUnits ? answer.units : Units{}, wanted);
   if (const LineSide* side = working.workedSide()) {
     taken.worked = workedIn(*side, wanted, taken.wanted.value);
+    if (!side->unitsOpen) taken.workedUnits = side->units;
     taken.workedUnitsWritten = side->written == UnitsWritten::all && !side->unitsOpen;
     taken.unitsClash = side->written == UnitsWritten::partly && !side->unitsOpen && clash(side->units);
   }
-  taken.holds =
-      std::ranges::none_of(line.links, [](const LineLink& link) { return link.truth == Truth::wrong; });
+  taken.sidesAgree = sidesAgree(line);
   return taken;
 }
 

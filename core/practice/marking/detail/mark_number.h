@@ -19,8 +19,9 @@ struct NumberLine {
   std::optional<InWanted>
       worked;  ///< the last side that is worked out, exactly, as the result beside it takes it
   bool workedUnitsWritten = false;  ///< every number of it has its unit
+  Units workedUnits;                ///< left of it after cancelling
   bool unitsClash = false;          ///< two measures of size stand in it, above and below, and do not cancel
-  bool holds = true;                ///< no "=" of the line is false
+  bool sidesAgree = true;           ///< no amount is said to equal another: "4 mL = 12 mL"
 };
 
 /// Takes a working apart; none if it ends in no number.
@@ -31,8 +32,7 @@ struct LineKey {
   StepId step;
   const RightValues& accepted;
   std::vector<Number> right;
-  std::vector<WrongValue> wrong;
-  std::size_t usual = 0;      ///< so many of the first are those that problems keep apart
+  WrongValues wrong;
   bool bareConstant = false;  ///< 2.2 or 0.4536 stands in the working without its unit
 };
 

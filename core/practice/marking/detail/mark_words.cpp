@@ -211,6 +211,11 @@ bool isPrinted(const Worksheet& key, const Replay& carried, std::string_view tex
       [&](const std::string& printed) { return !printed.empty() && plainWords(printed) == words; });
 }
 
+/// Whether it begins with the title that the program prints of this verdict.
+bool hasTitle(const Worksheet& key, std::string_view text) {
+  return plainWords(text).starts_with(plainWords(verdictTitle(key)) + " ");
+}
+
 /// Where the key asks for a schedule or too low a dose, "unsafe" is right, with what is to be asked.
 std::optional<LineNote> whyAsked(const KeyReasons& reasons) {
   if (reasons.has(VerdictReason::tooLow)) return LineNote::asksForTooLittle;
@@ -249,9 +254,13 @@ bool isAbout(const Number& value, const Number& wanted) {
 }  // namespace
 
 LineMark markVerdict(const Worksheet& key, const Replay& carried, std::string_view text) {
-  if (verdictWordOf(key, carried) == verdictWordOf(key, Replay(key, {})) && isPrinted(key, carried, text))
-    return rightMark();
-  if (const auto said = readVerdictAnswer(text)) return markSaid(key, carried, *said);
+  const bool asInKey = verdictWordOf(key, carried) == verdictWordOf(key, Replay(key, {}));
+  if (asInKey && isPrinted(key, carried, text)) return rightMark();
+  if (auto said = readVerdictAnswer(text)) {
+    // the program's own sentences behind its own title set out figures without comparing two of them
+    if (asInKey && hasTitle(key, text)) said->compared.reset();
+    return markSaid(key, carried, *said);
+  }
   LineMark mark;
   mark.mark = Mark::unread;
   mark.notes.push_back(LineNote::notAVerdict);

@@ -57,6 +57,8 @@ Papers papersOf(const Worksheet& key) {
   if (key.bsa) papers.m2 = key.bsa->m2;
   if (given.child.weight) readWeight(*given.child.weight, papers);
   if (given.child.height) readHeight(*given.child.height, papers);
+  if (given.child.age && given.child.age->written.parts.front().unit == Unit::year)
+    papers.years = given.child.age->written.parts.front().value;
   papers.orderDoses = dosesOf(given.order.schedule);
   papers.referenceDoses = given.reference.schedule ? dosesOf(given.reference.schedule) : papers.orderDoses;
   if (given.stock.strength) {

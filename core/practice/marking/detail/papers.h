@@ -18,6 +18,7 @@ struct Papers {
   std::optional<Number> m2;           ///< as used
   std::optional<Number> wholeFeet;    ///< of a height in feet and inches
   std::optional<Number> overFeet;     ///< its inches
+  std::optional<Number> years;        ///< of the child, whole ones
   bool inGrams = false;               ///< the weight is stated in grams
   bool inMetres = false;              ///< the height is stated in metres
   Number referenceDoses{1};           ///< doses that the reference means in a day, whole, at least 1

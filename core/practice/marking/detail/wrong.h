@@ -68,4 +68,10 @@ void addFurtherDose(const WrongGround& ground, WrongList& list);    // further_d
 void addFurtherAmount(const WrongGround& ground, WrongList& list);  // further_amount.cpp
 void addFurtherRate(const WrongGround& ground, WrongList& list);    // further_rate.cpp
 
+// Rarer ones, thought of only where none of the others fits: a sum that is set up from other figures of the
+// papers.
+void addRareSize(const WrongGround& ground, WrongList& list);    // rare_size.cpp
+void addRareDose(const WrongGround& ground, WrongList& list);    // rare_dose.cpp
+void addRareAmount(const WrongGround& ground, WrongList& list);  // rare_amount.cpp
+
 }  // namespace wardchalk::detail

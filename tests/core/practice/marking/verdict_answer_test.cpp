@@ -1,4 +1,5 @@
 #include "core/practice/marking/verdict_answer.h"
+#include "core/practice/marking/nothing_measured.h"
 
 #include <gtest/gtest.h>
 
@@ -64,7 +65,24 @@ TEST(VerdictAnswer, isReadInManyWords) {
            Row{"Ordered 60 mg is not more than the safe ≈ 80.4 mg in one dose.", "(safe) compares"},
            Row{"unsafe, 1,000 units is more than 852.5 units", "unsafe compares"},
            Row{"ask, 50 mg is outside 38.64 mg to 77.28 mg", "ask compares"},
-           // what is not known, or says two things, is not read
+           Row{"looks safe to me", "safe"},
+           Row{"safe (I think)", "safe"},
+           Row{"no problem, safe", "safe"},
+           Row{"too high, unsafe (checked)", "unsafe high"},
+           Row{"Unsafe, I would not give it", "unsafe"},
+           Row{"ask: the schedule does not match", "ask schedule"},
+           Row{"reference is for another age, not covered", "does not fit age"},
+           Row{"does not fit: route differs", "does not fit route"},
+           Row{"safe, 20 mcg lies between 18.25 and 29.2 mcg", "safe compares"},
+           Row{"unsafe, 300 not between 207 and 414", "unsafe compares"},
+           // what denies or doubts, or says two things, is not read
+           Row{"almost safe", "unread"},
+           Row{"safe if diluted", "unread"},
+           Row{"safe only once diluted", "unread"},
+           Row{"safe after dilution", "unread"},
+           Row{"probably safe", "unread"},
+           Row{"neither safe", "unread"},
+           Row{"the weather", "unread"},
            Row{"perhaps", "unread"},
            Row{"safe, I think", "unread"},
            Row{"safe or unsafe", "unread"},
@@ -79,13 +97,33 @@ TEST(VerdictAnswer, isReadInManyWords) {
 }
 
 TEST(NothingMeasured, isSaidInManyWords) {
-  for (const char* text :
-       {"none", "Nothing", "do not give", "DON'T GIVE", "hold", "hold the dose", "call the prescriber",
-        "do not give, call the prescriber", "withhold", "not to be given", "Do not prepare",
-        "hold - phone the prescriber", "give nothing", "do not measure: ask first"})
+  for (const char* text : {"none",
+                           "Nothing",
+                           "do not give",
+                           "DON'T GIVE",
+                           "hold",
+                           "hold the dose",
+                           "call the prescriber",
+                           "do not give, call the prescriber",
+                           "withhold",
+                           "not to be given",
+                           "Do not prepare",
+                           "hold - phone the prescriber",
+                           "— do not measure —",
+                           "no dose - ask first",
+                           "I am holding this one",
+                           "would not give",
+                           "ring the prescriber",
+                           "nothing until the prescriber answers",
+                           "not drawing anything up until it is sorted",
+                           "hold (see above)",
+                           "give nothing",
+                           "do not measure: ask first"})
     EXPECT_TRUE(saysNothingMeasured(text)) << text;
   for (const char* text :
-       {"", "give", "measure", "4 mL", "do not give 4 mL", "give 4 mL, then hold", "no", "nothing but 4 mL"})
+       {"", "give", "measure", "4 mL", "do not give 4 mL", "give 4 mL, then hold", "no", "nothing but 4 mL",
+        "do not hold", "no need to ask", "nothing wrong", "not too much",
+        "do not give three tablets, give two", "hold or give", "give unless held", "no problem"})
     EXPECT_FALSE(saysNothingMeasured(text)) << text;
 }
 
