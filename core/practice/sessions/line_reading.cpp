@@ -9,6 +9,7 @@
 #include "core/practice/lines/syringe_answer.h"
 #include "core/practice/lines/understood.h"
 #include "core/practice/marking/marking.h"
+#include "core/practice/marking/nothing_measured.h"
 #include "core/practice/marking/verdict_answer.h"
 #include "core/practice/problem/amount_line.h"
 #include "core/words/phrasebook.h"
