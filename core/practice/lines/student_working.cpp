@@ -113,7 +113,7 @@ ReadLine readPiece(const practice::SpokenPiece& piece, Gram gram) {
 /// said.
 std::optional<StudentWorking> readSpoken(std::string_view text, Gram gram) {
   const std::string plain = practice::withPlainSigns(text);
-  if (text.size() > longestLine || practice::saysOtherwise(plain)) return std::nullopt;
+  if (practice::saysOtherwise(plain)) return std::nullopt;
   const std::vector<practice::SpokenPiece> pieces = practice::spokenPieces(plain);
   StudentWorking working;
   for (std::size_t i = 0; i < pieces.size(); ++i) {
@@ -144,6 +144,7 @@ bool hasAnswer(const ReadWorking& read) {
 
 ReadWorking readStudentWorking(std::string_view text, Gram gramMeant) {
   ReadWorking written = readAsWritten(text, gramMeant);
+  if (text.size() > longestLine) return written;  // nobody talks for so long
   if (hasAnswer(written) && !practice::isTalkedThrough(text)) return written;
   auto spoken = readSpoken(text, gramMeant);
   if (!spoken || !hasAnswer(*spoken)) return written;
