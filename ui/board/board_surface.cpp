@@ -242,25 +242,27 @@ void BoardSurface::refresh() {
   update();
 }
 
+/// As large as it was chosen, as far as the working on this page keeps its room for it: what stands round it
+/// grows at its cost. What is said of the size stands beside the caution, so it is measured with that: it
+/// comes and goes and changes no size.
 void BoardSurface::layOutAll() {
   if (width() < 1 || height() < 1) return;
-  const QString notice = std::exchange(notice_, {});  // which changes no size
-  shownSize_ = layOutLargest();
-  notice_ = notice;
-  if (!notice_.isEmpty()) layOutWith(sizesAt(shownSize_));
-}
-
-/// As large as it was chosen, as far as the working on this page keeps its room for it: what stands round it
-/// grows at its cost.
-int BoardSurface::layOutLargest() {
+  const QString notice = std::exchange(notice_, {});
   layOutWith(sizesAt(usualSize));
   const double leastScale = body_.scale * workingShare;
   const double leastRoom = frame_.room.height() * roomShare;
+  if (size_ > usualSize)
+    notice_ = fromCore(say(PhraseId::board_sizeFull, {{"percent", std::to_string(size_)}}));
+  shownSize_ = largestWith(leastScale, leastRoom);
+  notice_ = notice;
+  layOutWith(sizesAt(shownSize_));
+}
+
+int BoardSurface::largestWith(double leastScale, double leastRoom) {
   for (int percent = size_; percent > usualSize; percent -= sizeStep) {
     layOutWith(sizesAt(percent));
     if (body_.scale >= leastScale && frame_.room.height() >= leastRoom) return percent;
   }
-  layOutWith(sizesAt(usualSize));
   return usualSize;
 }
 

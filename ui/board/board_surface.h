@@ -83,7 +83,7 @@ class BoardSurface : public SpokenWidget {
   /// Everything that is shown and said follows from the state again.
   void refresh();
   void layOutAll();
-  [[nodiscard]] int layOutLargest();
+  [[nodiscard]] int largestWith(double leastScale, double leastRoom);
   void layOutWith(const BoardSizes& sizes);
   [[nodiscard]] BoardSizes sizesAt(int percent) const;
   void resizeBoard(int percent);

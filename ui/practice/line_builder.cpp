@@ -49,6 +49,7 @@ LineBuilder::LineBuilder(const Ask& ask, const Problem& problem, double zoom, QW
   auto* sides = new QHBoxLayout;
   sides->setSpacing(20);
   sides->addWidget(buildFacts(problem), 2);
+  setTabOrder(list_, canvas_);  // as they lie beside one another
   auto* right = new QVBoxLayout;
   right->setSpacing(8);
   auto* scroll = new QScrollArea(this);

@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 #include <QWheelEvent>
 #include <algorithm>
+#include <utility>
 
 #include "core/practice/sessions/lesson_words.h"
 #include "ui/access/answers.h"
@@ -77,13 +78,20 @@ QWidget* PlanForm::buildTopics() {
   return card;
 }
 
+void PlanForm::tabBelowTopics(const QList<QWidget*>& stops) {
+  QWidget* last = topics_.back();
+  for (QWidget* stop : stops) setTabOrder(std::exchange(last, stop), stop);
+}
+
 QWidget* PlanForm::buildRest() {
   auto* card = new PracticeCard(this);
   QVBoxLayout* column = columnOn(card);
   buildLevels(column);
   column->addSpacing(8);
   buildNumbers(column);
-  more_ = column;
+  more_ = new QVBoxLayout;
+  column->addLayout(more_);
+  column->addStretch(1);  // beside a longer card nothing here is drawn apart
   return card;
 }
 

@@ -43,6 +43,8 @@ class PlanForm : public QWidget {
 
   /// What comes below the topics.
   [[nodiscard]] QBoxLayout* belowTopics() const { return belowTopics_; }
+  /// Tab comes to these after the topics, as the eye does.
+  void tabBelowTopics(const QList<QWidget*>& stops);
 
   /// How wide the form may be; where its two cards do not fit side by side, one stands below the other.
   void setRoom(int width);

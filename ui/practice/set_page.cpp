@@ -66,6 +66,7 @@ SetPage::SetPage(Questions& questions, PaperSize paper, QWidget* parent)
   buildTitle();
   terms_ = new TermsForm(form_);
   form_->belowTopics()->addWidget(terms_);
+  form_->tabBelowTopics(terms_->stops());
   column()->addWidget(form_);
   column()->addStretch(1);
   missing_ = quietWordsIn(inside(), {});

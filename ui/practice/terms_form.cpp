@@ -86,6 +86,8 @@ TermsForm::TermsForm(QWidget* parent)
   setTerms({});
 }
 
+QList<QWidget*> TermsForm::stops() const { return {mode_, minutes_, builder_, hints_, units_, reason_}; }
+
 QCheckBox* TermsForm::addBox(const QString& text, const char* name) {
   auto* box = new QCheckBox(text, this);
   box->setObjectName(QLatin1String(name));

@@ -22,6 +22,8 @@ class TermsForm : public QWidget {
   void setTerms(const PracticeSet& set);
   /// Writes the terms into the set and leaves everything else of it.
   void writeInto(PracticeSet& set) const;
+  /// What Tab comes to, in the order in which the eye meets it.
+  [[nodiscard]] QList<QWidget*> stops() const;
 
  private:
   QCheckBox* addBox(const QString& text, const char* name);

@@ -146,7 +146,7 @@ QWidget* ReferencePicker::buildBands() {
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);
   auto* label = new PlainLabel(tr("Its &entries"), part);
-  bands_ = plainTable(columnNames(), tr("Entries of what is chosen, one for each band"), part);
+  bands_ = plainTable(columnNames(), tr("Its entries: of what is chosen, one for each band"), part);
   bands_->setObjectName(QStringLiteral("bands"));
   bands_->setSelectionMode(QAbstractItemView::NoSelection);  // which entry holds is judged, not pointed at
   bands_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);

@@ -44,8 +44,8 @@ std::string inOneLine(std::string text) {
   return text;
 }
 
-/// The marker has the last word on what cannot be read: it knows the sentences that a key is printed with, and
-/// the faults that are mistakes of their own, which are for it to tell.
+/// The marker has the last word on what cannot be read: it knows the sentences that a key is printed with,
+/// and the faults that are mistakes of their own, which are for it to tell.
 LineReading unreadBy(const Problem& problem, std::size_t ask, std::string_view text) {
   const LineMark mark = Marking(problem).mark(ask, text);
   if (!mark.fault || isTry(mark.mark)) return {};

@@ -193,7 +193,13 @@ void BoardLengthTest::theWorkingStaysLargeAndNothingIsCutOff() {
     for (int i = 0; i < 10; ++i) board.press(Qt::Key_Plus);
     for (std::size_t page = 0; page < board.story().pages().size(); ++page) {
       board.surface().goTo({static_cast<int>(page), 0, false});
-      QVERIFY(board.surface().body().scale >= 0.75 * usual[page]);
+      QVERIFY2(board.surface().body().scale >= 0.75 * usual[page],
+               qPrintable(QStringLiteral("%1, page %2: %3 of %4, size %5")
+                              .arg(QString::fromStdString(each.name))
+                              .arg(page)
+                              .arg(board.surface().body().scale)
+                              .arg(usual[page])
+                              .arg(board.surface().shownSize())));
       QVERIFY2(liesOnScreen(board.surface()), each.name.c_str());
     }
   }
