@@ -82,7 +82,7 @@ SettingsDialog::SettingsDialog(QWidget* parent) : QDialog(parent), page_(new Row
   describe(*units_, tr("Until the next child; then as the house rules say."));
   rules_ = addRow("house-rules", tr("House rules"), &SettingsDialog::chooseRules);
   addRulesButtons();
-  cover_ = addRow("cover", tr("Cover the entries when no key is pressed"), &SettingsDialog::chooseCover);
+  cover_ = addRow("cover", tr("Cover when no key is pressed"), &SettingsDialog::chooseCover);
   describe(*cover_, tr("Never later than the house rules say."));
   paper_ = addRow("paper", tr("Paper"), &SettingsDialog::choosePaper);
   describe(*paper_, tr("Of sheets that are looked at, saved as PDF or printed."));

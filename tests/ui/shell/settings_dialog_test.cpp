@@ -158,7 +158,7 @@ void SettingsDialogTest::aReaderHearsWhatIsAskedAndWhatIsChosen() {
       {"units", {QStringLiteral("Units offered"), QStringLiteral("None: every line says its unit")}},
       {"house-rules", {QStringLiteral("House rules"), QStringLiteral("Exact: as shipped")}},
       {"cover",
-       {QStringLiteral("Cover the entries when no key is pressed"),
+       {QStringLiteral("Cover when no key is pressed"),
         QStringLiteral("As the house rules say: after 5 minutes")}},
       {"paper", {QStringLiteral("Paper"), QStringLiteral("A4")}}};
   for (const auto& [name, said] : wanted) {
