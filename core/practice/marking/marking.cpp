@@ -12,6 +12,7 @@
 #include "core/practice/marking/detail/prepared.h"
 #include "core/practice/marking/match_mistakes.h"
 #include "core/practice/marking/nothing_measured.h"
+#include "core/practice/marking/read_answer.h"
 #include "core/practice/problem/amount_line.h"
 #include "core/practice/problem/problem_text.h"
 
@@ -67,19 +68,6 @@ LineMark faulted(const LineFault& fault, StepId step) {
   if (!mark.mistakes.empty()) mark.mark = Mark::wrong;
   return mark;
 }
-
-/// "= 84 mg" is an answer: the sign is blanked, so that places in the line stay what they are.
-std::string withoutFirstSign(std::string_view text) {
-  std::string line(text);
-  const std::size_t first = line.find_first_not_of(" \t");
-  for (const std::string_view sign : {"=", "≈"})
-    if (first != std::string::npos && line.compare(first, sign.size(), sign) == 0)
-      line.replace(first, sign.size(), sign.size(), ' ');
-  return line;
-}
-
-/// A gram in a line about the child's weight is the child's.
-Gram gramOf(StepId step) { return step == StepId::weight ? Gram::child : Gram::medicine; }
 
 /// A body surface area written without its unit; it may end in a zero, since it is no dose.
 bool isBareSurface(const LineRemark& remark, StepId step, const Replay& carried) {
@@ -192,7 +180,7 @@ LineMark Marking::markNumber(std::size_t ask, StepId step, std::string_view text
   if (step == StepId::device && isPrinted(step, text)) return rightMeasuring();
   if (step == StepId::device)
     if (const auto said = readSyringeAnswer(text)) return markSyringe(carried, *said, carriedTo(ask));
-  const ReadWorking read = readStudentWorking(withoutFirstSign(text), gramOf(step));
+  const ReadWorking read = readAnswer(step, text);
   if (const auto* fault = std::get_if<LineFault>(&read)) return faulted(*fault, step);
   const auto& working = std::get<StudentWorking>(read);
   LineMark mark = markRead(ask, step, working, carried);

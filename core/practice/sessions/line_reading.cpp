@@ -1,15 +1,13 @@
 #include "core/practice/sessions/line_reading.h"
 
-#include <algorithm>
-
 #include "core/number/ascii.h"
 #include "core/number/decimal_text.h"
 #include "core/practice/lines/practice_words.h"
-#include "core/practice/lines/student_working.h"
 #include "core/practice/lines/syringe_answer.h"
 #include "core/practice/lines/understood.h"
 #include "core/practice/marking/marking.h"
 #include "core/practice/marking/nothing_measured.h"
+#include "core/practice/marking/read_answer.h"
 #include "core/practice/marking/verdict_answer.h"
 #include "core/practice/problem/amount_line.h"
 #include "core/words/phrasebook.h"
@@ -19,14 +17,6 @@ namespace wardchalk {
 namespace {
 
 using Kind = LineReading::Kind;
-
-/// "= 84 mg" is an answer.
-std::string_view withoutFirstSign(std::string_view text) {
-  text.remove_prefix(std::min(text.find_first_not_of(" \t"), text.size()));
-  for (const std::string_view sign : {"=", "≈"})
-    if (text.starts_with(sign)) return text.substr(sign.size());
-  return text;
-}
 
 std::string inMl(const std::optional<Number>& amount) { return amount ? exactText(*amount) + " mL" : ""; }
 
@@ -61,8 +51,7 @@ LineReading readingOf(const Problem& problem, std::size_t ask, std::string_view 
     return {Kind::read, say(PhraseId::practiceSheet_nothing)};
   if (*step == StepId::device)
     if (const auto said = readSyringeAnswer(text)) return {Kind::read, syringeText(*said)};
-  const Gram gram = *step == StepId::weight ? Gram::child : Gram::medicine;
-  const ReadWorking read = readStudentWorking(withoutFirstSign(text), gram);
+  const ReadWorking read = readAnswer(*step, text);
   if (const auto* working = std::get_if<StudentWorking>(&read))
     return {Kind::read, inOneLine(understoodText(*working))};
   return unreadBy(problem, ask, text);
