@@ -64,8 +64,8 @@ TEST_P(AmountThatWaits, IsToldOnceASecondCheckAgrees) {
 }
 
 const char* const waits =
-    "No amount yet: the ward's list requires a second check for this medicine. It is told once a second "
-    "person's check agrees.";
+    "No amount yet: the reference requires a second check for this medicine. The amount appears once a "
+    "second person's check agrees.";
 const char* const asks = "Ask first. The amount appears once you enter how the question was settled.";
 
 INSTANTIATE_TEST_SUITE_P(
