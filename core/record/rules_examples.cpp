@@ -119,6 +119,20 @@ std::string tooLittle(const HouseRules& rules) {
   return askedOrNot(sheet.finding(FindingCode::belowUsual) != nullptr, what);
 }
 
+/// A low end of 100 mg, and an order of the first whole milligram below the house's part of it.
+std::string belowTheLowEnd(const HouseRules& rules) {
+  const Number order = rules.askLowPercent.ceil() - Number(1);
+  if (order < Number(1)) return say(PhraseId::example_neverLittle);
+  const Worksheet sheet = worked(rules, {{path::dose, milligrams(order) + "/dose"},
+                                         {path::schedule, "every 12 h"},
+                                         {path::low, "100 mg/dose"},
+                                         {path::high, "200 mg/dose"},
+                                         {path::referenceSchedule, "every 12 h"}});
+  const Finding* finding = sheet.finding(FindingCode::belowLow);
+  const std::string what = say(PhraseId::example_lowEnd, {{"order", milligrams(order)}, {"least", "100 mg"}});
+  return askedOrNot(finding && finding->severity == Severity::ask, what);
+}
+
 /// By a route for which no second syringe makes up the difference.
 std::string roundingChange(const HouseRules& rules) {
   const Number mL = Number::ratio(113, 100);
@@ -190,6 +204,17 @@ std::string silentReference(const HouseRules& rules) {
   return askedOrNot(finding && finding->severity == Severity::ask, say(PhraseId::example_silentReference));
 }
 
+std::string withoutAge(const HouseRules& rules) {
+  const Worksheet sheet = worked(rules, {{path::height, "103 cm"},
+                                         {path::weight, "40 kg"},
+                                         {path::dose, "80 mg/dose"},
+                                         {path::schedule, "every 12 h"},
+                                         {path::high, "2 mg/kg/dose"}});
+  const Finding* finding = sheet.finding(FindingCode::weightUnlikelyForHeight);
+  return askedOrNot(finding && finding->severity == Severity::ask,
+                    say(PhraseId::example_noAge, {{"height", "103 cm"}, {"weight", "40 kg"}}));
+}
+
 std::string silentOrder(const HouseRules& rules) {
   const Worksheet sheet = worked(rules, {{path::dose, "80 mg/dose"}, {path::high, "84 mg/dose"}});
   return say(PhraseId::example_silentOrder, {{"verdict", verdictTitle(sheet)}});
@@ -229,12 +254,14 @@ constexpr std::array examples = {
     Example{"volume_decimals_from_1_mL", aboveOne},
     Example{"rate_decimals", rate},
     Example{"ask_below_percent", tooLittle},
+    Example{"ask_low_percent", belowTheLowEnd},
     Example{"ask_rounding_percent", roundingChange},
     Example{"bsa_differs_percent", charted},
     Example{"weight_older_than", oldWeight},
     Example{"grace_percent", grace},
     Example{"reference_schedule_missing", silentReference},
     Example{"order_schedule_missing", silentOrder},
+    Example{"size_without_age", withoutAge},
     Example{"many_units", manyUnits},
     Example{"smallest_volume", smallest},
     Example{"syringes", aboveOne},

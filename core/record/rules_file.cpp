@@ -34,6 +34,7 @@ constexpr std::array<std::string_view, 2> poundsWords = {"exact", "trade"};
 constexpr std::array<std::string_view, 2> roundToWords = {"marks", "decimals"};
 constexpr std::array<std::string_view, 2> referenceScheduleWords = {"ask", "note"};
 constexpr std::array<std::string_view, 2> orderScheduleWords = {"needed", "one-dose"};
+constexpr std::array<std::string_view, 2> sizeWithoutAgeWords = {"ask", "note"};
 constexpr std::array<std::string_view, 2> systemWords = {"metric", "household"};
 constexpr std::array<std::string_view, 2> syringeWords = {"oral", "injection"};
 
@@ -265,12 +266,14 @@ constexpr std::array ruleKeys = {
     RuleKey{"volume_decimals_from_1_mL", [](HouseRules& r, K k, V v) { return takeCount(r.volumeDecimalsFrom1Ml, k, v, 0, 4); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.volumeDecimalsFrom1Ml); }, JsonValue::Kind::number},
     RuleKey{"rate_decimals", [](HouseRules& r, K k, V v) { return takeCount(r.rateDecimals, k, v, 0, 4); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.rateDecimals); }, JsonValue::Kind::number},
     RuleKey{"ask_below_percent", [](HouseRules& r, K k, V v) { return takePercent(r.askBelowPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.askBelowPercent); }, JsonValue::Kind::number},
+    RuleKey{"ask_low_percent", [](HouseRules& r, K k, V v) { return takePercent(r.askLowPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.askLowPercent); }, JsonValue::Kind::number},
     RuleKey{"ask_rounding_percent", [](HouseRules& r, K k, V v) { return takePercent(r.askRoundingPercent, k, v, 10); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.askRoundingPercent); }, JsonValue::Kind::number},
     RuleKey{"bsa_differs_percent", [](HouseRules& r, K k, V v) { return takePercent(r.bsaDiffersPercent, k, v); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.bsaDiffersPercent); }, JsonValue::Kind::number},
     RuleKey{"weight_older_than", [](HouseRules& r, K k, V v) { return takeAgeOrNone(r.weightOlderThan, k, v); }, [](JsonWriter& w, const HouseRules& r) { writeAgeOrNone(w, r.weightOlderThan); }},
     RuleKey{"grace_percent", [](HouseRules& r, K k, V v) { return takePercent(r.gracePercent, k, v, 10); }, [](JsonWriter& w, const HouseRules& r) { writePercent(w, r.gracePercent); }, JsonValue::Kind::number},
     RuleKey{"reference_schedule_missing", [](HouseRules& r, K k, V v) { return takeWord(r.referenceScheduleMissing, k, v, referenceScheduleWords); }, [](JsonWriter& w, const HouseRules& r) { w.text(referenceScheduleWords[static_cast<std::size_t>(r.referenceScheduleMissing)]); }},
     RuleKey{"order_schedule_missing", [](HouseRules& r, K k, V v) { return takeWord(r.orderScheduleMissing, k, v, orderScheduleWords); }, [](JsonWriter& w, const HouseRules& r) { w.text(orderScheduleWords[static_cast<std::size_t>(r.orderScheduleMissing)]); }},
+    RuleKey{"size_without_age", [](HouseRules& r, K k, V v) { return takeWord(r.sizeWithoutAge, k, v, sizeWithoutAgeWords); }, [](JsonWriter& w, const HouseRules& r) { w.text(sizeWithoutAgeWords[static_cast<std::size_t>(r.sizeWithoutAge)]); }},
     RuleKey{"many_units", [](HouseRules& r, K k, V v) { return takeCount(r.manyUnits, k, v, 1, 100); }, [](JsonWriter& w, const HouseRules& r) { w.number(r.manyUnits); }, JsonValue::Kind::number},
     RuleKey{"smallest_volume", [](HouseRules& r, K k, V v) { return takeVolume(r.smallestVolume.value, k, v); }, [](JsonWriter& w, const HouseRules& r) { w.text(millilitres(r.smallestVolume.value)); }},
     RuleKey{"syringes", [](HouseRules& r, K k, V v) { return takeSyringes(r.syringes, k, v); }, writeSyringes},

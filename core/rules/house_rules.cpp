@@ -35,6 +35,11 @@ HouseRules makeClassroom() {
   rules.roundTo = RoundTo::decimals;
   rules.referenceScheduleMissing = ReferenceScheduleMissing::note;
   rules.orderScheduleMissing = OrderScheduleMissing::oneDose;
+  // what a book calls right is asked about more rarely than what lies on a ward: see README.md
+  rules.sizeWithoutAge = SizeWithoutAge::note;
+  rules.askRoundingPercent = Number(6);
+  rules.manyUnits = 5;
+  rules.smallestVolume = {Number::ratio(2, 100), Unit::mL};
   return rules;
 }
 

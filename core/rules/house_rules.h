@@ -22,6 +22,10 @@ enum class RoundTo : std::uint8_t { marks, decimals };
 enum class ReferenceScheduleMissing : std::uint8_t { ask, note };
 enum class OrderScheduleMissing : std::uint8_t { needed, oneDose };
 
+/// What becomes of a weight that is unlikely for the height where no age is stated. A textbook's child often
+/// has neither age nor a likely shape, so a class may note it; a bedside knows the age and asks.
+enum class SizeWithoutAge : std::uint8_t { ask, note };
+
 /// Oral syringes never serve an injection, nor the other way round (T33).
 enum class SyringeKind : std::uint8_t { oral, injection };
 
@@ -45,12 +49,14 @@ struct HouseRules {
   int volumeDecimalsFrom1Ml = 1;                 ///< 0 to 4
   int rateDecimals = 1;                          ///< 0 to 4
   Number askBelowPercent{90};                    ///< of the usual dose; below it the order is asked about
+  Number askLowPercent{100};                      ///< of a stated low end; from it on a dose below is a note
   Number askRoundingPercent{5};                  ///< change by rounding above which it is asked about
   Number bsaDiffersPercent{5};                   ///< charted against computed
   std::optional<MixedQuantity> weightOlderThan;  ///< a weight older than this is asked about; none: never
   Number gracePercent{0};  ///< 0 to 10: over a reference by no more than this is asked about (T19)
   ReferenceScheduleMissing referenceScheduleMissing = ReferenceScheduleMissing::ask;
   OrderScheduleMissing orderScheduleMissing = OrderScheduleMissing::needed;
+  SizeWithoutAge sizeWithoutAge = SizeWithoutAge::ask;
   int manyUnits = 3;  ///< more tablets, vials or syringes than this are asked about (T23)
   Quantity smallestVolume{Number::ratio(1, 10), Unit::mL};  ///< less cannot be measured reliably (T34)
   std::vector<Syringe> syringes;                            ///< rising by what they hold within each kind

@@ -41,6 +41,7 @@ std::string thresholdRule(const Worksheet& sheet) {
   const bool charted = sheet.check(CheckId::bsaCharted).isMade();
   return say(PhraseId::rule_asked,
              {{"low", show(rules.askBelowPercent).text},
+              {"stated", show(rules.askLowPercent).text},
               {"rounding", show(rules.askRoundingPercent).text},
               {"smallest", printed(rules.smallestVolume)},
               {"many", std::to_string(rules.manyUnits)},
@@ -85,6 +86,7 @@ std::vector<std::string> rulesWords(const Worksheet& sheet) {
     lines.push_back(say(PhraseId::rule_grace, {{"percent", show(rules.gracePercent).text}}));
   if (rules.referenceScheduleMissing == ReferenceScheduleMissing::note)
     lines.push_back(say(PhraseId::rule_silentReference));
+  if (rules.sizeWithoutAge == SizeWithoutAge::note) lines.push_back(say(PhraseId::rule_noAge));
   if (rules.orderScheduleMissing == OrderScheduleMissing::oneDose)
     lines.push_back(say(PhraseId::rule_silentOrder));
   lines.push_back(rulesProvenance(rules));

@@ -306,6 +306,10 @@ PhraseId phraseFor(const Finding& finding) {
   if (finding.code == FindingCode::weightOld && !finding.argument<Stated>("weighed"))
     return PhraseId::weightOld_unknown;
   if (wordOf(finding, "by") == ArgumentWord::trade) return PhraseId::roundingDecides_trade;
+  if (finding.code == FindingCode::belowLow && finding.severity == Severity::note)
+    return PhraseId::note_belowLow;
+  if (finding.code == FindingCode::belowUsual && finding.severity == Severity::note)
+    return PhraseId::note_belowUsual;
   if (wordOf(finding, "by") == ArgumentWord::sizeEntered)
     return finding.code == FindingCode::belowLow ? PhraseId::bySize_belowLow : PhraseId::bySize_belowUsual;
   return findingPhrases[static_cast<std::size_t>(finding.code)];

@@ -34,6 +34,8 @@ constexpr std::array decimals = {ChoiceWord{"0", CHOICE("whole mL")}, ChoiceWord
 
 constexpr std::array silentReferences = {ChoiceWord{"ask", CHOICE("asked about")},
                                          ChoiceWord{"note", CHOICE("noted; for a class, not for a bedside")}};
+constexpr std::array sizesWithoutAge = {ChoiceWord{"ask", CHOICE("asked about")},
+                                        ChoiceWord{"note", CHOICE("noted; for a class, not for a bedside")}};
 constexpr std::array silentOrders = {
     ChoiceWord{"needed", CHOICE("not checked before it is entered")},
     ChoiceWord{"one-dose", CHOICE("checked for one dose; for a class, not for a bedside")}};
@@ -59,6 +61,7 @@ constexpr std::array table = {
     RuleSpec{"smallest_volume", G::amount, LABEL("Smallest volume to measure"), {}},
     RuleSpec{
         "ask_below_percent", G::asking, LABEL("Ask when below this percentage of the recommended dose"), {}},
+    RuleSpec{"ask_low_percent", G::asking, LABEL("Ask when below this percentage of a stated low end"), {}},
     RuleSpec{"ask_rounding_percent",
              G::asking,
              LABEL("Ask when rounding changes the dose by more than, in percent"),
@@ -76,6 +79,8 @@ constexpr std::array table = {
              silentReferences},
     RuleSpec{"order_schedule_missing", G::asking, LABEL("An order that does not say how often is"),
              silentOrders},
+    RuleSpec{"size_without_age", G::asking,
+             LABEL("An unlikely weight for a height, where no age is stated, is"), sizesWithoutAge},
     RuleSpec{"many_units", G::asking, LABEL("Ask about more tablets, vials or syringes than"), {}},
     RuleSpec{"unit_system", G::screen, LABEL("A number without a unit is"), systems},
     RuleSpec{"idle_minutes", G::screen, LABEL("Cover the entries after minutes without a key"), {}},

@@ -25,6 +25,13 @@ bool isUsed(const SizesUsed& used, const Finding& finding) {
   }
 }
 
+/// A class may note what only a bedside can settle: a weight for the height of a child whose age nobody
+/// states.
+bool isNotedOnly(const Notebook& notes, const Finding& finding) {
+  return finding.code == FindingCode::weightUnlikelyForHeight && !notes.given.child.age &&
+         notes.rules.sizeWithoutAge == SizeWithoutAge::note;
+}
+
 bool saysTooLittle(FindingCode code) {
   return code == FindingCode::belowLow || code == FindingCode::belowUsual;
 }
@@ -46,7 +53,7 @@ void judgeSizeDoubts(Notebook& notes) {
   bool doubted = false;
   for (Finding& finding : notes.findings) {
     if (!doubtsSize(finding.code)) continue;
-    if (!isUsed(used, finding)) finding.severity = Severity::note;
+    if (!isUsed(used, finding) || isNotedOnly(notes, finding)) finding.severity = Severity::note;
     doubted = doubted || finding.severity != Severity::note;
   }
   if (!doubted) return;

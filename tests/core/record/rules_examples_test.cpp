@@ -41,6 +41,8 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"rate_decimals", "0", "50 mL over 45 min runs at 67 mL/h."},
         Row{"ask_below_percent", "90", "89 mg ordered where 100 mg is recommended: asked about."},
         Row{"ask_below_percent", "0", "No dose is asked about for being too little."},
+        Row{"ask_low_percent", "97", "96 mg ordered where the reference begins at 100 mg: asked about."},
+        Row{"ask_low_percent", "0", "No dose is asked about for being too little."},
         Row{"ask_rounding_percent", "5", "1.13 mL measured as 1.1 mL (2.7 %): not asked about."},
         Row{"ask_rounding_percent", "2", "1.13 mL measured as 1.1 mL (2.7 %): asked about."},
         Row{"bsa_differs_percent", "5",
@@ -63,18 +65,35 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"order_schedule_missing", "one-dose",
             "80 mg ordered without how often, where up to 84 mg per dose is safe: SAFE for one dose, by this "
             "reference."},
+        Row{"size_without_age", "ask", "A child of 103 cm and 40 kg without an age: asked about."},
+        Row{"size_without_age", "note", "A child of 103 cm and 40 kg without an age: not asked about."},
         Row{"many_units", "3", "3 tablets: not asked about. 4 tablets: asked about."},
         Row{"smallest_volume", "0.1 mL", "0.08 mL is asked about: too small to measure."},
         Row{"idle_minutes", "5", "After 5 minutes without a key the entries are covered."},
         Row{"idle_minutes", "1", "After 1 minute without a key the entries are covered."}));
 
 TEST(RuleExamples, standForEveryRuleThatReckons) {
-  for (const char* key :
-       {"pounds", "kilogram_decimals", "bsa_formula", "bsa_decimals", "round_to",
-        "volume_decimals_below_1_mL", "volume_decimals_from_1_mL", "rate_decimals", "ask_below_percent",
-        "ask_rounding_percent", "bsa_differs_percent", "weight_older_than", "grace_percent",
-        "reference_schedule_missing", "order_schedule_missing", "many_units", "smallest_volume", "syringes",
-        "idle_minutes"})
+  for (const char* key : {"pounds",
+                          "kilogram_decimals",
+                          "bsa_formula",
+                          "bsa_decimals",
+                          "round_to",
+                          "volume_decimals_below_1_mL",
+                          "volume_decimals_from_1_mL",
+                          "rate_decimals",
+                          "ask_below_percent",
+                          "ask_low_percent",
+                          "ask_rounding_percent",
+                          "bsa_differs_percent",
+                          "weight_older_than",
+                          "grace_percent",
+                          "reference_schedule_missing",
+                          "order_schedule_missing",
+                          "size_without_age",
+                          "many_units",
+                          "smallest_volume",
+                          "syringes",
+                          "idle_minutes"})
     EXPECT_FALSE(ruleExample(key, exactRules()).empty()) << key;
   EXPECT_TRUE(ruleExample("name", exactRules()).empty());
 }
@@ -84,14 +103,15 @@ TEST(RuleExamples, surviveTheEndsOfEveryRange) {
   for (const auto& [key, text] :
        {std::pair{"kilogram_decimals", "6"}, std::pair{"volume_decimals_below_1_mL", "0"},
         std::pair{"volume_decimals_from_1_mL", "0"}, std::pair{"rate_decimals", "4"},
-        std::pair{"ask_below_percent", "100"}, std::pair{"ask_rounding_percent", "0"},
-        std::pair{"many_units", "100"}, std::pair{"smallest_volume", "1000 mL"},
-        std::pair{"bsa_formula", "haycock"}, std::pair{"bsa_decimals", "none"}}) {
+        std::pair{"ask_below_percent", "100"}, std::pair{"ask_low_percent", "0"},
+        std::pair{"ask_rounding_percent", "0"}, std::pair{"many_units", "100"},
+        std::pair{"smallest_volume", "1000 mL"}, std::pair{"bsa_formula", "haycock"},
+        std::pair{"bsa_decimals", "none"}}) {
     HouseRules rules = exactRules();
     ASSERT_TRUE(setRule(rules, key, text)) << key;
-    for (const char* one :
-         {"kilogram_decimals", "bsa_decimals", "round_to", "volume_decimals_below_1_mL", "rate_decimals",
-          "ask_below_percent", "ask_rounding_percent", "many_units", "smallest_volume", "syringes"})
+    for (const char* one : {"kilogram_decimals", "bsa_decimals", "round_to", "volume_decimals_below_1_mL",
+                            "rate_decimals", "ask_below_percent", "ask_low_percent", "size_without_age",
+                            "ask_rounding_percent", "many_units", "smallest_volume", "syringes"})
       EXPECT_FALSE(ruleExample(one, rules).empty()) << key << " " << one;
   }
 }

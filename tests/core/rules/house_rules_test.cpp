@@ -22,8 +22,10 @@ TEST(ExactRules, areTheDocumentedDefaults) {
   EXPECT_EQ(rules.volumeDecimalsFrom1Ml, 1);
   EXPECT_EQ(rules.rateDecimals, 1);
   EXPECT_EQ(rules.askBelowPercent, Number(90));
+  EXPECT_EQ(rules.askLowPercent, Number(100));
   EXPECT_EQ(rules.askRoundingPercent, Number(5));
   EXPECT_EQ(rules.bsaDiffersPercent, Number(5));
+  EXPECT_EQ(rules.sizeWithoutAge, SizeWithoutAge::ask);
   EXPECT_EQ(rules.manyUnits, 3);
   EXPECT_EQ(rules.smallestVolume, (Quantity{Number::ratio(1, 10), Unit::mL}));
   EXPECT_EQ(rules.idleMinutes, 5);
@@ -31,7 +33,7 @@ TEST(ExactRules, areTheDocumentedDefaults) {
   EXPECT_EQ(rules.agreedOn, "");
 }
 
-TEST(ClassroomRules, differFromExactOnesInFiveThings) {
+TEST(ClassroomRules, differFromExactOnesInWhatIsTaughtAndInWhatIsAsked) {
   HouseRules rules = classroomRules();
   EXPECT_EQ(rules.name, "classroom");
   EXPECT_EQ(rules.pounds, Pounds::trade);
@@ -39,12 +41,20 @@ TEST(ClassroomRules, differFromExactOnesInFiveThings) {
   EXPECT_EQ(rules.roundTo, RoundTo::decimals);
   EXPECT_EQ(rules.referenceScheduleMissing, ReferenceScheduleMissing::note);
   EXPECT_EQ(rules.orderScheduleMissing, OrderScheduleMissing::oneDose);
+  EXPECT_EQ(rules.sizeWithoutAge, SizeWithoutAge::note);
+  EXPECT_EQ(rules.askRoundingPercent, Number(6));
+  EXPECT_EQ(rules.manyUnits, 5);
+  EXPECT_EQ(rules.smallestVolume, (Quantity{Number::ratio(2, 100), Unit::mL}));
   rules.name = "exact";
   rules.pounds = Pounds::exact;
   rules.kilogramDecimals.reset();
   rules.roundTo = RoundTo::marks;
   rules.referenceScheduleMissing = ReferenceScheduleMissing::ask;
   rules.orderScheduleMissing = OrderScheduleMissing::needed;
+  rules.sizeWithoutAge = SizeWithoutAge::ask;
+  rules.askRoundingPercent = Number(5);
+  rules.manyUnits = 3;
+  rules.smallestVolume = {Number::ratio(1, 10), Unit::mL};
   EXPECT_EQ(rules, exactRules());
 }
 
