@@ -44,6 +44,13 @@ bool forbids(const Worksheet& sheet, CheckId id) {
          id == CheckId::infusionRate;
 }
 
+/// Whether a dose below the low end would be asked about: not where it is so little below that it is noted.
+bool asksWhenLow(const Worksheet& sheet) {
+  return std::ranges::none_of(sheet.findings, [](const Finding& finding) {
+    return finding.check == CheckId::low && finding.severity == Severity::note;
+  });
+}
+
 }  // namespace
 
 VerdictKind verdictWhere(const Worksheet& sheet, const Holds& holds) {
@@ -55,7 +62,8 @@ VerdictKind verdictWhere(const Worksheet& sheet, const Holds& holds) {
     });
   };
   if (any(Severity::notCovered)) return VerdictKind::notCovered;
-  return holds(CheckId::low) == false || any(Severity::ask) ? VerdictKind::ask : VerdictKind::safe;
+  return (holds(CheckId::low) == false && asksWhenLow(sheet)) || any(Severity::ask) ? VerdictKind::ask
+                                                                                    : VerdictKind::safe;
 }
 
 }  // namespace wardchalk

@@ -39,6 +39,7 @@ void judge(Worksheet& sheet, Notebook& notes, const Facts& facts) {
   askForOldWeight(notes);
   judgeSizeDoubts(notes);
   allowGrace(notes, checks);
+  noteALittleLess(notes, checks);
   findSlips(notes, facts, checks);
   noteRounding(notes, facts, checks);
   notePounds(notes, facts, checks);
@@ -46,6 +47,7 @@ void judge(Worksheet& sheet, Notebook& notes, const Facts& facts) {
   sheet.remedy = findRemedy(notes, facts, checks);
   if (notes.allowsAmount() && formFits(notes)) {
     sheet.give = measure(notes, facts, checks);
+    noteTheMostThatFits(notes, checks, sheet.give);
     sheet.rate = findRunRate(notes, facts, checks, sheet.give);
   }
   putChecks(sheet, std::move(checks));

@@ -49,7 +49,7 @@ struct HouseRules {
   int volumeDecimalsFrom1Ml = 1;                 ///< 0 to 4
   int rateDecimals = 1;                          ///< 0 to 4
   Number askBelowPercent{90};                    ///< of the usual dose; below it the order is asked about
-  Number askLowPercent{100};                      ///< of a stated low end; from it on a dose below is a note
+  Number askLowPercent{97};                      ///< of a stated low end; from it on a dose below is a note
   Number askRoundingPercent{5};                  ///< change by rounding above which it is asked about
   Number bsaDiffersPercent{5};                   ///< charted against computed
   std::optional<MixedQuantity> weightOlderThan;  ///< a weight older than this is asked about; none: never

@@ -404,9 +404,11 @@ std::string safeReason(const Worksheet& sheet) {
     if (!low) return with(without);
     return say(range, {{"ordered", ordered}, {"low", lowText(*low, check.limit)}, {"limit", limit}});
   };
+  const bool below = sheet.finding(FindingCode::belowLow) != nullptr;  // by so little that it is safe
   switch (check.id) {
     case CheckId::daily:
-      return withRange(PhraseId::safe_dailyRange, PhraseId::safe_daily, sheet.lowDay);
+      return withRange(below ? PhraseId::safe_dailyBelow : PhraseId::safe_dailyRange, PhraseId::safe_daily,
+                       sheet.lowDay);
     case CheckId::period:
       return with(PhraseId::safe_period);
     case CheckId::maxSingle:
@@ -418,7 +420,7 @@ std::string safeReason(const Worksheet& sheet) {
     case CheckId::infusionRate:
       return with(PhraseId::safe_infusionRate);
     default:
-      return withRange(PhraseId::safe_singleRange, PhraseId::safe_single,
+      return withRange(below ? PhraseId::safe_singleBelow : PhraseId::safe_singleRange, PhraseId::safe_single,
                        sheet.lowDose);  // no other check is an upper limit on the dose
   }
 }

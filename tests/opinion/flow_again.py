@@ -77,6 +77,8 @@ class RunningRate:
             at_most = (opinion.rate_at_most, opinion.rate_fastest, opinion.day_at_most)
             if any(most is not None and given > most for most in at_most):
                 return False
+            if opinion.low_kept:
+                return given >= opinion.rate_at_least * opinion.low_kept
             return not opinion.held("low") or given >= opinion.rate_at_least
 
         per_minute = opinion.rate / strength / per_time

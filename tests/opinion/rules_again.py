@@ -55,7 +55,7 @@ class Opinion:
         self.case, self.pairs = case, pairs
         self.child, self.order, self.reference = case["child"], case["order"], case["reference"]
         self.stock, self.infusion = case.get("stock"), case.get("infusion", {})
-        self.remedy, self.needs, self.graced = None, set(), {}
+        self.remedy, self.needs, self.graced, self.low_kept = None, set(), {}, None
         self.give = self.running = self.least_volume = None
         self.house = house
         self.asks, self.undecided = set(), set()
@@ -90,6 +90,9 @@ class Opinion:
         for code, field in given:
             used = in_use[field] or (computed and field == "child.weight") or (
                 code == "weight-unlikely-for-height" and (weight or computed))
+            if code == "weight-unlikely-for-height" and "age" not in self.child and (
+                    self.house.get("size_without_age") == "note"):
+                continue
             if used:
                 stopped = code == "size-implausible" and not self.child.get("size_confirmed")
                 (self.undecided if stopped else self.asks).add(code)
@@ -547,6 +550,8 @@ class Opinion:
         for name, (within, share) in self.checks.items():
             if name in self.graced and share * dose / self.ordered["dose"] > self.graced[name]:
                 return False
+            if name == "low" and self.low_kept and share * dose / self.ordered["dose"] < self.low_kept:
+                return False
             if share is None or not within or name in ("max-doses", "infusion-time"):
                 continue
             again = share * dose / self.ordered["dose"]
@@ -566,9 +571,23 @@ class Opinion:
             return
         amount = Amount(self.case, self.house, self.mixed, self.ordered["dose"], self.keeps, self.pairs)
         self.asks |= amount.asks
+        if self.is_the_most_that_fits(amount):
+            self.asks.discard("below-usual")
         self.needs |= amount.needs
         self.give = None if amount.withheld else amount
         self.run(InfusedDose(self, amount))
+
+    def is_the_most_that_fits(self, amount):
+        """Whether the next part of a solid would be over a limit: then less than the usual dose is not asked about."""
+        doubted = self.asks & set(DOUBTS[:6])
+        if self.stock["kind"] != "solid" or amount.measured is None or doubted:
+            return False
+        capsule = self.stock["strength"].endswith("capsule")
+        part = 1 if capsule else int(self.stock.get("divides_into", 4))
+        times = (amount.measured + F(1, part)) / amount.exact
+        limits = ("single", "daily", "period", "max-single", "max-daily")
+        over = any(name in self.checks and self.checks[name][1] * times > 1 for name in limits)
+        return over or (self.unscheduled is not None and self.ordered["dose"] * times > self.unscheduled)
 
     def measure_rate(self):
         if "strength" in self.stock and not self.mixed.asks:
@@ -584,8 +603,15 @@ class Opinion:
         if self.mixed:
             self.asks |= self.mixed.asks - self.undecided  # what the labels say of one another, whatever the dose is
         outside = {name for name, (within, _) in self.checks.items() if not within}
+        self.below = None
         if "low" in outside:
-            self.asks.add("below-low" if "low" in self.reference else "below-usual")
+            self.below = "below-low" if "low" in self.reference else "below-usual"
+            doubted = (self.asks | self.undecided) & set(DOUBTS[:6])
+            part = F(str(self.house.get("ask_low_percent", 97))) / 100
+            if self.below == "below-low" and not doubted and self.checks["low"][1] >= part:
+                self.low_kept = part
+            else:
+                self.asks.add(self.below)
         if "schedule" in outside:
             self.asks.add("schedule-differs")
         # R16

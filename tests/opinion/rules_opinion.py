@@ -27,10 +27,11 @@ from rules_draw import draw_case  # noqa: E402
 HOUSES = [
     {},
     {"pounds": "trade", "kilogram_decimals": 2, "round_to": "decimals",
-     "reference_schedule_missing": "note", "order_schedule_missing": "one-dose"},
+     "reference_schedule_missing": "note", "order_schedule_missing": "one-dose", "size_without_age": "note",
+     "ask_rounding_percent": 6, "many_units": 5, "smallest_volume": "0.02 mL"},
     {"kilogram_decimals": 1, "bsa_decimals": 3, "ask_below_percent": 80, "weight_older_than": "3 month"},
-    {"pounds": "trade", "bsa_decimals": "none", "bsa_differs_percent": 2, "grace_percent": 2.5},
-    {"rate_decimals": 0, "ask_rounding_percent": 2, "many_units": 2, "smallest_volume": "0.5 mL",
+    {"pounds": "trade", "bsa_decimals": "none", "bsa_differs_percent": 2, "grace_percent": 2.5, "ask_low_percent": 90},
+    {"rate_decimals": 0, "ask_rounding_percent": 2, "ask_low_percent": 100, "many_units": 2, "smallest_volume": "0.5 mL",
      "volume_decimals_from_1_mL": 2, "syringes": [
          {"holds": holds, "marks": marks, "kind": kind} for kind, holds, marks in (
              ("oral", "1 mL", "0.02 mL"), ("oral", "2 mL", "0.1 mL"), ("oral", "5 mL", "0.5 mL"), ("oral", "50 mL", "2 mL"),

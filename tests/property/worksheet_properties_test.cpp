@@ -201,7 +201,14 @@ TEST(WorksheetProperties, whatIsMeasuredIsThatOfTheRules) {
 }
 
 /// A size that is unlikely and that nothing is worked out by is told as notes alone (R18).
+/// Below the low end by no more than the house lets pass, or below the usual dose of what cannot be divided.
+bool isLittleBelow(const Worksheet& sheet) {
+  if (!sheet.given.reference.low) return sheet.given.stock.kind == StockKind::solid;
+  return *sheet.check(CheckId::low).ratio * Number(100) >= sheet.rules.askLowPercent;
+}
+
 bool isNoted(const Worksheet& sheet, CheckId id) {
+  if (id == CheckId::low) return isLittleBelow(sheet);
   if (id != CheckId::size && id != CheckId::bsaCharted) return false;
   return std::ranges::all_of(sheet.findings, [id](const Finding& finding) {
     return finding.check != id || finding.severity == Severity::note;

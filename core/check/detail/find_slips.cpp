@@ -216,9 +216,18 @@ void tellSlip(Notebook& notes, Slip slip, CheckId check) {
   notes.tell(FindingCode::possibleSlip, infoOf(slip).field, std::move(arguments), check);
 }
 
-std::optional<CheckId> outsideCheck(const Case& given, const Checks& checks) {
+/// What is below the low end by so little that it is a note alone is explained by no slip.
+bool isNoted(const Notebook& notes, CheckId id) {
+  return std::ranges::any_of(notes.findings, [&](const Finding& finding) {
+    return finding.check == id && finding.severity == Severity::note;
+  });
+}
+
+std::optional<CheckId> outsideCheck(const Notebook& notes, const Checks& checks) {
   for (const Check& check : checks.all)
-    if (isAboutAmount(given, check.id) && check.status == CheckStatus::outside) return check.id;
+    if (isAboutAmount(notes.given, check.id) && check.status == CheckStatus::outside &&
+        !isNoted(notes, check.id))
+      return check.id;
   return std::nullopt;
 }
 
@@ -231,7 +240,7 @@ bool figuresFit(const Notebook& notes) {
 
 void findSlips(Notebook& notes, const Facts& facts, const Checks& checks) {
   const Entered entered{notes, facts, checks};
-  const std::optional<CheckId> check = outsideCheck(notes.given, checks);
+  const std::optional<CheckId> check = outsideCheck(notes, checks);
   if (!check || !figuresFit(notes) || isAskedWithSize(entered)) return;
   std::vector<Slip> slips = explanations(entered);
   keepMost(slips);

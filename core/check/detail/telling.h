@@ -11,6 +11,9 @@ void askForOldWeight(Notebook& notes);
 /// Makes a note of a doubt about a size that nothing is worked out by, and says of a dose that is too little
 /// that it is so by the size entered while that is in doubt.
 void judgeSizeDoubts(Notebook& notes);
+/// Makes a note of a dose that is below a stated low end by so little that the house does not ask about it. A
+/// measured dose stays as near.
+void noteALittleLess(Notebook& notes, Checks& checks);
 /// Asks about slips that would explain an amount out of range.
 void findSlips(Notebook& notes, const Facts& facts, const Checks& checks);
 /// Asks, in place of forbidding, about an order that is over the reference alone and within the house's grace

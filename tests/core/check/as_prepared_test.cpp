@@ -129,12 +129,12 @@ INSTANTIATE_TEST_SUITE_P(
 
 /// What is asked beside it follows: it will be asked when the volume is right.
 TEST(AsPreparedBeside, TheFirstQuestionFollows) {
-  const Worksheet sheet = workOut(caseOf(strong + "reference.low=301 mg/dose; reference.high=400 mg/dose; "
+  const Worksheet sheet = workOut(caseOf(strong + "reference.low=315 mg/dose; reference.high=400 mg/dose; "
                                                   "order.route=oral; stock.kind=solid"),
                                   exactRules());
   EXPECT_TRUE(verdictReason(sheet).ends_with(
       "then check again. Too little by this reference: 300 mg per dose ordered; the reference says at least "
-      "301 mg per dose (this is 99.7 % of it)."))
+      "315 mg per dose (this is 95.2 % of it)."))
       << verdictReason(sheet);
 }
 

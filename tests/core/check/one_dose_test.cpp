@@ -109,9 +109,9 @@ INSTANTIATE_TEST_SUITE_P(
     testing::Values(
         Row{"a day's amount shared", perDay, "undecided order.schedule; single 80 mg/112 mg",
             "safe; single 80 mg/112 mg; low 80 mg/75.6 mg"},
-        Row{"a low end shared", perDay + "reference.low=324 mg/day",
+        Row{"a low end shared", perDay + "reference.low=332 mg/day",
             "undecided order.schedule; single 80 mg/112 mg",
-            "ask below-low; single 80 mg/112 mg; low 80 mg/81 mg"},
+            "ask below-low; single 80 mg/112 mg; low 80 mg/83 mg"},
         Row{"a low end lowered by the day's maximum",
             perDay + "reference.low=324 mg/day; reference.max_per_day=320 mg",
             "undecided order.schedule; single 80 mg/112 mg; max-daily ?",

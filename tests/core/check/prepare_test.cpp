@@ -92,7 +92,7 @@ INSTANTIATE_TEST_SUITE_P(
 /// It is a part of the amount, and waits with it.
 TEST(Preparing, WaitsForTheQuestions) {
   const Worksheet sheet =
-      mixed("stock.content=500 mg; stock.final_volume=5 mL", "; reference.low=255 mg/dose");
+      mixed("stock.content=500 mg; stock.final_volume=5 mL", "; reference.low=260 mg/dose");
   ASSERT_TRUE(sheet.give && sheet.give->prepare);
   EXPECT_EQ(amountWords(sheet).prepare, "");
   const Shown settled(sheet, answersBy(sheet, {Answer::prescriber}));

@@ -22,7 +22,7 @@ TEST(ExactRules, areTheDocumentedDefaults) {
   EXPECT_EQ(rules.volumeDecimalsFrom1Ml, 1);
   EXPECT_EQ(rules.rateDecimals, 1);
   EXPECT_EQ(rules.askBelowPercent, Number(90));
-  EXPECT_EQ(rules.askLowPercent, Number(100));
+  EXPECT_EQ(rules.askLowPercent, Number(97));
   EXPECT_EQ(rules.askRoundingPercent, Number(5));
   EXPECT_EQ(rules.bsaDiffersPercent, Number(5));
   EXPECT_EQ(rules.sizeWithoutAge, SizeWithoutAge::ask);
