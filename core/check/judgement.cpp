@@ -47,7 +47,8 @@ bool forbids(const Worksheet& sheet, CheckId id) {
 /// Whether a dose below the low end would be asked about: not where it is so little below that it is noted.
 bool asksWhenLow(const Worksheet& sheet) {
   return std::ranges::none_of(sheet.findings, [](const Finding& finding) {
-    return finding.check == CheckId::low && finding.severity == Severity::note;
+    const bool below = finding.code == FindingCode::belowLow || finding.code == FindingCode::belowUsual;
+    return below && finding.severity == Severity::note;
   });
 }
 

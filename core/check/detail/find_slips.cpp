@@ -219,7 +219,7 @@ void tellSlip(Notebook& notes, Slip slip, CheckId check) {
 /// What is below the low end by so little that it is a note alone is explained by no slip.
 bool isNoted(const Notebook& notes, CheckId id) {
   return std::ranges::any_of(notes.findings, [&](const Finding& finding) {
-    return finding.check == id && finding.severity == Severity::note;
+    return id == CheckId::low && finding.code == FindingCode::belowLow && finding.severity == Severity::note;
   });
 }
 

@@ -62,7 +62,8 @@ bool hasVerdictAimedAt(const Worksheet& key, ProblemAim aim) {
     if (finding.code == FindingCode::roundingDecides || finding.code == FindingCode::smallChildBsa)
       return false;
     if (finding.code == FindingCode::householdConstant) return false;
-    if (finding.check == CheckId::low && !asks) return false;  // below, and not asked about: no lesson
+    if (isAimedAt(ProblemAim::tooLittle, finding.code) && !asks)
+      return false;  // told, and no question: no lesson
   }
   return aim == ProblemAim::safe || isAimedAt(aim, key.findings[*key.deciding].code);
 }
