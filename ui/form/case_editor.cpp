@@ -154,15 +154,18 @@ void CaseEditor::finish(const QString& path) {
   ++typing_;
   FieldLines was;
   FieldLines is;
+  QStringList others;
   for (const auto& [one, line] : before) {
     if (draft_.line(one) == line) continue;
     was.emplace_back(one, line);
     is.emplace_back(one, draft_.line(one));
+    if (fromCore(one) != path) others << fromCore(one);
   }
   if (!is.empty())
     undoStack_.push(new Lines(*this, nameOf(fieldSpec(path.toStdString())), std::move(was), std::move(is),
                               Lines::State::done));
   Q_EMIT wasRead(path, typed);
+  if (!others.isEmpty()) Q_EMIT filledBesides(path, others);
   Q_EMIT changed();
 }
 

@@ -58,6 +58,8 @@ class CaseEditor : public QObject {
  Q_SIGNALS:
   /// What was typed into this field was read; before `changed`.
   void wasRead(const QString& path, const QString& typed);
+  /// What was typed into this field filled these as well.
+  void filledBesides(const QString& path, const QStringList& others);
   void changed();                       ///< any field may hold something else, or be read otherwise
   void takenBack(const QString& path);  ///< undo or redo changed this field
 

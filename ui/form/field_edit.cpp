@@ -234,6 +234,15 @@ bool FieldEdit::pressedEnter(Qt::KeyboardModifiers with) {
   return true;
 }
 
+/// Tab goes on as Enter does where what was typed filled lines that follow; else it is Qt's.
+bool FieldEdit::pressedTab() {
+  endComposing();
+  keepsTab_ = false;
+  Q_EMIT finished(path());
+  if (keepsTab_) Q_EMIT next(path());
+  return keepsTab_;
+}
+
 /// Another window, a menu or a popup do not mean that typing is over.
 void FieldEdit::left(Qt::FocusReason reason) {
   if (reason == Qt::ActiveWindowFocusReason || reason == Qt::PopupFocusReason ||
@@ -247,6 +256,7 @@ bool FieldEdit::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::KeyPress) {
     const auto* key = static_cast<QKeyEvent*>(event);
     if (isEnter(*key) && pressedEnter(key->modifiers())) return true;
+    if (key->key() == Qt::Key_Tab && key->modifiers() == Qt::NoModifier && pressedTab()) return true;
   }
   if (event->type() == QEvent::FocusIn) Q_EMIT pointedAt(path());
   if (event->type() == QEvent::FocusOut) {

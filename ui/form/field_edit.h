@@ -54,6 +54,8 @@ class FieldEdit : public QWidget {
   [[nodiscard]] bool isStop() const { return flag_ == nullptr; }
   [[nodiscard]] QWidget* stop() const;
   void focusFirst();
+  /// Tab goes on as Enter does, since the entry that was just read filled the next line as well.
+  void keepTab() { keepsTab_ = true; }
   /// Takes what an input method still composes.
   void endComposing();
 
@@ -83,6 +85,7 @@ class FieldEdit : public QWidget {
   [[nodiscard]] QString entryOf(const QString& shown) const;
   [[nodiscard]] bool keepsLine() const;
   bool pressedEnter(Qt::KeyboardModifiers with);
+  bool pressedTab();
   void left(Qt::FocusReason reason);
   void describe();
 
@@ -93,6 +96,7 @@ class FieldEdit : public QWidget {
   QuietLine* quiet_ = nullptr;
   AnswerLine* answer_ = nullptr;
   bool lit_ = false;
+  bool keepsTab_ = false;
 };
 
 }  // namespace wardchalk::ui

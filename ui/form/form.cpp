@@ -76,6 +76,7 @@ Form::Form(CaseEditor& editor, const HouseRules& rules, QWidget* parent)
   qApp->installEventFilter(this);
   new FocusRing(page_);
   connect(&editor_, &CaseEditor::changed, this, &Form::refresh);
+  connect(&editor_, &CaseEditor::filledBesides, this, &Form::filledBesides);
   connect(&editor_, &CaseEditor::takenBack, this, &Form::focusField);
   refresh();
 }
@@ -334,10 +335,20 @@ void Form::sayRefusal(FieldEdit& field) {
   field.refuse(QString::fromStdString(sentence(refusal)), writes);
 }
 
+/// What is typed next is meant for the line behind those that were filled: in one of them, with its text
+/// chosen, it would take the place of what has just been filled, and all that follows would stand a line too
+/// early.
+void Form::filledBesides(const QString& path, const QStringList& others) {
+  justFilled_ = {path, others};
+  if (FieldEdit* from = field(path)) from->keepTab();
+}
+
 void Form::step(const QString& path, int by) {
   const QList<FieldEdit*> shown = inView();
+  const JustFilled filled = std::exchange(justFilled_, {});
+  const QStringList passed = by > 0 && filled.by == path ? filled.others : QStringList();
   for (qsizetype at = shown.indexOf(field(path)) + by; at >= 0 && at < shown.size(); at += by)
-    if (shown[at]->isStop()) return shown[at]->focusFirst();
+    if (shown[at]->isStop() && !passed.contains(shown[at]->path())) return shown[at]->focusFirst();
 }
 
 /// What is pointed at: the field under the mouse, or else the one that has the keyboard.
@@ -347,6 +358,7 @@ void Form::pointed(const QString& path) {
   for (const FieldEdit* one : std::as_const(fields_))
     if (focused && one->isAncestorOf(focused)) keyboardAt = one->path();
   if (!keyboardAt.isEmpty()) last_ = keyboardAt;
+  if (!keyboardAt.isEmpty() && keyboardAt != justFilled_.by) justFilled_ = {};
   if (!keyboardAt.isEmpty() && keyboardAt == path) reveal(field(path));
   Q_EMIT pointedAt(path.isEmpty() ? keyboardAt : path);
 }

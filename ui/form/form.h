@@ -89,6 +89,7 @@ class Form : public QScrollArea {
   [[nodiscard]] QString readLine(const FieldEdit& field, const Case& inputs) const;
   void setWanted(const QStringList& paths);
   void step(const QString& path, int by);
+  void filledBesides(const QString& path, const QStringList& others);
   void openedGroup(const FormGroup& group);
   void pointed(const QString& path);
 
@@ -107,6 +108,12 @@ class Form : public QScrollArea {
   bool pressed_ = false;           // a button of the mouse is down
   bool arrangeWaits_ = false;
   QString last_;
+  /// A field whose entry filled others as well, while the keyboard is still in it.
+  struct JustFilled {
+    QString by;
+    QStringList others;
+  };
+  JustFilled justFilled_;
 };
 
 }  // namespace wardchalk::ui

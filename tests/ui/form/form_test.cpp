@@ -44,6 +44,9 @@ class FormTest : public QObject {
   void theMenuOpensByKeyAndNoLetterChoosesInIt();
   void altEnterTakesTheSafeForm();
   void aReferenceWithoutPerIsAskedWithTwoButtons();
+  void whatFillsOtherLinesGoesOnBehindThem_data();
+  void whatFillsOtherLinesGoesOnBehindThem();
+  void aFilledLineIsNotPassedFromElsewhere();
   void enterPassesOverTicks();
   void spaceTicksNothingOnTheWay();
   void openingAPartGoesIntoItsFirstField();
@@ -201,6 +204,46 @@ void FormTest::aReferenceWithoutPerIsAskedWithTwoButtons() {
   QTest::mouseClick(buttons.last(), Qt::LeftButton);
   QCOMPARE(editor_->draft().text(path::high), std::string("15 mg/kg/day"));
   QVERIFY(!form_->field(pathOf(path::high))->isRefused());
+}
+
+/// A range fills both ends, and what is typed next never takes the place of the end that it filled.
+void FormTest::whatFillsOtherLinesGoesOnBehindThem_data() {
+  QTest::addColumn<QString>("typed");
+  QTest::addColumn<int>("key");
+  QTest::addColumn<QString>("next");
+  for (const auto& [name, key] : {std::pair{"Enter", Qt::Key_Return}, std::pair{"Tab", Qt::Key_Tab}}) {
+    const auto row = [&](const char* what, const QString& typed, std::string_view next) {
+      QTest::addRow("%s, %s", what, name) << typed << int(key) << pathOf(next);
+    };
+    row("one end", QStringLiteral("10 mg/kg/dose"), path::high);
+    row("a range", QStringLiteral("10 to 20 mg/kg/dose"), path::referenceSchedule);
+  }
+}
+
+void FormTest::whatFillsOtherLinesGoesOnBehindThem() {
+  QFETCH(const QString, typed);
+  QFETCH(const int, key);
+  QFETCH(const QString, next);
+  go(path::low);
+  type(typed.toUtf8().constData());
+  QTest::keyClick(at(), Qt::Key(key));
+  QCOMPARE(at()->objectName(), next + QStringLiteral(":text"));
+  const std::string high = editor_->draft().line(path::high);
+  type("every 8 h");
+  enter();
+  if (next == pathOf(path::referenceSchedule)) {
+    QCOMPARE(editor_->draft().line(path::high), high);
+    QCOMPARE(editor_->draft().text(path::referenceSchedule), std::string("every 8 h"));
+  }
+}
+
+void FormTest::aFilledLineIsNotPassedFromElsewhere() {
+  go(path::low);
+  type("10 to 20 mg/kg/dose");
+  go(path::dose);
+  go(path::low);
+  enter();
+  QCOMPARE(at()->objectName(), QStringLiteral("reference.high:text"));
 }
 
 void FormTest::enterPassesOverTicks() {
