@@ -386,6 +386,31 @@ std::string lowText(const Quantity& low, const Stated& high) {
   return printed(low);
 }
 
+const AsWritten* writtenOf(const Worksheet& sheet, CheckId id) {
+  const auto found = std::ranges::find(sheet.asWritten, id, &AsWritten::check);
+  return found == sheet.asWritten.end() ? nullptr : &*found;
+}
+
+/// Both ends of a range of rates: "4 to 10 mcg/kg/min". Its unit is said once where both have the same.
+std::string rangeOf(const Stated& low, const Stated& high) {
+  const auto* least = std::get_if<QuantityPer>(&low);
+  const auto* most = std::get_if<QuantityPer>(&high);
+  const bool alike = least && most && least->amount.unit == most->amount.unit && least->under == most->under;
+  return say(PhraseId::range_of,
+             {{"low", alike ? show(least->amount.value, Grouping::commas).marked() : statedText(low)},
+              {"high", statedText(high)}});
+}
+
+/// From where to where a rate is safe, in the terms that are written and in those that were compared.
+std::string safeRates(const Worksheet& sheet) {
+  const std::string compared = rangeOf(sheet.check(CheckId::low).limit, sheet.check(CheckId::rate).limit);
+  const AsWritten* low = writtenOf(sheet, CheckId::low);
+  const AsWritten* high = writtenOf(sheet, CheckId::rate);
+  return low && high ? say(PhraseId::rate_asWritten,
+                           {{"written", rangeOf(low->limit, high->limit)}, {"compared", compared}})
+                     : compared;
+}
+
 std::string safeReason(const Worksheet& sheet) {
   if (!sheet.worst) return {};
   const Check& check = sheet.check(*sheet.worst);
@@ -394,11 +419,10 @@ std::string safeReason(const Worksheet& sheet) {
     significant = digitsApart(std::get<Quantity>(check.value).value, std::get<Quantity>(check.limit).value);
   std::string ordered = comparedText(check.value, significant);
   std::string limit = comparedText(check.limit, significant);
-  for (const AsWritten& written : sheet.asWritten)
-    if (written.check == check.id) {
-      ordered = asWritten(written.value, ordered);
-      limit = asWritten(written.limit, limit);
-    }
+  if (const AsWritten* written = writtenOf(sheet, check.id)) {
+    ordered = asWritten(written->value, ordered);
+    limit = asWritten(written->limit, limit);
+  }
   const auto with = [&](PhraseId id) { return say(id, {{"ordered", ordered}, {"limit", limit}}); };
   const auto withRange = [&](PhraseId range, PhraseId without, const std::optional<Quantity>& low) {
     if (!low) return with(without);
@@ -416,6 +440,8 @@ std::string safeReason(const Worksheet& sheet) {
     case CheckId::maxDaily:
       return with(PhraseId::safe_maxDaily);
     case CheckId::rate:
+      if (sheet.check(CheckId::low).isMade() && !below)
+        return say(PhraseId::safe_rateRange, {{"ordered", ordered}, {"range", safeRates(sheet)}});
       return with(PhraseId::safe_rate);
     case CheckId::infusionRate:
       return with(PhraseId::safe_infusionRate);
@@ -503,8 +529,9 @@ std::string verdictTitle(const Worksheet& sheet) {
     const Finding& deciding = sheet.findings[*sheet.deciding];
     if (deciding.code != FindingCode::finishTyping) return say(PhraseId::title_undecided);
     const std::string field = fieldName(deciding.field);
-    return field.empty() ? say(PhraseId::title_finishTyping)
-                         : say(PhraseId::title_cannotBeRead, {{"field", field}});
+    if (field.empty()) return say(PhraseId::title_finishTyping);
+    const bool refused = deciding.argument<ArgumentWord>("reason") != nullptr;
+    return say(refused ? PhraseId::title_cannotBeRead : PhraseId::title_finishField, {{"field", field}});
   }
   const Need* need = firstNeed(sheet);
   if (!need) return say(PhraseId::title_undecided);

@@ -21,7 +21,7 @@ TEST(FinishTyping, pointsAtItsFieldWhenTheNameThatWasHandedInIsGone) {
 
 TEST(FinishTyping, namesTheFieldThatCannotBeRead) {
   EXPECT_EQ(verdictTitle(workOut(Case{}, exactRules(), Withheld(path::dose))),
-            "NO VERDICT: “dose ordered” cannot be read yet");
+            "NO VERDICT: finish typing “dose ordered”");
   EXPECT_EQ(verdictTitle(workOut(Case{}, exactRules(), Withheld(path::dose, true))),
             "NO VERDICT: “dose ordered” cannot be read yet");
   for (const CaseEntry& entry : caseEntries()) EXPECT_NE(fieldName(entry.path), "") << entry.path;
