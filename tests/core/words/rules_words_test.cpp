@@ -36,8 +36,9 @@ TEST(RulesWords, nameWhatTheWorkingUses) {
                                           rules));
   for (const char* part :
        {"Mosteller, rounded to 2 decimals", "2.2 lb = 1 kg", "Kilograms are rounded once, to ",
-        "Amounts are rounded to 2 decimals below 1 mL and 1 from 1 mL; mL/h to ", "under 90 %", "over 5 %",
-        "under 0.1 mL", "over 3 tablets", "Agreed by the school on 2026-09-01."})
+        "Amounts are rounded to 2 decimals below 1 mL and 1 from 1 mL; mL/h to ",
+        "under 90 % of the recommended dose or 97 % of a stated low end", "over 6 %", "under 0.02 mL",
+        "over 5 tablets", "where no age is stated", "Agreed by the school on 2026-09-01."})
     EXPECT_NE(text.find(part), std::string::npos) << part << " is not in\n" << text;
 }
 
