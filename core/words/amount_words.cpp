@@ -242,10 +242,6 @@ std::string noneText(const Shown& shown) {
   if (sheet.give && !awaitsScoring)
     return say(PhraseId::amount_exactOnly, {{"exact", printed(sheet.give->exact)}});
   if (need) return say(PhraseId::amount_noneStock, {{"what", sentence(*need)}});
-  // what was answered and still stands in the entries as it was
-  for (const Finding& finding : sheet.findings)
-    if (finding.severity == Severity::ask)
-      return say(PhraseId::amount_noneEntries, {{"what", sentence(finding)}});
   return say(PhraseId::amount_noneWithheld);
 }
 
