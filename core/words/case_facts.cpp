@@ -36,6 +36,7 @@ class FactList {
     add(PhraseId::tag_reference, reference());
     add(PhraseId::fact_servesOnly, bands());
     add(PhraseId::tag_maximum, maxima());
+    add(PhraseId::fact_minimum, minima());
     add(PhraseId::fact_stock, stock());
     add(PhraseId::tag_infusion, infusion());
     return std::move(facts_);
@@ -89,22 +90,43 @@ class FactList {
     return line.take();
   }
 
+  std::string range() const {
+    const auto& low = case_.reference.low;
+    const auto& high = case_.reference.high;
+    if (!high) return {};
+    return low ? enteredRange(*low, *high) : enteredShort(*high);
+  }
+
   std::string reference() const {
     Line line;
-    const auto& low = case_.reference.low;
-    const std::string high = entered(path::high);
     line.add(entered(path::referenceMedicine));
-    line.add(low ? say(PhraseId::fact_range, {{"low", enteredWords(low->amount)}, {"high", high}}) : high,
-             " ");
+    line.add(within(PhraseId::fact_alsoCalled, "names", path::alsoCalled), " ");
+    line.add(range(), " ");
     line.add(givenWords(case_.reference.route, case_.reference.schedule));
     return line.take();
   }
 
+  template <typename T>
+  static std::string brief(const std::optional<T>& limit) {
+    return limit ? enteredShort(*limit) : std::string();
+  }
+
+  /// Whatever may not be exceeded: a limit that the working uses is looked up here.
   std::string maxima() const {
+    const Reference& reference = case_.reference;
     Line line;
-    line.add(entered(path::maxPerDose));
-    line.add(entered(path::maxPerDay));
-    if (const auto& most = case_.reference.maxDosesPerDay) line.add(mostDosesText(*most));
+    line.add(brief(reference.maxPerDose));
+    line.add(brief(reference.maxPerDay));
+    if (const auto& most = reference.maxDosesPerDay) line.add(mostDosesText(*most));
+    line.add(brief(reference.maxInfusionRate));
+    line.add(brief(reference.maxConcentration));
+    return line.take();
+  }
+
+  std::string minima() const {
+    Line line;
+    line.add(brief(case_.reference.minConcentration));
+    line.add(within(PhraseId::fact_over, "time", path::minInfusionTime));
     return line.take();
   }
 

@@ -16,10 +16,12 @@ namespace wardchalk {
 namespace {
 
 /// An entered figure stands with all its digits: it is no result to be shortened.
+std::string entered(const Number& number) {
+  return number.endsWithin(4) ? show(number, Grouping::commas).text : exactText(number);
+}
+
 std::string entered(const Quantity& quantity) {
-  const bool shows = quantity.value.endsWithin(4);
-  const std::string number = shows ? show(quantity.value, Grouping::commas).text : exactText(quantity.value);
-  return number + " " + std::string(signFor(quantity.unit, quantity.value));
+  return entered(quantity.value) + " " + std::string(signFor(quantity.unit, quantity.value));
 }
 
 std::string entered(const MixedQuantity& mixed) {
@@ -172,6 +174,24 @@ std::string understood(std::string_view path, const Case& inputs, const HouseRul
 }  // namespace
 
 std::string enteredWords(const Quantity& quantity) { return entered(quantity); }
+
+std::string enteredShort(const DoseAmount& dose) {
+  std::string text = entered(dose.amount);
+  if (!dose.isRate()) return text.append(" ").append(basisWords(dose));
+  if (dose.perSize != PerSize::none) text.append("/").append(infoOf(unitOf(dose.perSize)).one);
+  return text.append("/").append(infoOf(unitOf(dose.perTime)).one);
+}
+
+std::string enteredRange(const DoseAmount& low, const DoseAmount& high) {
+  const bool shared = low.amount.unit == high.amount.unit;
+  return say(PhraseId::fact_range, {{"low", shared ? entered(low.amount.value) : entered(low.amount)},
+                                    {"high", enteredShort(high)}});
+}
+
+std::string enteredShort(const Strength& strength) {
+  if (strength.in.value != Number(1)) return entered(strength);
+  return entered(strength.amount).append("/").append(infoOf(strength.in.unit).one);
+}
 
 std::string enteredWords(std::string_view path, const Case& inputs) {
   const auto known =

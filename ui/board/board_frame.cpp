@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "ui/board/fact_strip.h"
 #include "ui/working/box.h"
 
 namespace wardchalk::ui {
@@ -35,14 +36,6 @@ class FrameSetter {
     return bottom;
   }
 
-  Box factBox(const Fact& fact) const {
-    Box label = textBox(QString::fromStdString(fact.label), FontRole::tag, Ink::quiet, aside_);
-    const double gap = sizes_.px(8);
-    Box said = paragraph(QString::fromStdString(fact.text), FontRole::tag, Ink::text, aside_,
-                         width_ - label.width - gap);
-    return row({std::move(label), std::move(said)}, gap);
-  }
-
   Box foundBox(const QStringList& found) const {
     std::vector<Box> parts;
     parts.push_back(textBox(text_.foundLabel, FontRole::tag, Ink::quiet, aside_));
@@ -52,12 +45,9 @@ class FrameSetter {
   }
 
   double setStrip() {
-    std::vector<Box> facts;
-    for (const Fact& fact : text_.facts) facts.push_back(factBox(fact));
     double bottom = sizes_.px(8);
-    if (!facts.empty())
-      bottom =
-          put(wrapped(std::move(facts), sizes_.px(30), sizes_.px(2), width_), left_, bottom) + sizes_.px(3);
+    if (!text_.facts.empty())
+      bottom = put(factStrip(text_.facts, aside_, sizes_, width_), left_, bottom) + sizes_.px(3);
     if (!text_.foundAll.isEmpty()) {
       const double kept = foundBox(text_.foundAll).height();
       put(foundBox(text_.found), left_, bottom);

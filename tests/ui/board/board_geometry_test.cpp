@@ -102,7 +102,7 @@ void BoardGeometryTest::setsEverythingInItsPlace() {
   board.resize(screen);
   board.show();
   BoardSurface& surface = *board.surface();
-  // Two chains and a number line, below five lines of facts: on the flattest screen its letters are a
+  // Two chains and a number line, below every limit of an infusion: on the flattest screen its letters are a
   // twentieth smaller than can be read from the last row.
   const bool isFullest = each.name == "safe-rate-within-maxima" && screen == QSize(1024, 768);
   const auto look = [&](const QString& where) {
