@@ -22,6 +22,7 @@
 #include "ui/shell/main_window.h"
 #include "ui/shell/practice_desk.h"
 #include "ui/shell/sheet_desk.h"
+#include "ui/theme/desktop_wishes.h"
 
 namespace wardchalk::ui {
 
@@ -136,6 +137,8 @@ bool isSmall(const QSize& screen) {
 int showWindow(const QStringList& files, bool onBoard) {
   Settings settings;
   DesktopDialogs dialogs;
+  DesktopWishes wishes;
+  wishes.listen();
   MainWindow window(exactRules(), settings, dialogs);
   if (settings.geometry().isEmpty() && isSmall(window.screen()->availableSize()))
     window.showMaximized();

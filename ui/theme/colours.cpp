@@ -9,6 +9,8 @@ namespace wardchalk::ui {
 namespace {
 
 constexpr auto ownName = "own-colours";
+constexpr auto firstWishName = "desktop-wish-first";
+constexpr auto wishName = "desktop-wish";
 constexpr auto desktopPaletteName = "desktop-colours";
 constexpr auto desktopStyleName = "desktop-style";
 
@@ -58,20 +60,46 @@ Scheme schemeOf(Colours colours) {
   return Scheme::light;
 }
 
+bool isDark(Scheme scheme) { return scheme == Scheme::dark || scheme == Scheme::contrastDark; }
+bool isHigh(Scheme scheme) { return scheme == Scheme::contrastLight || scheme == Scheme::contrastDark; }
+
+bool isDesktopKept() { return qApp->property(desktopPaletteName).isValid(); }
+
 void keepDesktop() {
-  if (areColoursOwn()) return;
+  if (isDesktopKept()) return;
   qApp->setProperty(desktopPaletteName, QApplication::palette());
   qApp->setProperty(desktopStyleName, QApplication::style()->name());
-  qApp->setProperty(ownName, true);
+}
+
+void drawIn(Scheme scheme) {
+  keepDesktop();
+  if (QApplication::style()->name() == QLatin1String(deafStyle))
+    QApplication::setStyle(QStringLiteral("fusion"));
+  QApplication::setPalette(ownPalette(scheme));
 }
 
 /// A palette that was the desktop's sets nothing by itself, so that later changes are followed again.
-void useDesktop() {
-  if (!areColoursOwn()) return;
-  qApp->setProperty(ownName, {});
+void drawAsDesktop() {
+  if (!isDesktopKept()) return;
   const QString style = qApp->property(desktopStyleName).toString();
   if (style != QApplication::style()->name()) QApplication::setStyle(style);
   QApplication::setPalette(qApp->property(desktopPaletteName).value<QPalette>());
+  qApp->setProperty(desktopPaletteName, {});
+}
+
+std::optional<DesktopWish> wishKept(const char* name) {
+  const QVariant kept = qApp->property(name);
+  return kept.isValid() ? std::optional(kept.value<DesktopWish>()) : std::nullopt;
+}
+
+/// One change of colours, not two, where the wish is another than the desktop's colours.
+void drawAsWished() {
+  const std::optional<DesktopWish> wish = wishKept(wishName);
+  const QPalette desktop =
+      isDesktopKept() ? qApp->property(desktopPaletteName).value<QPalette>() : QApplication::palette();
+  const Scheme given = schemeFor(desktop);
+  const Scheme wished = wish ? schemeWished(given, wishKept(firstWishName).value_or(*wish), *wish) : given;
+  wished == given ? drawAsDesktop() : drawIn(wished);
 }
 
 }  // namespace
@@ -113,11 +141,25 @@ QPalette ownPalette(Scheme scheme) {
 }
 
 void useColours(Colours colours) {
-  if (colours == Colours::desktop) return useDesktop();
-  keepDesktop();
-  if (QApplication::style()->name() == QLatin1String(deafStyle))
-    QApplication::setStyle(QStringLiteral("fusion"));
-  QApplication::setPalette(ownPalette(schemeOf(colours)));
+  const bool own = colours != Colours::desktop;
+  qApp->setProperty(ownName, own ? QVariant(true) : QVariant());
+  own ? drawIn(schemeOf(colours)) : drawAsWished();
+}
+
+void followDesktop(const DesktopWish& wish) {
+  if (wishKept(wishName) == wish) return;
+  if (!wishKept(firstWishName)) qApp->setProperty(firstWishName, QVariant::fromValue(wish));
+  qApp->setProperty(wishName, QVariant::fromValue(wish));
+  if (!areColoursOwn()) drawAsWished();
+}
+
+Scheme schemeWished(Scheme given, const DesktopWish& first, const DesktopWish& now) {
+  using Ground = DesktopWish::Ground;
+  const bool givenDark = isDark(given) && first.ground != Ground::dark;
+  const bool dark = now.ground == Ground::any ? givenDark : now.ground == Ground::dark;
+  const bool high = now.highContrast || (isHigh(given) && !first.highContrast);
+  if (high) return dark ? Scheme::contrastDark : Scheme::contrastLight;
+  return dark ? Scheme::dark : Scheme::light;
 }
 
 }  // namespace wardchalk::ui

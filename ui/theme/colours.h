@@ -26,6 +26,24 @@ inline constexpr std::array allColours = {Colours::desktop, Colours::light, Colo
 /// followed, as if nothing had ever been chosen.
 void useColours(Colours colours);
 
+/// What a desktop asks of every program, beside the colours that it gives to those that can take them.
+struct DesktopWish {
+  enum class Ground : std::uint8_t { any, light, dark };
+  Ground ground = Ground::any;
+  bool highContrast = false;
+
+  [[nodiscard]] bool operator==(const DesktopWish&) const = default;
+};
+
+/// Draws every window as the desktop wishes from now on, unless the user chose colours. Where the desktop's
+/// own colours are as it wishes, they are taken.
+void followDesktop(const DesktopWish& wish);
+
+/// The scheme that is wished of a desktop whose own colours, as they were read at the start, are of `given`.
+/// They are taken for what was wished first: where that was dark and nothing is wished any more, dark is
+/// over.
+[[nodiscard]] Scheme schemeWished(Scheme given, const DesktopWish& first, const DesktopWish& now);
+
 /// Whether others than the desktop's were chosen. A theme that the desktop names in the environment counts no
 /// more then.
 [[nodiscard]] bool areColoursOwn();

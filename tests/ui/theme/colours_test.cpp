@@ -80,6 +80,7 @@ class ColoursTest : public QObject {
  private Q_SLOTS:
   void init() { qunsetenv("GTK_THEME"); }
   void cleanup() {
+    followDesktop({});
     useColours(Colours::desktop);
     QApplication::setPalette(before_);
   }
@@ -94,6 +95,10 @@ class ColoursTest : public QObject {
   void ownColoursAreOfTheirScheme();
   void namesComeBack();
   void theDesktopComesBack();
+  void aWishIsOfItsScheme_data();
+  void aWishIsOfItsScheme();
+  void aWishIsFollowedUnderTheUsersChoice();
+  void whatTheDesktopGivesAsItWishesIsTaken();
 
  private:
   static void addPalettes() {
@@ -176,6 +181,79 @@ void ColoursTest::theDesktopComesBack() {
   useColours(Colours::desktop);
   QCOMPARE(QApplication::palette(), desktop);
   QCOMPARE(QApplication::palette().resolveMask(), desktop.resolveMask());
+}
+
+void ColoursTest::aWishIsOfItsScheme_data() {
+  using Ground = DesktopWish::Ground;
+  QTest::addColumn<Scheme>("given");
+  QTest::addColumn<DesktopWish>("first");
+  QTest::addColumn<DesktopWish>("now");
+  QTest::addColumn<Scheme>("wished");
+  const DesktopWish nothing, dark{Ground::dark, false}, light{Ground::light, false}, high{Ground::any, true},
+      darkHigh{Ground::dark, true}, lightHigh{Ground::light, true};
+  const auto row = [](const char* name, Scheme given, const DesktopWish& first, const DesktopWish& now,
+                      Scheme wished) { QTest::addRow("%s", name) << given << first << now << wished; };
+  row("nothing is wished of a light desktop", Scheme::light, nothing, nothing, Scheme::light);
+  row("nothing is wished of a dark theme", Scheme::dark, nothing, nothing, Scheme::dark);
+  row("nothing is wished of a theme of high contrast", Scheme::contrastDark, nothing, nothing,
+      Scheme::contrastDark);
+  row("dark where Qt reads nothing", Scheme::light, dark, dark, Scheme::dark);
+  row("dark as Qt read it", Scheme::dark, dark, dark, Scheme::dark);
+  row("dark later", Scheme::light, nothing, dark, Scheme::dark);
+  row("dark is over", Scheme::dark, dark, nothing, Scheme::light);
+  row("dark is over where Qt read nothing", Scheme::light, dark, nothing, Scheme::light);
+  row("light after dark", Scheme::dark, dark, light, Scheme::light);
+  row("light after nothing, in a dark theme", Scheme::dark, nothing, light, Scheme::light);
+  row("nothing after light, in a dark theme", Scheme::dark, light, nothing, Scheme::dark);
+  row("contrast alone", Scheme::light, nothing, high, Scheme::contrastLight);
+  row("contrast alone in a dark theme", Scheme::dark, nothing, high, Scheme::contrastDark);
+  row("contrast and dark", Scheme::light, nothing, darkHigh, Scheme::contrastDark);
+  row("contrast stays when dark goes", Scheme::dark, darkHigh, high, Scheme::contrastLight);
+  row("dark stays when contrast goes", Scheme::contrastDark, darkHigh, dark, Scheme::dark);
+  row("contrast and light after contrast and dark", Scheme::contrastDark, darkHigh, lightHigh,
+      Scheme::contrastLight);
+  row("contrast is over", Scheme::contrastLight, high, nothing, Scheme::light);
+  row("a theme of high contrast that nobody wished stays when dark comes", Scheme::contrastLight, nothing,
+      dark, Scheme::contrastDark);
+}
+
+void ColoursTest::aWishIsOfItsScheme() {
+  QFETCH(Scheme, given);
+  QFETCH(DesktopWish, first);
+  QFETCH(DesktopWish, now);
+  QFETCH(Scheme, wished);
+  QCOMPARE(schemeWished(given, first, now), wished);
+}
+
+void ColoursTest::aWishIsFollowedUnderTheUsersChoice() {
+  const QPalette desktop = QApplication::palette();
+  followDesktop({DesktopWish::Ground::dark, true});
+  QCOMPARE(schemeFor(QApplication::palette()), Scheme::contrastDark);
+  QVERIFY(!areColoursOwn());
+  useColours(Colours::light);
+  QCOMPARE(schemeFor(QApplication::palette()), Scheme::light);
+  followDesktop({DesktopWish::Ground::dark, false});  // the user's choice is stronger
+  QCOMPARE(schemeFor(QApplication::palette()), Scheme::light);
+  useColours(Colours::desktop);  // and what was wished meanwhile counts again
+  QCOMPARE(schemeFor(QApplication::palette()), Scheme::dark);
+  followDesktop({});
+  QCOMPARE(QApplication::palette(), desktop);
+  QCOMPARE(QApplication::palette().resolveMask(), desktop.resolveMask());
+}
+
+/// A desktop that has its own dark keeps it.
+void ColoursTest::whatTheDesktopGivesAsItWishesIsTaken() {
+  QPalette dusk(QColor(0x40, 0x30, 0x30), QColor(0x30, 0x20, 0x20));
+  dusk.setColor(QPalette::Base, QColor(0x20, 0x10, 0x10));
+  QCOMPARE(schemeFor(dusk), Scheme::dark);
+  QApplication::setPalette(dusk);
+  dusk = QApplication::palette();
+  followDesktop({DesktopWish::Ground::dark, false});
+  QCOMPARE(QApplication::palette(), dusk);
+  followDesktop({DesktopWish::Ground::light, false});
+  QCOMPARE(schemeFor(QApplication::palette()), Scheme::light);
+  followDesktop({DesktopWish::Ground::dark, false});
+  QCOMPARE(QApplication::palette(), dusk);
 }
 
 WARDCHALK_QT_TEST(ColoursTest)
