@@ -5,6 +5,7 @@
 #include <QPushButton>
 
 #include "ui/form/quiet_line.h"
+#include "ui/theme/buttons.h"
 #include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/retire.h"
@@ -53,7 +54,7 @@ void AnswerLine::showButtons() {
   buttons_.clear();
   for (const QString& line : std::as_const(writes_)) {
     const QString words = writes_.size() == 1 ? tr("write %1", "the safe form").arg(line) : line;
-    auto* button = new QPushButton(withoutMnemonic(words), this);
+    auto* button = plainButton(withoutMnemonic(words), "", this);
     button->setObjectName(QStringLiteral("write_%1").arg(buttons_.size()));
     button->setAccessibleName(tr("write %1", "the safe form").arg(line));
     shareLetters(button, quietShare);

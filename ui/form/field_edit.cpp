@@ -2,13 +2,11 @@
 
 #include <QAccessible>
 #include <QApplication>
-#include <QCheckBox>
 #include <QInputMethod>
 #include <QKeyEvent>
 #include <QMenu>
 #include <QPainter>
 #include <QSignalBlocker>
-#include <QStyleOptionButton>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -21,6 +19,7 @@
 #include "ui/theme/plain_label.h"
 #include "ui/theme/plain_tip.h"
 #include "ui/theme/text.h"
+#include "ui/theme/tick_box.h"
 
 namespace wardchalk::ui {
 
@@ -79,7 +78,7 @@ void FieldEdit::buildLine(QBoxLayout* column) {
 }
 
 void FieldEdit::buildFlag(QBoxLayout* column) {
-  flag_ = new QCheckBox(labelOf(spec_), this);
+  flag_ = new TickBox(labelOf(spec_), this);
   flag_->setObjectName(path() + QLatin1String(":flag"));
   flag_->setMinimumHeight(lineHeight);
   flag_->setAccessibleName(nameOf(spec_));
@@ -284,15 +283,10 @@ void FieldEdit::paintEvent(QPaintEvent*) {
     painter.fillRect(rect(), inks[Ink::lit]);
     painter.fillRect(QRect(0, 0, 3, height()), inks[Ink::focus]);
   }
-  if (text_) {
-    // what was taken from a list is told from what can be written: it has no ground of its own
-    const QColor ground = palette().color(text_->isReadOnly() ? QPalette::Window : QPalette::Base);
-    return paintBox(painter, text_->geometry(), ground, palette());
-  }
-  QStyleOptionButton option;
-  option.initFrom(flag_);
-  const QRect tick = flag_->style()->subElementRect(QStyle::SE_CheckBoxIndicator, &option, flag_);
-  paintEdge(painter, tick.translated(flag_->pos()), palette());
+  if (!text_) return;
+  // what was taken from a list is told from what can be written: it has no ground of its own
+  const QColor ground = palette().color(text_->isReadOnly() ? QPalette::Window : QPalette::Base);
+  paintBox(painter, text_->geometry(), ground, palette());
 }
 
 }  // namespace wardchalk::ui

@@ -4,6 +4,7 @@
 #include <QTableWidget>
 
 #include "ui/theme/breaking_delegate.h"
+#include "ui/theme/plain_scroll_bar.h"
 #include "ui/theme/plain_tip.h"
 #include "ui/theme/target.h"
 
@@ -25,6 +26,7 @@ QTableWidget* plainTable(const QStringList& columns, const QString& spokenName, 
   table->setAccessibleName(spokenName);
   readByRows(*table);
   table->setItemDelegate(new BreakingDelegate(table));
+  table->setVerticalScrollBar(new PlainScrollBar(Qt::Vertical));
   table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
   table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
   table->horizontalHeader()->setHighlightSections(false);

@@ -1,7 +1,6 @@
 #include "ui/record/reference_picker.h"
 
 #include <QAccessible>
-#include <QCheckBox>
 #include <QCoreApplication>
 #include <QHeaderView>
 #include <QKeyEvent>
@@ -26,9 +25,11 @@
 #include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
 #include "ui/theme/plain_tip.h"
+#include "ui/theme/plain_scroll_bar.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
 
+#include "ui/theme/tick_box.h"
 namespace wardchalk::ui {
 
 namespace {
@@ -129,6 +130,7 @@ QWidget* ReferencePicker::buildSearch() {
   found_ = new QListWidget(part);
   found_->setObjectName(QStringLiteral("found"));
   found_->setAccessibleName(tr("Found in the list"));
+  found_->setVerticalScrollBar(new PlainScrollBar(Qt::Vertical));
   found_->setUniformItemSizes(true);
   foundLabel->setBuddy(found_);
   for (QWidget* one : std::initializer_list<QWidget*>{searchLabel, search_, foundLabel})
@@ -165,7 +167,7 @@ QWidget* ReferencePicker::buildReview() {
   pastReview_ = new PlainLabel(review_);
   pastReview_->setObjectName(QStringLiteral("past-review"));
   pastReview_->setWordWrap(true);
-  useIt_ = new QCheckBox(tr("It is &past its review date: use it all the same"), review_);
+  useIt_ = new TickBox(tr("It is &past its review date: use it all the same"), review_);
   useIt_->setObjectName(QStringLiteral("use-it"));
   useIt_->setMinimumHeight(leastTarget);
   column->addWidget(pastReview_);
@@ -175,7 +177,7 @@ QWidget* ReferencePicker::buildReview() {
 }
 
 QWidget* ReferencePicker::buildOther() {
-  useOther_ = new QCheckBox(this);
+  useOther_ = new TickBox(this);
   useOther_->setObjectName(QStringLiteral("use-other"));
   useOther_->setMinimumHeight(leastTarget);
   QFont bold = useOther_->font();

@@ -8,6 +8,7 @@
 #include "ui/form/choice_box.h"
 #include "ui/theme/edges.h"
 #include "ui/theme/focus_ring.h"
+#include "ui/theme/plain_scroll_bar.h"
 
 namespace wardchalk::ui {
 
@@ -35,6 +36,7 @@ RowsPage::RowsPage(QWidget* parent) : QScrollArea(parent) {
   setWidgetResizable(true);
   setFocusPolicy(Qt::NoFocus);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setVerticalScrollBar(new PlainScrollBar(Qt::Vertical));
   setWidget(page);
   connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { keepInView(now); });
 }

@@ -1,6 +1,5 @@
 #include "ui/record/second_check_view.h"
 
-#include <QCheckBox>
 #include <QHeaderView>
 #include <QScrollArea>
 #include <QTableWidget>
@@ -17,8 +16,10 @@
 #include "ui/theme/flow_layout.h"
 #include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
+#include "ui/theme/plain_scroll_bar.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
+#include "ui/theme/tick_box.h"
 
 namespace wardchalk::ui {
 
@@ -67,7 +68,7 @@ SecondCheckView::SecondCheckView(QWidget* parent)
       summary_(new PlainLabel(this)),
       todo_(new PlainLabel(this)),
       table_(new QTableWidget(this)),
-      alone_(new QCheckBox(fromCore(say(PhraseId::second_alone)), this)) {
+      alone_(new TickBox(fromCore(say(PhraseId::second_alone)), this)) {
   setObjectName(QStringLiteral("second-check"));
   giveRole(this, QAccessible::Grouping, tr("Second check"));
   auto* column = new QVBoxLayout(buildPage());
@@ -85,6 +86,7 @@ SecondCheckView::SecondCheckView(QWidget* parent)
   readByRows(*table_);
   table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   table_->setItemDelegate(new ComparedDelegate(table_));
+  table_->setVerticalScrollBar(new PlainScrollBar(Qt::Vertical));
   column->addWidget(summary_);
   column->addWidget(todo_);
   column->addWidget(table_, 1);
@@ -106,6 +108,7 @@ QWidget* SecondCheckView::buildPage() {
   whole->setContentsMargins(0, 0, 0, 0);
   auto* area = new QScrollArea(this);
   area->setFrameShape(QFrame::NoFrame);
+  area->setVerticalScrollBar(new PlainScrollBar(Qt::Vertical));
   area->setWidgetResizable(true);
   area->setFocusPolicy(Qt::NoFocus);
   auto* page = new QWidget;

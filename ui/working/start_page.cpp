@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "core/words/phrasebook.h"
+#include "ui/theme/buttons.h"
 #include "ui/theme/text.h"
 #include "ui/working/metrics.h"
 #include "ui/working/start_text.h"
@@ -21,8 +22,7 @@ constexpr double widestText = 720;
 StartPage::StartPage(QWidget* parent)
     : QWidget(parent),
       text_(new StartText(this)),
-      example_(new QPushButton(fromCore(say(PhraseId::start_example)), this)) {
-  example_->setObjectName(QStringLiteral("example"));
+      example_(plainButton(fromCore(say(PhraseId::start_example)), "example", this)) {
   connect(example_, &QPushButton::clicked, this, &StartPage::exampleRequested);
   setScale(1);
 }
