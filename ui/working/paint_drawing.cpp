@@ -105,17 +105,31 @@ class DrawingPainter {
     return path;
   }
 
+  /// Whole dashes from end to end, three at least: a stroke over one letter would else be a dash and a dot.
+  /// What they leave out they make up for by their width.
+  static void makeDashed(QPen& pen, double length) {
+    constexpr double dash = 3.2;
+    constexpr double gap = 2.2;
+    constexpr double wider = 1.25;
+    pen.setWidthF(pen.widthF() * wider);
+    pen.setCapStyle(Qt::FlatCap);
+    const double room = length / pen.widthF();
+    const int count = std::max(3, qRound((room + gap) / (dash + gap)));
+    const double share = room / (count * dash + (count - 1) * gap);
+    pen.setDashPattern({dash * share, gap * share});
+  }
+
   void paint(const Stroke& stroke) {
     if (!shows(stroke.stage)) return;
     const double share = stroke.stage == wish_.upToStage ? wish_.strokeShare : 1;
     QPen pen(palette_[Ink::accent], stroke.width, Qt::SolidLine, Qt::RoundCap);
-    if (stroke.pattern == 1) pen.setDashPattern({3.2, 2.6});
+    const QPointF along = stroke.to - stroke.from;
+    const double length = qSqrt(QPointF::dotProduct(along, along));
+    if (stroke.pattern == 1) makeDashed(pen, length);
     if (stroke.pattern == 2) pen.setDashPattern({0.2, 2.4});
     painter_.setBrush(Qt::NoBrush);
     painter_.setPen(pen);
     if (stroke.pattern != 3) return painter_.drawPath(curve(stroke.from, stroke.to, share));
-    const QPointF along = stroke.to - stroke.from;
-    const double length = qSqrt(QPointF::dotProduct(along, along));
     const QPointF apart = QPointF(-along.y(), along.x()) / length * stroke.width * 1.3;
     pen.setWidthF(stroke.width * 0.8);
     painter_.setPen(pen);
