@@ -60,6 +60,7 @@ PracticeWindow::PracticeWindow(Questions& questions, PaperSize paper, std::uint6
       set_(new SetPage(questions, paper, pages_)) {
   setObjectName(QStringLiteral("practice-window"));
   giveRole(this, QAccessible::Window);
+  giveRole(pages_, QAccessible::Client);  // or a reader says "layered pane"
   setWindowTitle(tr("PRACTICE – Wardchalk"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);

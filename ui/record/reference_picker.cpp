@@ -19,17 +19,18 @@
 #include "core/words/phrasebook.h"
 #include "core/words/sentences.h"
 #include "ui/access/announcer.h"
+#include "ui/access/answers.h"
 #include "ui/record/plain_table.h"
 #include "ui/theme/buttons.h"
 #include "ui/theme/flow_layout.h"
 #include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
-#include "ui/theme/plain_tip.h"
 #include "ui/theme/plain_scroll_bar.h"
+#include "ui/theme/plain_tip.h"
 #include "ui/theme/target.h"
 #include "ui/theme/text.h"
-
 #include "ui/theme/tick_box.h"
+
 namespace wardchalk::ui {
 
 namespace {
@@ -79,6 +80,7 @@ ReferencePicker::ReferencePicker(Child child, Order order, const HouseRules& rul
   column->addWidget(buildSearch(), 2);
   column->addWidget(buildBands(), 3);
   said_ = new PlainLabel(this);
+  giveRole(said_, QAccessible::Paragraph);  // it is announced, and not to be said with the dialog as well
   said_->setObjectName(QStringLiteral("said"));
   said_->setWordWrap(true);
   said_->setFocusPolicy(Qt::StrongFocus);
@@ -128,9 +130,9 @@ QWidget* ReferencePicker::buildSearch() {
   searchLabel->setBuddy(search_);
   auto* foundLabel = new PlainLabel(tr("In the &list"), part);
   found_ = new QListWidget(part);
+  found_->setVerticalScrollBar(new PlainScrollBar(Qt::Vertical));
   found_->setObjectName(QStringLiteral("found"));
   found_->setAccessibleName(tr("Found in the list"));
-  found_->setVerticalScrollBar(new PlainScrollBar(Qt::Vertical));
   found_->setUniformItemSizes(true);
   foundLabel->setBuddy(found_);
   for (QWidget* one : std::initializer_list<QWidget*>{searchLabel, search_, foundLabel})

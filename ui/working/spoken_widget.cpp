@@ -5,14 +5,14 @@
 #include <QPainter>
 #include <cmath>
 
+#include "ui/access/answers.h"
 #include "ui/theme/retire.h"
 #include "ui/theme/text.h"
-#include "ui/working/detail/spoken_accessible.h"
 
 namespace wardchalk::ui {
 
-SpokenWidget::SpokenWidget(QWidget* parent, QAccessible::Role role) : QWidget(parent), role_(role) {
-  detail::installSpokenAccessible();
+SpokenWidget::SpokenWidget(QWidget* parent, QAccessible::Role role) : QWidget(parent) {
+  giveRole(this, role);
   setFocusPolicy(Qt::StrongFocus);
 }
 
@@ -43,13 +43,7 @@ int SpokenWidget::heightAt(int width) {
 
 void SpokenWidget::setSpoken(const QString& shown) {
   const QString text = loosed(shown);
-  if (text == spoken_) return;
-  const QString before = std::exchange(spoken_, text);
-  if (!QAccessible::isActive()) return;
-  QAccessibleTextUpdateEvent changed(this, 0, before, text);
-  QAccessible::updateAccessibility(&changed);
-  QAccessibleEvent named(this, QAccessible::NameChanged);
-  QAccessible::updateAccessibility(&named);
+  if (text != spoken()) setAccessibleName(text);
 }
 
 /// What is laid out for a width is only remembered.

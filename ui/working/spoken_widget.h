@@ -8,17 +8,16 @@
 
 namespace wardchalk::ui {
 
-/// A painted, read-only piece of text that takes the keyboard. What a screen reader says is `spoken()`; a
-/// change of it reaches a listening client as a change of name and of text. Its height follows from its
+/// A painted, read-only piece of text that takes the keyboard. What a screen reader says is `spoken()`, its
+/// accessible name; a change of it reaches a listening client. Its height follows from its
 /// width. What tells of an entry has it as its origin: a click or Enter goes there.
 class SpokenWidget : public QWidget {
   Q_OBJECT
 
  public:
-  explicit SpokenWidget(QWidget* parent, QAccessible::Role role = QAccessible::StaticText);
+  explicit SpokenWidget(QWidget* parent, QAccessible::Role role = QAccessible::Paragraph);
 
-  [[nodiscard]] const QString& spoken() const { return spoken_; }
-  [[nodiscard]] QAccessible::Role role() const { return role_; }
+  [[nodiscard]] QString spoken() const { return accessibleName(); }
 
   /// Takes it out of its window: at once it says nothing more, and it is deleted when it can be.
   void end();
@@ -62,9 +61,7 @@ class SpokenWidget : public QWidget {
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
-  QString spoken_;
   QString origin_;
-  QAccessible::Role role_;
   Scheme scheme_ = Scheme::light;
   double scale_ = 1;
   int laidOutFor_ = -1;

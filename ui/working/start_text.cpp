@@ -11,7 +11,7 @@
 namespace wardchalk::ui {
 
 StartText::StartText(QWidget* parent)
-    : SpokenWidget(parent, QAccessible::StaticText),
+    : SpokenWidget(parent),
       title_(held(say(PhraseId::start_title))),
       what_(held(say(PhraseId::start_what))),
       first_(held(say(PhraseId::start_first))),

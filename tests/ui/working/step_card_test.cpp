@@ -170,23 +170,20 @@ void StepCardTest::isReadAsItsNumberAndSentence() {
   Shown shown(viewOf("usual", StepId::limitDose));
   QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(&shown.card);
   QVERIFY(spoken);
-  QCOMPARE(spoken->role(), QAccessible::StaticText);
+  QCOMPARE(spoken->role(), QAccessible::Paragraph);
   const QString said =
       QStringLiteral("Step %1. %2").arg(shown.card.view().number).arg(shown.card.view().sentence);
   QCOMPARE(spoken->text(QAccessible::Name), said);
   QVERIFY(spoken->text(QAccessible::Name).contains(QStringLiteral("84 milligrams")));
-  QAccessibleTextInterface* text = spoken->textInterface();
-  QVERIFY(text);
-  QCOMPARE(text->text(0, text->characterCount()), said);
-  QVERIFY(spoken->state().readOnly);
+  QVERIFY(!spoken->textInterface());  // a reader says name and text of a paragraph, one after the other
+  QVERIFY(!spoken->editableTextInterface());
   QVERIFY(spoken->state().focusable);
 }
 
 QStringList heard;
 void listen(QAccessibleEvent* event) {
-  if (event->type() == QAccessible::NameChanged) heard << QStringLiteral("name");
-  if (event->type() == QAccessible::TextUpdated)
-    heard << static_cast<QAccessibleTextUpdateEvent*>(event)->textInserted();
+  if (event->type() == QAccessible::NameChanged)
+    heard << event->accessibleInterface()->text(QAccessible::Name);
 }
 
 void StepCardTest::changeReachesAListener() {
@@ -200,7 +197,6 @@ void StepCardTest::changeReachesAListener() {
   const auto before = QAccessible::installUpdateHandler(listen);
   shown.card.show(viewOf("household", StepId::limitDose));
   QAccessible::installUpdateHandler(before);
-  QVERIFY(heard.contains(QStringLiteral("name")));
   QVERIFY(heard.contains(shown.card.spoken()));
 }
 
