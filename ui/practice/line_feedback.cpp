@@ -145,6 +145,12 @@ std::optional<Span> pointedIn(const LineMark& mark) {
 
 }  // namespace
 
+QString LineFeedback::spokenRung() const {
+  if (rungs.empty()) return {};
+  const QString title = rungTitle(static_cast<int>(rungs.size()));
+  return loosed(title + QStringLiteral(": ") + rungs.back().text);
+}
+
 QString LineFeedback::spoken() const {
   QStringList all{word};
   all << said;

@@ -29,6 +29,8 @@ struct LineFeedback {
 
   /// All of it in one piece, to be read aloud.
   [[nodiscard]] QString spoken() const;
+  /// The rung that came last alone, for who has heard the rest; empty where there is none.
+  [[nodiscard]] QString spokenRung() const;
 };
 
 /// What is said beside a mark: with help, a unit that is missing and a rounding are asked about at once, and

@@ -350,7 +350,7 @@ void ProblemPage::check(LineRow* row) {
   if (session_->mode() == PracticeMode::test || session_->current().handedIn) return focusNext(row);
   session_->check(row->line());
   showFeedback(row);
-  sayOf(*row);
+  sayOf(*row, feedbackOf(*row).spoken());
   warned_ = false;
   if (session_->current().lines[row->line()].isRight()) return focusNext(row);
   reveal(row, End::top);
@@ -368,17 +368,17 @@ void ProblemPage::focusNext(const LineRow* row) {
 void ProblemPage::climb(LineRow* row) {
   if (!row->hasHints()) return;
   keep();
-  const PracticeLine& line = session_->current().lines[row->line()];
-  if (!line.marked) session_->check(row->line());
+  const bool wasChecked = session_->current().lines[row->line()].marked.has_value();
+  if (!wasChecked) session_->check(row->line());
   session_->climb(row->line());
   showFeedback(row);
-  sayOf(*row);
+  const LineFeedback feedback = feedbackOf(*row);
+  sayOf(*row, wasChecked && !feedback.rungs.empty() ? feedback.spokenRung() : feedback.spoken());
   reveal(row, End::bottom);
 }
 
 /// Its number stands first: after a right line the keyboard is at the next one.
-void ProblemPage::sayOf(const LineRow& row) {
-  const QString said = feedbackOf(row).spoken();
+void ProblemPage::sayOf(const LineRow& row, const QString& said) {
   announce(*this, fromCore(say(PhraseId::spoken_line,
                                {{"n", std::to_string(row.line() + 1)}, {"said", said.toStdString()}})));
 }

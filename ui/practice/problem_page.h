@@ -68,7 +68,7 @@ class ProblemPage : public QWidget {
   [[nodiscard]] LineFeedback feedbackOf(const LineRow& row) const;
   void showFeedback(LineRow* pointAt);
   void orderStops();
-  void sayOf(const LineRow& row);
+  void sayOf(const LineRow& row, const QString& said);
   void sayProblem();
   void uncover();
   void check(LineRow* row);

@@ -34,6 +34,7 @@ class LineFeedbackTest : public QObject {
   void neverBlames();
   void climbsFourRungs();
   void keepsTheAnswerToTheLastRung();
+  void theNewestRungIsSpokenAlone();
   void pointsAtAFault();
   void tellsHowToWriteWhatCouldBeMisread();
   void theWorkedLineIsAPictureOfTheKeyAlone();
@@ -103,6 +104,22 @@ void LineFeedbackTest::keepsTheAnswerToTheLastRung() {
   session.climb(0);
   const QString told = lineFeedback(session.current(), 0).spoken();
   QVERIFY2(told.contains(figure), qPrintable(told));
+}
+
+void LineFeedbackTest::theNewestRungIsSpokenAlone() {
+  PracticeSession session = sessionOf(Topic::bsa);
+  session.write(0, "999 m²");
+  session.check(0);
+  QCOMPARE(lineFeedback(session.current(), 0).spokenRung(), QString());
+  const char* titles[] = {"Where to look: ", "A question: ", "The rule: ", "The worked line: "};
+  for (const char* title : titles) {
+    session.climb(0);
+    const LineFeedback feedback = lineFeedback(session.current(), 0);
+    QVERIFY2(feedback.spokenRung().startsWith(QLatin1String(title)), qPrintable(feedback.spokenRung()));
+    QVERIFY(feedback.spoken().contains(feedback.spokenRung()));  // beside the rest, nothing new
+    QVERIFY(!feedback.spokenRung().contains(feedback.word));
+    QVERIFY(!feedback.spokenRung().contains(QChar::Nbsp));
+  }
 }
 
 void LineFeedbackTest::pointsAtAFault() {

@@ -51,6 +51,7 @@ class ReadingTest : public QObject {
   void whatCannotBeReadCostsNothing();
   void whatWasSaidOfAnotherTextIsTakenBack();
   void isHeard();
+  void aHintIsHeardWithoutWhatWasHeardBefore();
   void nothingMovesWhileSomebodyTypes_data();
   void nothingMovesWhileSomebodyTypes();
   void isToldOfAKeptLine();
@@ -141,6 +142,24 @@ void ReadingTest::isHeard() {
   QTRY_COMPARE(ears.heard(), QStringList{QStringLiteral("Read as: 0.70 m²")});
   pupil.type(QStringLiteral(" *"));
   QTRY_VERIFY(ears.last().startsWith(QStringLiteral("Cannot be read yet: ")));
+}
+
+/// Who asks for a hint at a line that was not looked at hears what it is, and the hint.
+void ReadingTest::aHintIsHeardWithoutWhatWasHeardBefore() {
+  test::Listener ears;
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("bsa")}, 1, 5));
+  pupil.write(0, QStringLiteral("0.46 m²"));
+  ears.clear();
+  pupil.press(Qt::Key_H, Qt::ControlModifier);
+  QTRY_VERIFY2(ears.last().startsWith(QStringLiteral("Line 1: not yet. ")) &&
+                   ears.last().contains(QStringLiteral("Where to look: ")),
+               qPrintable(ears.last()));
+  pupil.press(Qt::Key_H, Qt::ControlModifier);
+  QTRY_VERIFY2(ears.last().startsWith(QStringLiteral("Line 1: A question: ")), qPrintable(ears.last()));
+  QVERIFY2(!ears.last().contains(QStringLiteral("not yet")) &&
+               !ears.last().contains(QStringLiteral("Where to look")),
+           qPrintable(ears.last()));
 }
 
 void ReadingTest::nothingMovesWhileSomebodyTypes_data() {
