@@ -319,14 +319,17 @@ void ProblemPage::showFeedback(LineRow* pointAt) {
   orderStops();
 }
 
-/// The foot after the lines: what is made anew for a problem would otherwise come behind it.
+/// Papers, lines, foot. Without it what is made anew for a problem would come last, and so would papers that
+/// have just come to stand above the lines.
 void ProblemPage::orderStops() {
-  QWidget* last = papers_;
+  QList<QWidget*> stops;
   for (QWidget* one = nextInFocusChain(); one != this; one = one->nextInFocusChain())
-    if (lineScroll_->isAncestorOf(one) && (one->focusPolicy() & Qt::TabFocus)) last = one;
-  for (QPushButton* button : {back_, skip_, more_, review_, on_}) {
-    setTabOrder(last, button);
-    last = button;
+    if (one != papers_ && lineScroll_->isAncestorOf(one) && (one->focusPolicy() & Qt::TabFocus)) stops << one;
+  stops << back_ << skip_ << more_ << review_ << on_;
+  QWidget* last = papers_;
+  for (QWidget* stop : std::as_const(stops)) {
+    setTabOrder(last, stop);
+    last = stop;
   }
 }
 
@@ -454,6 +457,7 @@ void ProblemPage::arrange() {
   }
   papers_->show();
   paperScroll_->setVisible(beside);
+  orderStops();
 }
 
 /// Now, and again whenever rows move: a rung that came just now has no height yet.

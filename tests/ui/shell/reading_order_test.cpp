@@ -123,7 +123,10 @@ void ReadingOrderTest::tabGoesAsTheEyeDoes_data() {
     add(page, false, 100, ward);
     add(page, false, 200, small);
   }
-  for (const char* page : {"plan", "set", "problem", "hint", "review", "summary"}) add(page, true, 100, ward);
+  for (const char* page : {"plan", "set", "problem", "hint", "review", "summary"}) {
+    add(page, true, 100, ward);
+    add(page, true, 200, small);
+  }
 }
 
 void ReadingOrderTest::tabGoesAsTheEyeDoes() {
