@@ -1,5 +1,7 @@
 #include "ui/shell/settings_dialog.h"
 
+#include <QEvent>
+#include <QScreen>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -10,6 +12,7 @@
 #include "ui/shell/setting_choices.h"
 #include "ui/theme/buttons.h"
 #include "ui/theme/flow_layout.h"
+#include "ui/theme/letters.h"
 #include "ui/theme/text.h"
 
 namespace wardchalk::ui {
@@ -88,8 +91,25 @@ SettingsDialog::SettingsDialog(QWidget* parent) : QDialog(parent), page_(new Row
   describe(*paper_, tr("Of sheets that are looked at, saved as PDF or printed."));
   page_->finish();
   addClose(column);
-  const QSize wanted(RuleRow::usualWidth(fontMetrics()), usualHeight);
-  resize(wanted.boundedTo(parent ? parent->size() : wanted));
+  fit();
+}
+
+/// As large as its letters ask for, within its window and on the screen.
+void SettingsDialog::fit() {
+  const QSize wanted(RuleRow::usualWidth(fontMetrics()), qRound(usualHeight * textScale()));
+  fitted_ = wanted.boundedTo(parentWidget() ? parentWidget()->size() : wanted);
+  resize(fitted_);
+  if (!isVisible()) return;
+  const QRect room = screen()->availableGeometry();
+  const QRect frame = frameGeometry();
+  move(qBound(room.left(), frame.left(), qMax(room.left(), room.right() - frame.width())),
+       qBound(room.top(), frame.top(), qMax(room.top(), room.bottom() - frame.height())));
+}
+
+/// Whoever drew it to a size of their own keeps that.
+void SettingsDialog::changeEvent(QEvent* event) {
+  QDialog::changeEvent(event);
+  if (event->type() == QEvent::FontChange && size() == fitted_) fit();
 }
 
 RuleRow* SettingsDialog::addRow(const char* name, const QString& label,

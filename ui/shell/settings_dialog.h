@@ -54,7 +54,11 @@ class SettingsDialog : public QDialog {
   void coverMinutesChosen(std::optional<int> minutes);
   void paperChosen(wardchalk::ui::PaperSize paper);
 
+ protected:
+  void changeEvent(QEvent* event) override;
+
  private:
+  void fit();
   RuleRow* addRow(const char* name, const QString& label, void (SettingsDialog::*chosen)(const QString&));
   void addRulesButtons();
   void addClose(QVBoxLayout* column);
@@ -66,6 +70,7 @@ class SettingsDialog : public QDialog {
   void chooseCover(const QString& id);
   void choosePaper(const QString& id);
 
+  QSize fitted_;  ///< what it was given for its letters
   RowsPage* page_;
   RuleRow* textSize_;
   RuleRow* colours_;

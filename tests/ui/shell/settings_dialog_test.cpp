@@ -54,6 +54,9 @@ class SettingsDialogTest : public QObject {
   void everyControlHasANameAndIsReached();
   void aReaderHearsWhatIsAskedAndWhatIsChosen();
   void lettersGrowAtOnce();
+  void growsWithItsLettersAndComesBack_data();
+  void growsWithItsLettersAndComesBack();
+  void keepsTheSizeItWasDrawnTo();
   void coloursReachEveryWindow_data();
   void coloursReachEveryWindow();
   void theDesktopIsFollowedAgain();
@@ -180,6 +183,56 @@ void SettingsDialogTest::lettersGrowAtOnce() {
   QTRY_VERIFY(nurse_->window().findChild<QLabel*>(QStringLiteral("caution"))->sizeHint().height() >
               1.5 * high);
   QVERIFY(nurse_->settingsLeft().contains("zoom=200"));
+}
+
+void SettingsDialogTest::growsWithItsLettersAndComesBack_data() {
+  QTest::addColumn<QSize>("window");
+  QTest::addColumn<double>("grows");
+  QTest::addRow("where there is room") << QSize(1920, 1080) << 1.9;
+  QTest::addRow("where there is some") << QSize(1366, 768) << 1.5;
+  QTest::addRow("where there is little") << QSize(800, 600) << 1.3;
+  QTest::addRow("where there is none") << QSize(700, 440) << 1.0;
+}
+
+/// Every part of it is again where it was, and as high.
+void SettingsDialogTest::growsWithItsLettersAndComesBack() {
+  QFETCH(QSize, window);
+  QFETCH(double, grows);
+  nurse_->window().resize(window);
+  SettingsDialog* opened = open();
+  const auto places = [opened] {
+    QStringList all;
+    for (const QWidget* one : opened->findChildren<QWidget*>()) {
+      if (!one->isVisibleTo(opened)) continue;
+      const QRect place(one->mapTo(opened, QPoint()), one->size());
+      all << QStringLiteral("%1 %2: %3,%4 %5x%6")
+                 .arg(QLatin1String(one->metaObject()->className()), one->objectName())
+                 .arg(place.x())
+                 .arg(place.y())
+                 .arg(place.width())
+                 .arg(place.height());
+    }
+    return all;
+  };
+  QCoreApplication::processEvents();
+  const QSize before = opened->size();
+  const QStringList placed = places();
+  QVERIFY(choose("text-size", QStringLiteral("200 %")));
+  QTRY_VERIFY(opened->height() >= grows * before.height());
+  QVERIFY(opened->width() <= window.width() && opened->height() <= window.height());
+  QVERIFY(choose("text-size", QStringLiteral("100 %: as the desktop")));
+  QTRY_COMPARE(opened->size(), before);
+  QTRY_COMPARE(places(), placed);
+}
+
+void SettingsDialogTest::keepsTheSizeItWasDrawnTo() {
+  nurse_->window().resize(1920, 1080);
+  SettingsDialog* opened = open();
+  opened->resize(opened->size() + QSize(30, 50));
+  const QSize drawn = opened->size();
+  QVERIFY(choose("text-size", QStringLiteral("150 %")));
+  QTRY_VERIFY(box("paper")->fontInfo().pixelSize() > 15);
+  QCOMPARE(opened->size(), drawn);
 }
 
 void SettingsDialogTest::coloursReachEveryWindow_data() {
