@@ -51,6 +51,8 @@ constexpr std::array actions = {
     ActionSpec{A::goToFlag, M::view, "go-to-flag", TEXT("Go to the fla&g"), "F7"},
     ActionSpec{A::goToForm, M::view, "go-to-form", TEXT("Go to the fo&rm"), "F5"},
     ActionSpec{A::sayAgain, M::view, "say-again", TEXT("S&ay the result again"), "F3"},
+    ActionSpec{A::formWider, M::view, "form-wider", TEXT("Wi&der form"), "Shift+F6", true},
+    ActionSpec{A::formNarrower, M::view, "form-narrower", TEXT("&Narrower form"), "Ctrl+F6"},
     ActionSpec{A::moreFields, M::view, "more-fields", TEXT("Show every f&ield"), "F8", true, true},
     ActionSpec{A::board, M::view, "board", TEXT("The working on a &board, full screen"), "F11", true},
     ActionSpec{A::practice, M::view, "practice", TEXT("&Practice with invented medicines …"), "F12", true},

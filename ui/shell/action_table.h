@@ -39,6 +39,8 @@ enum class ActionId : std::uint8_t {
   otherSide,
   goToFlag,
   goToForm,
+  formWider,
+  formNarrower,
   moreFields,
   sayAgain,
   board,

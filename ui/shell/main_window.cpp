@@ -188,6 +188,8 @@ void MainWindow::bindViewActions() {
   });
   actions_->bind(ActionId::moreFields,
                  [this] { form_->setUnfolded((*actions_)[ActionId::moreFields]->isChecked()); });
+  actions_->bind(ActionId::formWider, [this] { sides_->widenForm(); });
+  actions_->bind(ActionId::formNarrower, [this] { sides_->narrowForm(); });
   actions_->bind(ActionId::unitsMetric, [this] { setUnitSystem(UnitSystem::metric); });
   actions_->bind(ActionId::unitsHousehold, [this] { setUnitSystem(UnitSystem::household); });
   actions_->bind(ActionId::unitsNone, [this] { setUnitSystem(UnitSystem::none); });

@@ -13,26 +13,11 @@ QSet<A> harmless() {
 
 /// What a person needs to fill in the form and to read the own working.
 QSet<A> ofEntering() {
-  return {A::undo,
-          A::redo,
-          A::copyWorking,
-          A::copyWorkingMathMl,
-          A::copyWorkingLatex,
-          A::copyStep,
-          A::copyStepMathMl,
-          A::copyStepLatex,
-          A::otherSide,
-          A::goToFlag,
-          A::goToForm,
-          A::moreFields,
-          A::unitsMetric,
-          A::unitsHousehold,
-          A::unitsNone,
-          A::chooseReference,
-          A::emptyReference,
-          A::settings,
-          A::secondCompare,
-          A::secondLeave};
+  return {A::undo,           A::redo,           A::copyWorking,     A::copyWorkingMathMl, A::copyWorkingLatex,
+          A::copyStep,       A::copyStepMathMl, A::copyStepLatex,   A::otherSide,         A::goToFlag,
+          A::goToForm,       A::formWider,      A::formNarrower,    A::moreFields,        A::unitsMetric,
+          A::unitsHousehold, A::unitsNone,      A::chooseReference, A::emptyReference,    A::settings,
+          A::secondCompare,  A::secondLeave};
 }
 
 QSet<A> ofTheUsual() {

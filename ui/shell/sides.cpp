@@ -14,6 +14,7 @@ namespace {
 constexpr int leastForTwo = 900;
 constexpr int usualForm = 480;
 constexpr int widestForm = 560;
+constexpr int edgeStep = 40;
 
 }  // namespace
 
@@ -33,6 +34,18 @@ Sides::Sides(Form* form, WorkingPane* pane, QWidget* parent)
 void Sides::setFormWidth(int width) {
   formWidth_ = std::max(0, width);
   placeEdge();
+}
+
+void Sides::moveEdge(int steps) {
+  if (!sized_ || oneColumn_) return;
+  setFormWidth(form_->width() + qRound(steps * edgeStep * textScale()));
+  formWidth_ = form_->width();
+}
+
+/// The working keeps what it needs.
+int Sides::mostForForm() const {
+  const int needed = qRound((leastForTwo - usualForm) * textScale());
+  return std::max(form_->minimumWidth(), width() - handleWidth() - needed);
 }
 
 void Sides::follow() {
@@ -66,8 +79,7 @@ void Sides::placeEdge() {
   const double scale = textScale();
   const int third = std::clamp(width() / 3, qRound(usualForm * scale), qRound(widestForm * scale));
   const int room = width() - handleWidth();
-  const int most = std::max(form_->minimumWidth(), room - qRound((leastForTwo - usualForm) * scale));
-  const int wide = std::clamp(formWidth_ > 0 ? formWidth_ : third, form_->minimumWidth(), most);
+  const int wide = std::clamp(formWidth_ > 0 ? formWidth_ : third, form_->minimumWidth(), mostForForm());
   if (form_->width() == wide && pane_->width() == room - wide) return;
   setSizes({wide, room - wide});
 }

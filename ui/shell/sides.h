@@ -23,6 +23,10 @@ class Sides : public QSplitter {
   /// What was kept; a width that no window has room for is brought within it.
   void setFormWidth(int width);
 
+  /// Draw the edge by one step, as far as both sides have room; in one column there is none.
+  void widenForm() { moveEdge(1); }
+  void narrowForm() { moveEdge(-1); }
+
   /// To be told when the size of letters is another.
   void follow();
 
@@ -30,6 +34,8 @@ class Sides : public QSplitter {
   void resizeEvent(QResizeEvent* event) override;
 
  private:
+  void moveEdge(int steps);
+  [[nodiscard]] int mostForForm() const;
   void becomeOneColumn();
   void becomeTwo();
   void placeEdge();

@@ -8,6 +8,7 @@
 #include <QScrollBar>
 #include <QSplitter>
 #include <QTest>
+#include <functional>
 
 #include "tests/support/golden_cases.h"
 #include "tests/ui/shell/nurse.h"
@@ -74,6 +75,9 @@ class NarrowWindowTest : public QObject {
   void everyWindowFollowsTheTextSize();
   void largerAndBackIsAsBefore();
   void textSizeAndEdgeAreRemembered();
+  void theEdgeIsMovedByKeys_data();
+  void theEdgeIsMovedByKeys();
+  void inOneColumnThereIsNoEdge();
   void aDamagedEdgeLeavesRoomForBoth_data();
   void aDamagedEdgeLeavesRoomForBoth();
 
@@ -410,6 +414,49 @@ void NarrowWindowTest::aDamagedEdgeLeavesRoomForBoth_data() {
 
 void NarrowWindowTest::aDamagedEdgeLeavesRoomForBoth() {
   QFETCH(QString, kept);
+void NarrowWindowTest::theEdgeIsMovedByKeys_data() {
+  QTest::addColumn<int>("percent");
+  for (const int percent : {100, 150}) QTest::addRow("%d %%", percent) << percent;
+}
+
+/// As far as the mouse can draw it, and the keyboard stays where it was.
+void NarrowWindowTest::theEdgeIsMovedByKeys() {
+  QFETCH(int, percent);
+  open("safe-per-surface-liquid");
+  show(1920, 1080, percent);
+  const QWidget* typed = QApplication::focusWidget();
+  const auto wide = [this] { return form().width(); };
+  const auto wider = [this] { nurse_->press(Qt::Key_F6, Qt::ShiftModifier); };
+  const auto narrower = [this] { nurse_->press(Qt::Key_F6, Qt::ControlModifier); };
+  const int usual = wide();
+  wider();
+  const int step = wide() - usual;
+  QVERIFY2(step >= 40, qPrintable(QString::number(step)));
+  narrower();
+  QCOMPARE(wide(), usual);
+  for (const auto& press : {std::function<void()>(narrower), std::function<void()>(wider)}) {
+    for (int presses = 0; presses < 60; ++presses) press();
+    const int end = wide();
+    press();
+    QCOMPARE(wide(), end);
+    QTRY_COMPARE(test::cut(window()), QString());
+    QTRY_COMPARE(test::sideways(window()), QString());
+  }
+  QVERIFY(wide() > usual && pane().width() >= 400);
+  QCOMPARE(QApplication::focusWidget(), typed);
+}
+
+void NarrowWindowTest::inOneColumnThereIsNoEdge() {
+  show(800, 600, 100);
+  const QRect before = form().geometry();
+  nurse_->press(Qt::Key_F6, Qt::ShiftModifier);
+  nurse_->press(Qt::Key_F6, Qt::ControlModifier);
+  nurse_->press(Qt::Key_F6, Qt::ControlModifier);
+  QCOMPARE(form().geometry(), before);
+  show(1366, 768, 100);
+  QCOMPARE(form().width(), 480);
+}
+
   const QString file = nurse_->folder() + QStringLiteral("/damaged.ini");
   QSettings(file, QSettings::IniFormat).setValue(QStringLiteral("form_width"), kept);
   Settings settings(file);
