@@ -406,14 +406,6 @@ void NarrowWindowTest::textSizeAndEdgeAreRemembered() {
   QVERIFY(QApplication::font().pointSizeF() > desktopFont().pointSizeF() * 1.05);
 }
 
-void NarrowWindowTest::aDamagedEdgeLeavesRoomForBoth_data() {
-  QTest::addColumn<QString>("kept");
-  for (const char* kept : {"", "-5", "1", "words", "1365", "99999999", "2147483647", "9999999999999"})
-    QTest::newRow(kept) << QString::fromLatin1(kept);
-}
-
-void NarrowWindowTest::aDamagedEdgeLeavesRoomForBoth() {
-  QFETCH(QString, kept);
 void NarrowWindowTest::theEdgeIsMovedByKeys_data() {
   QTest::addColumn<int>("percent");
   for (const int percent : {100, 150}) QTest::addRow("%d %%", percent) << percent;
@@ -457,6 +449,14 @@ void NarrowWindowTest::inOneColumnThereIsNoEdge() {
   QCOMPARE(form().width(), 480);
 }
 
+void NarrowWindowTest::aDamagedEdgeLeavesRoomForBoth_data() {
+  QTest::addColumn<QString>("kept");
+  for (const char* kept : {"", "-5", "1", "words", "1365", "99999999", "2147483647", "9999999999999"})
+    QTest::newRow(kept) << QString::fromLatin1(kept);
+}
+
+void NarrowWindowTest::aDamagedEdgeLeavesRoomForBoth() {
+  QFETCH(QString, kept);
   const QString file = nurse_->folder() + QStringLiteral("/damaged.ini");
   QSettings(file, QSettings::IniFormat).setValue(QStringLiteral("form_width"), kept);
   Settings settings(file);
