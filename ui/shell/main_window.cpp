@@ -17,6 +17,7 @@
 #include "core/words/sentences.h"
 #include "ui/access/announcer.h"
 #include "ui/access/answers.h"
+#include "ui/access/steady_tips.h"
 #include "ui/board/board.h"
 #include "ui/form/field_table.h"
 #include "ui/form/form.h"
@@ -81,6 +82,7 @@ MainWindow::MainWindow(HouseRules rules, Settings& settings, Dialogs& dialogs, Q
       cases_(new CasesDesk(*this, rules_, settings_, dialogs_)),
       practice_(new PracticeDesk(this, settings_, dialogs_)) {
   answerReaders();
+  SteadyTips::install();
   setAcceptDrops(true);
   useColours(settings_.colours());
   setPalette(surfacePalette(QApplication::palette()));
@@ -186,10 +188,10 @@ void MainWindow::bindViewActions() {
   actions_->bind(ActionId::goToForm, [this] {
     if (!form_->focusRefused()) form_->focusLast();
   });
-  actions_->bind(ActionId::moreFields,
-                 [this] { form_->setUnfolded((*actions_)[ActionId::moreFields]->isChecked()); });
   actions_->bind(ActionId::formWider, [this] { sides_->widenForm(); });
   actions_->bind(ActionId::formNarrower, [this] { sides_->narrowForm(); });
+  actions_->bind(ActionId::moreFields,
+                 [this] { form_->setUnfolded((*actions_)[ActionId::moreFields]->isChecked()); });
   actions_->bind(ActionId::unitsMetric, [this] { setUnitSystem(UnitSystem::metric); });
   actions_->bind(ActionId::unitsHousehold, [this] { setUnitSystem(UnitSystem::household); });
   actions_->bind(ActionId::unitsNone, [this] { setUnitSystem(UnitSystem::none); });
