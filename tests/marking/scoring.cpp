@@ -30,6 +30,8 @@ Names fairNames(const FrozenLine& line) {
   // one act with a name of its own on these lines: pounds in a dose, and a bag's strength multiplied
   if (line.mistake == "E01" && line.line != "weight") fair.emplace_back("E59");
   if (line.mistake == "E33" && line.line == "rate") fair.emplace_back("E77");
+  // a dose that is not below the low end is called so: that comparison was read backwards
+  if (line.mistake == "new:called too low") fair.emplace_back("E26");
   return fair;
 }
 
@@ -63,9 +65,16 @@ Judged judgedRight(const FrozenLine& line, const LineMark& mark) {
   return carries(mark, line.remark) ? Judged::right : Judged::remarkMissing;
 }
 
+/// A mistake of writing takes nothing from the number: the line is right, and the remark beside it names it.
+bool isRightWithItsRemark(const FrozenLine& line, const LineMark& mark) {
+  const auto made = mistakeWithId(line.mistake);
+  return made && infoOf(*made).kind == MistakeKind::writing && mark.has(*made);
+}
+
 Judged judgedMistake(const FrozenLine& line, const LineMark& mark) {
-  if (mark.mark == Mark::right) return Judged::takenForRight;
   const Names fair = fairNames(line);
+  if (mark.mark == Mark::right)
+    return isRightWithItsRemark(line, mark) ? Judged::named : Judged::takenForRight;
   const Names names = namesIn(mark, fair);
   if (names.empty()) return Judged::notNamed;
   const auto isFair = [&](const std::string& name) { return has(fair, name); };

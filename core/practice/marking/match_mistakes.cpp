@@ -28,6 +28,17 @@ bool fitsRounded(const TypedNumber& typed, const Number& wrong) {
   return typed.value == wrong.rounded(typed.decimals) || typed.value == (wrong / unit).floor() * unit;
 }
 
+/// Rounded at the digits written; a size rounded too early only where it lies as near as it must.
+bool isRoundedTo(const TypedNumber& typed, const WrongValue& wrong) {
+  return typed.value == wrong.value.rounded(typed.decimals) &&
+         (wrong.mistake != MistakeId::sizeRoundedEarly || fitsClosely(typed, wrong));
+}
+
+/// To the last digit; a rounding is that of any number near it, and tells nothing.
+bool isFigure(const WrongValue& wrong, const Number& value) {
+  return wrong.value == value && wrong.mistake != MistakeId::sizeRoundedEarly;
+}
+
 /// Digits that count of a number as it is typed: 3 of 0.0125, 4 of 12.50.
 int digitsOf(const TypedNumber& typed) {
   int digits = typed.decimals;
@@ -90,8 +101,42 @@ std::vector<MistakeId> matchMistakes(const TypedNumber& typed, std::span<const W
   return named(beside);
 }
 
+std::vector<MistakeId> matchTiers(const TypedNumber& typed, const WrongValues& all, bool closely) {
+  if (!closely && digitsOf(typed) >= tellingDigits)
+    for (const std::span<const WrongValue> wrong : {all.tiers()[0], all.tiers()[1]})
+      if (auto same = named(fitting(wrong, [&](const WrongValue& one) { return isRoundedTo(typed, one); }));
+          !same.empty())
+        return same;
+  std::vector<MistakeId> found;
+  bool exact = false;
+  for (std::size_t tier = 0; tier < all.tiers().size(); ++tier) {
+    const std::span<const WrongValue> wrong = all.tiers()[tier];
+    const std::vector<MistakeId> same =
+        named(fitting(wrong, [&](const WrongValue& one) { return isFigure(one, typed.value); }));
+    if (closely && tier + 1 == all.tiers().size()) break;  // the rare ones are nothing beside a rounding
+    if (found.empty()) {
+      found = matchMistakes(typed, wrong, closely);
+      exact = !found.empty() && tier == 0 && !same.empty();
+    } else if (!exact) {
+      found.insert(found.end(), same.begin(), same.end());
+    }
+  }
+  std::ranges::sort(found);
+  found.erase(std::unique(found.begin(), found.end()), found.end());
+  return found;
+}
+
+std::vector<MistakeId> matchFigure(const Number& value, const WrongValues& all, MistakeId but) {
+  for (const std::span<const WrongValue> wrong : all.tiers()) {
+    auto found = named(
+        fitting(wrong, [&](const WrongValue& one) { return one.value == value && one.mistake != but; }));
+    if (!found.empty()) return found;
+  }
+  return {};
+}
+
 std::vector<MistakeId> matchWorked(const Number& worked, const WrongValues& all) {
-  for (const Number& share : {sameShare(), routeTolerance()})
+  for (const Number& share : {Number(0), sameShare(), routeTolerance()})
     for (const std::span<const WrongValue> wrong : all.tiers()) {
       const auto found =
           named(fitting(wrong, [&](const WrongValue& one) { return within(worked, one.value, share); }));

@@ -15,6 +15,17 @@ namespace wardchalk {
 [[nodiscard]] std::vector<MistakeId> matchMistakes(const TypedNumber& typed,
                                                    std::span<const WrongValue> wrong, bool closely = false);
 
+/// The same in the lists one after the other: a later one is looked at where nothing of those before it fits,
+/// or where what was written has digits enough to tell, and they are those of the later one. A figure that a
+/// later list has to the last digit is named beside one that an earlier list only comes near to: nothing
+/// written tells the two apart.
+[[nodiscard]] std::vector<MistakeId> matchTiers(const TypedNumber& typed, const WrongValues& wrong,
+                                                bool closely);
+
+/// The mistakes but this one that come to the value to its last digit, of the first list that has any.
+[[nodiscard]] std::vector<MistakeId> matchFigure(const Number& value, const WrongValues& wrong,
+                                                 MistakeId but);
+
 /// The mistakes that a working itself comes to: it is known to all its digits, so that what lies nearest is
 /// meant. Several only where they come to the same.
 [[nodiscard]] std::vector<MistakeId> matchWorked(const Number& worked, const WrongValues& wrong);

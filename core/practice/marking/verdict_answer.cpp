@@ -477,6 +477,7 @@ class VerdictReader {
       answer = {impliedBy(*answer.compared), false, {}, answer.compared};
     else
       return std::nullopt;
+    if (amounts_.size() == 1) answer.figure = amounts_.front();
     return answer;
   }
 
@@ -509,11 +510,25 @@ std::string withoutAside(std::string words, std::string_view text) {
   return words;
 }
 
+/// "4 × 380 = 1520 mg, more than 401 mg: unsafe": of a sum that stands before the comparison, what it comes
+/// to.
+std::string_view withoutSum(std::string_view text) {
+  const std::size_t equals = text.find('=');
+  if (equals == 0 || equals == std::string_view::npos || text[equals - 1] == '<' || text[equals - 1] == '>')
+    return text;
+  const std::string_view sum = text.substr(0, equals);
+  const ReadLine read = readStudentLine(sum);
+  const auto* line = std::get_if<StudentLine>(&read);
+  const bool works = line && line->sides.size() == 1 && !line->sides.front().isAmount;
+  return works ? text.substr(equals + 1) : text;
+}
+
 }  // namespace
 
 std::string plainWords(std::string_view text) { return tidied(text); }
 
 std::optional<VerdictAnswer> readVerdictAnswer(std::string_view text) {
+  text = withoutSum(text);
   return VerdictReader(withoutAside(tidied(text), text)).run();
 }
 

@@ -40,6 +40,7 @@ struct VerdictAnswer {
   bool wordSaid = true;
   std::optional<VerdictReason> reason;
   std::optional<StatedComparison> compared;
+  std::optional<LineSide> figure = {};  ///< the only amount beside it: "safe, under 137.6 mg"
 };
 
 /// Reads "safe", "unsafe, too high", "hold and ask: dose too low", "wrong schedule", "safe, 300 mg is less

@@ -15,19 +15,29 @@ const Number& poundsInKilogram() {
   static const Number trade = Number::ratio(22, 10);
   return trade;
 }
+const Number& kilogramsInPound() {
+  static const Number exact = Number::ratio(45359237, 100000000);
+  return exact;
+}
 const Number& centimetresInInch() {
   static const Number exact = Number::ratio(254, 100);
   return exact;
 }
 
-/// Ounces left out, counted as pounds, or as twelfths.
+/// Ounces left out, counted as pounds, as twelfths, or written behind the point: 7 lb 13 oz as 8.3 lb or 7.13
+/// lb. Either constant may be used beside it, whatever the house's is.
 void addOuncesMistaken(const Papers& papers, WrongList& list) {
   if (!papers.ounces || !papers.pounds || papers.ounces->isZero()) return;
-  const Number perPound = list.right() / *papers.pounds;
-  list.add(M::ouncesLeftOut, *papers.wholePounds * perPound);
-  list.add(M::ouncesAsPounds, (*papers.wholePounds + *papers.ounces) * perPound);
-  list.add(M::twelveOunces, (*papers.wholePounds + *papers.ounces / Number(12)) * perPound);
-  list.add(M::ouncesAsDecimals, (*papers.wholePounds + *papers.ounces / Number(100)) * perPound);
+  const Number& whole = *papers.wholePounds;
+  const Number& ounces = *papers.ounces;
+  for (const Number& perPound :
+       {list.right() / *papers.pounds, Number(1) / poundsInKilogram(), kilogramsInPound()}) {
+    list.add(M::ouncesLeftOut, whole * perPound);
+    list.add(M::ouncesAsPounds, (whole + ounces) * perPound);
+    list.add(M::twelveOunces, (whole + ounces / Number(12)) * perPound);
+    for (const int parts : {10, 100})
+      list.add(M::ouncesAsDecimals, (whole + ounces / Number(parts)) * perPound);
+  }
 }
 
 /// A step of ten, a hundred or a thousand left out, taken the wrong way, or of another size. `steps` is what

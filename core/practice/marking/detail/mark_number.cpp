@@ -169,10 +169,37 @@ class NumberMarker {
   void markWrong() {
     mark_.mark = Mark::wrong;
     mark_.set(Aspect::units, line_.wanted.fit == UnitFit::fits ? Standing::good : Standing::bad);
+    if (std::vector<M> told = toldBySum(); !told.empty()) return markTold(std::move(told));
+    if (roundsRight()) return markRounding();
     if (setUpRight())
       markWrongSum();
     else
       markWrongSetUp();
+  }
+
+  /// A sum that is written out and comes to a mistake's own figure, and to none that is right, tells it,
+  /// however near the two lie: "33 lb ÷ 2.2" of a child who weighs 33 lb 4 oz.
+  [[nodiscard]] std::vector<M> toldBySum() const {
+    if (!line_.worked || std::ranges::find(key_.right, line_.worked->value) != key_.right.end()) return {};
+    // a size that is worked out so comes from the sum, and from no rounding
+    return matchFigure(line_.worked->value, key_.wrong, roundingMistake());
+  }
+
+  void markTold(std::vector<M> told) {
+    mark_.set(Aspect::setUp, Standing::bad);
+    mark_.mark = told.size() > 1 ? Mark::unsure : Mark::wrong;
+    mark_.mistakes = std::move(told);
+  }
+
+  /// The right amount stands there, and what it was rounded to is too far from it.
+  [[nodiscard]] bool roundsRight() const {
+    return line_.before && RightValues::isNear(*line_.before, key_.right) &&
+           apart(*line_.before, line_.wanted.value) < Number::ratio(3, 2);
+  }
+
+  void markRounding() {
+    mark_.set(Aspect::rounding, Standing::bad);
+    mark_.mistakes = {roundingMistake()};
   }
 
   /// The set-up is right, and what stands at the end is not what it comes to.
@@ -184,10 +211,9 @@ class NumberMarker {
     mark_.mistakes = {tooFar ? roundingMistake() : pointMoved() ? M::pointMoved : M::sumWrong};
   }
 
-  [[nodiscard]] M roundingMistake() const {
-    return key_.step == StepId::bsa || key_.step == StepId::weight ? M::sizeRoundedEarly
-                                                                   : M::roundedElsewhere;
-  }
+  [[nodiscard]] M roundingMistake() const { return isSize() ? M::sizeRoundedEarly : M::roundedElsewhere; }
+
+  [[nodiscard]] bool isSize() const { return key_.step == StepId::bsa || key_.step == StepId::weight; }
 
   [[nodiscard]] bool pointMoved() const {
     return std::ranges::any_of(std::array{1, 2, -1, -2}, [&](int power) {
@@ -226,9 +252,7 @@ class NumberMarker {
 
   [[nodiscard]] std::vector<M> matchAnswer() const {
     const bool tooFar = accept(typedInWanted()) == Acceptance::roundedTooFar;
-    std::vector<M> found = matchMistakes(typedInWanted(), key_.wrong.values, tooFar);
-    if (found.empty()) found = matchMistakes(typedInWanted(), key_.wrong.further, tooFar);
-    if (found.empty() && !tooFar) found = matchMistakes(typedInWanted(), key_.wrong.rare);
+    std::vector<M> found = matchTiers(typedInWanted(), key_.wrong, tooFar);
     const bool named = std::ranges::any_of(
         found, [](M mistake) { return mistake == M::sizeRoundedEarly || mistake == M::roundedElsewhere; });
     const bool copied = std::ranges::any_of(key_.wrong.further, [&](const WrongValue& one) {
@@ -263,6 +287,8 @@ std::optional<NumberLine> numberLine(const StudentWorking& working, const Units&
     taken.workedUnitsWritten = side->written == UnitsWritten::all && !side->unitsOpen;
     taken.unitsClash = side->written == UnitsWritten::partly && !side->unitsOpen && clash(side->units);
   }
+  if (line.sides.size() == 2 && line.sides.front().isAmount)
+    taken.before = inWantedUnit(line.sides.front().value, line.sides.front().units, wanted).value;
   taken.sidesAgree = sidesAgree(line);
   return taken;
 }

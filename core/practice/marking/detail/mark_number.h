@@ -18,6 +18,7 @@ struct NumberLine {
   InWanted wanted;    ///< in the wanted unit, where its unit fits
   std::optional<InWanted>
       worked;  ///< the last side that is worked out, exactly, as the result beside it takes it
+  std::optional<Number> before;     ///< the one amount before the result: "8.333 mL rounds to 8.8 mL"
   bool workedUnitsWritten = false;  ///< every number of it has its unit
   Units workedUnits;                ///< left of it after cancelling
   bool unitsClash = false;          ///< two measures of size stand in it, above and below, and do not cancel

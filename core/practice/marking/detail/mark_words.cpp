@@ -52,8 +52,17 @@ bool onlyInfusionFails(const Replay& carried) {
   return std::ranges::any_of(ofInfusion, failing) && std::ranges::none_of(ofDose, failing);
 }
 
+/// Whether the papers state what is for a day. Who reads of doses alone holds no day against them.
+bool tellsOfDays(const Reference& reference) {
+  const auto isForDay = [](const std::optional<DoseAmount>& dose) {
+    return dose && dose->perTime == PerTime::day;
+  };
+  return isForDay(reference.high) || isForDay(reference.low) || reference.maxPerDay.has_value();
+}
+
 /// What one dose would be called beside the day's figures, and a day beside the dose's.
-bool flipsAcross(const Replay& carried, VerdictWord said) {
+bool flipsAcross(const Worksheet& key, const Replay& carried, VerdictWord said) {
+  if (!tellsOfDays(key.given.reference)) return false;
   const auto dose = carried.sides(StepId::compareSingle);
   const auto day = carried.sides(StepId::compareDaily);
   const auto low = carried.sides(StepId::compareLow);
@@ -124,19 +133,46 @@ std::vector<M> overlookedBy(const Replay& carried, const KeyReasons& reasons, Ve
   return {};
 }
 
+/// Whether it tells of an amount held against another one.
+bool comparesAmounts(VerdictReason reason) {
+  return reason == VerdictReason::tooLow || reason == VerdictReason::tooHigh ||
+         reason == VerdictReason::overMaximum;
+}
+
+/// A reason that the figures do not bear out. One that is told of amounts held them against one another the
+/// wrong way round.
+M falseReason(VerdictReason reason) {
+  return comparesAmounts(reason) ? M::comparisonBackwards : M::reasonWrong;
+}
+
+/// Whether the one figure that stands beside a verdict is a limit of one dose: then no day was held against
+/// it.
+bool namesDoseLimit(const Worksheet& key, const Replay& carried, const VerdictAnswer& said) {
+  return said.figure && std::ranges::any_of(std::array{StepId::limitDose, StepId::lowDose}, [&](StepId end) {
+           const Step* step = key.step(end);
+           const Number* limit = carried.result(end);
+           if (!step || !limit) return false;
+           const Number figure = inWantedUnit(said.figure->value, said.figure->units, step->lookingFor).value;
+           return RightValues::isNear(figure, std::array{*limit});
+         });
+}
+
 /// Why somebody might have said this in place of what the numbers say.
-std::vector<M> whySaid(const Replay& carried, const KeyReasons& reasons, VerdictWord meant,
-                       const VerdictAnswer& said) {
+std::vector<M> whySaid(const Worksheet& key, const Replay& carried, const KeyReasons& reasons,
+                       VerdictWord meant, const VerdictAnswer& said) {
+  const bool isFalse = said.reason && !reasons.has(*said.reason);
   if (meant == VerdictWord::doesNotFit) return {M::otherChildNotNoticed};
   if (said.word == VerdictWord::doesNotFit) return {M::fitDoubtedWrongly};
   if (said.word == VerdictWord::ask && said.wordSaid && !said.reason) return {M::askedInPlaceOfVerdict};
   if (said.word == VerdictWord::safe)
     if (std::vector<M> overlooked = overlookedBy(carried, reasons, meant); !overlooked.empty())
       return overlooked;
-  if (said.reason && meant != VerdictWord::safe) return {M::reasonWrong};
+  if (said.reason && meant != VerdictWord::safe)
+    return {isFalse ? falseReason(*said.reason) : M::reasonWrong};
   if (said.reason == VerdictReason::schedule) return {M::reasonWrong};
   std::vector<M> why;
-  if (flipsAcross(carried, said.word)) why.push_back(M::doseAgainstDay);
+  if (flipsAcross(key, carried, said.word) && !namesDoseLimit(key, carried, said))
+    why.push_back(M::doseAgainstDay);
   why.push_back(M::comparisonBackwards);
   return why;
 }
@@ -232,10 +268,10 @@ LineMark markSaid(const Worksheet& key, const Replay& carried, const VerdictAnsw
     if (judge.isAcross()) return wrongMark({M::doseAgainstDay});
   }
   const bool reasonFits = !said.reason || said.word == VerdictWord::safe || reasons.has(*said.reason);
-  if (said.word == meant) return reasonFits ? rightMark() : wrongMark({M::reasonWrong});
+  if (said.word == meant) return reasonFits ? rightMark() : wrongMark({falseReason(*said.reason)});
   const auto why = whyAsked(reasons);
   const bool near = meant == VerdictWord::ask && said.word == VerdictWord::unsafe && why && reasonFits;
-  if (!near) return wrongMark(whySaid(carried, reasons, meant, said));
+  if (!near) return wrongMark(whySaid(key, carried, reasons, meant, said));
   LineMark mark = rightMark();
   mark.notes = {LineNote::askIsTheWord};
   if (!said.reason) mark.notes.push_back(*why);

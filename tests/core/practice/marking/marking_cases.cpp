@@ -71,4 +71,23 @@ Problem caseRate() {
   return problem;
 }
 
+Problem caseOunces() {
+  Problem problem = problemOf(
+      "child.age=4 year; child.weight=33 lb 8 oz; order.medicine=Plover; order.dose=180 mg; "
+      "order.route=oral; "
+      "order.schedule=every 6 h; reference.low=8 mg/kg/dose; reference.high=10 mg/kg/dose; "
+      "reference.schedule=every 6 h; stock.kind=liquid; stock.strength=50 mg/4 mL");
+  ask(problem, {"weight", "low-dose", "limit-dose", "verdict", "give"});
+  return problem;
+}
+
+Problem caseLabelNear() {
+  Problem problem = problemOf(
+      "child.age=4 year; child.weight=15.2 kg; order.medicine=Plover; order.dose=110 mg; order.route=oral; "
+      "order.schedule=every 6 h; reference.high=10 mg/kg/dose; reference.schedule=every 6 h; "
+      "stock.kind=liquid; stock.strength=150 mg/4 mL");
+  ask(problem, {"limit-dose", "verdict", "give"});
+  return problem;
+}
+
 }  // namespace wardchalk::test

@@ -4,11 +4,13 @@
 
 #include "core/check/work_out.h"
 #include "tests/core/practice/marking/marking_cases.h"
+#include "tests/core/practice/marking/told.h"
 
 namespace wardchalk::marking_test {
 namespace {
 
 using test::askNamed;
+using test::told;
 
 /// One answer on its own: what it is marked, and by which mistakes.
 struct Line {
@@ -19,14 +21,6 @@ struct Line {
   const char* expected;  ///< "right", "wrong E20", "unsure E24 E26"
 };
 void PrintTo(const Line& line, std::ostream* out) { *out << line.ask << " '" << line.text << "'"; }
-
-std::string told(const LineMark& mark) {
-  std::string text(idOf(mark.mark));
-  for (const MistakeId mistake : mark.mistakes) text += " " + std::string(idOf(mistake));
-  for (const LineNote note : mark.notes) text += " " + std::string(idOf(note));
-  if (mark.fault) text += " " + std::string(idOf(mark.fault->code));
-  return text;
-}
 
 class MarkedAlone : public testing::TestWithParam<Line> {};
 
