@@ -118,6 +118,15 @@ std::optional<Number> kilogramsAsTaught(const Case& given, StepId line) {
   return pounds ? std::optional(*pounds * Number::ratio(4536, 10000)) : std::nullopt;
 }
 
+/// The maximum of a dose or a day, where it is less than what the reference gives: "the most in one dose" is
+/// as well that. The key's own line comes before it and holds what the reference gives.
+const Number* maximumOver(const Worksheet& worked, StepId line, const Number* byReference) {
+  const std::optional<Limit>& limit = line == StepId::limitDay ? worked.limitDay : worked.limitDose;
+  if ((line != StepId::limitDay && line != StepId::limitDose) || !limit || !byReference) return nullptr;
+  if (limit->setBy == SetBy::reference || limit->amount.value >= *byReference) return nullptr;
+  return &limit->amount.value;
+}
+
 /// Only a right answer may be left to the convention's own rounding.
 Way wrongOnes(std::span<const CarriedAnswer> carried) {
   Way instead;
@@ -175,6 +184,7 @@ std::vector<Number> RightValues::of(StepId line, std::span<const CarriedAnswer> 
       const Replay replay(worked, std::move(way), line);
       add(replay.exact(line));
       add(replay.result(line));
+      add(maximumOver(worked, line, replay.result(line)));
     }
     if (const auto drops = dropsByRate(worked, line, carried)) add(&*drops);
   }

@@ -5,6 +5,7 @@
 #include "core/check/work_out.h"
 #include "tests/core/practice/marking/marking_cases.h"
 #include "tests/core/practice/marking/told.h"
+#include "tests/support/case_text.h"
 
 namespace wardchalk::marking_test {
 namespace {
@@ -196,6 +197,27 @@ TEST(Marking, letsASizeBeCarriedOnWithAllItsDigits) {
   test::ask(problem, {"bsa", "limit-dose"});
   EXPECT_EQ(marked(problem, {"0.77 m²", "115.24 mg"}), (std::vector<std::string>{"right", "right"}));
   EXPECT_EQ(marked(problem, {"0.768 m²", "115.2 mg"}), (std::vector<std::string>{"right", "right"}));
+}
+
+/// Worked from the whole papers; of the maximum, which the story states, the line may make use.
+TEST(Marking, takesAMaximumForTheMost) {
+  Problem problem = test::casePerDay();
+  const Reference maxima =
+      test::caseOf("reference.max_per_dose=200 mg; reference.max_per_day=700 mg").reference;
+  problem.given.reference.maxPerDose = maxima.maxPerDose;
+  problem.given.reference.maxPerDay = maxima.maxPerDay;
+  problem.key = workOut(problem.given, problem.rules);
+  test::ask(problem, {"weight", "limit-day", "limit-dose"});
+  const auto all = [](const char* first, const char* second, const char* third) {
+    return std::vector<std::string>{first, second, third};
+  };
+  EXPECT_EQ(marked(problem, {"15 kg", "700 mg", "200 mg"}), all("right", "right", "right"));
+  EXPECT_EQ(marked(problem, {"15 kg", "750 mg", "250 mg"}), all("right", "right", "right"));
+  // pounds taken for kilograms: 1,650 mg and 550 mg are cut as well
+  EXPECT_EQ(marked(problem, {"33 kg", "700 mg", "200 mg"}).back().substr(0, 5), "right");
+  // by ten kilograms the reference gives less than the maximum
+  EXPECT_EQ(marked(problem, {"10 kg", "500 mg", "200 mg"}).back().substr(0, 5), "wrong");
+  EXPECT_EQ(marked(problem, {"15 kg", "200 mg", "700 mg"}).back().substr(0, 5), "wrong");
 }
 
 TEST(Marking, asksForNoAmountWhereTheOrderIsUnsafe) {
