@@ -322,14 +322,20 @@ void ProblemPage::showFeedback(LineRow* pointAt) {
 /// Papers, lines, foot. Without it what is made anew for a problem would come last, and so would papers that
 /// have just come to stand above the lines.
 void ProblemPage::orderStops() {
-  QList<QWidget*> stops;
-  for (QWidget* one = nextInFocusChain(); one != this; one = one->nextInFocusChain())
-    if (one != papers_ && lineScroll_->isAncestorOf(one) && (one->focusPolicy() & Qt::TabFocus)) stops << one;
-  stops << back_ << skip_ << more_ << review_ << on_;
+  QWidget* first = nullptr;
   QWidget* last = papers_;
-  for (QWidget* stop : std::as_const(stops)) {
-    setTabOrder(last, stop);
-    last = stop;
+  for (QWidget* one = nextInFocusChain(); one != this; one = one->nextInFocusChain()) {
+    if (one == papers_ || !lineScroll_->isAncestorOf(one) || !(one->focusPolicy() & Qt::TabFocus)) continue;
+    if (!first) first = one;
+    last = one;
+  }
+  QWidget* before = first ? first->previousInFocusChain() : this;
+  while (before != this && (before == papers_ || before->focusPolicy() == Qt::NoFocus))
+    before = before->previousInFocusChain();
+  if (before != this) setTabOrder(before, papers_);
+  for (QPushButton* button : {back_, skip_, more_, review_, on_}) {
+    setTabOrder(last, button);
+    last = button;
   }
 }
 
