@@ -25,6 +25,13 @@ QAccessibleInterface* makeAnswer(const QString&, QObject* object) {
   return choice && !choice->isEditable() ? new detail::ChoiceAccessible(choice) : nullptr;
 }
 
+/// A label tells of its text where it is made, and a reader that listens has asked for its interface then: it
+/// is made anew.
+void forgetAnswer(QWidget& widget) {
+  if (QAccessibleInterface* known = QAccessible::queryAccessibleInterface(&widget))
+    QAccessible::deleteAccessibleInterface(QAccessible::uniqueId(known));
+}
+
 }  // namespace
 
 void answerReaders() {
@@ -39,6 +46,7 @@ void answerReaders() {
 void giveRole(QWidget* widget, QAccessible::Role role) {
   answerReaders();
   detail::keepRole(*widget, role);
+  forgetAnswer(*widget);
 }
 
 void giveRole(QWidget* widget, QAccessible::Role role, const QString& name) {

@@ -11,7 +11,7 @@ namespace wardchalk::ui {
 void answerReaders();
 
 /// What a widget without a meaning of its own is: a group, a page, a window. Its name is its accessible name.
-/// It must be said before anybody asks for the widget's interface, which is kept from then on.
+/// It counts from now on, so it is said where the widget is made, before anybody keeps its interface.
 void giveRole(QWidget* widget, QAccessible::Role role);
 
 /// The same with the name: "Reference".

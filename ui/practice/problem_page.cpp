@@ -86,7 +86,7 @@ void ProblemPage::buildSides(QBoxLayout* column) {
   papers_ = new PracticeCard(this);
   papers_->setObjectName(QStringLiteral("papers"));
   papers_->setFocusPolicy(Qt::StrongFocus);  // so that the keyboard comes to them, and with it a reader
-  giveRole(papers_, QAccessible::Paragraph);
+  giveRole(papers_, QAccessible::Client);
   auto* papers = new QVBoxLayout(papers_);
   papers->setContentsMargins(20, 16, 20, 16);
   papers->setSpacing(12);

@@ -80,7 +80,7 @@ ReferencePicker::ReferencePicker(Child child, Order order, const HouseRules& rul
   column->addWidget(buildSearch(), 2);
   column->addWidget(buildBands(), 3);
   said_ = new PlainLabel(this);
-  giveRole(said_, QAccessible::Paragraph);  // it is announced, and not to be said with the dialog as well
+  giveRole(said_, QAccessible::Client);  // it is announced, and not to be said with the dialog as well
   said_->setObjectName(QStringLiteral("said"));
   said_->setWordWrap(true);
   said_->setFocusPolicy(Qt::StrongFocus);

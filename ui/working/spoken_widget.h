@@ -15,7 +15,7 @@ class SpokenWidget : public QWidget {
   Q_OBJECT
 
  public:
-  explicit SpokenWidget(QWidget* parent, QAccessible::Role role = QAccessible::Paragraph);
+  explicit SpokenWidget(QWidget* parent, QAccessible::Role role = QAccessible::Client);
 
   [[nodiscard]] QString spoken() const { return accessibleName(); }
 

@@ -41,6 +41,7 @@ class AnswersTest : public QObject {
   void aChoiceKeepsItsName();
   void aChoiceOpensItsList();
   void aRoleIsGivenWithItsName();
+  void aRoleCountsAlsoForWhoAskedBefore();
 };
 
 void AnswersTest::aLineIsReadToItsLastLetter_data() {
@@ -221,6 +222,15 @@ void AnswersTest::aRoleIsGivenWithItsName() {
   QCOMPARE(ask(group)->text(QAccessible::Name), QStringLiteral("Reference"));
   group.setAccessibleName(QStringLiteral("Stock"));
   QCOMPARE(ask(group)->text(QAccessible::Name), QStringLiteral("Stock"));
+}
+
+/// A label tells of its text before it can be given a role, and a reader asks at once.
+void AnswersTest::aRoleCountsAlsoForWhoAskedBefore() {
+  QLabel label(QStringLiteral("80 mg per dose"));
+  QCOMPARE(ask(label)->role(), QAccessible::StaticText);
+  giveRole(&label, QAccessible::Paragraph, label.text());
+  QCOMPARE(ask(label)->role(), QAccessible::Paragraph);
+  QCOMPARE(ask(label)->text(QAccessible::Name), QStringLiteral("80 mg per dose"));
 }
 
 WARDCHALK_QT_TEST(AnswersTest)
