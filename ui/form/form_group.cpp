@@ -26,7 +26,7 @@ constexpr int columns = ColumnGrid::columns;
 
 /// Below so many letters of width, three fields do not fit beside each other, and then not two.
 constexpr int fewLetters = 32;
-constexpr int veryFewLetters = 20;
+constexpr int veryFewLetters = 28;
 constexpr int headingHeight = 28;
 constexpr double titleShare = 1.15;
 

@@ -53,6 +53,9 @@ RuleRow::RuleRow(const QString& label, QWidget* box, QWidget* parent)
   follow();
 }
 
+/// A box is as wide as its row lets it be: what it was given in a wider one does not keep the page wide.
+QSize RuleRow::minimumSizeHint() const { return {leastLabel, QWidget::minimumSizeHint().height()}; }
+
 void RuleRow::follow() {
   const int wide = widestChoice(fontMetrics());
   const Place place = width() >= labelWidth + wide + leastExample ? Place::beside

@@ -26,6 +26,8 @@ class RuleRow : public QWidget {
   /// The width at which the example has room beside the box.
   [[nodiscard]] static int usualWidth(const QFontMetrics& letters);
 
+  [[nodiscard]] QSize minimumSizeHint() const override;
+
  protected:
   void resizeEvent(QResizeEvent* event) override;
   void changeEvent(QEvent* event) override;

@@ -32,6 +32,11 @@ constexpr std::array states = {"empty",       "typing",      "safe",         "as
 constexpr std::array sizes = {QSize(800, 600), QSize(1024, 768), QSize(1366, 768), QSize(1920, 1080),
                               QSize(3840, 2160)};
 constexpr std::array percents = {100, 150, 200};
+/// At 200 %: 320 pixels at the usual letters (source: WCAG 2.2, 1.4.10). The others hold tables or long words
+/// beside a tick, and ask for more.
+constexpr QSize narrow(640, 600);
+constexpr std::array narrowStates = {"empty",       "typing", "safe",  "ask",      "unsafe",  "as-prepared",
+                                     "not-covered", "cover",  "board", "practice", "settings"};
 
 /// What CI draws of each state: the smallest screen with the largest letters, and the ward's usual one.
 bool isUsual(const char* desktop, int percent, const QSize& size) {
@@ -175,6 +180,8 @@ void EveryStateTest::isWholeAndInReach_data() {
             QTest::addRow("%s, %s, %d %%, %dx%d", state, desktops[at].name, percent, size.width(),
                           size.height())
                 << QString::fromLatin1(state) << static_cast<int>(at) << percent << size;
+  for (const char* state : narrowStates)
+    QTest::addRow("%s, narrow", state) << QString::fromLatin1(state) << 0 << 200 << narrow;
 }
 
 void EveryStateTest::isWholeAndInReach() {
