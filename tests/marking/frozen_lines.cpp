@@ -1,5 +1,6 @@
 #include "tests/marking/frozen_lines.h"
 
+#include <array>
 #include <fstream>
 #include <stdexcept>
 #include <string_view>
@@ -14,8 +15,9 @@ namespace wardchalk::test {
 namespace {
 
 std::vector<std::string> linesOf(LineSet set, const std::string& name) {
-  const std::string folder = set == LineSet::fresh ? "fresh/" : "";
-  const std::string path = WARDCHALK_SOURCE_DIR "/tests/marking/" + folder + name;
+  static constexpr std::array<const char*, 3> folders = {"", "fresh/", "blind/"};
+  const std::string path =
+      std::string(WARDCHALK_SOURCE_DIR "/tests/marking/") + folders[static_cast<std::size_t>(set)] + name;
   std::ifstream file(path);
   if (!file) throw std::runtime_error("cannot open " + path);
   std::vector<std::string> lines;

@@ -9,8 +9,9 @@
 
 namespace wardchalk::test {
 
-/// The first set was at hand while the marker was mended; the fresh one was written later, by another author.
-enum class LineSet : std::uint8_t { first, fresh };
+/// The first set was at hand while the marker was mended; the fresh and the blind one were written later,
+/// each by another author.
+enum class LineSet : std::uint8_t { first, fresh, blind };
 
 /// A line of one of the frozen sets, with what its author says of it.
 struct FrozenLine {

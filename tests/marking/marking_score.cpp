@@ -1,7 +1,7 @@
 // Marks every line of the frozen sets and prints how it was judged: in all, by manner of writing, by mistake.
 //   marking_score            the counts
 //   marking_score --lines    also each line that was not judged as its author says
-//   marking_score --fresh    the fresh set in place of the first one
+//   marking_score --fresh    the fresh set in place of the first one, --blind the blind one
 
 #include <chrono>
 #include <exception>
@@ -89,6 +89,7 @@ int main(int count, char** arguments) {
     for (const std::string_view word : std::span(arguments, static_cast<std::size_t>(count)).subspan(1)) {
       if (word == "--lines") each = true;
       if (word == "--fresh") set = wardchalk::test::LineSet::fresh;
+      if (word == "--blind") set = wardchalk::test::LineSet::blind;
     }
     return wardchalk::test::scoreAll(each, set);
   } catch (const std::exception& error) {

@@ -5,6 +5,7 @@
 #include <span>
 #include <stdexcept>
 
+#include "tests/marking/blind_mistakes.h"
 #include "tests/marking/fresh_mistakes.h"
 #include "tests/marking/new_mistakes.h"
 
@@ -18,7 +19,8 @@ bool has(const Names& names, std::string_view name) { return std::ranges::find(n
 
 std::string numberOf(const std::string& name) {
   for (const std::span<const NewMistake> known :
-       {std::span<const NewMistake>(newMistakes), std::span<const NewMistake>(freshMistakes)})
+       {std::span<const NewMistake>(newMistakes), std::span<const NewMistake>(freshMistakes),
+        std::span<const NewMistake>(blindMistakes)})
     if (const auto found = std::ranges::find(known, name, &NewMistake::name); found != known.end())
       return std::string(found->number);
   return name;
