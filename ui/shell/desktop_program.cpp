@@ -69,13 +69,16 @@ bool isAskedFor(int argc, char** argv, const char* option) {
 }
 
 /// A picture, a sheet, the version and the help need no display. They are drawn without one, so that they
-/// come out alike on every machine.
-void chooseDisplay(int argc, char** argv) {
+/// come out alike on every machine; but on Windows, where Qt without a display knows no letters, and where
+/// there always is one.
+void chooseDisplay([[maybe_unused]] int argc, [[maybe_unused]] char** argv) {
+#ifndef Q_OS_WIN
   const bool noWindow = isAskedFor(argc, argv, "--picture") || isAskedFor(argc, argv, "--sheet") ||
                         isAskedFor(argc, argv, "--practice-sheet") || isAskedFor(argc, argv, "--version") ||
                         isAskedFor(argc, argv, "--help") || isAskedFor(argc, argv, "-h") ||
                         isAskedFor(argc, argv, "-v");
   if (noWindow && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+#endif
 }
 
 /// Whether there is a screen to open a window on; elsewhere than on Linux there always is.
