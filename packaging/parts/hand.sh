@@ -12,6 +12,8 @@ wait_for() { # what it is, command…: until the command succeeds
 
 window_named() { xdotool search --onlyvisible --name "$1" | tail -1 | grep .; }
 
+has_gone() { ! window_named "$1"; }
+
 # Whether so many pixels of the screen have this colour.
 shows() { # colour as "1b 6b 4a", least number
   local count
@@ -54,4 +56,7 @@ save_case() { # title of the dialog, name as it is typed, the file as this machi
   xdotool type --delay 25 "$2"
   xdotool key Return
   wait_for "the file $3" test -s "$3"
+  wait_for "the dialog \"$1\" to go" has_gone "$1"  # or the next key would be its own
+  xdotool windowactivate --sync "$(window_named Wardchalk)"  # under Wine nothing has the keyboard after it
+  sleep 0.5
 }
