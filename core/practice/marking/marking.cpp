@@ -238,6 +238,8 @@ LineMark Marking::markAnswer(std::size_t ask, StepId step, const StudentWorking&
     mark.notes.push_back(LineNote::carriedOn);
   if (right && step == StepId::drops && !number.wanted.value.isWhole())
     mark.mistakes.push_back(M::partOfDrop);
+  if (right && isOverMaximum(problem_.key, step, number.wanted.value))
+    mark.notes.push_back(LineNote::maximumStated);
   if (right && step == StepId::give && verdictWordOf(problem_.key, replay) == VerdictWord::ask)
     mark.notes.push_back(LineNote::askFirst);
   if (step != StepId::device) answers_[ask] = CarriedAnswer{step, number.wanted.value, right};

@@ -159,6 +159,10 @@ std::vector<Instead> insteadOf(std::span<const CarriedAnswer> carried) {
   return instead;
 }
 
+bool isOverMaximum(const Worksheet& worked, StepId line, const Number& value) {
+  return maximumOver(worked, line, &value) != nullptr;
+}
+
 RightValues::RightValues(const Problem& problem) : problem_(problem) {
   const bool surface =
       problem.key.step(StepId::bsa) && problem.given.child.height && problem.given.child.weight;

@@ -54,6 +54,9 @@ class RightValues {
 /// below this.
 [[nodiscard]] const Number& routeTolerance();
 
+/// Whether what the size allows in one dose or in a day is more than a maximum that the problem states.
+[[nodiscard]] bool isOverMaximum(const Worksheet& worked, StepId line, const Number& value);
+
 /// The answers as numbers that take the place of the key's.
 [[nodiscard]] std::vector<Instead> insteadOf(std::span<const CarriedAnswer> carried);
 
