@@ -119,8 +119,12 @@ void CaseDraft::commit(std::string_view path) {
 
 void CaseDraft::commitAsItStands(std::string_view path) {
   const std::optional<std::string> before = countedEntry(path);
-  read(indexOf(path), Line::kept, settingOf(path));
+  const std::vector<AlsoFills> also = read(indexOf(path), Line::kept, settingOf(path));
   if (countedEntry(path) != before) makeCase();
+  // what it fills besides does not stand there: half of what was typed is judged by nobody
+  if (std::ranges::any_of(also,
+                          [&](const AlsoFills& other) { return line(other.path) != lineForm(other.text); }))
+    touch(path);
 }
 
 void CaseDraft::open(std::span<const WrittenEntry> entries) {

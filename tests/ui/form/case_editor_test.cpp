@@ -102,6 +102,18 @@ void CaseEditorTest::whatAnEntryFillsBesidesIsOneStep() {
   editor.undoStack().undo();
   QCOMPARE(editor.draft().line(path::low), std::string());
   QCOMPARE(editor.draft().line(path::high), std::string("10-15 mg/kg/dose"));
+  // of a range whose low end is gone neither end is judged before it is read again
+  QVERIFY(editor.draft().state(path::high) == FieldState::pending);
+  QVERIFY(!editor.draft().toCase().reference.high);
+  editor.finish(high);
+  QCOMPARE(editor.draft().line(path::low), std::string("10 mg/kg/dose"));
+  editor.undoStack().undo();
+  editor.undoStack().undo();
+  QVERIFY(editor.draft().isEmpty());
+  editor.undoStack().redo();
+  editor.undoStack().redo();
+  QCOMPARE(editor.draft().line(path::low), std::string("10 mg/kg/dose"));
+  QVERIFY(editor.draft().state(path::high) == FieldState::read);
 }
 
 void CaseEditorTest::finishingAnUntouchedFieldChangesNothing() {
