@@ -46,6 +46,15 @@ void takeMaximumWord(Cursor& cursor, Findings& findings) {
   findings.object(RefusalCode::wordTooMany, cursor.take().text);
 }
 
+/// "up to 500 mg": so is the field called.
+void takeUpTo(Cursor& cursor, Findings& findings) {
+  const std::size_t from = cursor.place();
+  if (cursor.takeWord("up") && cursor.takeWord("to"))
+    findings.object(RefusalCode::wordTooMany, cursor.typedFrom(from));
+  else
+    cursor.goTo(from);
+}
+
 enum class End : std::uint8_t { low, high };
 
 struct Range {
@@ -158,6 +167,7 @@ Result<Done> askPer(const Range& range, std::string_view text, Findings& finding
 
 DoseMeaning readReference(Cursor& cursor, Findings& findings, End end) {
   if (auto refusal = entry::namedText(cursor)) return *std::move(refusal);
+  if (end == End::high) takeUpTo(cursor, findings);
   Result<Range> range = readRange(cursor, findings);
   if (!range) return range.refusal();
   if (auto refusal = refusedEnds(*range, cursor.text())) return *std::move(refusal);

@@ -155,6 +155,10 @@ std::string comparisonReason(const Step& step, const Worksheet& sheet) {
   for (const Check& check : sheet.checks) {
     if (stepOf(check.id) != step.id || !check.ratio) continue;
     if (check.id == CheckId::low) {
+      const Finding* below = sheet.finding(FindingCode::belowLow);
+      if (below && below->severity == Severity::note)
+        return say(PhraseId::reason_lowLetPass, {{"percent", percentText(*check.ratio, Number(1))},
+                                                 {"ask", show(sheet.rules.askLowPercent).text}});
       if (sheet.given.reference.low) return say(PhraseId::reason_statedLow);
       return say(PhraseId::reason_percentExpected, {{"percent", show(sheet.rules.askBelowPercent).text}});
     }

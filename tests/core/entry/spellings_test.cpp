@@ -139,6 +139,29 @@ TEST(BareWeight, isAskedAboutInUnitsThatCanBe) {
   }
 }
 
+/// The field is called "Up to", and so may be what is typed; nothing else before the number is passed over.
+TEST(UpTo, isAWordTooManyWithAButton) {
+  struct Row {
+    const char* path;
+    const char* typed;
+    const char* code;
+    const char* suggestion;
+  };
+  const std::vector<Row> rows = {
+      {"reference.high", "up to 6.4 mcg/kg/dose", "word-too-many", "6.4 mcg/kg/dose"},
+      {"reference.high", "Up to 40 mg/kg/day", "word-too-many", "40 mg/kg/day"},
+      {"reference.high", "up 40 mg/kg/day", "number-missing", ""},
+      {"reference.high", "to 40 mg/kg/day", "number-missing", ""},
+      {"reference.high", "over 40 mg/kg/day", "number-missing", ""},
+      {"reference.low", "up to 40 mg/kg/day", "number-missing", ""}};
+  for (const Row& row : rows) {
+    const auto answer = readEntry(row.path, row.typed);
+    ASSERT_TRUE(answer && !answer->isRead && answer->refusal) << row.typed;
+    EXPECT_EQ(idOf(answer->refusal->code), row.code) << row.typed;
+    EXPECT_EQ(answer->refusal->suggestion, row.suggestion) << row.typed;
+  }
+}
+
 /// An age in parts of a year is no half to be written with a point.
 TEST(AgeInParts, isNamedAsThat) {
   for (const char* typed : {"18/12", "9/12", "6/52", "3/7", "4 6/12", "2 1/2 years"}) {
