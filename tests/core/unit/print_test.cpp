@@ -17,6 +17,12 @@ TEST(Printed, pluralFollowsTheNumber) {
   EXPECT_EQ(printed(Quantity{n(7, 10), Unit::m2}), "0.7 m²");
 }
 
+TEST(Printed, whatReadsAsOneIsOne) {
+  EXPECT_EQ(printed(Quantity{n(1000001, 1000000), Unit::drop}), "≈ 1 drop");
+  EXPECT_EQ(printed(Quantity{n(999999, 1000000), Unit::drop}), "≈ 1 drop");
+  EXPECT_EQ(printed(Quantity{n(11, 10), Unit::drop}), "1.1 drops");
+}
+
 TEST(Printed, isMarkedWhereItIsRounded) {
   EXPECT_EQ(printed(Quantity{n(10, 3), Unit::mL}), "≈ 3.333 mL");
   EXPECT_EQ(printed(Quantity{n(10, 3), Unit::mL}, Grouping::commas, 6), "≈ 3.33333 mL");

@@ -1,0 +1,149 @@
+#!/usr/bin/env python3
+"""Shows what the core's own tests would notice: one sign of a room's source is another, and a test of that room must fail.
+
+    tests/mutation/text_mutants.py CONFIGURED-BUILD [--room core/number]… [--count N] [--seed S] [--list]
+
+CONFIGURED-BUILD is one without optimization beyond -O1 in which the rooms' test programs stand built. Of each room N mutants are
+drawn that can be compiled, kinds in turn: operator, comparison, constant, rounding, call, arguments. A mutant is one object,
+linked before the library: what it defines is found first, and nothing else is built. It is `killed` by the test program that
+fails, or does not end in two minutes, and `SURVIVED` when none does: a row is wanted, or a reason why it is the same program."""
+
+import argparse
+import collections
+import os
+import random
+import re
+import subprocess
+import sys
+
+import own_build
+import text_sites
+
+ROOT = os.path.realpath(os.path.join(os.path.dirname(__file__), "..", ".."))
+KINDS = ("operator", "comparison", "constant", "rounding", "call", "arguments")
+TESTS = {
+    "core/number": ("core_number_test",),
+    "core/unit": ("core_unit_test",),
+    "core/child": ("core_case_test",),
+    "core/medicine": ("core_case_test", "core_entry_test"),
+    "core/working": ("core_working_test",),
+    "core/check": ("core_check_test", "core_golden_test"),
+    "core/practice/marking": ("core_marking_test",),
+    "core/entry": ("core_entry_test", "core_entries_test"),
+    "core/record": ("core_record_test", "core_list_test"),
+}
+
+
+class Links:
+    """How each test program is linked, with a mutant's object before all others."""
+
+    def __init__(self, configured):
+        self.configured, self.commands = configured, {}
+
+    def command(self, program, target, mutant):
+        if program not in self.commands:
+            told = subprocess.run(["ninja", "-C", self.configured, "-t", "commands", program], capture_output=True, text=True, check=True)
+            self.commands[program] = [line for line in told.stdout.splitlines() if re.search(rf" -o \S*{program} ", line)][-1]
+        return re.sub(rf" -o \S*{program} ", f" -Wl,-z,muldefs -o {target} {mutant} ", self.commands[program])
+
+    def link(self, program, target, mutant):
+        done = subprocess.run(self.command(program, target, mutant), shell=True, cwd=self.configured, capture_output=True, text=True)
+        if done.returncode:
+            raise SystemExit(done.stderr[-2000:])
+
+
+class Judge:
+    def __init__(self, configured, work):
+        self.build, self.links, self.work = own_build.OwnBuild(ROOT, configured, work, 1), Links(configured), work
+        self.flags = {}
+        for entry in self.build.entries:
+            self.flags.setdefault(own_build.target_of(entry), self.build.flags_of(entry))
+
+    def fails(self, program, mutant):
+        target = os.path.join(self.work, program)
+        self.links.link(program, target, mutant)
+        try:
+            done = subprocess.run([target, "--gtest_brief=1"], cwd=ROOT, capture_output=True, timeout=120,
+                                  env=dict(os.environ, RC_PARAMS="seed=20261125"))
+        except subprocess.TimeoutExpired:
+            return True
+        return done.returncode != 0
+
+    def judge(self, room, site):
+        copy, made = os.path.join(self.work, "mutant.cpp"), os.path.join(self.work, "mutant.o")
+        with open(os.path.join(ROOT, site.path)) as file, open(copy, "w") as out:
+            out.write(site.mutated(file.read()))
+        flags = self.flags[room.replace("/", "_")]
+        if self.build.compile(flags, copy, made):
+            return "not compiled"
+        for program in TESTS[room]:
+            if self.fails(program, made):
+                return "killed by " + program
+        return "SURVIVED"
+
+    def right_passes(self, room):
+        """A mutant that changes nothing, so that what fails later fails by its change."""
+        first = next(text_sites.sites_in(ROOT, room))
+        text = open(os.path.join(ROOT, first.path)).read()
+        same = text_sites.Site(first.path, first.line, "none", first.start, first.end, text[first.start:first.end])
+        return self.judge(room, same) == "SURVIVED"
+
+
+def drawn(sites, rng):
+    """Kinds take turns; within a kind by chance."""
+    by_kind = {kind: [site for site in sites if site.kind == kind] for kind in KINDS}
+    for kind in KINDS:
+        rng.shuffle(by_kind[kind])
+    while any(by_kind.values()):
+        for kind in KINDS:
+            if by_kind[kind]:
+                yield by_kind[kind].pop()
+
+
+def try_room(judge, room, count, rng, table):
+    if not judge.right_passes(room):
+        raise SystemExit(room + ": the tests fail without any change")
+    made = survived = 0
+    for site in drawn(list(text_sites.sites_in(ROOT, room)), rng):
+        if made == count:
+            break
+        end = judge.judge(room, site)
+        table[room][end.split(" ")[0]] += 1
+        if end == "not compiled":
+            continue
+        made += 1
+        survived += end == "SURVIVED"
+        text = open(os.path.join(ROOT, site.path)).read()
+        print(f"{end:28} {site.kind:10} {site.path}:{site.line}  {site.words(text)}", flush=True)
+    return survived
+
+
+def main():
+    options = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    options.add_argument("configured")
+    options.add_argument("--room", action="append", choices=sorted(TESTS))
+    options.add_argument("--count", type=int, default=10)
+    options.add_argument("--seed", type=int, default=1)
+    options.add_argument("--work")
+    options.add_argument("--list", action="store_true")
+    given = options.parse_args()
+    rooms = given.room or list(TESTS)
+    if given.list:
+        for room in rooms:
+            counts = collections.Counter(site.kind for site in text_sites.sites_in(ROOT, room))
+            print(f"{room:24}", "  ".join(f"{kind} {counts[kind]}" for kind in KINDS))
+        return 0
+    configured = os.path.realpath(given.configured)
+    work = os.path.realpath(given.work or os.path.join(configured, "text-mutation"))
+    os.makedirs(work, exist_ok=True)
+    judge, table, survived = Judge(configured, work), collections.defaultdict(collections.Counter), 0
+    for room in rooms:
+        survived += try_room(judge, room, given.count, random.Random(f"{given.seed} {room}"), table)
+    print(f"\nseed {given.seed}\n{'room':24}{'killed':>9}{'SURVIVED':>10}{'not compiled':>14}")
+    for room, counts in table.items():
+        print(f"{room:24}{counts['killed']:9}{counts['SURVIVED']:10}{counts['not']:14}")
+    return 1 if survived else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
