@@ -197,6 +197,10 @@ INSTANTIATE_TEST_SUITE_P(
             "within 4/4, 280 mg, safe"},
         Row{"a day's amount that is shared",
             perDay + "reference.high=336 mg/day; reference.schedule=every 6 h", "within 4/4, 320 mg, safe"},
+        Row{"a day's amount by an odd interval, of which fewer fit",
+            "order.dose=480 mg/day; order.schedule=every 5 h; " + needed +
+                "reference.high=480 mg/day; reference.schedule=every 5 h; reference.max_per_day=390 mg",
+            "outside 5/4, 384 mg, ask max-doses-open"},
         Row{"a day's amount shared among fewer",
             perDay + "reference.high=300 mg/day; reference.schedule=every 8 h",
             "outside 4/3, 240 mg, ask schedule-differs"},

@@ -190,6 +190,19 @@ TEST(LikelySize, isNotJudgedForAChildBornEarly) {
   EXPECT_EQ(judged(child), "newborn");
 }
 
+TEST(LikelySize, ofANewbornIsOutsideOnlyWhereItIsTooLarge) {
+  const auto faults = [](const char* weight, const char* height) {
+    const Child child = childOf("male", "6 day", weight, height);
+    return judgeTooLarge(child, bodySizeOf(child)).unlikely;
+  };
+  EXPECT_FALSE(faults("5.9 kg", "58 cm").any());
+  EXPECT_FALSE(faults("0.318 kg", "").any());
+  EXPECT_TRUE(faults("8 kg", "").weight);
+  EXPECT_TRUE(faults("31.8 kg", "").weight);
+  EXPECT_TRUE(faults("3.2 kg", "102 cm").height);
+  EXPECT_FALSE(faults("3.2 kg", "102 cm").weight);
+}
+
 TEST(LikelySize, oddnessIsTheGreatestDistanceOfTheMostOrdinaryReading) {
   const Child girl = childOf("female", "2191.5 day", "45.2 kg", "115 cm");
   EXPECT_NEAR(judgeSize(girl, bodySizeOf(girl)).oddness, 5.34, 0.005);  // worked by another program
