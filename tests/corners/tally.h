@@ -18,7 +18,7 @@ class Tally {
   void expect(bool holds, What what) {
     ++expected_;
     if (holds) return;
-    if (++wrong_ <= 20) std::cout << "  " << name_ << ": " << what() << '\n';
+    if (++wrong_ <= 20) std::cout << "  " << name_ << ": " << what() << std::endl;
   }
 
   void print() const {
