@@ -2,7 +2,7 @@
 _wardchalk_console() {
   local cur prev words cword
   _init_completion || return
-  local commands='check batch references practice mark'
+  local commands='check batch references practice mark class'
   local topics='bsa dose-by-bsa dose-by-weight daily-divided safe-range amount-liquid amount-solid reconstitution infusion
                 drops dilution dose-rate conversion mixed'
   case $prev in
@@ -28,6 +28,7 @@ _wardchalk_console() {
     references) options='--without-refused' files='@(csv|json)' ;;
     practice) options='--topic --level --count --seed --rules --json' files= ;;
     mark) options='--rung --json --lines' files='@(json|jsonl|ndjson)' ;;
+    class) options='--csv' files='@(csv)' ;;
     *) return ;;
   esac
   if [[ $cur == -* ]]; then

@@ -35,7 +35,8 @@ def words_of(*command):
     return {word for list_ in re.findall(r"\{([\w,-]+)\}", run(*command, "--help").stdout) for word in list_.split(",")}
 
 
-commands = ["check", "batch", "references", "practice", "mark"]
+told = re.findall(r"^  ([a-z]+) +[A-Z]", run(CONSOLE, "--help").stdout, re.MULTILINE)
+commands = ["check", "batch", "references", "practice", "mark", "class"]
 console = {option for command in [[], *[[one] for one in commands]] for option in long_options(CONSOLE, *command)}
 hold(len(console) > 15, f"the console's help names too few options to be read right: {console}")
 desktop = long_options(DESKTOP) - {"--help-all"}
@@ -46,6 +47,12 @@ for program, options in (("wardchalk-console", console), ("wardchalk", desktop))
     for shell in (f"{program}.bash", f"_{program}"):
         offered = set(re.findall(r"--[a-z][a-z-]+", (COMPLETION / shell).read_text()))
         hold(options == offered, f"{shell} and the program differ in {sorted(options ^ offered)}")
+hold(set(commands) == set(told), f"the console knows the commands {sorted(told)}")
+for text, name in ((page("wardchalk-console.1"), "wardchalk-console.1"),
+                   ((COMPLETION / "wardchalk-console.bash").read_text(), "wardchalk-console.bash"),
+                   ((COMPLETION / "_wardchalk-console").read_text(), "_wardchalk-console")):
+    missing = {command for command in told if not re.search(rf"(?<![\w-]){command}(?![\w-])", text)}
+    hold(not missing, f"{name} does not tell of {sorted(missing)}")
 words = set().union(*[words_of(CONSOLE, command) for command in commands])
 hold(len(words) > 20, f"the console's help names too few words to be read right: {words}")
 for text, name in ((page("wardchalk-console.1"), "wardchalk-console.1"),
