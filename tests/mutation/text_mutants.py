@@ -30,7 +30,7 @@ TESTS = {
     "core/working": ("core_working_test",),
     "core/check": ("core_check_test", "core_golden_test --gtest_filter=*GoldenTest*"),
     "core/practice/marking": ("core_marking_test",),
-    "core/entry": ("core_entry_test", "core_entries_test"),
+    "core/entry": ("core_entry_test", "core_entries_test", "core_record_test"),
     "core/record": ("core_record_test", "core_list_test"),
 }
 
