@@ -58,6 +58,8 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"every 8 h", "every 8 h", Kind::repeated, "3", "3", "every 8 h"},
         Row{"every 5 h does not divide the day", "every 5 h", Kind::repeated, "24/5", "24/5", "every 5 h"},
         Row{"every 24 h", "every 24 h", Kind::repeated, "1", "1", "every 24 h"},
+        Row{"in words", "every twenty-four hours", Kind::repeated, "1", "1", "every 24 h"},
+        Row{"in words without a hyphen", "every twenty four hours", Kind::repeated, "1", "1", "every 24 h"},
         Row{"every 36 h", "every 36 h", Kind::repeated, "2/3", "2/3", "every 36 h"},
         Row{"every 1 h", "every 1 h", Kind::repeated, "24", "24", "every 1 h"},
         Row{"every half hour", "every 0.5 h", Kind::repeated, "48", "48", "every 0.5 h"},
@@ -227,6 +229,17 @@ TEST(Schedule, knowsHowItIsSaid) {
     EXPECT_EQ(schedule->byInterval, row.byInterval) << row.typed;
     EXPECT_EQ(schedule->in, row.in) << row.typed;
   }
+}
+
+// What stands there is told where it can be known: a dose or a route in the field for how often.
+TEST(Schedule, tellsADoseAndARouteInItsField) {
+  const auto codeOf = [](const char* typed) { return readAtBedside(typed).refusal().code; };
+  EXPECT_EQ(codeOf("80 mg"), RefusalCode::doseHere);
+  EXPECT_EQ(codeOf("eighty mg"), RefusalCode::doseHere);
+  EXPECT_EQ(codeOf("by mouth"), RefusalCode::routeHere);
+  EXPECT_EQ(codeOf("IV"), RefusalCode::routeHere);
+  EXPECT_EQ(codeOf("80"), RefusalCode::scheduleUnknown);
+  EXPECT_EQ(codeOf("qd"), RefusalCode::scheduleLookAlike);
 }
 
 }  // namespace
