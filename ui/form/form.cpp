@@ -17,6 +17,7 @@
 #include "ui/form/field_edit.h"
 #include "ui/form/field_table.h"
 #include "ui/form/form_group.h"
+#include "ui/theme/buttons.h"
 #include "ui/theme/focus_ring.h"
 #include "ui/theme/letters.h"
 #include "ui/theme/plain_label.h"
@@ -55,6 +56,7 @@ QToolButton* headingButton(FormGroup* group, const char* name, const QString& te
   button->setAutoRaise(true);
   button->setMinimumHeight(leastButton);
   button->setFocusPolicy(Qt::StrongFocus);
+  pressByEnter(button);
   group->addToHeading(button);
   return button;
 }

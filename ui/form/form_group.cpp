@@ -13,6 +13,7 @@
 #include "ui/form/column_grid.h"
 #include "ui/form/field_edit.h"
 #include "ui/theme/board_palette.h"
+#include "ui/theme/buttons.h"
 #include "ui/theme/edges.h"
 #include "ui/theme/flow_layout.h"
 #include "ui/theme/letters.h"
@@ -50,6 +51,7 @@ FormGroup::FormGroup(FieldGroup group, QWidget* parent) : QWidget(parent), group
   more_->setMinimumHeight(headingHeight);
   more_->setVisible(!moreOf(group).isEmpty());
   more_->setFocusPolicy(Qt::StrongFocus);
+  pressByEnter(more_);
   controls_ << more_;
   heading_->addWidget(title);
   heading_->pushRight();

@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QPainter>
+#include <QShortcut>
 #include <QStyle>
 
 #include "ui/theme/board_palette.h"
@@ -39,6 +40,14 @@ QPushButton* plainButton(const QString& text, const char* name, QWidget* parent,
   button->setMinimumHeight(height);
   button->setAutoDefault(false);
   return button;
+}
+
+void pressByEnter(QAbstractButton* button) {
+  for (const auto key : {Qt::Key_Return, Qt::Key_Enter}) {
+    auto* shortcut = new QShortcut(key, button);
+    shortcut->setContext(Qt::WidgetShortcut);
+    QObject::connect(shortcut, &QShortcut::activated, button, [button] { button->click(); });
+  }
 }
 
 QPushButton* roomyButton(const QString& text, const char* name, QWidget* parent, int height) {

@@ -11,6 +11,9 @@ namespace wardchalk::ui {
 [[nodiscard]] QPushButton* plainButton(const QString& text, const char* name, QWidget* parent,
                                        int height = leastTarget);
 
+/// Enter presses it as the space bar does, while it has the keyboard.
+void pressByEnter(QAbstractButton* button);
+
 /// The same with room beside its words.
 [[nodiscard]] QPushButton* roomyButton(const QString& text, const char* name, QWidget* parent,
                                        int height = leastTarget);

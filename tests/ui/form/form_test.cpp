@@ -269,10 +269,14 @@ void FormTest::spaceTicksNothingOnTheWay() {
 }
 
 void FormTest::openingAPartGoesIntoItsFirstField() {
-  for (const FormGroup* group : form_->findChildren<FormGroup*>()) {
+  for (FormGroup* group : form_->findChildren<FormGroup*>()) {
     if (group->group() != FieldGroup::infusion) continue;
-    group->moreButton()->click();
-    QCOMPARE(at()->objectName(), QStringLiteral("infusion.volume:text"));
+    for (const Qt::Key key : {Qt::Key_Return, Qt::Key_Space}) {
+      group->setUnfolded(false);
+      group->moreButton()->setFocus(Qt::TabFocusReason);
+      QTest::keyClick(group->moreButton(), key);
+      QCOMPARE(at()->objectName(), QStringLiteral("infusion.volume:text"));
+    }
     return;
   }
   QFAIL("no group");
