@@ -10,6 +10,8 @@
 #include <QTimerEvent>
 
 #include "ui/access/answers.h"
+#include "ui/theme/plain_label.h"
+#include "ui/theme/plain_tip.h"
 
 namespace wardchalk::ui {
 
@@ -27,14 +29,14 @@ struct Told {
 
 Told toldAt(QWidget& about, const QPoint& at) {
   const auto* view = qobject_cast<QAbstractItemView*>(about.parentWidget());
-  if (!view || view->viewport() != &about) return {about.toolTip(), about.rect()};
+  if (!view || view->viewport() != &about) return {textOfTip(about.toolTip()), about.rect()};
   const QModelIndex index = view->indexAt(at);
-  return {index.data(Qt::ToolTipRole).toString(), view->visualRect(index)};
+  return {textOfTip(index), view->visualRect(index)};
 }
 
-/// Its texts come from `plainTip`, which has no markup but its own.
 QLabel* labelFor(QWidget& window, const QString& text) {
-  auto* tip = new QLabel(&window, Qt::ToolTip | Qt::BypassGraphicsProxyWidget);
+  auto* tip = new PlainLabel(&window);
+  tip->setWindowFlags(Qt::ToolTip);
   giveRole(tip, QAccessible::ToolTip, text);
   tip->setText(text);
   tip->setObjectName(QStringLiteral("tip"));
