@@ -49,9 +49,7 @@ struct Rules {
   HouseRules rules;
   std::size_t asksAtMost;  ///< of 300 right orders
 };
-std::vector<Rules> bothRules() {
-  return {{"exact", exactRules(), 9}, {"classroom", classroomRules(), 1}};
-}
+std::vector<Rules> bothRules() { return {{"exact", exactRules(), 9}, {"classroom", classroomRules(), 1}}; }
 
 /// A doubt about the child's size, as what leads.
 bool isOfSize(std::string_view because) {

@@ -370,10 +370,10 @@ class CaseDrawer {
   }
 
   static std::string drawRules(Choices& choices) {
-    return std::string(
-        choices.of({"", "", "pounds=trade; kilogram_decimals=2; round_to=decimals", "kilogram_decimals=1",
-                    "bsa_decimals=none", "bsa_decimals=3; ask_below_percent=80; ask_low_percent=85", "bsa_formula=haycock",
-                    "pounds=trade", "volume_decimals_from_1_mL=2; round_to=decimals"}));
+    return std::string(choices.of(
+        {"", "", "pounds=trade; kilogram_decimals=2; round_to=decimals", "kilogram_decimals=1",
+         "bsa_decimals=none", "bsa_decimals=3; ask_below_percent=80; ask_low_percent=85",
+         "bsa_formula=haycock", "pounds=trade", "volume_decimals_from_1_mL=2; round_to=decimals"}));
   }
 
   Choices& choices_;
