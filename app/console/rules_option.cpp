@@ -10,7 +10,10 @@ namespace wardchalk::console {
 
 /// The parts are made fit for a terminal one by one, so that none of them can pass for another.
 void tell(const std::string& file, const Refusal& refusal) {
-  const Refusal shown{refusal.code, visibleLine(refusal.typed), visibleLine(refusal.suggestion), {}};
+  Refusal shown = refusal;
+  // a character that nobody sees is named by the sentence itself, and must be there to be named
+  if (refusal.code != RefusalCode::unseenCharacter) shown.typed = visibleLine(refusal.typed);
+  shown.suggestion = visibleLine(refusal.suggestion);
   std::cerr << "wardchalk-console: " << visibleLine(file) << ": ";
   if (!refusal.path.empty()) std::cerr << visibleLine(refusal.path) << ": ";
   std::cerr << sentence(shown) << '\n';

@@ -374,6 +374,10 @@ class Terminal(InAFolder):
             _, out, told = console("mark", *options, self.put("problem.json", problem),
                                    self.put("answers.json", json.dumps(given)))
             self.assertEqual(obeyed(out.decode()) + obeyed(told), [], options)
+        for unseen, name in [("\n", "a line break that cannot be seen (U+000A)"), ("\t", "a tab that cannot be seen (U+0009)")]:
+            given["lines"][0]["text"] = "1" + unseen + "m2"
+            _, _, told = console("mark", self.put("problem.json", problem), self.put("answers.json", json.dumps(given)))
+            self.assertIn(name, told)
         story = json.loads(problem)
         story["story"] += EVIL
         _, out, told = console("mark", self.put("problem.json", json.dumps(story)), self.put("answers.json", answers))
