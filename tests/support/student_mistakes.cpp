@@ -177,6 +177,65 @@ void addLeastVolume(const Problem& problem, const Number& right, Made& made) {
   made.push_back({"E56", right * c * c});
 }
 
+std::optional<Number> yearsOf(const Problem& problem) {
+  const auto& age = problem.given.child.age;
+  if (!age || age->written.parts.front().unit != Unit::year) return std::nullopt;
+  return age->written.parts.front().value;
+}
+
+/// By the constants of the system that the child was measured in.
+void addRareSurface(const Problem& problem, const Symbols& s, Made& made) {
+  const bool household = s.I && s.L;
+  const Number height = household ? *s.I : *s.H;
+  const Number weight = household ? *s.L : *s.W;
+  const Number constant(household ? 3131 : 3600);
+  made.push_back({"E107", root(height * weight)});
+  made.push_back({"E108", root(height / weight)});
+  made.push_back({"E109", height * weight / root(constant)});
+  if (const auto years = yearsOf(problem)) made.push_back({"E102", root(height * *years / constant)});
+}
+
+/// Both ends taken together, and the size in the reference's place.
+void addRareEnds(const Problem& problem, const Symbols& s, StepId line, const Number& right, Made& made) {
+  const Reference& reference = problem.given.reference;
+  const bool isLow = line == StepId::lowDose || line == StepId::lowDay;
+  if (!reference.high || (isLow && !reference.low)) return;
+  const DoseAmount& own = isLow ? *reference.low : *reference.high;
+  if (reference.low) {
+    const Number low = *converted(reference.low->amount.value, reference.low->amount.unit, own.amount.unit);
+    const Number high =
+        *converted(reference.high->amount.value, reference.high->amount.unit, own.amount.unit);
+    made.push_back({"E103", right * (low + high) / own.amount.value});
+    made.push_back({"E104", right * (low + high) / own.amount.value / Number(2)});
+  }
+  const auto& size = own.perSize == PerSize::kg ? s.W : s.A;
+  const Units& wanted = problem.key.step(line)->lookingFor;
+  if (own.perSize == PerSize::none || !size || wanted.over.front() != own.amount.unit) return;
+  made.push_back({"E105", *size / own.amount.value});
+  if (const auto years = yearsOf(problem); years && own.perSize == PerSize::kg)
+    made.push_back({"E102", right * *years / *size});
+}
+
+void addRareGive(const Problem& problem, const Symbols& s, const Number& x, Made& made) {
+  if (!s.S || !s.v || problem.given.stock.kind == StockKind::powder) return;
+  const Number D = x * *s.S / *s.v;
+  made.push_back({"E112", (D - *s.S).absolute()});
+  if (problem.given.stock.kind == StockKind::solid) {
+    made.push_back({"E113", D});
+    return;
+  }
+  made.push_back({"E110", D * *s.v});
+  made.push_back({"E111", *s.v});
+}
+
+void addRareVolume(const Problem& problem, const Number& right, Made& made) {
+  const auto& most = problem.given.reference.maxConcentration;
+  const auto& bag = problem.given.infusion.volume;
+  if (!most || !bag) return;
+  const Number c = most->amount.value / most->in.value;
+  made.push_back({"E114", right * c / *converted(bag->value, bag->unit, Unit::mL)});
+}
+
 bool asks(const Problem& problem, StepId step) {
   return std::ranges::any_of(problem.asks, [&](const Ask& ask) { return ask.step == step; });
 }
@@ -221,6 +280,20 @@ Made mistakesOn(const Problem& problem, StepId line) {
     made.push_back({conversion ? "E08" : "E40", right * Number::powerOfTen(power)});
   if (conversion)
     made.push_back({"E07", right * Number::powerOfTen(chain.factors[1].over.value > Number(1) ? -6 : 6)});
+  std::erase_if(made, [](const MadeMistake& one) { return one.value <= Number(0); });
+  return made;
+}
+
+Made rareMistakesOn(const Problem& problem, StepId line) {
+  const Symbols s = symbolsOf(problem);
+  const Number right = rightOn(problem, line);
+  Made made;
+  if (line == StepId::weight && s.L) made.push_back({"E106", *s.L - per(22, 10)});
+  if (line == StepId::height && s.I) made.push_back({"E106", *s.I - per(254, 100)});
+  if (line == StepId::bsa && s.H && s.W) addRareSurface(problem, s, made);
+  if (isLimit(line)) addRareEnds(problem, s, line, right, made);
+  if (line == StepId::give) addRareGive(problem, s, right, made);
+  if (line == StepId::volume) addRareVolume(problem, right, made);
   std::erase_if(made, [](const MadeMistake& one) { return one.value <= Number(0); });
   return made;
 }

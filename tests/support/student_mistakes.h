@@ -18,6 +18,9 @@ struct MadeMistake {
 /// opinion beside the product, which carries mistakes through the chains of its key instead.
 [[nodiscard]] std::vector<MadeMistake> mistakesOn(const Problem& problem, StepId line);
 
+/// The rarer ones, E102 to E114, by plain formulas as well. Problems do not keep them apart from the others.
+[[nodiscard]] std::vector<MadeMistake> rareMistakesOn(const Problem& problem, StepId line);
+
 /// The line's right value before it is rounded.
 [[nodiscard]] Number rightOn(const Problem& problem, StepId line);
 
