@@ -34,6 +34,8 @@ Names fairNames(const FrozenLine& line) {
   if (line.mistake == "E33" && line.line == "rate") fair.emplace_back("E77");
   // a dose that is not below the low end is called so: that comparison was read backwards
   if (line.mistake == "new:called too low") fair.emplace_back("E26");
+  if (line.mistake == "E42" && (line.line == "weight" || line.line == "bsa")) fair.emplace_back("E17");
+  if (line.mistake == "new:multiplied the daily dose by the doses") fair.emplace_back("E67");
   return fair;
 }
 
@@ -52,6 +54,7 @@ bool carries(const LineMark& mark, const std::string& remark) {
   if (remark.empty()) return true;
   if (remark == "reason") return !mark.notes.empty();
   if (remark == "below-low" || remark == "below-usual") return mark.has(LineNote::asksForTooLittle);
+  if (remark == "truncated") return mark.has(LineNote::cutOff);
   if (remark == "schedule-differs") return mark.has(LineNote::asksForSchedule);
   const auto mistake = mistakeWithId(remark);
   return mistake && mark.has(*mistake);

@@ -92,7 +92,9 @@ std::string lastValue(const practice::SpokenPiece& piece) {
 ReadLine readContinued(const practice::SpokenPiece& before, const practice::SpokenPiece& piece, Gram gram) {
   const std::string value = lastValue(before);
   const std::size_t sign = piece.text.find_first_not_of(' ');
-  const bool root = piece.text.compare(sign, 3, "√") == 0 || piece.text.compare(sign, 4, "sqrt") == 0;
+  const std::string_view here = std::string_view(piece.text).substr(sign);
+  const bool root = here.starts_with("√") || here.starts_with("sqrt") || here.starts_with("square root") ||
+                    here.starts_with("root");
   const std::size_t result = piece.text.find('=');
   const std::string behind = result == std::string::npos ? "" : piece.text.substr(result);
   ReadLine read = readStudentLine(root ? "√(" + value + ") " + behind : value + " " + piece.text, gram);
@@ -140,10 +142,47 @@ bool hasAnswer(const ReadWorking& read) {
   return answerOf(line).isAmount || line.sides.back().isParts;
 }
 
+/// A fraction drawn over three lines, "68 mmol" over "------- = 136 mL" over "0.5 mmol/mL", in one.
+std::string unstacked(std::string_view text) {
+  const std::size_t first = text.find('\n');
+  const std::size_t second = first == std::string_view::npos ? first : text.find('\n', first + 1);
+  if (second == std::string_view::npos || text.find('\n', second + 1) != std::string_view::npos) return {};
+  const std::string_view middle = text.substr(first + 1, second - first - 1);
+  const std::size_t bar = middle.find_first_not_of(' ');
+  const std::size_t behind = std::min(middle.find_first_not_of("-_", bar), middle.size());
+  constexpr std::size_t shortest = 3;
+  if (bar == std::string_view::npos || behind - bar < shortest) return {};
+  return "(" + std::string(text.substr(0, first)) + ") / (" + std::string(text.substr(second + 1)) + ") " +
+         std::string(middle.substr(behind));
+}
+
+std::optional<StudentWorking> readStacked(std::string_view text, Gram gram) {
+  const std::string line = unstacked(text);
+  if (line.empty()) return std::nullopt;
+  ReadLine read = readStudentLine(line, gram);
+  auto* whole = std::get_if<StudentLine>(&read);
+  if (!whole) return std::nullopt;
+  practice::standAt(*whole, {0, text.size()});
+  return StudentWorking{{std::move(*whole)}, {}};
+}
+
+/// An answer with its working on the line below: "996 mcg", "15 × 66.4".
+void turnAround(ReadWorking& read) {
+  auto* working = std::get_if<StudentWorking>(&read);
+  if (!working || working->lines.size() != 2) return;
+  const std::vector<LineSide>& first = working->lines[0].sides;
+  const std::vector<LineSide>& last = working->lines[1].sides;
+  const bool stated = first.size() == 1 && first.front().isAmount;
+  if (stated && last.size() == 1 && !last.front().isAmount && !last.front().isParts)
+    std::swap(working->lines[0], working->lines[1]);
+}
+
 }  // namespace
 
 ReadWorking readStudentWorking(std::string_view text, Gram gramMeant) {
+  if (auto stacked = readStacked(text, gramMeant)) return *std::move(stacked);
   ReadWorking written = readAsWritten(text, gramMeant);
+  turnAround(written);
   if (text.size() > longestLine) return written;  // nobody talks for so long
   if (hasAnswer(written) && !practice::isTalkedThrough(text)) return written;
   auto spoken = readSpoken(text, gramMeant);

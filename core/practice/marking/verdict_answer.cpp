@@ -145,6 +145,7 @@ constexpr auto phrases = std::to_array<Phrase>({means("safe", Says::safe),
                                                 because("another schedule", Reason::schedule),
                                                 because("not the same schedule", Reason::schedule),
                                                 because("wrong frequency", Reason::schedule),
+                                                because("not the same times a day", Reason::schedule),
                                                 because("wrong interval", Reason::schedule),
                                                 because("schedule differs", Reason::schedule),
                                                 because("different schedule", Reason::schedule),
@@ -186,6 +187,13 @@ constexpr auto phrases = std::to_array<Phrase>({means("safe", Says::safe),
                                                 joins("not more than", Relation::atMost),
                                                 joins("is no more than", Relation::atMost),
                                                 joins("is not over", Relation::atMost),
+                                                joins("not over", Relation::atMost),
+                                                joins("not above", Relation::atMost),
+                                                joins("is not above", Relation::atMost),
+                                                joins("does not exceed", Relation::atMost),
+                                                joins("doesnt exceed", Relation::atMost),
+                                                joins("does not reach", Relation::below),
+                                                joins("doesnt reach", Relation::below),
                                                 joins("is at most", Relation::atMost),
                                                 joins(">", Relation::above),
                                                 joins("is more than", Relation::above),
@@ -224,6 +232,8 @@ constexpr auto phrases = std::to_array<Phrase>({means("safe", Says::safe),
                                                 means("continuous", Says::every),
                                                 means("no problem", Says::nothing),
                                                 means("i would say", Says::nothing),
+                                                means("i would ask", Says::ask),
+                                                means("would ask", Says::ask),
                                                 means("to", Says::upTo),
                                                 means("and", Says::upTo),
                                                 means("the safe", Says::nothing),
@@ -284,6 +294,11 @@ std::string tidied(std::string_view text) {
     if (c == '\'') continue;
     if (text.substr(i).starts_with("’")) {
       i += std::string_view("’").size() - 1;
+      continue;
+    }
+    if (text.substr(i).starts_with("→") || text.substr(i).starts_with("⇒")) {
+      i += std::string_view("→").size() - 1;
+      if (!words.empty() && words.back() != ' ') words += ' ';
       continue;
     }
     const bool point = (c == '.' || c == ',') && i > 0 && isDigit(text[i - 1]) && i + 1 < text.size() &&

@@ -32,6 +32,18 @@ constexpr auto joinings = std::to_array<Joining>({{"comes to", Joint::result},
                                                   {"and i got", Joint::result},
                                                   {"i get", Joint::result},
                                                   {"i got", Joint::result},
+                                                  {"came to", Joint::result},
+                                                  {"came out at", Joint::result},
+                                                  {"came out as", Joint::result},
+                                                  {"came out to", Joint::result},
+                                                  {"gave", Joint::result},
+                                                  {"gave me", Joint::result},
+                                                  {"which gave", Joint::result},
+                                                  {"which gave me", Joint::result},
+                                                  {"that gives", Joint::result},
+                                                  {"and that gives", Joint::result},
+                                                  {"that makes", Joint::result},
+                                                  {"and that makes", Joint::result},
                                                   {"rounds to", Joint::result},
                                                   {"rounds up to", Joint::result},
                                                   {"rounds down to", Joint::result},
@@ -55,6 +67,11 @@ constexpr auto joinings = std::to_array<Joining>({{"comes to", Joint::result},
                                                   {"therefore", Joint::next},
                                                   {"hence", Joint::next},
                                                   {"thus", Joint::next},
+                                                  {"then", Joint::next},
+                                                  {"and then", Joint::next},
+                                                  {"then divided by", Joint::divide},
+                                                  {"then divide by", Joint::divide},
+                                                  {"and then divided by", Joint::divide},
                                                   {"shared over", Joint::divide},
                                                   {"shared among", Joint::divide},
                                                   {"shared between", Joint::divide},
@@ -76,9 +93,9 @@ constexpr auto joinings = std::to_array<Joining>({{"comes to", Joint::result},
                                                   {"proof", Joint::check}});
 
 constexpr auto counting = std::to_array<std::string_view>(
-    {"double",  "half",    "quarter", "third",  "thrice", "triple",  "twice",    "two",    "three",
-     "four",    "five",    "six",     "seven",  "eight",  "nine",    "ten",      "eleven", "twelve",
-     "fifteen", "sixteen", "twenty",  "thirty", "sixty",  "hundred", "thousand", "dozen",  "times"});
+    {"double", "half",   "quarter", "third",   "thrice",   "triple", "twice",  "two",    "three",   "four",
+     "five",   "six",    "seven",   "eight",   "nine",     "ten",    "eleven", "twelve", "fifteen", "sixteen",
+     "twenty", "thirty", "sixty",   "hundred", "thousand", "dozen",  "times",  "root"});
 
 bool goesOnWord(char c) { return isLetter(c) || isDigit(c) || static_cast<unsigned char>(c) >= 0x80; }
 

@@ -33,7 +33,7 @@ bool beginsWithOperator(std::string_view text) {
     const std::size_t at = passSpaces(text, length);
     return at < text.size() ? text[at] : ' ';
   };
-  for (const std::string_view root : {"√", "sqrt"})
+  for (const std::string_view root : {"√", "sqrt", "square root", "root"})
     if (text.starts_with(root)) return next(root.size()) == '=';
   if (text.starts_with("x ")) return isDigit(next(1));
   static constexpr auto operators = std::to_array<std::string_view>({"×", "÷", "*", "/"});
@@ -50,6 +50,38 @@ bool hasUnknown(std::string_view text) {
     if (before == nowhere || text[before] == '=' || text[before] == ':' || text[before] == '/') return true;
   }
   return false;
+}
+
+/// "root of 93 × 13.8 over 3600": the root of all that stands behind, up to a result. `length` are the words.
+void rootWhole(std::string& text, std::size_t at, std::size_t length) {
+  const std::size_t end = std::min(text.find('=', at), text.size());
+  const std::string_view under = std::string_view(text).substr(at + length, end - at - length);
+  const std::size_t last = under.find_last_not_of(' ');
+  const bool whole = last != nowhere && hasOperator(under) && under.find(',') == nowhere;
+  const std::string_view sign = whole ? "√(" : "√";
+  for (std::size_t i = 0; i < length; ++i) text[at + i] = i < sign.size() ? sign[i] : ' ';
+  if (whole) text.insert(at + length + last + 1, ")");
+}
+
+/// Whether words stand here, in small letters, that ask for a root; how long they are, else 0.
+std::size_t rootWords(std::string_view small) {
+  const auto joining = joiningAt(small);
+  return joining && joining->joint == Joint::root ? joining->words.size() : 0;
+}
+
+/// "125 into 975 goes 7 times, 100 left over, 100/125 more: 7.8 mL": the sum, and what stands last.
+std::vector<SpokenPiece> longDivision(std::string_view text) {
+  const std::string small = lowered(text);
+  const std::size_t into = small.find(" into ");
+  const std::size_t goes = small.find(" goes ");
+  const std::size_t colon = text.rfind(": ");
+  if (into == nowhere || goes == nowhere || colon == nowhere || goes < into || colon < goes) return {};
+  const std::string_view by = text.substr(0, into);
+  const std::string_view of = text.substr(into + 6, goes - into - 6);
+  const std::string_view answer = text.substr(colon + 2);
+  if (!isValue(by) || !isValue(of) || !isValue(answer)) return {};
+  return {{{0, goes}, std::string(of) + " ÷ " + std::string(by), false, true},
+          {{colon + 2, text.size()}, std::string(answer), false, true}};
 }
 
 /// A "rest" of a division that is done by parts.
@@ -105,11 +137,14 @@ class Cutter {
 
   std::vector<SpokenPiece> run() {
     const std::optional<Span> bracket = closingBracket();
-    const std::string inside = bracket ? text_.substr(bracket->begin, bracket->end - bracket->begin) : "";
+    std::string inside = bracket ? text_.substr(bracket->begin, bracket->end - bracket->begin) : "";
     if (bracket) text_.resize(bracket->begin - 1);
     while (at_ < text_.size()) step();
     close(text_.size());
-    if (bracket && hasOperator(inside) && !pieces_.empty())
+    const auto joining = joiningAt(lowered(inside));
+    const bool tries = joining && joining->joint == Joint::check;
+    if (const std::size_t length = rootWords(lowered(inside)); length > 0) rootWhole(inside, 0, length);
+    if (bracket && !tries && hasOperator(inside) && !pieces_.empty())
       pieces_.insert(pieces_.end() - 1, {*bracket, inside, false, true});
     turnAround();
     return std::move(pieces_);
@@ -148,7 +183,7 @@ class Cutter {
     const auto joining = wordBegins ? joiningAt(std::string_view(small_).substr(at_)) : std::nullopt;
     if (joining)
       join(*joining);
-    else if (!cutAtComma() && !cutAtColon() && !cutAtUnknown() && !endAtAside())
+    else if (!cutAtComma() && !cutAtColon() && !cutAtUnknown() && !cutAtRoot() && !endAtAside())
       ++at_;
   }
 
@@ -169,6 +204,7 @@ class Cutter {
     if (joining.joint == Joint::root) {
       joinRoot(length);
     } else if (joining.joint == Joint::divide) {
+      blankComma();
       write(length, "÷");
     } else if (!between) {
       write(hasNumber(left()) ? 0 : length);  // behind the last number it is a word like others
@@ -193,7 +229,19 @@ class Cutter {
       cut(3);
       at_ = root;
     }
-    write(length, "√");
+    rootWhole(text_, at_, length);
+    small_ = lowered(text_);
+    at_ += length;
+  }
+
+  /// "= 0.5148 √ = 0.72 m²": the root of the value before it.
+  bool cutAtRoot() {
+    static constexpr std::string_view sign = "√";
+    const std::size_t next = passSpaces(text_, at_ + sign.size());
+    if (!from(at_).starts_with(sign) || !hasNumber(left()) || next >= text_.size() || text_[next] != '=')
+      return false;
+    cut(0);
+    return true;
   }
 
   /// Ends a piece here, and passes over what joins it to the next.
@@ -299,7 +347,8 @@ void keepEnds(std::vector<SpokenPiece>& pieces) {
 }  // namespace
 
 std::vector<SpokenPiece> spokenPieces(std::string_view text) {
-  std::vector<SpokenPiece> pieces;
+  std::vector<SpokenPiece> pieces = longDivision(text);
+  if (!pieces.empty()) return pieces;
   for (const Span at : statementsOf(text)) {
     for (SpokenPiece& piece : Cutter(text.substr(at.begin, at.end - at.begin)).run()) {
       piece.at = {piece.at.begin + at.begin, piece.at.end + at.begin};

@@ -201,6 +201,20 @@ class Behind {
   bool misspelled_ = false;
 };
 
+/// "[not sure]", "(unsure)": how sure somebody is takes nothing from the number, and is blanked before words
+/// that change a meaning are looked for. Square brackets are parentheses.
+void blankDoubts(std::string& text) {
+  static constexpr auto doubts = std::to_array<std::string_view>(
+      {"not sure", "not quite sure", "not so sure", "unsure", "i think", "i am not sure"});
+  for (char& c : text) c = c == '[' ? '(' : c == ']' ? ')' : c;
+  for (std::size_t open = text.find('('); open != none; open = text.find('(', open + 1)) {
+    const std::size_t close = text.find(')', open);
+    if (close == none) return;
+    const std::string inside = lowered(text.substr(open + 1, close - open - 1));
+    if (std::ranges::find(doubts, inside) != doubts.end()) overwrite(text, open, close + 1 - open);
+  }
+}
+
 }  // namespace
 
 std::string withPlainSigns(std::string_view text) {
@@ -223,6 +237,7 @@ std::string withPlainSigns(std::string_view text) {
     if (text[at] != '\n' && hasAnySpace(text.substr(at, length))) overwrite(plain, at, length);
     at += length;
   }
+  blankDoubts(plain);
   return plain;
 }
 

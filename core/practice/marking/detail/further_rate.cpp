@@ -42,6 +42,7 @@ void addDropMistakes(const Number& factor, const Number& volume, const Number& h
   for (const int other : giversOfDrops)
     if (Number(other) != factor) list.times(M::otherDropFactor, Number(other) / factor);
   list.add(M::timeLeftOut, volume * factor);
+  list.times(M::sixtyTooMany, Number(1) / sixtyMinutes);
   list.add(M::dropFactorDivided, volume / minutes / factor);
   list.add(M::rateAsDrops, volume / hours);
   for (const Number& time : {minutes, hours, minutes * sixtyMinutes})

@@ -56,6 +56,17 @@ bool sidesAgree(const StudentLine& line) {
   return true;
 }
 
+/// "BSA² = 31 × 24 ÷ 3131 = 0.2376; BSA = 0.49 m²": on the line after its sum a root may be taken in the
+/// head.
+void takeRoot(NumberLine& line, const StudentWorking& working, const LineSide& side, const Units& wanted) {
+  const std::vector<LineSide>& last = working.answerLine().sides;
+  const bool before = std::ranges::none_of(last, [&](const LineSide& one) { return &one == &side; });
+  if (!before || wanted != Units{{Unit::m2}, {}}) return;
+  const Number root = side.value.rootCut(exactDecimals);
+  if (apart(root, line.wanted.value) < Number::ratio(102, 100))
+    line.worked = InWanted{UnitFit::leftOut, root};
+}
+
 class NumberMarker {
  public:
   NumberMarker(const NumberLine& line, const LineKey& key) : line_(line), key_(key) {}
@@ -206,8 +217,8 @@ class NumberMarker {
   void markWrongSum() {
     mark_.set(Aspect::setUp, Standing::good);
     const bool tooFar = accept(typedInWanted()) == Acceptance::roundedTooFar;
+    // what is rounded too far is no right number, and is not praised as one
     mark_.set(tooFar ? Aspect::rounding : Aspect::arithmetic, Standing::bad);
-    if (tooFar) mark_.set(Aspect::arithmetic, Standing::good);
     mark_.mistakes = {tooFar ? roundingMistake() : pointMoved() ? M::pointMoved : M::sumWrong};
   }
 
@@ -283,6 +294,7 @@ std::optional<NumberLine> numberLine(const StudentWorking& working, const Units&
   taken.wanted = inWantedUnit(answer.value, answer.hasUnits ? answer.units : Units{}, wanted);
   if (const LineSide* side = working.workedSide()) {
     taken.worked = workedIn(*side, wanted, taken.wanted.value);
+    takeRoot(taken, working, *side, wanted);
     if (!side->unitsOpen) taken.workedUnits = side->units;
     taken.workedUnitsWritten = side->written == UnitsWritten::all && !side->unitsOpen;
     taken.unitsClash = side->written == UnitsWritten::partly && !side->unitsOpen && clash(side->units);
