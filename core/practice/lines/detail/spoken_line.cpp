@@ -57,7 +57,10 @@ void rootWhole(std::string& text, std::size_t at, std::size_t length) {
   const std::size_t end = std::min(text.find('=', at), text.size());
   const std::string_view under = std::string_view(text).substr(at + length, end - at - length);
   const std::size_t last = under.find_last_not_of(' ');
-  const bool whole = last != nowhere && hasOperator(under) && under.find(',') == nowhere;
+  const std::size_t first = under.find_first_not_of(' ');
+  // what stands in brackets says itself how far it goes
+  const bool whole =
+      last != nowhere && under[first] != '(' && hasOperator(under) && under.find(',') == nowhere;
   const std::string_view sign = whole ? "√(" : "√";
   for (std::size_t i = 0; i < length; ++i) text[at + i] = i < sign.size() ? sign[i] : ' ';
   if (whole) text.insert(at + length + last + 1, ")");
@@ -67,21 +70,6 @@ void rootWhole(std::string& text, std::size_t at, std::size_t length) {
 std::size_t rootWords(std::string_view small) {
   const auto joining = joiningAt(small);
   return joining && joining->joint == Joint::root ? joining->words.size() : 0;
-}
-
-/// "125 into 975 goes 7 times, 100 left over, 100/125 more: 7.8 mL": the sum, and what stands last.
-std::vector<SpokenPiece> longDivision(std::string_view text) {
-  const std::string small = lowered(text);
-  const std::size_t into = small.find(" into ");
-  const std::size_t goes = small.find(" goes ");
-  const std::size_t colon = text.rfind(": ");
-  if (into == nowhere || goes == nowhere || colon == nowhere || goes < into || colon < goes) return {};
-  const std::string_view by = text.substr(0, into);
-  const std::string_view of = text.substr(into + 6, goes - into - 6);
-  const std::string_view answer = text.substr(colon + 2);
-  if (!isValue(by) || !isValue(of) || !isValue(answer)) return {};
-  return {{{0, goes}, std::string(of) + " ÷ " + std::string(by), false, true},
-          {{colon + 2, text.size()}, std::string(answer), false, true}};
 }
 
 /// A "rest" of a division that is done by parts.
@@ -347,8 +335,7 @@ void keepEnds(std::vector<SpokenPiece>& pieces) {
 }  // namespace
 
 std::vector<SpokenPiece> spokenPieces(std::string_view text) {
-  std::vector<SpokenPiece> pieces = longDivision(text);
-  if (!pieces.empty()) return pieces;
+  std::vector<SpokenPiece> pieces;
   for (const Span at : statementsOf(text)) {
     for (SpokenPiece& piece : Cutter(text.substr(at.begin, at.end - at.begin)).run()) {
       piece.at = {piece.at.begin + at.begin, piece.at.end + at.begin};
