@@ -226,13 +226,13 @@ void LineRow::show(const LineFeedback& feedback, bool pointAtFault) {
   if (pointAtFault) point(feedback);
 }
 
-void LineRow::takeBackMark() {
+void LineRow::takeBackMark(Said said) {
   for (QWidget* one : std::initializer_list<QWidget*>{badge_, said_}) {
-    if (one->isHidden()) continue;
+    if (one->isHidden() || (one == said_ && said == Said::stays)) continue;
     keepRoom(one, true);
     one->hide();
   }
-  field()->setAccessibleDescription({});
+  field()->setAccessibleDescription(said == Said::stays ? said_->text().replace(u'\n', u' ') : QString());
 }
 
 void LineRow::showRungs(const std::vector<ShownRung>& rungs) {

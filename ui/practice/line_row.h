@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QWidget>
+#include <cstdint>
 
 #include "core/practice/sessions/line_reading.h"
 #include "ui/practice/line_feedback.h"
@@ -42,8 +43,10 @@ class LineRow : public QWidget {
   /// Shows what is said of the line; `pointAtFault` marks the place that it is about.
   void show(const LineFeedback& feedback, bool pointAtFault);
   using QWidget::show;
-  /// Takes back what was said of a text that is being changed. Its room is kept, so that nothing moves.
-  void takeBackMark();
+  /// What was said beside a mark that is taken back: help with mending the line stays.
+  enum class Said : std::uint8_t { stays, goes };
+  /// Takes back the mark of a text that is being changed. Its room is kept, so that nothing moves.
+  void takeBackMark(Said said);
   void setReadOnly(bool readOnly);
   /// Whether the keyboard is or was last at this line: there help is offered before anything is checked.
   void setCurrent(bool current);

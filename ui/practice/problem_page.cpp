@@ -256,12 +256,16 @@ LineRow* ProblemPage::addRow(std::size_t line) {
   lines_->layout()->addWidget(row);
   connect(row, &LineRow::edited, this, [this, row] {
     warned_ = false;
+    if (foot_->text() == goOnWords()) foot_->setText(keyWords());
     read(row);
     uncover();
     const PracticeLine& kept = session_->current().lines[row->line()];
-    if (row->text() == fromCore(kept.text)) return;
-    if (kept.marked && kept.marked->mark.mark == Mark::unread) row->takeBackMark();
-    if (!kept.isRight()) return;
+    if (!kept.marked) return;
+    if (row->text() == fromCore(kept.text)) return row->show(feedbackOf(*row), false);
+    if (!kept.isRight()) {
+      const bool unread = kept.marked->mark.mark == Mark::unread;
+      return row->takeBackMark(unread ? LineRow::Said::goes : LineRow::Said::stays);
+    }
     keep();  // so that it is no longer called right
     row->show(feedbackOf(*row), false);
   });
@@ -285,6 +289,8 @@ void ProblemPage::fillFoot() {
                : last                    ? tr("Do&ne: to the summary")
                       : (test || handedIn ? tr("&Next problem") : tr("Do&ne: next problem")));
 }
+
+QString ProblemPage::goOnWords() { return tr("Enter once more: go on."); }
 
 /// The keys of what this set allows.
 QString ProblemPage::keyWords() const {
@@ -354,20 +360,33 @@ void ProblemPage::read(LineRow* row) {
   Announcer::of(*this).say(readingWords(reading), Announcer::Wait::whileTyping);
 }
 
+/// Whether nothing is left to be answered below it.
+bool ProblemPage::isLast(const LineRow* row) const {
+  const std::size_t next = row->line() + 1;
+  return next >= rows_.size() || rows_[next]->isHidden();
+}
+
+/// At the last line a student reads what is said of it, and goes on with the same key.
 void ProblemPage::check(LineRow* row) {
+  const PracticeLine& before = session_->current().lines[row->line()];
+  const bool wasRight = before.isRight() && row->text() == fromCore(before.text);
   keep();
+  if (wasRight && isLast(row) && session_->mode() == PracticeMode::learning && !session_->current().handedIn)
+    return goOn();
   if (session_->mode() == PracticeMode::test || session_->current().handedIn) return focusNext(row);
   session_->check(row->line());
   showFeedback(row);
   sayOf(*row, feedbackOf(*row).spoken());
   warned_ = false;
-  if (session_->current().lines[row->line()].isRight()) return focusNext(row);
-  reveal(row, End::top);
+  const bool right = session_->current().lines[row->line()].isRight();
+  if (right && !isLast(row)) return focusNext(row);
+  if (right) foot_->setText(goOnWords());
+  reveal(row, right ? End::bottom : End::top);
 }
 
 void ProblemPage::focusNext(const LineRow* row) {
   const std::size_t next = row->line() + 1;
-  const bool open = next < rows_.size() && !rows_[next]->isHidden();
+  const bool open = !isLast(row);
   QWidget* to = open ? rows_[next]->field() : static_cast<QWidget*>(on_);
   to->setFocus(Qt::OtherFocusReason);
   if (open) reveal(rows_[next], End::top);

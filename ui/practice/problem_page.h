@@ -71,6 +71,8 @@ class ProblemPage : public QWidget {
   void sayOf(const LineRow& row, const QString& said);
   void sayProblem();
   void uncover();
+  [[nodiscard]] static QString goOnWords();
+  [[nodiscard]] bool isLast(const LineRow* row) const;
   void check(LineRow* row);
   void climb(LineRow* row);
   void build(LineRow* row);

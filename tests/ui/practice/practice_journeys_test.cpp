@@ -19,6 +19,7 @@
 #include "tests/ui/support/qt_class.h"
 #include "ui/practice/line_builder.h"
 #include "ui/practice/line_row.h"
+#include "ui/practice/mark_badge.h"
 #include "ui/practice/plan_page.h"
 #include "ui/practice/worked_picture.h"
 
@@ -44,6 +45,8 @@ class PracticeJourneysTest : public QObject {
 
  private Q_SLOTS:
   void aStudentLearns();
+  void aMarkIsThatOfTheTextBesideIt();
+  void theLastLineIsReadBeforeGoingOn();
   void aFaultIsPointedAt();
   void aHintComesWithAKey();
   void whoIsStuckIsHelped();
@@ -107,6 +110,49 @@ void PracticeJourneysTest::aStudentLearns() {
                rows[1].contains(QStringLiteral(",right,,2,4,")),
            qPrintable(rows[1]));
   QVERIFY(pupil.files().told.isEmpty());
+}
+
+/// What was said to help stays while the line is mended; that it is not right yet was said of another text.
+void PracticeJourneysTest::aMarkIsThatOfTheTextBesideIt() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("bsa")}, 1, 5));
+  pupil.write(0, QStringLiteral("999 m²"));
+  pupil.enter();
+  const auto* badge = pupil.row(0)->findChild<MarkBadge*>();
+  QVERIFY(badge);
+  QVERIFY(badge->isVisible());
+  const QString said = pupil.said(0);
+  pupil.write(0, QStringLiteral("99 m²"));
+  QVERIFY(!badge->isVisible());
+  QCOMPARE(pupil.said(0), said);
+  pupil.write(0, QStringLiteral("999 m²"));
+  QVERIFY(badge->isVisible());
+  pupil.write(0, QStringLiteral("98 m²"));
+  pupil.enter();
+  QVERIFY(badge->isVisible());
+}
+
+/// The keyboard stays where it was, and the same key goes on: not before the line stands as it was checked.
+void PracticeJourneysTest::theLastLineIsReadBeforeGoingOn() {
+  Pupil pupil;
+  QVERIFY(pupil.begin({QStringLiteral("bsa")}, 1, 5));
+  const auto* foot = pupil.window().findChild<QLabel*>(QStringLiteral("foot-words"));
+  pupil.write(0, pupil.right(0));
+  pupil.enter();
+  QCOMPARE(pupil.focused(), QStringLiteral("line-1:text"));
+  QVERIFY(pupil.said(0).contains(QStringLiteral("Well worked")));
+  QCOMPARE(foot->text(), QStringLiteral("Enter once more: go on."));
+  pupil.write(0, QStringLiteral("999 m²"));
+  QVERIFY(foot->text() != QStringLiteral("Enter once more: go on."));
+  pupil.enter();
+  QVERIFY(pupil.isOn("problem-page"));
+  pupil.enter();
+  QVERIFY(pupil.isOn("problem-page"));
+  pupil.write(0, pupil.right(0));
+  pupil.enter();
+  QVERIFY(pupil.isOn("problem-page"));
+  pupil.enter();
+  QVERIFY(pupil.isOn("summary-page"));
 }
 
 void PracticeJourneysTest::aFaultIsPointedAt() {
