@@ -47,8 +47,7 @@ TEST(FrozenScore, ofDisputedMistakes) {
 }
 
 TEST(FrozenScore, ofRightLinesOfTheFreshSet) {
-  EXPECT_EQ(told(countsOf(frozenRightLines(LineSet::fresh), false, LineSet::fresh)),
-            "right 598; unread 2; ");
+  EXPECT_EQ(told(countsOf(frozenRightLines(LineSet::fresh), false, LineSet::fresh)), "right 598; unread 2; ");
 }
 
 TEST(FrozenScore, ofMistakesOfTheFreshSet) {
