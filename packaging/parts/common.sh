@@ -68,7 +68,7 @@ open_display() {
   [ -z "${DISPLAY_OPENED:-}" ] || return 0
   local number=77
   while [ -e "/tmp/.X$number-lock" ]; do number=$((number + 1)); done
-  Xvfb ":$number" -screen 0 1400x900x24 -nolisten tcp >"$trials/display.log" 2>&1 &
+  Xvfb ":$number" -screen 0 1400x900x24 -nolisten tcp -noreset >"$trials/display.log" 2>&1 &
   display_pids=$!
   export DISPLAY=:$number DISPLAY_OPENED=1
   until xdpyinfo >/dev/null 2>&1; do sleep 0.1; done
