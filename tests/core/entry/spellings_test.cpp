@@ -115,6 +115,18 @@ INSTANTIATE_TEST_SUITE_P(
                       Row{"space last", "order.schedule", "daily ", "daily"}),
     test::NameOfRow());
 
+// "A day" and "each dose" are of one meaning and not on our list: refused, and the stroke is offered.
+TEST(WordedStroke, isRefusedAndTheStrokeIsOffered) {
+  for (const auto& [typed, offered] :
+       {std::pair{"240 mg a day", "240 mg/day"}, std::pair{"240 mg each dose", "240 mg/dose"},
+        std::pair{"15 mg/kg a day", "15 mg/kg/day"}}) {
+    const auto answer = readEntry("order.dose", typed);
+    ASSERT_TRUE(answer && answer->refusal) << typed;
+    EXPECT_EQ(answer->refusal->code, RefusalCode::wordTooMany) << typed;
+    EXPECT_EQ(answer->refusal->suggestion, offered) << typed;
+  }
+}
+
 }  // namespace
 /// Nobody weighs 3,180 kg, and a baby is often charted in grams.
 TEST(BareWeight, isAskedAboutInUnitsThatCanBe) {
