@@ -46,13 +46,12 @@ void takeMaximumWord(Cursor& cursor, Findings& findings) {
   findings.object(RefusalCode::wordTooMany, cursor.take().text);
 }
 
-/// "up to 500 mg": so is the field called.
-void takeUpTo(Cursor& cursor, Findings& findings) {
+/// "up to 500 mg": so is the field called. Nothing is offered: a ceiling may be meant, which is a tick of its
+/// own.
+std::optional<Refusal> refusedUpTo(Cursor cursor) {
   const std::size_t from = cursor.place();
-  if (cursor.takeWord("up") && cursor.takeWord("to"))
-    findings.object(RefusalCode::wordTooMany, cursor.typedFrom(from));
-  else
-    cursor.goTo(from);
+  if (!cursor.takeWord("up") || !cursor.takeWord("to")) return std::nullopt;
+  return refusalOf(RefusalCode::wordTooMany, cursor.typedFrom(from));
 }
 
 enum class End : std::uint8_t { low, high };
@@ -167,7 +166,8 @@ Result<Done> askPer(const Range& range, std::string_view text, Findings& finding
 
 DoseMeaning readReference(Cursor& cursor, Findings& findings, End end) {
   if (auto refusal = entry::namedText(cursor)) return *std::move(refusal);
-  if (end == End::high) takeUpTo(cursor, findings);
+  if (end == End::high)
+    if (auto refusal = refusedUpTo(cursor)) return *std::move(refusal);
   Result<Range> range = readRange(cursor, findings);
   if (!range) return range.refusal();
   if (auto refusal = refusedEnds(*range, cursor.text())) return *std::move(refusal);

@@ -214,7 +214,7 @@ def practice(client, heard):
         client.press(RETURN)
         said = heard.one("Line 1: ", before)
         assert said.startswith("Line 1: right"), said
-        client.focus_is("Done")
+        client.focus_is("Line 1: ", "text")  # it stays where it was read, and the same key goes on
         client.press(RETURN)
     said = heard.one("Everything right in the end", since)
     assert "2 of 3 lines right first time, 3 of 3 in the end." in said, said

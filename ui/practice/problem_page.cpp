@@ -371,8 +371,12 @@ void ProblemPage::check(LineRow* row) {
   const PracticeLine& before = session_->current().lines[row->line()];
   const bool wasRight = before.isRight() && row->text() == fromCore(before.text);
   keep();
-  if (wasRight && isLast(row) && session_->mode() == PracticeMode::learning && !session_->current().handedIn)
-    return goOn();
+  if (wasRight && isLast(row) && session_->mode() == PracticeMode::learning &&
+      !session_->current().handedIn) {
+    // the next problem takes the place of the line whose key this is: once it is done with its key
+    QMetaObject::invokeMethod(this, &ProblemPage::goOn, Qt::QueuedConnection);
+    return;
+  }
   if (session_->mode() == PracticeMode::test || session_->current().handedIn) return focusNext(row);
   session_->check(row->line());
   showFeedback(row);

@@ -151,21 +151,21 @@ TEST(BareWeight, isAskedAboutInUnitsThatCanBe) {
   }
 }
 
-/// The field is called "Up to", and so may be what is typed; nothing else before the number is passed over.
-TEST(UpTo, isAWordTooManyWithAButton) {
+/// The field is called "Up to", and so may be what is typed: it is named, and nothing else before the number
+/// is.
+TEST(UpTo, isAWordTooManyWithoutAButton) {
   struct Row {
     const char* path;
     const char* typed;
     const char* code;
     const char* suggestion;
   };
-  const std::vector<Row> rows = {
-      {"reference.high", "up to 6.4 mcg/kg/dose", "word-too-many", "6.4 mcg/kg/dose"},
-      {"reference.high", "Up to 40 mg/kg/day", "word-too-many", "40 mg/kg/day"},
-      {"reference.high", "up 40 mg/kg/day", "number-missing", ""},
-      {"reference.high", "to 40 mg/kg/day", "number-missing", ""},
-      {"reference.high", "over 40 mg/kg/day", "number-missing", ""},
-      {"reference.low", "up to 40 mg/kg/day", "number-missing", ""}};
+  const std::vector<Row> rows = {{"reference.high", "up to 6.4 mcg/kg/dose", "word-too-many", ""},
+                                 {"reference.high", "Up to 40 mg/kg/day", "word-too-many", ""},
+                                 {"reference.high", "up 40 mg/kg/day", "number-missing", ""},
+                                 {"reference.high", "to 40 mg/kg/day", "number-missing", ""},
+                                 {"reference.high", "over 40 mg/kg/day", "number-missing", ""},
+                                 {"reference.low", "up to 40 mg/kg/day", "number-missing", ""}};
   for (const Row& row : rows) {
     const auto answer = readEntry(row.path, row.typed);
     ASSERT_TRUE(answer && !answer->isRead && answer->refusal) << row.typed;
