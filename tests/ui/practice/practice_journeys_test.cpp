@@ -152,7 +152,7 @@ void PracticeJourneysTest::theLastLineIsReadBeforeGoingOn() {
   pupil.enter();
   QVERIFY(pupil.isOn("problem-page"));
   pupil.enter();
-  QVERIFY(pupil.isOn("summary-page"));
+  QTRY_VERIFY(pupil.isOn("summary-page"));
 }
 
 void PracticeJourneysTest::aFaultIsPointedAt() {
