@@ -26,10 +26,7 @@ DoseMeaning meaningOf(DoseAmount dose) {
   return Meaning<DoseAmount>{std::move(dose), std::move(safe), std::nullopt};
 }
 
-/// One dose that fills the field, and nothing behind it. A range where one figure belongs has its own
-/// refusal.
-Result<DoseAmount> readOneDose(Cursor& cursor, Findings& findings, Volumes volumes, RefusalCode range) {
-  if (auto refusal = entry::namedText(cursor)) return *std::move(refusal);
+Result<DoseAmount> readDoseAlone(Cursor& cursor, Findings& findings, Volumes volumes, RefusalCode range) {
   Result<TypedNumber> first = entry::readTypedNumber(cursor, findings);
   if (!first) return first.refusal();
   if (auto refusal = entry::refusedRange(cursor, range)) return *std::move(refusal);
@@ -38,6 +35,12 @@ Result<DoseAmount> readOneDose(Cursor& cursor, Findings& findings, Volumes volum
   if (auto refusal = entry::refusedRange(cursor, range)) return *std::move(refusal);
   if (auto refusal = entry::namedRest(cursor)) return *std::move(refusal);
   return dose;
+}
+
+/// One dose that fills the field, and nothing behind it. A range where one figure belongs has its own
+/// refusal.
+Result<DoseAmount> readOneDose(Cursor& cursor, Findings& findings, Volumes volumes, RefusalCode range) {
+  return entry::namedUnlessRead(readDoseAlone(cursor, findings, volumes, range), cursor);
 }
 
 /// "max 500 mg": the field says so already.
@@ -164,8 +167,7 @@ Result<Done> askPer(const Range& range, std::string_view text, Findings& finding
   return Done{};
 }
 
-DoseMeaning readReference(Cursor& cursor, Findings& findings, End end) {
-  if (auto refusal = entry::namedText(cursor)) return *std::move(refusal);
+DoseMeaning readEnds(Cursor& cursor, Findings& findings, End end) {
   if (end == End::high)
     if (auto refusal = refusedUpTo(cursor)) return *std::move(refusal);
   Result<Range> range = readRange(cursor, findings);
@@ -183,6 +185,10 @@ DoseMeaning readReference(Cursor& cursor, Findings& findings, End end) {
   DoseAmount dose = isLow ? *range->low : range->high;
   std::string safe = safeForm(dose);
   return Meaning<DoseAmount>{std::move(dose), std::move(safe), std::move(whole)};
+}
+
+DoseMeaning readReference(Cursor& cursor, Findings& findings, End end) {
+  return entry::namedUnlessRead(readEnds(cursor, findings, end), cursor);
 }
 
 }  // namespace

@@ -37,7 +37,9 @@ Refusal named(Refusal refusal, std::string_view text) {
 enum class Whose : std::uint8_t { order, reference };
 
 EntryResult<Schedule> readFor(Whose whose, std::string_view text, const EntrySetting& setting) {
-  if (auto refusal = entry::refusedText(text)) return UnreadEntry{*std::move(refusal), {}};
+  if (auto refusal = entry::refusedLength(text)) return UnreadEntry{*std::move(refusal), {}};
+  const Cursor typed(text);
+  if (auto refusal = entry::refusedText(typed)) return UnreadEntry{*std::move(refusal), {}};
   Findings findings(setting);
   if (whose == Whose::reference) {
     if (const auto divided = entry::readDividedDoses(text, findings)) {
@@ -45,7 +47,7 @@ EntryResult<Schedule> readFor(Whose whose, std::string_view text, const EntrySet
       return std::move(findings).finish<Schedule>(*divided, divided->text, divided->text);
     }
   }
-  const Result<SchedulePhrase> phrase = entry::readSchedulePhrase(text, findings);
+  const Result<SchedulePhrase> phrase = entry::readSchedulePhrase(typed, findings);
   if (!phrase) return UnreadEntry{named(phrase.refusal(), text), {}};
   if (phrase->asNeeded && whose == Whose::reference)
     return UnreadEntry{refusalOf(RefusalCode::asNeededHere, text), {}};

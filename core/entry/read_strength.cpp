@@ -26,8 +26,8 @@ constexpr std::array volumeUnits = {Unit::mL, Unit::L};
 constexpr std::array timeUnits = {Unit::h, Unit::min};
 
 /// The whole text is "1 %", "1 percent": its number of g in 100 mL.
-std::optional<Result<Number>> percentIn(std::string_view text) {
-  Cursor cursor(text);
+std::optional<Result<Number>> percentIn(const Cursor& cursor) {
+  const std::string_view text = cursor.text();
   const std::size_t last = cursor.tokens().size();
   const bool percent = last > 0 && (cursor.isSign("%", last - 1) || cursor.isWord("percent", last - 1));
   if (!percent) return std::nullopt;
@@ -36,8 +36,8 @@ std::optional<Result<Number>> percentIn(std::string_view text) {
 }
 
 /// The whole text is "1:1000", "1 in 1000": g in mL.
-std::optional<Result<Number>> ratioIn(std::string_view text) {
-  Cursor cursor(text);
+std::optional<Result<Number>> ratioIn(const Cursor& cursor) {
+  const std::string_view text = cursor.text();
   if (!cursor.isNumber() || (!cursor.isSign(":", 1) && !cursor.isWord("in", 1))) return std::nullopt;
   const bool worded = cursor.isWord("in", 1);
   if (worded && (!cursor.isNumber(2) || cursor.tokens().size() != 3)) return std::nullopt;
@@ -64,11 +64,12 @@ struct Told {
   std::optional<Strength> strength;  ///< nothing where a number in it cannot be read
 };
 
-std::optional<Told> ratioOrPercent(std::string_view text) {
-  if (const auto percent = percentIn(text))
+/// Of the whole text, which the cursor stands before.
+std::optional<Told> ratioOrPercent(const Cursor& cursor) {
+  if (const auto percent = percentIn(cursor))
     return Told{RefusalCode::percentStrength,
                 *percent ? std::optional(gramsPerMl(**percent / Number(100))) : std::nullopt};
-  if (const auto ratio = ratioIn(text))
+  if (const auto ratio = ratioIn(cursor))
     return Told{RefusalCode::ratioStrength, *ratio ? std::optional(gramsPerMl(**ratio)) : std::nullopt};
   return std::nullopt;
 }
@@ -91,10 +92,8 @@ StrengthMeaning told(const Told& found, Cursor& cursor, Findings& findings) {
   return meaningOf(*found.strength);
 }
 
-StrengthMeaning readIn(Cursor& cursor, Findings& findings, UnitList in) {
+StrengthMeaning readAmountIn(Cursor& cursor, Findings& findings, UnitList in) {
   const std::string_view text = cursor.text();
-  if (const auto found = ratioOrPercent(text)) return told(*found, cursor, findings);
-  if (auto refusal = entry::namedText(cursor)) return *std::move(refusal);
   Result<TypedNumber> first = entry::readTypedNumber(cursor, findings);
   if (!first) return first.refusal();
   if (auto refusal = entry::refusedRange(cursor, RefusalCode::rangeHere)) return *std::move(refusal);
@@ -111,6 +110,13 @@ StrengthMeaning readIn(Cursor& cursor, Findings& findings, UnitList in) {
   return meaningOf({quantity, {per.number ? per.number->value : Number(1), per.unit}});
 }
 
+StrengthMeaning readIn(Cursor& cursor, Findings& findings, UnitList in) {
+  if (const auto found = ratioOrPercent(cursor)) return told(*found, cursor, findings);
+  StrengthMeaning strength = readAmountIn(cursor, findings, in);
+  if (!strength) return entry::namedWords(strength.refusal(), cursor.text());
+  return strength;
+}
+
 using QuantityMeaning = Result<Meaning<Quantity>>;
 
 QuantityMeaning meaningOf(Quantity quantity) {
@@ -118,11 +124,8 @@ QuantityMeaning meaningOf(Quantity quantity) {
   return Meaning<Quantity>{std::move(quantity), std::move(safe)};
 }
 
-/// A single positive quantity in one of the units, nothing per anything. Parts have one meaning in the
-/// smaller unit.
-QuantityMeaning readSingle(Cursor& cursor, Findings& findings, UnitList units, SpelledIn where) {
+QuantityMeaning readSum(Cursor& cursor, Findings& findings, UnitList units, SpelledIn where) {
   const std::string_view text = cursor.text();
-  if (auto refusal = entry::namedWords(text)) return *std::move(refusal);
   Result<TypedNumber> first = entry::readTypedNumber(cursor, findings);
   if (!first) return first.refusal();
   if (auto refusal = entry::refusedRange(cursor, RefusalCode::rangeHere)) return *std::move(refusal);
@@ -134,6 +137,14 @@ QuantityMeaning readSingle(Cursor& cursor, Findings& findings, UnitList units, S
   if (total.value.isZero()) return refusalOf(RefusalCode::zero, text);
   if (mixed->parts.size() > 1) findings.object(RefusalCode::twoUnits, text);
   return meaningOf(total);
+}
+
+/// A single positive quantity in one of the units, nothing per anything. Parts have one meaning in the
+/// smaller unit.
+QuantityMeaning readSingle(Cursor& cursor, Findings& findings, UnitList units, SpelledIn where) {
+  QuantityMeaning sum = readSum(cursor, findings, units, where);
+  if (!sum) return entry::namedWords(sum.refusal(), cursor.text());
+  return sum;
 }
 
 /// "half an hour": a number in words.
@@ -151,7 +162,7 @@ bool takeHalfHour(Cursor& cursor, Findings& findings) {
 }  // namespace
 
 std::optional<Refusal> refusedRatioOrPercent(std::string_view text) {
-  const auto found = ratioOrPercent(text);
+  const auto found = ratioOrPercent(Cursor(text));
   if (!found) return std::nullopt;
   return hintedRefusal(found->code, text, found->strength ? safeForm(*found->strength) : std::string());
 }

@@ -18,6 +18,7 @@ namespace {
 using entry::Cursor;
 using entry::Findings;
 using entry::Token;
+using entry::TokenKind;
 
 struct OtherWord {
   WordList list;
@@ -54,6 +55,16 @@ bool startsWithDose(std::string_view text) {
   return amount && measuresDrug(amount->parts.front().quantity.unit);
 }
 
+/// A number, and a unit by one word: without them nothing below is read, and most names have neither.
+bool speaksOfQuantity(const Cursor& whole) {
+  const auto isUnit = [](const Token& token) {
+    return token.kind == TokenKind::word && spelledUnit(token.text, SpelledIn::elsewhere);
+  };
+  return std::ranges::any_of(whole.tokens(), isUnit) &&
+         std::ranges::any_of(whole.tokens(),
+                             [](const Token& token) { return token.kind == TokenKind::number; });
+}
+
 /// What a text that is no route says besides, so that it can be named.
 std::optional<RefusalCode> namedInRoute(std::string_view text) {
   if (entry::saysHowOften(text)) return RefusalCode::scheduleHere;
@@ -69,9 +80,11 @@ std::optional<RefusalCode> namedInRoute(std::string_view text) {
 
 EntryResult<std::size_t> readWord(std::string_view text, WordList list,
                                   std::span<const std::string_view> words, const EntrySetting& setting) {
-  if (auto refusal = entry::refusedText(text)) return UnreadEntry{*std::move(refusal), {}};
+  if (auto refusal = entry::refusedLength(text)) return UnreadEntry{*std::move(refusal), {}};
+  const Cursor whole(text);
+  if (auto refusal = entry::refusedText(whole)) return UnreadEntry{*std::move(refusal), {}};
   Findings findings(setting);
-  const std::string plain = entry::plainText(Cursor(text));
+  const std::string plain = entry::plainText(whole);
   std::string_view meant = plain;
   if (const OtherWord* other = otherWord(list, plain)) {
     meant = other->word;
@@ -95,8 +108,11 @@ EntryResult<Route> readRoute(std::string_view text, const EntrySetting& setting)
 
 std::optional<RefusalCode> namedInText(std::string_view text) {
   const auto isRead = [](const auto& result) { return !std::holds_alternative<UnreadEntry>(result); };
-  if (isRead(readOrderSchedule(text))) return RefusalCode::scheduleHere;
-  if (std::none_of(text.begin(), text.end(), isDigit)) return std::nullopt;  // most names
+  if (entry::refusedLength(text)) return std::nullopt;
+  const Cursor whole(text);
+  if (entry::refusedText(whole)) return std::nullopt;
+  if (entry::isSchedule(whole)) return RefusalCode::scheduleHere;
+  if (!speaksOfQuantity(whole)) return std::nullopt;
   if (isRead(readOrderedDose(text)) || isRead(readReferenceHigh(text)) ||
       isRead(readMaximum(text, PerTime::day)))
     return RefusalCode::doseHere;

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <string>
 
 #include "core/number/ascii.h"
 
@@ -44,9 +43,8 @@ constexpr std::array<std::string_view, 4> courseWords = {"course", "total", "cyc
 }  // namespace
 
 std::optional<SpelledUnit> spelledUnit(std::string_view typed, SpelledIn where) {
-  const std::string low = lowered(typed);
   for (const Row& row : table) {
-    const bool same = row.capitals == Capitals::any ? row.typed == low : row.typed == typed;
+    const bool same = row.capitals == Capitals::any ? isInSmallLetters(typed, row.typed) : row.typed == typed;
     if (same && (row.where & bitOf(where)) != 0)
       return SpelledUnit{row.how, row.unit, Number::ratio(row.over, row.under)};
   }

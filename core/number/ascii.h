@@ -20,6 +20,14 @@ namespace wardchalk {
   return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
 }
 
+/// Whether the text in small letters is this one, which is in small letters.
+[[nodiscard]] constexpr bool isInSmallLetters(std::string_view text, std::string_view low) {
+  if (text.size() != low.size()) return false;
+  for (std::size_t i = 0; i < text.size(); ++i)
+    if (lowered(text[i]) != low[i]) return false;
+  return true;
+}
+
 /// The text in small letters; what is not ASCII stays as it is.
 [[nodiscard]] std::string lowered(std::string_view text);
 

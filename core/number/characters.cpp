@@ -4,7 +4,7 @@
 
 namespace wardchalk {
 
-Character firstCharacter(std::string_view text) {
+Character firstCharacterOfAny(std::string_view text) {
   utf8proc_int32_t code = 0;
   const utf8proc_ssize_t size = utf8proc_iterate(reinterpret_cast<const utf8proc_uint8_t*>(text.data()),
                                                  static_cast<utf8proc_ssize_t>(text.size()), &code);

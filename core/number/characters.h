@@ -12,8 +12,15 @@ struct Character {
   bool isWhole = false;    ///< false: a byte that is part of no character
 };
 
-/// The first character of a text that is not empty.
-[[nodiscard]] Character firstCharacter(std::string_view text);
+/// The same of any text, by the tables of UTF-8.
+[[nodiscard]] Character firstCharacterOfAny(std::string_view text);
+
+/// The first character of a text that is not empty. Nearly every one is of ASCII, and is seen at once.
+[[nodiscard]] inline Character firstCharacter(std::string_view text) {
+  const auto byte = static_cast<unsigned char>(text.front());
+  if (byte < 0x80) return {byte, text.substr(0, 1), true};
+  return firstCharacterOfAny(text);
+}
 
 /// "U+00AD": four digits at least, as Unicode writes it.
 [[nodiscard]] std::string unicodeNumber(char32_t character);

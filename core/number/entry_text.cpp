@@ -20,6 +20,7 @@ constexpr std::array<char32_t, 38> otherZeros = {
     0x1C40, 0x1C50, 0xA620, 0xA8D0, 0xA900, 0xA9D0, 0xA9F0, 0xAA50, 0xABF0, 0xFF10, 0x1D7CE, 0x1D7F6};
 
 bool isOtherDigit(char32_t c) {
+  if (c < otherZeros.front()) return false;
   return std::any_of(otherZeros.begin(), otherZeros.end(),
                      [c](char32_t zero) { return c >= zero && c < zero + 10; });
 }

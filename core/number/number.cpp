@@ -1,8 +1,10 @@
 #include "core/number/number.h"
 
+#include <array>
 #include <boost/multiprecision/cpp_int.hpp>
 #include <cassert>
 #include <limits>
+#include <numeric>
 #include <optional>
 #include <utility>
 
@@ -21,17 +23,36 @@ UnsignedWide magnitude(Wide value) {
   return value < 0 ? UnsignedWide{0} - static_cast<UnsignedWide>(value) : static_cast<UnsignedWide>(value);
 }
 
-UnsignedWide greatestCommonDivisor(UnsignedWide a, UnsignedWide b) {
+bool fitsWord(UnsignedWide value) { return value <= std::numeric_limits<std::uint64_t>::max(); }
+
+/// `b` is not zero. The first step of division brings two sizes that lie far apart together; what is left is
+/// done by shifts.
+std::uint64_t commonDivisor(std::uint64_t a, std::uint64_t b) { return std::gcd(b, a % b); }
+
+UnsignedWide commonDivisor(UnsignedWide a, UnsignedWide b) {
   while (b != 0) {
-    if (a <= std::numeric_limits<std::uint64_t>::max() && b <= std::numeric_limits<std::uint64_t>::max()) {
-      auto x = static_cast<std::uint64_t>(a);
-      auto y = static_cast<std::uint64_t>(b);
-      while (y != 0) x = std::exchange(y, x % y);
-      return x;
-    }
+    if (fitsWord(a) && fitsWord(b))
+      return commonDivisor(static_cast<std::uint64_t>(a), static_cast<std::uint64_t>(b));
     a = std::exchange(b, a % b);
   }
   return a;
+}
+
+/// Divides both by what they share. The most are whole, and most others fit a word, where a division is
+/// short.
+void reduce(UnsignedWide& over, UnsignedWide& under) {
+  if (under == 1) return;
+  if (fitsWord(over) && fitsWord(under)) {
+    const auto a = static_cast<std::uint64_t>(over);
+    const auto b = static_cast<std::uint64_t>(under);
+    const std::uint64_t common = commonDivisor(a, b);
+    over = a / common;
+    under = b / common;
+    return;
+  }
+  const UnsignedWide common = commonDivisor(over, under);
+  over /= common;
+  under /= common;
 }
 
 struct Words {
@@ -45,9 +66,7 @@ std::optional<Words> reduced(Wide numerator, Wide denominator) {
   const bool negative = (numerator < 0) != (denominator < 0);
   UnsignedWide over = magnitude(numerator);
   UnsignedWide under = magnitude(denominator);
-  const UnsignedWide common = greatestCommonDivisor(over, under);
-  over /= common;
-  under /= common;
+  reduce(over, under);
   if (over > static_cast<UnsignedWide>(largest) || under > static_cast<UnsignedWide>(largest))
     return std::nullopt;
   const auto value = static_cast<std::int64_t>(over);
@@ -60,11 +79,13 @@ cpp_int tenTo(int exponent) {
 
 constexpr int wordPowers = 18;  // ten to the 18 still fits one word
 
-std::int64_t wordTenTo(int exponent) {
-  std::int64_t power = 1;
-  for (int i = 0; i < exponent; ++i) power *= 10;
-  return power;
-}
+constexpr auto wordPowersOfTen = [] {
+  std::array<std::int64_t, wordPowers + 1> powers{1};
+  for (std::size_t i = 1; i < powers.size(); ++i) powers[i] = powers[i - 1] * 10;
+  return powers;
+}();
+
+std::int64_t wordTenTo(int exponent) { return wordPowersOfTen[static_cast<std::size_t>(exponent)]; }
 
 cpp_int floorOf(const cpp_rational& value) {
   cpp_int quotient;
@@ -119,6 +140,47 @@ cpp_int scaledForRoot(const cpp_rational& value, int decimals) {
   return floorOf(value * cpp_rational(tenTo(2 * decimals)));
 }
 
+struct ScaledForRoot {
+  std::uint64_t whole;  ///< the whole part of value × 10^(2·decimals)
+  bool quarterLeft;     ///< what is left of it is a quarter or more
+};
+
+/// The same within two words; no value where they are too small for it.
+std::optional<ScaledForRoot> wordScaledForRoot(const Number& number, int decimals) {
+  if (BigAccess::isBig(number) || decimals < 0 || 2 * decimals > wordPowers) return std::nullopt;
+  const auto under = static_cast<UnsignedWide>(BigAccess::under(number));
+  const UnsignedWide scaled =
+      static_cast<UnsignedWide>(BigAccess::over(number)) * static_cast<UnsignedWide>(wordTenTo(2 * decimals));
+  const UnsignedWide whole = scaled / under;
+  if (!fitsWord(whole)) return std::nullopt;
+  return ScaledForRoot{static_cast<std::uint64_t>(whole), 4 * (scaled - whole * under) >= under};
+}
+
+/// The whole part of the root, found bit by bit from the highest.
+std::uint64_t wordRoot(std::uint64_t value) {
+  std::uint64_t root = 0;
+  for (std::uint64_t bit = std::uint64_t{1} << 31U; bit != 0; bit >>= 1U)
+    if ((root | bit) * (root | bit) <= value) root |= bit;
+  return root;
+}
+
+/// Half up: r + 1/2 <= √x is r² + r + 1/4 <= x, so that the whole part of x decides, and a quarter beside it.
+std::uint64_t roundedRoot(const ScaledForRoot& scaled) {
+  const std::uint64_t root = wordRoot(scaled.whole);
+  const std::uint64_t above = scaled.whole - root * root;  // at most 2·root
+  return above > root || (above == root && scaled.quarterLeft) ? root + 1 : root;
+}
+
+bool isSquare(std::int64_t value) {
+  const auto size = static_cast<std::uint64_t>(value);
+  const std::uint64_t root = wordRoot(size);
+  return root * root == size;
+}
+
+Number overPowerOfTen(std::uint64_t digits, int decimals) {
+  return Number::ratio(static_cast<std::int64_t>(digits), wordTenTo(decimals));
+}
+
 Number overPowerOfTen(const cpp_int& digits, int decimals) {
   return BigAccess::fromBig(cpp_rational(digits, tenTo(decimals)));
 }
@@ -169,6 +231,7 @@ Number Number::floor() const {
 Number Number::ceil() const { return Number(0) - (Number(0) - *this).floor(); }
 
 Number Number::rounded(int decimals) const {
+  if (!big_ && endsWithin(decimals)) return *this;
   const Number scale = powerOfTen(decimals);
   const Number half = ratio(1, 2);
   const Number size = (absolute() * scale + half).floor() / scale;
@@ -176,7 +239,7 @@ Number Number::rounded(int decimals) const {
 }
 
 bool Number::endsWithin(int decimals) const {
-  if (!big_ && decimals <= wordPowers) return wordTenTo(decimals) % denominator_ == 0;
+  if (!big_ && decimals >= 0 && decimals <= wordPowers) return wordTenTo(decimals) % denominator_ == 0;
   return (*this * powerOfTen(decimals)).isWhole();
 }
 
@@ -193,11 +256,15 @@ std::string Number::rationalText() const {
 
 Number Number::rootCut(int decimals) const {
   assert(!isNegative());
+  if (const auto scaled = wordScaledForRoot(*this, decimals))
+    return overPowerOfTen(wordRoot(scaled->whole), decimals);
   return overPowerOfTen(sqrt(scaledForRoot(BigAccess::toBig(*this), decimals)), decimals);
 }
 
 Number Number::rootRounded(int decimals) const {
   assert(!isNegative());
+  if (const auto scaled = wordScaledForRoot(*this, decimals))
+    return overPowerOfTen(roundedRoot(*scaled), decimals);
   const cpp_rational value = BigAccess::toBig(*this);
   cpp_int root = sqrt(scaledForRoot(value, decimals));
   // root + 1/2 <= √(value)·10^d, squared and multiplied out: no root is taken in the comparison.
@@ -207,6 +274,7 @@ Number Number::rootRounded(int decimals) const {
 }
 
 bool Number::hasExactRoot() const {
+  if (!big_) return !isNegative() && isSquare(numerator_) && isSquare(denominator_);
   const cpp_rational value = BigAccess::toBig(*this);
   const cpp_int over = boost::multiprecision::numerator(value);
   const cpp_int under = boost::multiprecision::denominator(value);

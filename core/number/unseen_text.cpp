@@ -64,7 +64,8 @@ unsigned bitOf(UnseenIn where) {
 }
 
 std::optional<Unseen> kindIn(char32_t character, unsigned where) {
-  constexpr char32_t lastTwo = 0xFFFE;  // of each of the 17 planes
+  if (character >= 0x20 && character < 0x7F) return std::nullopt;  // what is typed most
+  constexpr char32_t lastTwo = 0xFFFE;                             // of each of the 17 planes
   if ((character & lastTwo) == lastTwo && (where & inTexts) != 0) return Unseen::noCharacter;
   const auto* found = std::find_if(unseenRanges.begin(), unseenRanges.end(), [=](const UnseenRange& range) {
     return character >= range.first && character <= range.last && (range.where & where) != 0;

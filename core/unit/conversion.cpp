@@ -1,5 +1,8 @@
 #include "core/unit/conversion.h"
 
+#include <array>
+#include <cassert>
+
 namespace wardchalk {
 
 namespace {
@@ -17,27 +20,54 @@ const Conversion poundTrade{
     Unit::lb,    Number::ratio(22, 10),
     "lb-per-kg", "trade value taught in nursing texts: Pharmacology for Nurses, OpenStax 2024, section 2.4"};
 
-/// One step from `unit` to each neighbour. The facts form a tree in each dimension, so a path is unique.
-std::vector<Conversion> stepsFrom(Unit unit, Pounds pounds) {
-  std::vector<Conversion> steps;
-  const auto consider = [&](const Conversion& fact) {
-    if (fact.from == unit) steps.push_back(fact);
-    if (fact.to == unit) steps.push_back(fact.turned());
-  };
-  for (const Conversion& fact : allConversions()) consider(fact);
-  consider(pounds == Pounds::exact ? poundExact : poundTrade);
-  return steps;
+/// A fact as it is read on the way: from its left side to its right, or turned.
+struct Step {
+  const Conversion* fact;
+  bool isTurned;
+
+  [[nodiscard]] Conversion read() const { return isTurned ? fact->turned() : *fact; }
+  [[nodiscard]] const Number& over() const { return isTurned ? fact->fromValue : fact->toValue; }
+  [[nodiscard]] const Number& under() const { return isTurned ? fact->toValue : fact->fromValue; }
+};
+
+/// No way is longer: year, month, day, h, min.
+constexpr std::size_t mostSteps = 8;
+
+struct Way {
+  std::array<Step, mostSteps> steps;
+  std::size_t length = 0;
+
+  [[nodiscard]] const Step* begin() const { return steps.data(); }
+  [[nodiscard]] const Step* end() const { return steps.data() + length; }
+};
+
+bool extend(Way& way, Unit at, Unit cameFrom, Unit goal, const Conversion& pounds);
+
+bool extendBy(Way& way, const Conversion& fact, Unit at, Unit cameFrom, Unit goal, const Conversion& pounds) {
+  if (fact.from != at && fact.to != at) return false;
+  const bool isTurned = fact.to == at;
+  const Unit next = isTurned ? fact.from : fact.to;
+  if (next == cameFrom) return false;
+  assert(way.length < mostSteps);
+  way.steps[way.length++] = {&fact, isTurned};
+  if (extend(way, next, at, goal, pounds)) return true;
+  --way.length;
+  return false;
 }
 
-bool extend(std::vector<Conversion>& path, Unit at, Unit cameFrom, Unit goal, Pounds pounds) {
+/// The facts form a tree in each dimension, so that a way is the only one.
+bool extend(Way& way, Unit at, Unit cameFrom, Unit goal, const Conversion& pounds) {
   if (at == goal) return true;
-  for (const Conversion& step : stepsFrom(at, pounds)) {
-    if (step.to == cameFrom) continue;
-    path.push_back(step);
-    if (extend(path, step.to, at, goal, pounds)) return true;
-    path.pop_back();
-  }
-  return false;
+  for (const Conversion& fact : allConversions())
+    if (extendBy(way, fact, at, cameFrom, goal, pounds)) return true;
+  return extendBy(way, pounds, at, cameFrom, goal, pounds);
+}
+
+std::optional<Way> wayFrom(Unit from, Unit to, Pounds pounds) {
+  if (dimensionOf(from) != dimensionOf(to)) return std::nullopt;
+  Way way;
+  const Conversion& pound = pounds == Pounds::exact ? poundExact : poundTrade;
+  return extend(way, from, from, to, pound) ? std::optional(way) : std::nullopt;
 }
 
 }  // namespace
@@ -64,17 +94,20 @@ const std::vector<Conversion>& allConversions() {
 }
 
 std::optional<std::vector<Conversion>> conversionPath(Unit from, Unit to, Pounds pounds) {
-  if (dimensionOf(from) != dimensionOf(to)) return std::nullopt;
+  const auto way = wayFrom(from, to, pounds);
+  if (!way) return std::nullopt;
   std::vector<Conversion> path;
-  if (!extend(path, from, from, to, pounds)) return std::nullopt;
+  path.reserve(way->length);
+  for (const Step& step : *way) path.push_back(step.read());
   return path;
 }
 
 std::optional<Number> converted(const Number& value, Unit from, Unit to, Pounds pounds) {
-  const auto path = conversionPath(from, to, pounds);
-  if (!path) return std::nullopt;
+  if (from == to) return value;
+  const auto way = wayFrom(from, to, pounds);
+  if (!way) return std::nullopt;
   Number result = value;
-  for (const Conversion& fact : *path) result = result * fact.toValue / fact.fromValue;
+  for (const Step& step : *way) result = result * step.over() / step.under();
   return result;
 }
 

@@ -10,7 +10,7 @@ namespace wardchalk::entry {
 
 namespace {
 
-constexpr std::size_t longestEntry = 200;  // longer than any quantity; a stuck key or a pasted page
+constexpr std::size_t longestEntry = 200;
 
 struct TypedUnit {
   Unit unit;
@@ -24,7 +24,7 @@ struct UnitName {
 };
 
 std::optional<UnitName> squaredName(const Cursor& cursor) {
-  if (!cursor.isWord() || lowered(cursor.peek()->text) != "m") return std::nullopt;
+  if (!cursor.isWord("m")) return std::nullopt;
   const std::string letter(cursor.peek()->text);
   const auto isTwo = [&](std::size_t at) {
     return cursor.isNumber(at) && cursor.isJoined(at) && cursor.peek(at)->text == "2";
@@ -172,10 +172,12 @@ std::optional<Refusal> refusedRest(Cursor& cursor, Findings& findings) {
   return refusalOf(course ? RefusalCode::courseTotal : RefusalCode::trailingText, rest);
 }
 
-std::optional<Refusal> refusedText(std::string_view text) {
-  if (text.size() > longestEntry) return refusalOf(RefusalCode::tooLong, text);
-  const Cursor cursor(text);
-  if (cursor.atEnd()) return refusalOf(RefusalCode::empty, text);
+std::optional<Refusal> refusedLength(std::string_view text) {
+  return text.size() > longestEntry ? std::optional(refusalOf(RefusalCode::tooLong, text)) : std::nullopt;
+}
+
+std::optional<Refusal> refusedText(const Cursor& cursor) {
+  if (cursor.atEnd()) return refusalOf(RefusalCode::empty, cursor.text());
   for (const Token& token : cursor.tokens()) {
     if (token.kind == TokenKind::unseen) return refusalOf(RefusalCode::unseenCharacter, token.text);
     if (token.kind == TokenKind::foreign) return refusalOf(RefusalCode::otherDigits, token.text);

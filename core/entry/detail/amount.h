@@ -40,8 +40,10 @@ struct TypedAmount {
 /// What is left behind an entry that was read: a full stop has one meaning, everything else is refused.
 [[nodiscard]] std::optional<Refusal> refusedRest(Cursor& cursor, Findings& findings);
 
-/// Why no reader can begin: the entry is empty, too long, or holds what nobody sees, other digits or damaged
-/// bytes.
-[[nodiscard]] std::optional<Refusal> refusedText(std::string_view text);
+/// Longer than any quantity: a stuck key, or a pasted page. Asked before the text is cut into its pieces.
+[[nodiscard]] std::optional<Refusal> refusedLength(std::string_view text);
+
+/// Why no reader can begin: the entry is empty, or holds what nobody sees, other digits or damaged bytes.
+[[nodiscard]] std::optional<Refusal> refusedText(const Cursor& cursor);
 
 }  // namespace wardchalk::entry

@@ -91,15 +91,10 @@ std::optional<Refusal> namedRest(const Cursor& cursor) {
   return std::nullopt;
 }
 
-std::optional<Refusal> namedText(const Cursor& cursor) {
-  if (auto refusal = refusedRatioOrPercent(cursor.text())) return refusal;
-  return namedWords(cursor.text());
-}
-
-std::optional<Refusal> namedWords(std::string_view text) {
+Refusal namedWords(Refusal refusal, std::string_view text) {
   if (saysHowOften(text)) return refusalOf(RefusalCode::scheduleHere, text);
   if (saysRoute(text)) return refusalOf(RefusalCode::routeHere, text);
-  return std::nullopt;
+  return refusal;
 }
 
 }  // namespace wardchalk::entry

@@ -3,6 +3,7 @@
 #include <string_view>
 
 #include "core/entry/detail/amount.h"
+#include "core/entry/read_strength.h"
 
 namespace wardchalk::entry {
 
@@ -19,10 +20,18 @@ enum class Volumes : std::uint8_t { refused, taken };
 /// nothing does.
 [[nodiscard]] std::optional<Refusal> namedRest(const Cursor& cursor);
 
-/// Why words where a quantity belongs are refused: "every 6 h" is a schedule, "PO" a route. Nothing for all
-/// others.
-[[nodiscard]] std::optional<Refusal> namedWords(std::string_view text);
-/// The same for a dose, and that "1:1000" is a strength.
-[[nodiscard]] std::optional<Refusal> namedText(const Cursor& cursor);
+/// Why an entry that could not be read as a quantity is refused: what it says instead goes before where its
+/// reader stopped. "Every 6 h" is a schedule, "PO" a route. Asked for afterwards, since what is read as a
+/// quantity says nothing else: a schedule names no unit that a medicine or a child is measured in.
+[[nodiscard]] Refusal namedWords(Refusal refusal, std::string_view text);
+/// The same for what was read of a dose up to the cursor, and that "1:1000", or a percent behind it, is a
+/// strength.
+template <typename T>
+[[nodiscard]] Result<T> namedUnlessRead(Result<T> read, const Cursor& cursor) {
+  if (read && cursor.atEnd()) return read;
+  if (auto strength = refusedRatioOrPercent(cursor.text())) return *std::move(strength);
+  if (read) return read;
+  return namedWords(read.refusal(), cursor.text());
+}
 
 }  // namespace wardchalk::entry

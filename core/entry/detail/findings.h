@@ -26,6 +26,8 @@ class Findings {
   void objectAtBedside(RefusalCode code, std::string_view typed) {
     if (!inFile()) object(code, typed);
   }
+  /// Nothing was objected to so far.
+  [[nodiscard]] bool isClear() const { return objections_.empty(); }
   void remark(EntryRemark remark);
   /// Lets every objection quote what was typed, where it was found in the same text in small letters.
   void quote(std::string_view typed);

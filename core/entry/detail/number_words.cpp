@@ -20,9 +20,8 @@ constexpr std::array numberWords = {
 
 std::optional<int> valueAt(const Cursor& cursor, std::size_t further = 0) {
   if (!cursor.isWord(further)) return std::nullopt;
-  const std::string low = lowered(cursor.peek(further)->text);
   for (const NumberWord& known : numberWords)
-    if (known.word == low) return known.value;
+    if (isInSmallLetters(cursor.peek(further)->text, known.word)) return known.value;
   return std::nullopt;
 }
 

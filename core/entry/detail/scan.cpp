@@ -79,7 +79,9 @@ std::string_view withoutEnds(std::string_view text) {
 }  // namespace
 
 std::vector<Token> scan(std::string_view text) {
+  constexpr std::size_t usual = 8;  // pieces of "every 4 to 6 h as needed"
   std::vector<Token> tokens;
+  tokens.reserve(usual);
   const std::string_view whole = withoutEnds(text);
   std::size_t at = whole.find_first_not_of("\r\n\t ");
   at = std::min(at, whole.size());
@@ -99,7 +101,7 @@ std::vector<Token> scan(std::string_view text) {
 }
 
 bool Cursor::isWord(std::string_view low, std::size_t further) const {
-  return isWord(further) && lowered(peek(further)->text) == low;
+  return isWord(further) && isInSmallLetters(peek(further)->text, low);
 }
 
 bool Cursor::isSign(std::string_view sign, std::size_t further) const {
@@ -148,8 +150,11 @@ std::string_view Cursor::rest() const {
 
 std::string plainText(const Cursor& cursor) {
   std::string plain;
-  for (const Token& token : cursor.tokens())
-    plain.append(token.spaced ? " " : "").append(lowered(token.text));
+  plain.reserve(cursor.text().size());
+  for (const Token& token : cursor.tokens()) {
+    if (token.spaced) plain.push_back(' ');
+    for (const char c : token.text) plain.push_back(lowered(c));
+  }
   return plain;
 }
 

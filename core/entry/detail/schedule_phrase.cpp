@@ -50,7 +50,7 @@ Result<Schedule> readKnown(const KnownSchedule& schedule, std::string_view text,
 }
 
 bool endsInLow(std::string_view text, std::string_view low) {
-  return text.size() >= low.size() && lowered(text.substr(text.size() - low.size())) == low;
+  return text.size() >= low.size() && isInSmallLetters(text.substr(text.size() - low.size()), low);
 }
 
 /// Words for "as needed": those that are read, and others of the same meaning.
@@ -58,12 +58,16 @@ constexpr std::array<std::string_view, 2> asNeededWords = {"prn", "as needed"};
 constexpr std::array<std::string_view, 4> otherAsNeededWords = {"p.r.n.", "when required", "if needed",
                                                                 "if required"};
 
-/// The text with one blank between its words, and where each of its bytes comes from is not asked.
+/// The text before one of the words.
 template <std::size_t size>
 std::optional<std::string> without(const std::string& plain,
                                    const std::array<std::string_view, size>& words) {
-  for (const std::string_view word : words)
-    if (endsInLow(plain, word)) return plain.substr(0, plain.size() - word.size());
+  for (const std::string_view word : words) {
+    if (!endsInLow(plain, word)) continue;
+    std::string before = plain.substr(0, plain.size() - word.size());
+    if (before.ends_with(' ')) before.pop_back();
+    return before;
+  }
   return std::nullopt;
 }
 
@@ -90,10 +94,15 @@ Stripped stripped(const std::string& plain, std::string_view text, Findings& fin
 }  // namespace
 
 Result<SchedulePhrase> readSchedulePhrase(std::string_view text, Findings& findings) {
-  const Stripped said = stripped(plainText(Cursor(text)), text, findings);
+  return readSchedulePhrase(Cursor(text), findings);
+}
+
+Result<SchedulePhrase> readSchedulePhrase(const Cursor& whole, Findings& findings) {
+  const std::string_view text = whole.text();
+  const Stripped said = stripped(plainText(whole), text, findings);
   Cursor cursor(said.phrase);
   if (cursor.atEnd()) return refusalOf(RefusalCode::asNeededAlone, text);
-  const KnownSchedule* schedule = known(plainText(cursor));
+  const KnownSchedule* schedule = known(said.phrase);
   Result<Schedule> read =
       schedule ? readKnown(*schedule, text, findings) : readScheduleWords(cursor, findings);
   // the phrase was read in small letters; a refusal tells what was typed
@@ -102,6 +111,11 @@ Result<SchedulePhrase> readSchedulePhrase(std::string_view text, Findings& findi
   Refusal refusal = read.refusal();
   if (text.find(refusal.typed) == std::string_view::npos) refusal.typed = shortened(text);
   return refusal;
+}
+
+bool isSchedule(const Cursor& whole) {
+  Findings findings{EntrySetting{}};
+  return readSchedulePhrase(whole, findings) && findings.isClear();
 }
 
 bool saysHowOften(std::string_view text) {

@@ -21,8 +21,9 @@ struct Meaning {
 /// full stop may be left behind it.
 template <typename T, typename Read>
 EntryResult<T> readWhole(std::string_view text, const EntrySetting& setting, Read read) {
-  if (auto refusal = refusedText(text)) return UnreadEntry{*std::move(refusal), {}};
+  if (auto refusal = refusedLength(text)) return UnreadEntry{*std::move(refusal), {}};
   Cursor cursor(text);
+  if (auto refusal = refusedText(cursor)) return UnreadEntry{*std::move(refusal), {}};
   Findings findings(setting);
   Result<Meaning<T>> meaning = read(cursor, findings);
   if (!meaning) return UnreadEntry{meaning.refusal(), {}};
