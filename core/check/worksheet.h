@@ -10,6 +10,7 @@
 #include "core/check/finding.h"
 #include "core/medicine/case.h"
 #include "core/rules/house_rules.h"
+#include "core/unit/unit_product.h"
 #include "core/working/step.h"
 
 namespace wardchalk {
@@ -114,7 +115,7 @@ struct Flow {
 struct Delivered {
   Quantity amount;
   std::optional<Quantity> over;  ///< of a single dose
-  std::vector<Unit> per;         ///< of a rate order: kg, min; empty for a single dose
+  UnitProduct per;               ///< of a rate order: kg, min; empty for a single dose
 };
 
 /// How an infusion runs.

@@ -5,7 +5,6 @@
 #include <string>
 #include <vector>
 
-#include "core/child/growth.h"
 #include "core/unit/conversion.h"
 
 namespace wardchalk {
@@ -35,32 +34,13 @@ constexpr double firstMonth = 1;
 constexpr double twelveYears = 144;
 constexpr double eighteenYears = 216;
 
-/// The nearest floating number, whatever the locale.
-double roughly(const Number& value) {
-  double parts[2] = {0, 0};
-  int part = 0;
-  for (const char c : value.rationalText()) {
-    if (c == '/')
-      part = 1;
-    else
-      parts[part] = parts[part] * 10 + (c - '0');
-  }
-  return part == 0 ? parts[0] : parts[0] / parts[1];
-}
-
-double monthsIn(const Number& days) { return roughly(*converted(days, Unit::day, Unit::month)); }
+double monthsIn(const Number& days) { return converted(days, Unit::day, Unit::month)->roughly(); }
 
 Number total(const MixedQuantity& mixed, Unit unit) {
   Number sum;
   for (const Quantity& part : mixed.parts) sum = sum + *converted(part.value, part.unit, unit, Pounds::exact);
   return sum;
 }
-
-/// One reading of what is known: a sex, and an age if any.
-struct Reading {
-  Sex sex;
-  std::optional<GrowthAge> age;
-};
 
 std::vector<std::optional<GrowthAge>> agesOf(const Child& child) {
   if (!child.age) return {std::nullopt};
@@ -71,8 +51,8 @@ std::vector<std::optional<GrowthAge>> agesOf(const Child& child) {
   return ages;
 }
 
-std::vector<Reading> readingsOf(const Child& child) {
-  std::vector<Reading> readings;
+std::vector<SizeJudge::Reading> readingsOf(const Child& child) {
+  std::vector<SizeJudge::Reading> readings;
   for (const std::optional<GrowthAge>& age : agesOf(child))
     for (const Sex sex : {Sex::female, Sex::male})
       if (!child.sex || *child.sex == sex) readings.push_back({sex, age});
@@ -90,10 +70,10 @@ struct Scores {
   }
 };
 
-Scores scoresOf(const Reading& reading, const BodySize& size) {
+Scores scoresOf(const SizeJudge::Reading& reading, const BodySize& size) {
   Scores scores;
-  if (size.kg) scores.kg = roughly(*size.kg);
-  if (size.cm) scores.cm = roughly(*size.cm);
+  if (size.kg) scores.kg = size.kg->roughly();
+  if (size.cm) scores.cm = size.cm->roughly();
   if (reading.age && scores.kg) scores.weight = modifiedZ(weightCurve(reading.sex, *reading.age), *scores.kg);
   if (reading.age && scores.cm)
     scores.height = modifiedZ(statureCurve(reading.sex, *reading.age), *scores.cm);
@@ -167,7 +147,7 @@ std::optional<NotJudged> whyNotJudged(const Child& child) {
 SizeJudgement judgeTooLarge(const Child& child, const BodySize& size) {
   std::vector<SizeFaults> unlikely, implausible;
   SizeJudgement judged;
-  for (Reading reading : readingsOf(child)) {
+  for (SizeJudge::Reading reading : readingsOf(child)) {
     if (!reading.age) return judged;
     if (reading.age->months < firstMonth) reading.age = GrowthAge{firstMonth, true};
     const Scores scores = scoresOf(reading, size);
@@ -181,12 +161,15 @@ SizeJudgement judgeTooLarge(const Child& child, const BodySize& size) {
   return judged;
 }
 
-SizeJudgement judgeSize(const Child& child, const BodySize& size) {
-  const std::vector<Reading> readings = readingsOf(child);
-  const auto& first = readings.front().age;
+SizeJudge::SizeJudge(const Child& child) : readings_(readingsOf(child)) {}
+
+SizeJudgement SizeJudge::judge(const BodySize& size) const {
+  const auto& first = readings_.front().age;
   std::vector<SizeFaults> unlikely, implausible;
+  unlikely.reserve(readings_.size());
+  implausible.reserve(readings_.size());
   SizeJudgement judged;
-  for (const Reading& reading : readings) {
+  for (const SizeJudge::Reading& reading : readings_) {
     const Scores scores = scoresOf(reading, size);
     unlikely.push_back(first ? unlikelyIn(scores, first->months) : unlikelyAtAnyAge(scores));
     implausible.push_back(implausibleIn(scores));
@@ -197,5 +180,7 @@ SizeJudgement judgeSize(const Child& child, const BodySize& size) {
   judged.implausible = agreed(implausible);
   return judged;
 }
+
+SizeJudgement judgeSize(const Child& child, const BodySize& size) { return SizeJudge(child).judge(size); }
 
 }  // namespace wardchalk

@@ -2,8 +2,10 @@
 
 #include <cstdint>
 #include <optional>
+#include <vector>
 
 #include "core/child/child.h"
+#include "core/child/growth.h"
 
 namespace wardchalk {
 
@@ -37,11 +39,27 @@ struct SizeJudgement {
   double oddness = 0;      ///< the greatest distance from a median, in modified z
 };
 
-/// Judges `size` for a child of this age and sex. What is not known counts in favour of the size: an age in
+/// Judges sizes for a child of this age and sex. What is not known counts in favour of the size: an age in
 /// whole years or months may be any day of that year or month, and a child whose sex is not stated may be
 /// either. A size is outside only if it is outside at both ends of the age and for both sexes; exactly on a
 /// limit is within. It is judged in floating point, which no dose or limit is: all that follows from it is a
 /// question about what was typed, or a stop.
+class SizeJudge {
+ public:
+  /// One reading of what is known: a sex, and an age if any.
+  struct Reading {
+    Sex sex;
+    std::optional<GrowthAge> age;
+  };
+
+  explicit SizeJudge(const Child& child);
+  [[nodiscard]] SizeJudgement judge(const BodySize& size) const;
+
+ private:
+  std::vector<Reading> readings_;  ///< one at least
+};
+
+/// One size, judged by SizeJudge.
 [[nodiscard]] SizeJudgement judgeSize(const Child& child, const BodySize& size);
 
 /// Judges only whether `size` is too large, for a child that no table serves (NotJudged::newborn): a newborn

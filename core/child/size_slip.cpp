@@ -17,8 +17,8 @@ struct SizeUndoing {
 };
 
 SizeUndoing undoingOf(SizeSlip slip) {
-  const Number kgInLb = *converted(Number(1), Unit::lb, Unit::kg, Pounds::exact);
-  const Number cmInInch = *converted(Number(1), Unit::in, Unit::cm);
+  static const Number kgInLb = *converted(Number(1), Unit::lb, Unit::kg, Pounds::exact);
+  static const Number cmInInch = *converted(Number(1), Unit::in, Unit::cm);
   const Number one(1);
   const Number ten(10);
   switch (slip) {
@@ -76,12 +76,13 @@ std::optional<BodySize> undone(SizeSlip slip, const Child& child) {
 }
 
 std::vector<SizeSlip> slipsThatExplain(const Child& child) {
+  const SizeJudge judge(child);
   std::vector<Explanation> found;
   for (std::size_t i = 0; i < sizeSlipIds.size(); ++i) {
     const auto slip = static_cast<SizeSlip>(i);
     const std::optional<BodySize> meant = undone(slip, child);
     if (!meant) continue;
-    const SizeJudgement judged = judgeSize(child, *meant);
+    const SizeJudgement judged = judge.judge(*meant);
     if (!judged.unlikely.any()) found.push_back({slip, judged.oddness});
   }
   std::stable_sort(found.begin(), found.end(),

@@ -127,6 +127,7 @@ Result<Number> readPositive(std::string_view text) {
 }
 
 ShownNumber show(const Number& value, Grouping grouping, int significant) {
+  if (value.isWhole()) return {grouped(digitsOf(value), grouping), true};
   if (value.endsWithin(4)) return {grouped(withoutTrailingZeros(fixed(value, 4)), grouping), true};
   std::string text = withoutTrailingZeros(fixed(value, decimalsFor(value, significant)));
   return {grouped(std::move(text), grouping), false};

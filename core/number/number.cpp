@@ -283,6 +283,13 @@ bool Number::hasExactRoot() const {
   return overRoot * overRoot == over && underRoot * underRoot == under;
 }
 
+double Number::roughly() const {
+  constexpr std::int64_t exact = std::int64_t{1} << 53U;  // up to here every whole number is a floating one
+  if (!big_ && numerator_ < exact && numerator_ > -exact && denominator_ < exact)
+    return static_cast<double>(numerator_) / static_cast<double>(denominator_);
+  return static_cast<double>(BigAccess::toBig(*this));
+}
+
 Number operator+(const Number& a, const Number& b) {
   if (bothWords(a, b)) {
     const Wide over = Wide{a.numerator_} * b.denominator_ + Wide{b.numerator_} * a.denominator_;

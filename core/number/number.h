@@ -54,6 +54,9 @@ class Number {
   /// Whether the square root is rational.
   [[nodiscard]] bool hasExactRoot() const;
 
+  /// The nearest floating number, whatever the locale: to judge how likely a size is, and for no dose.
+  [[nodiscard]] double roughly() const;
+
   friend Number operator+(const Number& a, const Number& b);
   friend Number operator-(const Number& a, const Number& b);
   friend Number operator*(const Number& a, const Number& b);

@@ -1,5 +1,9 @@
 #include "core/record/json_writer.h"
 
+#include <algorithm>
+#include <array>
+#include <cassert>
+
 #include "core/number/characters.h"
 #include "core/number/unseen_text.h"
 
@@ -48,12 +52,21 @@ void appendByNumber(std::string& out, char32_t code) {
   for (const unsigned shift : {12U, 8U, 4U, 0U}) out.push_back(hex[code >> shift & 15U]);
 }
 
+/// Which bytes stand as they are: what can be seen of ASCII, but quotation mark and backslash.
+constexpr auto plainBytes = [] {
+  std::array<bool, 256> plain{};
+  for (std::size_t byte = 0x20; byte < 0x7F; ++byte) plain[byte] = byte != '"' && byte != '\\';
+  return plain;
+}();
+
+bool isPlain(char c) { return plainBytes[static_cast<unsigned char>(c)]; }
+
 void appendText(std::string& out, std::string_view value) {
   out.push_back('"');
   std::size_t from = 0;
   for (std::size_t i = 0; i < value.size(); ++i) {
+    if (isPlain(value[i])) continue;
     const auto byte = static_cast<unsigned char>(value[i]);
-    if (byte >= 0x20 && byte < 0x7F && byte != '"' && byte != '\\') continue;
     const Character character = firstCharacter(value.substr(i));
     if (byte >= 0x7F && !isEscaped(character)) continue;
     out.append(value.substr(from, i - from));
@@ -107,9 +120,11 @@ JsonWriter& JsonWriter::closeList() {
 }
 
 JsonWriter& JsonWriter::key(std::string_view name) {
+  assert(std::ranges::all_of(name, isPlain));
   separate();
-  appendText(out_, name);
-  out_.push_back(':');
+  out_.push_back('"');
+  out_.append(name);
+  out_.append("\":");
   afterKey_ = true;
   return *this;
 }

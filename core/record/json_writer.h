@@ -16,6 +16,7 @@ class JsonWriter {
   JsonWriter& closeObject();
   JsonWriter& openList();
   JsonWriter& closeList();
+  /// A name of ours: letters and signs of ASCII, nothing in which is written otherwise.
   JsonWriter& key(std::string_view name);
   JsonWriter& text(std::string_view value);
   /// A bare number, flag or null, already in JSON's spelling.

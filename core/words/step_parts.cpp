@@ -44,7 +44,7 @@ std::string letterOf(std::size_t pair) {
 
 std::vector<UnitMark> unitMarks(const Term& term, const Product& product, int factor, bool over) {
   std::vector<UnitMark> marks;
-  std::vector<Unit> plain;
+  UnitProduct plain;
   const auto flush = [&] {
     if (!plain.empty()) marks.push_back({unitsBeside(term.value, plain), std::nullopt});
     plain.clear();

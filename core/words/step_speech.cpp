@@ -29,7 +29,7 @@ std::string spokenTerm(const Term& term) {
 namespace {
 
 /// " per square metre per dose".
-std::string spokenPer(const std::vector<Unit>& units) {
+std::string spokenPer(const UnitProduct& units) {
   std::string text;
   for (const Unit unit : units) text.append(say(PhraseId::say_per)).append(infoOf(unit).word);
   return text;
@@ -56,7 +56,7 @@ std::string spokenChain(const Chain& chain) {
 
 /// "square metres and milligrams": each unit once.
 std::string cancelledUnits(const std::vector<Cancellation>& pairs) {
-  std::vector<Unit> units;
+  UnitProduct units;
   for (const Cancellation& pair : pairs)
     if (std::find(units.begin(), units.end(), pair.unit) == units.end()) units.push_back(pair.unit);
   std::string text;
@@ -68,7 +68,7 @@ std::string cancelledUnits(const std::vector<Cancellation>& pairs) {
 }
 
 /// Parts of a tablet are said as they are written: "2½ tablets".
-bool isInParts(const Number& value, const std::vector<Unit>& units) {
+bool isInParts(const Number& value, const UnitProduct& units) {
   return units.size() == 1 && dimensionOf(units.front()) == Dimension::tablets &&
          (value * Number(4)).isWhole();
 }
@@ -79,8 +79,8 @@ std::string spokenAmount(const Number& value, int fixedDecimals, const Units& un
   const std::string amount = isInParts(value, units.over)
                                  ? givenText({value, units.over.front()})
                                  : spokenTerm({value, units.over, {}, fixedDecimals});
-  if (units.under == std::vector{Unit::dose}) return say(PhraseId::in_oneDose, {{"amount", amount}});
-  if (units.under == std::vector{Unit::day}) return say(PhraseId::in_24H, {{"amount", amount}});
+  if (units.under == UnitProduct{Unit::dose}) return say(PhraseId::in_oneDose, {{"amount", amount}});
+  if (units.under == UnitProduct{Unit::day}) return say(PhraseId::in_24H, {{"amount", amount}});
   return amount + spokenPer(units.under);
 }
 

@@ -45,7 +45,7 @@ PhraseId questionFor(const Step& step, const Worksheet& sheet) {
     if (step.id == StepId::comparePeriod) return PhraseId::question_comparePeriodPlain;
   }
   if (step.id == StepId::orderedDay && isRare(sheet)) return PhraseId::question_orderedAnyDay;
-  if (step.id == StepId::backCheck && step.lookingFor.over == std::vector{Unit::min})
+  if (step.id == StepId::backCheck && step.lookingFor.over == UnitProduct{Unit::min})
     return PhraseId::question_backCheckTime;
   const bool solid = sheet.strength && sheet.strength->in != Unit::mL;
   if (step.id == StepId::give) {
@@ -111,9 +111,9 @@ std::string doseReason(const Step& step) {
   if (!perSize.empty()) return perSize;
   const Units& wanted = step.lookingFor;
   const Units& start = {{}, std::get<Solved>(step.body).chain.factors.front().under.units};
-  if (wanted.under == std::vector{Unit::dose} && start.under == std::vector{Unit::day})
+  if (wanted.under == UnitProduct{Unit::dose} && start.under == UnitProduct{Unit::day})
     return say(PhraseId::reason_shareTheDay);
-  if (wanted.under == std::vector{Unit::day} && start.under == std::vector{Unit::dose})
+  if (wanted.under == UnitProduct{Unit::day} && start.under == UnitProduct{Unit::dose})
     return say(PhraseId::reason_timesTheDoses);
   return {};
 }
@@ -281,7 +281,7 @@ std::string reason(const Step& step, const Worksheet& sheet) {
 
 namespace {
 
-std::string valueWithUnits(const Number& value, int fixedDecimals, const std::vector<Unit>& units) {
+std::string valueWithUnits(const Number& value, int fixedDecimals, const UnitProduct& units) {
   if (units.size() != 1) return valueText(value, fixedDecimals) + " " + unitsText(units, Spelling::printed);
   if (dimensionOf(units.front()) == Dimension::tablets) return givenText({value, units.front()});
   return valueText(value, fixedDecimals).append(" ").append(signFor(units.front(), value));
@@ -291,9 +291,9 @@ std::string valueWithUnits(const Number& value, int fixedDecimals, const std::ve
 
 std::string amountText(const Number& value, int fixedDecimals, const Units& units) {
   std::string amount = valueWithUnits(value, fixedDecimals, units.over);
-  if (units.under == std::vector{Unit::dose}) return say(PhraseId::in_oneDose, {{"amount", amount}});
-  if (units.under == std::vector{Unit::day}) return say(PhraseId::in_24H, {{"amount", amount}});
-  if (units.under == std::vector{Unit::week}) return say(PhraseId::in_week, {{"amount", amount}});
+  if (units.under == UnitProduct{Unit::dose}) return say(PhraseId::in_oneDose, {{"amount", amount}});
+  if (units.under == UnitProduct{Unit::day}) return say(PhraseId::in_24H, {{"amount", amount}});
+  if (units.under == UnitProduct{Unit::week}) return say(PhraseId::in_week, {{"amount", amount}});
   if (units.under.empty()) return amount;
   return amount + perText(units.under, Spelling::printed);
 }

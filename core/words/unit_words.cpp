@@ -27,14 +27,14 @@ std::string powerText(Unit unit, int power, Spelling spelling) {
 }
 
 /// Whether units multiplied together are written with a point between them.
-bool standsInParts(const std::vector<Unit>& units) {
+bool standsInParts(const UnitProduct& units) {
   const Unit first = units.front();
   return std::any_of(units.begin() + 1, units.end(),
                      [first](Unit unit) { return unit != first || unit == Unit::m; });
 }
 
 /// Equal units stand together as a power.
-std::string joinedUnits(const std::vector<Unit>& units, Spelling spelling, std::string_view between) {
+std::string joinedUnits(const UnitProduct& units, Spelling spelling, std::string_view between) {
   std::string text;
   for (std::size_t i = 0; i < units.size();) {
     std::size_t end = i + 1;
@@ -48,11 +48,11 @@ std::string joinedUnits(const std::vector<Unit>& units, Spelling spelling, std::
 
 }  // namespace
 
-std::string unitsText(const std::vector<Unit>& units, Spelling spelling) {
+std::string unitsText(const UnitProduct& units, Spelling spelling) {
   return joinedUnits(units, spelling, "·");
 }
 
-std::string unitsBeside(const Number& value, const std::vector<Unit>& units) {
+std::string unitsBeside(const Number& value, const UnitProduct& units) {
   std::string text = unitsText(units, Spelling::printed);
   if (value == Number(1) || units.empty()) return text;
   const UnitInfo& last = infoOf(units.back());
@@ -72,7 +72,7 @@ std::string unitsText(const Units& units, Spelling spelling) {
   return (over.empty() ? "1" : over) + perText(units.under, spelling);
 }
 
-std::string perText(const std::vector<Unit>& under, Spelling spelling) {
+std::string perText(const UnitProduct& under, Spelling spelling) {
   if (under.empty()) return {};
   // A person reads mcg/kg/min, as the trade writes it; files group what is below the stroke.
   if (spelling == Spelling::printed) return "/" + joinedUnits(under, spelling, "/");
@@ -96,7 +96,7 @@ std::string valueText(const Term& term) {
   return valueText(term.value, term.fixedDecimals);
 }
 
-std::string spoken(const std::vector<Unit>& units, bool many) {
+std::string spoken(const UnitProduct& units, bool many) {
   std::string text;
   for (std::size_t i = 0; i < units.size();) {
     std::size_t end = i;

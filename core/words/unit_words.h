@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/unit/quantity.h"
+#include "core/unit/unit_product.h"
 #include "core/working/chain.h"
 
 namespace wardchalk {
@@ -12,10 +13,10 @@ namespace wardchalk {
 enum class Spelling : std::uint8_t { printed, filed };
 
 /// Units multiplied together: "m²·dose", "cm·kg", "m⁴"; in files "m2·dose", "m4".
-[[nodiscard]] std::string unitsText(const std::vector<Unit>& units, Spelling spelling);
+[[nodiscard]] std::string unitsText(const UnitProduct& units, Spelling spelling);
 
 /// The units of a term beside its number: "20 drops", "2 doses", "1 dose"; the last takes the plural.
-[[nodiscard]] std::string unitsBeside(const Number& value, const std::vector<Unit>& units);
+[[nodiscard]] std::string unitsBeside(const Number& value, const UnitProduct& units);
 /// One unit of a term beside its number.
 [[nodiscard]] std::string_view unitBeside(const Term& term, std::size_t use);
 
@@ -25,7 +26,7 @@ enum class Spelling : std::uint8_t { printed, filed };
 
 /// What an amount is per, to stand behind it: "/mL", "/kg/day", in files "/(kg·day)"; empty for a plain
 /// amount.
-[[nodiscard]] std::string perText(const std::vector<Unit>& under, Spelling spelling);
+[[nodiscard]] std::string perText(const UnitProduct& under, Spelling spelling);
 
 /// A term's number as it stands in a chain: "120", "0.70", "≈16.82", "1,200".
 [[nodiscard]] std::string valueText(const Term& term);
@@ -33,6 +34,6 @@ enum class Spelling : std::uint8_t { printed, filed };
 [[nodiscard]] std::string valueText(const Number& value, int fixedDecimals);
 
 /// Units spoken: "square metres", "milligrams", "milligrams per dose".
-[[nodiscard]] std::string spoken(const std::vector<Unit>& units, bool many);
+[[nodiscard]] std::string spoken(const UnitProduct& units, bool many);
 
 }  // namespace wardchalk

@@ -22,30 +22,28 @@ std::vector<Use> usesOn(const Chain& chain, bool over) {
   return uses;
 }
 
-std::vector<Unit> leftIn(const std::vector<Use>& uses) {
-  std::vector<Unit> left;
+UnitProduct leftIn(const std::vector<Use>& uses) {
+  UnitProduct left;
   for (const Use& use : uses)
     if (!use.struck) left.push_back(use.unit);
   return left;
 }
 
 /// In a fixed order, each square metre as a metre by a metre.
-std::vector<Unit> piled(std::vector<Unit> units) {
-  const auto squares = static_cast<std::size_t>(std::count(units.begin(), units.end(), Unit::m2));
+UnitProduct piled(UnitProduct units) {
+  const auto squares = std::count(units.begin(), units.end(), Unit::m2);
   std::replace(units.begin(), units.end(), Unit::m2, Unit::m);
-  units.insert(units.end(), squares, Unit::m);
+  for (std::ptrdiff_t i = 0; i < squares; ++i) units.push_back(Unit::m);
   std::sort(units.begin(), units.end());
   return units;
 }
 
-bool samePile(const std::vector<Unit>& a, const std::vector<Unit>& b) {
-  return a == b || piled(a) == piled(b);
-}
+bool samePile(const UnitProduct& a, const UnitProduct& b) { return a == b || piled(a) == piled(b); }
 
 /// Every second of each kind; no value if one has no twin.
-std::optional<std::vector<Unit>> halved(std::vector<Unit> units) {
+std::optional<UnitProduct> halved(UnitProduct units) {
   std::sort(units.begin(), units.end());
-  std::vector<Unit> half;
+  UnitProduct half;
   for (std::size_t i = 0; i < units.size(); i += 2) {
     if (i + 1 == units.size() || units[i] != units[i + 1]) return std::nullopt;
     half.push_back(units[i]);

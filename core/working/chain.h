@@ -6,14 +6,15 @@
 #include "core/number/number.h"
 #include "core/unit/conversion.h"
 #include "core/unit/unit.h"
+#include "core/unit/unit_product.h"
 #include "core/working/origin.h"
 
 namespace wardchalk {
 
 /// Units multiplied together, and units they are divided by; a unit used twice stands twice (m⁴ is m2, m2).
 struct Units {
-  std::vector<Unit> over;
-  std::vector<Unit> under;
+  UnitProduct over;
+  UnitProduct under;
   friend bool operator==(const Units&, const Units&) = default;
 };
 
@@ -23,7 +24,7 @@ struct Units {
 /// One number with its units, above or below the bar of a factor, and where it came from.
 struct Term {
   Number value{1};
-  std::vector<Unit> units;
+  UnitProduct units;
   Origin origin;
   int fixedDecimals =
       -1;  ///< shown with exactly so many decimals (a rounded body surface area); -1: as short as it is

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/unit/quantity.h"
+#include "core/unit/unit_product.h"
 #include "core/working/chain.h"
 #include "core/working/origin.h"
 
@@ -13,11 +14,11 @@ namespace wardchalk {
 /// A value found on the way, ready to stand in the next chain: how much, per what, and where it was found. It
 /// cannot be made without its units.
 struct Found {
-  Found(Quantity howMuch, std::vector<Unit> per, Origin from)
+  Found(Quantity howMuch, UnitProduct per, Origin from)
       : amount(std::move(howMuch)), under(std::move(per)), origin(from) {}
 
   Quantity amount;
-  std::vector<Unit> under;  ///< what it is per: a dose, a day, a mL; empty for a plain amount
+  UnitProduct under;  ///< what it is per: a dose, a day, a mL; empty for a plain amount
   Origin origin;
 
   [[nodiscard]] const Number& value() const { return amount.value; }

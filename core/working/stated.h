@@ -9,14 +9,15 @@
 #include "core/medicine/medicine.h"
 #include "core/medicine/schedule.h"
 #include "core/unit/quantity.h"
+#include "core/unit/unit_product.h"
 
 namespace wardchalk {
 
 /// A quantity per one of others: "5 mg/mL", "0.1 mcg/kg/min".
 struct QuantityPer {
   Quantity amount;
-  std::vector<Unit> under;  ///< in the order they are written
-  int significant = 4;      ///< digits when it is not shown exactly; more where two would print alike
+  UnitProduct under;    ///< in the order they are written
+  int significant = 4;  ///< digits when it is not shown exactly; more where two would print alike
   friend bool operator==(const QuantityPer&, const QuantityPer&) = default;
 };
 

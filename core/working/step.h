@@ -8,6 +8,7 @@
 #include "core/number/number.h"
 #include "core/rules/house_rules.h"
 #include "core/unit/quantity.h"
+#include "core/unit/unit_product.h"
 #include "core/working/chain.h"
 #include "core/working/stated.h"
 #include "core/working/step_id.h"
@@ -45,8 +46,8 @@ enum class Relation : std::uint8_t { atMost, atLeast, inside, same };
 struct Side {
   Term term;
   std::optional<Chain> chain;
-  Stated stated;                 ///< what it is where that is more than the term: a schedule, an age, a route
-  std::vector<Unit> under = {};  ///< what the term is per: a week, a mL
+  Stated stated;           ///< what it is where that is more than the term: a schedule, an age, a route
+  UnitProduct under = {};  ///< what the term is per: a week, a mL
   [[nodiscard]] Units units() const { return {term.units, under}; }
   friend bool operator==(const Side&, const Side&) = default;
 };

@@ -49,7 +49,7 @@ std::string nameInGnuUnits(Unit unit) {
   }
 }
 
-std::string expression(const std::vector<Unit>& units) {
+std::string expression(const UnitProduct& units) {
   std::string text = "1";
   for (const Unit unit : units) text.append(" * ").append(nameInGnuUnits(unit));
   return "(" + text + ")";

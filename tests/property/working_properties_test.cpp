@@ -36,8 +36,10 @@ Number productOf(const Chain& chain) {
 
 const Unit* unitAt(const Chain& chain, const Place& place) {
   const Factor& factor = chain.factors.at(static_cast<std::size_t>(place.factor));
-  const std::vector<Unit>& units = place.over ? factor.over.units : factor.under.units;
-  return &units.at(static_cast<std::size_t>(place.use));
+  const UnitProduct& units = place.over ? factor.over.units : factor.under.units;
+  const auto use = static_cast<std::size_t>(place.use);
+  if (use >= units.size()) throw std::out_of_range("no such use");
+  return units.begin() + use;
 }
 
 /// Every cancelled pair is one use above and one below of the unit it names, and no use is struck out twice.

@@ -79,8 +79,8 @@ class StageSpeaker {
   std::string wantedInWords() const {
     const Units& wanted = view_.step.lookingFor;
     const std::string over = unitsText(wanted.over, Spelling::printed);
-    if (wanted.under == std::vector{Unit::dose}) return say(PhraseId::in_oneDose, {{"amount", over}});
-    if (wanted.under == std::vector{Unit::day}) return say(PhraseId::in_24H, {{"amount", over}});
+    if (wanted.under == UnitProduct{Unit::dose}) return say(PhraseId::in_oneDose, {{"amount", over}});
+    if (wanted.under == UnitProduct{Unit::day}) return say(PhraseId::in_24H, {{"amount", over}});
     return unitsText(wanted, Spelling::printed);
   }
 

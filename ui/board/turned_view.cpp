@@ -22,11 +22,11 @@ struct LeftOver {
 };
 
 /// Equal units side by side, so that they are written as a power.
-std::vector<Unit> grouped(const std::vector<Unit>& units) {
-  std::vector<Unit> all;
+UnitProduct grouped(const UnitProduct& units) {
+  UnitProduct all;
   for (const Unit unit : units) {
-    const auto last = std::find(all.rbegin(), all.rend(), unit);
-    all.insert(last == all.rend() ? all.end() : last.base(), unit);
+    if (std::ranges::find(all, unit) != all.end()) continue;
+    for (auto i = std::ranges::count(units, unit); i > 0; --i) all.push_back(unit);
   }
   return all;
 }

@@ -12,7 +12,7 @@ constexpr int mostShownDecimals = 10;
 bool isPerOne(const LineSide& side) {
   if (side.isSum || side.chain.rooted || side.chain.factors.size() != 1) return false;
   const Term& under = side.chain.factors.front().under;
-  const bool hours = under.units == std::vector{Unit::h} && under.value == Number(24);
+  const bool hours = under.units == UnitProduct{Unit::h} && under.value == Number(24);
   return side.places.front().under.end > 0 && !under.units.empty() && (under.value == Number(1) || hours);
 }
 

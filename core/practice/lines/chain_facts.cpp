@@ -73,7 +73,7 @@ struct Table {
          {strength->in.value, {strength->in.unit}, origin}});
   }
   [[nodiscard]] bool uses(Unit unit) const {
-    const auto has = [unit](const std::vector<Unit>& units) {
+    const auto has = [unit](const UnitProduct& units) {
       return std::find(units.begin(), units.end(), unit) != units.end();
     };
     return std::any_of(facts.begin(), facts.end(), [&](const ChainFact& fact) {

@@ -11,13 +11,13 @@ namespace {
 
 bool isPer(Unit unit) { return unit == Unit::dose || unit == Unit::day; }
 
-std::vector<Unit> withoutPer(std::vector<Unit> units) {
-  std::erase_if(units, isPer);
+UnitProduct withoutPer(UnitProduct units) {
+  units.eraseIf(isPer);
   return units;
 }
 
 /// How many of `wanted` one of `units` comes to, matched one by one; none if they do not pair.
-std::optional<Number> pileFactor(const std::vector<Unit>& units, std::vector<Unit> wanted) {
+std::optional<Number> pileFactor(const UnitProduct& units, UnitProduct wanted) {
   if (units.size() != wanted.size()) return std::nullopt;
   Number factor(1);
   for (const Unit unit : units) {

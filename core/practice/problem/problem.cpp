@@ -20,7 +20,7 @@ std::optional<Ask> askFor(std::string_view id, const Worksheet& key) {
       return Ask{asked, *units, askedDecimals(asked, key), askedDecimalsBelowOne(asked, key)};
   if (!step || std::holds_alternative<Comparison>(step->body)) return std::nullopt;
   Ask ask{step->id, step->lookingFor, askedDecimals(asked, key), askedDecimalsBelowOne(asked, key)};
-  std::erase_if(ask.wanted.under, [](Unit unit) { return unit == Unit::dose || unit == Unit::day; });
+  ask.wanted.under.eraseIf([](Unit unit) { return unit == Unit::dose || unit == Unit::day; });
   return ask;
 }
 

@@ -153,7 +153,7 @@ std::string unitText(const Units& wanted) {
 
 /// Whether the question says already what the answer is in: "How many mL per hour?"
 bool namesItsUnit(StepId id, const Units& wanted) {
-  if (id == StepId::give) return wanted.over == std::vector{Unit::mL};
+  if (id == StepId::give) return wanted.over == UnitProduct{Unit::mL};
   return id == StepId::height || id == StepId::weight || id == StepId::rate || id == StepId::drops;
 }
 

@@ -11,10 +11,10 @@ namespace {
 
 Number n(std::int64_t over, std::int64_t under = 1) { return Number::ratio(over, under); }
 
-Term term(const Number& value, std::vector<Unit> units = {}) { return {value, std::move(units), {}}; }
+Term term(const Number& value, UnitProduct units = {}) { return {value, std::move(units), {}}; }
 
-Factor factor(const Number& over, std::vector<Unit> overUnits, const Number& under = Number(1),
-              std::vector<Unit> underUnits = {}) {
+Factor factor(const Number& over, UnitProduct overUnits, const Number& under = Number(1),
+              UnitProduct underUnits = {}) {
   return {term(over, std::move(overUnits)), term(under, std::move(underUnits))};
 }
 
@@ -201,8 +201,8 @@ TEST(Term, plainOneIsNothingToWrite) {
 Chain anyChain() {
   Chain chain;
   const int factors = *rc::gen::inRange(0, 6);
-  const auto units = rc::gen::container<std::vector<Unit>>(
-      rc::gen::element(Unit::mg, Unit::kg, Unit::m2, Unit::mL, Unit::dose));
+  const auto units =
+      rc::gen::container<UnitProduct>(rc::gen::element(Unit::mg, Unit::kg, Unit::m2, Unit::mL, Unit::dose));
   for (int i = 0; i < factors; ++i) {
     const auto over = *rc::gen::inRange<std::int64_t>(1, 500);
     const auto under = *rc::gen::inRange<std::int64_t>(1, 500);

@@ -13,7 +13,7 @@ static_assert(!std::is_default_constructible_v<Found>);
 static_assert(!std::is_constructible_v<Found, Number, Origin>);
 static_assert(!std::is_constructible_v<Found, Quantity, Origin>);
 
-Found milligrams(int value, std::vector<Unit> under) {
+Found milligrams(int value, UnitProduct under) {
   return Found({Number(value), Unit::mg}, std::move(under), order);
 }
 
@@ -26,7 +26,7 @@ TEST(Found, standsInTheNextChainWithItsOwnUnits) {
 TEST(Found, aPlainAmountStandsOverOne) {
   const Factor factor = factorOf(milligrams(84, {}));
   EXPECT_TRUE(factor.under.isPlainOne());
-  EXPECT_EQ(factor.over.units, std::vector{Unit::mg});
+  EXPECT_EQ(factor.over.units, UnitProduct{Unit::mg});
 }
 
 TEST(Found, isWhatAChainComesToInTheUnitsWanted) {

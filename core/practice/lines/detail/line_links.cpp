@@ -11,9 +11,9 @@ namespace {
 
 /// What the number of the left side is multiplied by to stand in the units of the right; none when they do
 /// not meet.
-std::optional<Number> ratioOf(const std::vector<Unit>& from, const std::vector<Unit>& to, Pounds pounds) {
+std::optional<Number> ratioOf(const UnitProduct& from, const UnitProduct& to, Pounds pounds) {
   if (from.size() != to.size()) return std::nullopt;
-  std::vector<Unit> rest = to;
+  UnitProduct rest = to;
   Number ratio(1);
   for (const Unit unit : from) {
     auto partner = std::find(rest.begin(), rest.end(), unit);

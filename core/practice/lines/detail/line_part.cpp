@@ -49,7 +49,7 @@ void append(Part& left, Part& right, bool turned) {
 void putUnitsBelow(Part& left, const Part& right) {
   Term& under = left.chain.factors.back().under;
   const Term& units = right.chain.factors.front().over;
-  under.units.insert(under.units.end(), units.units.begin(), units.units.end());
+  under.units.append(units.units);
   Span& place = left.places.back().under;
   place = place.end == 0 ? right.at : Span{place.begin, right.at.end};
 }

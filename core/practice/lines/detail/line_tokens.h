@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/practice/lines/student_line.h"
+#include "core/unit/unit_product.h"
 
 namespace wardchalk::practice {
 
@@ -29,9 +30,9 @@ enum class TokenKind : std::uint8_t {
 struct Token {
   TokenKind kind = TokenKind::end;
   Span at;
-  Number value;             ///< of a number
-  int decimals = 0;         ///< of a number: decimals typed; -1 for a fraction such as ½
-  std::vector<Unit> units;  ///< of a unit: one, or a power written out ("m⁴" is m2, m2)
+  Number value;       ///< of a number
+  int decimals = 0;   ///< of a number: decimals typed; -1 for a fraction such as ½
+  UnitProduct units;  ///< of a unit: one, or a power written out ("m⁴" is m2, m2)
   LineRelation relation = LineRelation::equal;
 };
 

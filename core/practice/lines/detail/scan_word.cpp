@@ -74,8 +74,8 @@ int powerAt(const Scanner& scanner, std::size_t at, std::size_t& end) {
 }
 
 /// A unit multiplied by itself: m² is a unit of its own here, so m⁴ is two of it.
-std::vector<Unit> raised(Unit unit, int power) {
-  std::vector<Unit> units;
+UnitProduct raised(Unit unit, int power) {
+  UnitProduct units;
   const bool area = unit == Unit::m;
   for (int i = 0; i < (area ? power / 2 : power); ++i) units.push_back(area ? Unit::m2 : unit);
   if (area && power % 2 == 1) units.push_back(Unit::m);

@@ -32,8 +32,7 @@ struct Gathering {
   bool below = false;
 
   void add(const Token& unit, bool under) {
-    std::vector<Unit>& into = under ? units.under : units.over;
-    into.insert(into.end(), unit.units.begin(), unit.units.end());
+    (under ? units.under : units.over).append(unit.units);
     widen(under ? places.under : places.over, unit.at);
   }
 };

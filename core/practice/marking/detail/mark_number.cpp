@@ -252,7 +252,7 @@ class NumberMarker {
 
   /// A reference for each kg beside a surface, or the reverse: the units left tell it, whatever the figure.
   [[nodiscard]] std::vector<M> otherSize() const {
-    const auto has = [](const std::vector<Unit>& units, Unit unit) {
+    const auto has = [](const UnitProduct& units, Unit unit) {
       return std::ranges::find(units, unit) != units.end();
     };
     const Units& left = line_.workedUnits;

@@ -37,7 +37,7 @@ Number dosesOf(const std::optional<Schedule>& schedule) {
 /// The term of a factor in this unit alone.
 const Term* termIn(const Factor& factor, bool over, Unit unit) {
   const Term& term = over ? factor.over : factor.under;
-  return term.units == std::vector{unit} ? &term : nullptr;
+  return term.units == UnitProduct{unit} ? &term : nullptr;
 }
 
 std::optional<Number> countOf(const Chain& chain, bool dosesOver) {

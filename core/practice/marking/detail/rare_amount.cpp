@@ -37,7 +37,7 @@ std::vector<Number> dosesByUnit(const WrongGround& ground, const VialOrLabel& la
 void addGiveMistakes(const WrongGround& ground, WrongList& list) {
   const auto label = vialOrLabel(ground);
   if (!label) return;
-  const std::vector<Unit>& wanted = ground.key.step(ground.step)->lookingFor.over;
+  const UnitProduct& wanted = ground.key.step(ground.step)->lookingFor.over;
   const bool inPieces = !wanted.empty() && wanted.front() != Unit::mL;
   for (const Number& dose : dosesByUnit(ground, *label, list.right())) {
     list.add(M::labelSubtracted, (dose - label->amount).absolute());

@@ -67,7 +67,7 @@ bool joinsTimes(const Factor& factor) {
 }
 
 bool isSize(const Factor& factor) {
-  return factor.over.units == std::vector{Unit::kg} && factor.under.isPlainOne();
+  return factor.over.units == UnitProduct{Unit::kg} && factor.under.isPlainOne();
 }
 
 /// A line that does nothing but turn one unit of medicine into another: "1 mg/dose × 1,000 mcg/mg".
@@ -128,7 +128,7 @@ void addWrongPoint(const WrongGround& ground, WrongList& list) {
   const Chain* chain = ground.chain();
   const M moved = chain && isConversionLine(*chain) ? M::tenOrHundredForThousand : M::pointMoved;
   for (const int power : {1, 2, -1, -2}) list.times(moved, Number::powerOfTen(power));
-  const std::vector<Unit>& over = ground.key.step(ground.step)->lookingFor.over;
+  const UnitProduct& over = ground.key.step(ground.step)->lookingFor.over;
   const bool ofMedicine = over.size() == 1 && (measuresDrug(over.front()) || over.front() == Unit::mL ||
                                                over.front() == Unit::tablet || over.front() == Unit::capsule);
   if (!ofMedicine || isRateOrder(ground.key)) return;

@@ -186,7 +186,7 @@ TEST(ChainFacts, holdTheStudentsOwnResultAsItWasFound) {
     const OwnResult own{StepId::weight, Number(99)};
     const auto facts = chainFacts(sheet, StepId::limitDose, std::span(&own, 1));
     EXPECT_TRUE(std::ranges::any_of(facts, [](const ChainFact& fact) {
-      return fact.factor.over.value == Number(99) && fact.factor.over.units == std::vector{Unit::kg};
+      return fact.factor.over.value == Number(99) && fact.factor.over.units == UnitProduct{Unit::kg};
     }));
     for (const ChainFact& fact : facts)
       EXPECT_TRUE(!isOfAStep(fact.factor.over) || fact.factor.over.value == Number(99));

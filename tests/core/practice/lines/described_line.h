@@ -13,7 +13,7 @@ namespace wardchalk::test {
 inline std::string describe(const Units& units) {
   std::string text = unitsText(units, Spelling::filed);
   for (const Unit unit : {Unit::bodyG})
-    for (const std::vector<Unit>* pile : {&units.over, &units.under})
+    for (const UnitProduct* pile : {&units.over, &units.under})
       for (const Unit one : *pile)
         if (one == unit) return text + " (of the child)";
   return text;

@@ -151,8 +151,7 @@ std::vector<std::string> spellings(const Step& step) {
   const Number& value = solved.result;
   const Units& units = step.lookingFor;
   Units bare = units;
-  std::erase(bare.under, Unit::dose);
-  std::erase(bare.under, Unit::day);
+  bare.under.eraseIf([](Unit unit) { return unit == Unit::dose || unit == Unit::day; });
   const std::string number = show(value).text;
   std::vector<std::string> all = {
       written(value, units), written(value, bare), "  " + written(value, bare) + " ",
@@ -163,7 +162,7 @@ std::vector<std::string> spellings(const Step& step) {
     all.push_back(chain + " = " + written(value, units));
     all.push_back(chain + " ≈ " + written(value, bare));
   }
-  if (units.over == std::vector{Unit::mg} && bare.under.empty())
+  if (units.over == UnitProduct{Unit::mg} && bare.under.empty())
     all.push_back(exactText(value.rounded(3) / Number(1000)) + " g");
   return all;
 }
