@@ -38,12 +38,39 @@ constexpr std::array table = {
 #undef WARDCHALK_SPELLING
 };
 
+constexpr std::size_t longest = [] {
+  std::size_t most = 0;
+  for (const Row& row : table) most = std::max(most, row.typed.size());
+  return most;
+}();
+
+/// The rows by the length of what is typed, each length from top to bottom, so that a word is held against
+/// few.
+struct ByLength {
+  std::array<std::uint16_t, table.size()> rows{};
+  std::array<std::uint16_t, longest + 2>
+      starts{};  ///< where the rows of each length begin; those of the next end it
+};
+constexpr ByLength byLength = [] {
+  ByLength all;
+  std::uint16_t filled = 0;
+  for (std::size_t length = 0; length <= longest; ++length) {
+    all.starts[length] = filled;
+    for (std::size_t row = 0; row < table.size(); ++row)
+      if (table[row].typed.size() == length) all.rows[filled++] = static_cast<std::uint16_t>(row);
+  }
+  all.starts[longest + 1] = filled;
+  return all;
+}();
+
 constexpr std::array<std::string_view, 4> courseWords = {"course", "total", "cycle", "treatment"};
 
 }  // namespace
 
 std::optional<SpelledUnit> spelledUnit(std::string_view typed, SpelledIn where) {
-  for (const Row& row : table) {
+  if (typed.size() > longest) return std::nullopt;
+  for (auto i = byLength.starts[typed.size()]; i < byLength.starts[typed.size() + 1]; ++i) {
+    const Row& row = table[byLength.rows[i]];
     const bool same = row.capitals == Capitals::any ? isInSmallLetters(typed, row.typed) : row.typed == typed;
     if (same && (row.where & bitOf(where)) != 0)
       return SpelledUnit{row.how, row.unit, Number::ratio(row.over, row.under)};

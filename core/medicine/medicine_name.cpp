@@ -7,6 +7,7 @@
 #include <cstdlib>
 #include <memory>
 
+#include "core/number/ascii.h"
 #include "core/number/characters.h"
 
 namespace wardchalk {
@@ -81,6 +82,23 @@ std::string inSmallLetters(std::string_view character, char32_t code) {
   return {reinterpret_cast<const char*>(bytes.data()), static_cast<std::size_t>(size)};
 }
 
+bool isOfAscii(char c) { return c >= ' ' && c <= '~'; }
+
+/// The key of most names, which have neither accents nor marks.
+std::string keyOfAscii(std::string_view name) {
+  std::string key;
+  key.reserve(name.size());
+  bool afterBlank = false;
+  for (const char c : name) {
+    if (c != ' ') {
+      if (afterBlank && !key.empty()) key.push_back(' ');
+      key.push_back(lowered(c));
+    }
+    afterBlank = c == ' ';
+  }
+  return key;
+}
+
 std::string_view withoutBlanksAround(std::string_view text) {
   const auto start = text.find_first_not_of(' ');
   if (start == std::string_view::npos) return {};
@@ -90,6 +108,7 @@ std::string_view withoutBlanksAround(std::string_view text) {
 }  // namespace
 
 std::string medicineKey(std::string_view name) {
+  if (std::ranges::all_of(name, isOfAscii)) return keyOfAscii(name);
   const std::string apart = decomposed(name);
   std::string key;
   bool onAccented = false;  // whether the letter before takes accents that do not count

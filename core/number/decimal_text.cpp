@@ -135,6 +135,8 @@ ShownNumber show(const Number& value, Grouping grouping, int significant) {
 
 int digitsApart(const Number& a, const Number& b) {
   int significant = 4;
+  if (a.endsWithin(significant) && b.endsWithin(significant))
+    return significant;  // both are shown as they are
   while (a != b && show(a, Grouping::none, significant).text == show(b, Grouping::none, significant).text)
     ++significant;
   return significant;

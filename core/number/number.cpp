@@ -156,6 +156,18 @@ std::optional<ScaledForRoot> wordScaledForRoot(const Number& number, int decimal
   return ScaledForRoot{static_cast<std::uint64_t>(whole), 4 * (scaled - whole * under) >= under};
 }
 
+/// How many steps of ten to the minus `decimals` the size of the number is, half up; no value where words are
+/// too small for it.
+std::optional<std::int64_t> wordSteps(const Number& number, int decimals) {
+  if (BigAccess::isBig(number) || decimals < 0 || decimals > wordPowers) return std::nullopt;
+  const auto under = static_cast<UnsignedWide>(BigAccess::under(number));
+  const UnsignedWide over =
+      magnitude(BigAccess::over(number)) * static_cast<UnsignedWide>(wordTenTo(decimals));
+  const UnsignedWide steps = (2 * over + under) / (2 * under);
+  if (steps > static_cast<UnsignedWide>(largest)) return std::nullopt;
+  return static_cast<std::int64_t>(steps);
+}
+
 /// The whole part of the root, found bit by bit from the highest.
 std::uint64_t wordRoot(std::uint64_t value) {
   std::uint64_t root = 0;
@@ -232,6 +244,8 @@ Number Number::ceil() const { return Number(0) - (Number(0) - *this).floor(); }
 
 Number Number::rounded(int decimals) const {
   if (!big_ && endsWithin(decimals)) return *this;
+  if (const auto steps = wordSteps(*this, decimals))
+    return ratio(isNegative() ? -*steps : *steps, wordTenTo(decimals));
   const Number scale = powerOfTen(decimals);
   const Number half = ratio(1, 2);
   const Number size = (absolute() * scale + half).floor() / scale;

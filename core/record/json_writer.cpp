@@ -88,34 +88,24 @@ void JsonWriter::separate() {
     afterKey_ = false;
     return;
   }
-  if (hasItems_.empty()) return;
-  if (hasItems_.back()) out_.push_back(',');
-  hasItems_.back() = true;
+  if (depth_ == 0) return;
+  if ((hasItems_ & 1U) != 0) out_.push_back(',');
+  hasItems_ |= 1U;
 }
 
-JsonWriter& JsonWriter::openObject() {
+JsonWriter& JsonWriter::open(char bracket) {
   separate();
-  out_.push_back('{');
-  hasItems_.push_back(false);
+  out_.push_back(bracket);
+  hasItems_ <<= 1U;
+  ++depth_;
+  assert(depth_ < 64);  // bits of hasItems_
   return *this;
 }
 
-JsonWriter& JsonWriter::closeObject() {
-  out_.push_back('}');
-  hasItems_.pop_back();
-  return *this;
-}
-
-JsonWriter& JsonWriter::openList() {
-  separate();
-  out_.push_back('[');
-  hasItems_.push_back(false);
-  return *this;
-}
-
-JsonWriter& JsonWriter::closeList() {
-  out_.push_back(']');
-  hasItems_.pop_back();
+JsonWriter& JsonWriter::close(char bracket) {
+  out_.push_back(bracket);
+  hasItems_ >>= 1U;
+  --depth_;
   return *this;
 }
 

@@ -1,8 +1,8 @@
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
-#include <vector>
 
 namespace wardchalk {
 
@@ -12,10 +12,10 @@ class JsonWriter {
  public:
   explicit JsonWriter(std::string& out) : out_(out) {}
 
-  JsonWriter& openObject();
-  JsonWriter& closeObject();
-  JsonWriter& openList();
-  JsonWriter& closeList();
+  JsonWriter& openObject() { return open('{'); }
+  JsonWriter& closeObject() { return close('}'); }
+  JsonWriter& openList() { return open('['); }
+  JsonWriter& closeList() { return close(']'); }
   /// A name of ours: letters and signs of ASCII, nothing in which is written otherwise.
   JsonWriter& key(std::string_view name);
   JsonWriter& text(std::string_view value);
@@ -28,9 +28,12 @@ class JsonWriter {
 
  private:
   void separate();
+  JsonWriter& open(char bracket);
+  JsonWriter& close(char bracket);
 
   std::string& out_;
-  std::vector<bool> hasItems_;
+  std::uint64_t hasItems_ = 0;  ///< a bit for each object or list that is open, the innermost lowest
+  int depth_ = 0;
   bool afterKey_ = false;
 };
 

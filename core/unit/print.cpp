@@ -4,7 +4,8 @@ namespace wardchalk {
 
 std::string_view signFor(Unit unit, const Number& value) {
   // a value that is printed as 1 is one, however near it lies
-  return value == Number(1) || show(value).text == "1" ? infoOf(unit).one : infoOf(unit).many;
+  const bool isNear = Number(0) < value && value < Number(2);
+  return isNear && show(value).text == "1" ? infoOf(unit).one : infoOf(unit).many;
 }
 
 std::string printed(const Quantity& quantity, Grouping grouping, int significant) {
