@@ -93,12 +93,9 @@ std::string grouped(std::string text, Grouping grouping) {
 /// Decimals needed to show `significant` digits; 0 where the whole part has as many or more.
 int decimalsFor(const Number& value, int significant) {
   Number size = value.absolute();
-  int decimals = significant;
-  while (size >= Number(1)) {
-    size = size / Number(10);
-    --decimals;
-  }
   if (size.isZero()) return 0;
+  if (size >= Number(1)) return std::max(significant - static_cast<int>(digitsOf(size.floor()).size()), 0);
+  int decimals = significant;
   while (size * Number(10) < Number(1)) {
     size = size * Number(10);
     ++decimals;
@@ -158,8 +155,7 @@ std::string withoutThousands(std::string_view text) {
 std::string fixedText(const Number& value, int decimals) { return fixed(value, decimals); }
 
 std::string exactText(const Number& value, Grouping grouping) {
-  for (int decimals = 0; decimals <= 40; ++decimals)
-    if (value.endsWithin(decimals)) return grouped(fixed(value, decimals), grouping);
+  if (const auto decimals = value.decimals(40)) return grouped(fixed(value, *decimals), grouping);
   return value.rationalText();
 }
 

@@ -1,5 +1,6 @@
 #include "core/number/number.h"
 
+#include <algorithm>
 #include <array>
 #include <boost/multiprecision/cpp_int.hpp>
 #include <cassert>
@@ -255,6 +256,22 @@ Number Number::rounded(int decimals) const {
 bool Number::endsWithin(int decimals) const {
   if (!big_ && decimals >= 0 && decimals <= wordPowers) return wordTenTo(decimals) % denominator_ == 0;
   return (*this * powerOfTen(decimals)).isWhole();
+}
+
+std::optional<int> Number::decimals(int most) const {
+  if (big_) {
+    for (int count = 0; count <= most; ++count)
+      if (endsWithin(count)) return count;
+    return std::nullopt;
+  }
+  // It ends if nothing but twos and fives is under the bar, and each decimal takes away one of both.
+  std::int64_t left = denominator_;
+  int twos = 0;
+  int fives = 0;
+  for (; left % 2 == 0; left /= 2) ++twos;
+  for (; left % 5 == 0; left /= 5) ++fives;
+  const int count = std::max(twos, fives);
+  return left == 1 && count <= most ? std::optional(count) : std::nullopt;
 }
 
 std::string Number::rationalText() const {

@@ -3,6 +3,7 @@
 #include <compare>
 #include <cstdint>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -41,6 +42,10 @@ class Number {
 
   /// Whether the value ends within `decimals` decimals.
   [[nodiscard]] bool endsWithin(int decimals) const;
+
+  /// The fewest decimals that the value ends within, where they are `most` or fewer; no value for others, and
+  /// for one that does not end.
+  [[nodiscard]] std::optional<int> decimals(int most) const;
 
   /// Rational text in lowest terms: "7/10", "84".
   [[nodiscard]] std::string rationalText() const;

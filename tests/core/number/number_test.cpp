@@ -250,5 +250,69 @@ TEST(NumberTells, zeroWholeAndSign) {
   EXPECT_FALSE((n(-1, 3) * Number(0)).isNegative());
 }
 
+struct DecimalsCase {
+  std::string name;
+  Number value;
+  std::optional<int> decimals;  // by hand: one for each two or five under the bar, the more of both
+};
+
+class Decimals : public testing::TestWithParam<DecimalsCase> {};
+
+TEST_P(Decimals, AreTheFewestThatItEndsWithin) {
+  const DecimalsCase& row = GetParam();
+  EXPECT_EQ(row.value.decimals(40), row.decimals);
+  if (!row.decimals) return;
+  EXPECT_TRUE(row.value.endsWithin(*row.decimals));
+  EXPECT_EQ(row.value.decimals(*row.decimals), row.decimals);
+  EXPECT_EQ(row.value.decimals(*row.decimals - 1), std::nullopt);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Number, Decimals,
+    testing::Values(DecimalsCase{"zero", Number(0), 0}, DecimalsCase{"whole", Number(120), 0},
+                    DecimalsCase{"aHalf", Number::ratio(1, 2), 1},
+                    DecimalsCase{"belowZero", Number::ratio(-1, 4), 2},
+                    DecimalsCase{"anEighth", Number::ratio(7, 8), 3},
+                    DecimalsCase{"fivesAlone", Number::ratio(1, 125), 3},
+                    DecimalsCase{"moreFivesThanTwos", Number::ratio(1, 1250), 4},
+                    DecimalsCase{"aThird", Number::ratio(1, 3), {}},
+                    DecimalsCase{"aSixth", Number::ratio(1, 6), {}},
+                    DecimalsCase{"threeTwentyFirsts", Number::ratio(3, 21), {}},
+                    DecimalsCase{"lastOfAWord", Number::powerOfTen(-18), 18},
+                    DecimalsCase{"beyondAWord", Number::powerOfTen(-25), 25},
+                    DecimalsCase{"tooMany", Number::powerOfTen(-41), {}},
+                    DecimalsCase{"twosThatFillAWord", Number::ratio(1, std::int64_t{1} << 62), {}}),
+    [](const auto& row) { return row.param.name; });
+
+struct RootCase {
+  std::string name;
+  Number value;
+  int decimals;
+  std::string cut;
+  std::string rounded;
+};
+
+class RootInAWord : public testing::TestWithParam<RootCase> {};
+
+TEST_P(RootInAWord, IsCutAndRounded) {
+  const RootCase& row = GetParam();
+  EXPECT_EQ(row.value.rootCut(row.decimals).rationalText(), row.cut);
+  EXPECT_EQ(row.value.rootRounded(row.decimals).rationalText(), row.rounded);
+}
+
+// By hand: 1.5² = 2.25, so that 2.25 lies exactly on a half and goes up, and what is a hair below stays.
+INSTANTIATE_TEST_SUITE_P(
+    Number, RootInAWord,
+    testing::Values(RootCase{"onAHalf", Number::ratio(225, 100), 0, "1", "2"},
+                    RootCase{"belowAHalf", Number::ratio(224999999, 100000000), 0, "1", "1"},
+                    RootCase{"aboveAHalf", Number::ratio(225000001, 100000000), 0, "1", "2"},
+                    RootCase{"onAHalfOfAHundredth", Number::ratio(13225, 1000000), 2, "11/100",
+                             "3/25"},                                                   // 0.115² = 0.013225
+                    RootCase{"two", Number(2), 6, "1414213/1000000", "707107/500000"},  // 1.4142135…
+                    RootCase{"square", Number(49), 4, "7", "7"}, RootCase{"zero", Number(0), 2, "0", "0"},
+                    RootCase{"longInAWord", Number(std::int64_t{9223372036854775807}), 0, "3037000499",
+                             "3037000500"}),
+    [](const auto& row) { return row.param.name; });
+
 }  // namespace
 }  // namespace wardchalk::number_test
