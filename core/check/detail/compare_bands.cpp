@@ -17,19 +17,11 @@ struct Edges {
 
 Met met(bool holds) { return holds ? Met::yes : Met::no; }
 
-/// Fails beat what is unclear, which beats what is met.
-Met worse(Met a, Met b) {
-  if (a == Met::no || b == Met::no) return Met::no;
-  return a == Met::unclear || b == Met::unclear ? Met::unclear : Met::yes;
-}
-
-Met pointInside(const Number& value, const Edges& edges) {
-  Met result = Met::yes;
-  if (edges.from) result = worse(result, met(value >= *edges.from));
-  if (edges.over) result = worse(result, met(value > *edges.over));
-  if (edges.below) result = worse(result, met(value < *edges.below));
-  if (edges.upTo) result = worse(result, met(edges.upToIsOpen ? value < *edges.upTo : value <= *edges.upTo));
-  return result;
+bool pointInside(const Number& value, const Edges& edges) {
+  if (edges.from && value < *edges.from) return false;
+  if (edges.over && value <= *edges.over) return false;
+  if (edges.below && value >= *edges.below) return false;
+  return !edges.upTo || (edges.upToIsOpen ? value < *edges.upTo : value <= *edges.upTo);
 }
 
 /// An age of whole years stands for the year from `start`; an edge strictly inside it leaves the answer open,
@@ -48,7 +40,8 @@ Met yearInside(const Number& start, const Edges& edges) {
     unclear = true;
     certain.over.reset();
   }
-  return worse(pointInside(start, certain), unclear ? Met::unclear : Met::yes);
+  if (!pointInside(start, certain)) return Met::no;  // whatever the open edges would say
+  return unclear ? Met::unclear : Met::yes;
 }
 
 template <typename T, typename ToNumber, typename AsStated>
@@ -101,7 +94,8 @@ void compareAge(Comparing& comparing) {
     edges.upToIsOpen = band.upTo->endIsOpen();
   }
   const Age& age = *comparing.given.child.age;
-  const Met result = age.isInWholeYears() ? yearInside(age.days(), edges) : pointInside(age.days(), edges);
+  const Met result =
+      age.isInWholeYears() ? yearInside(age.days(), edges) : met(pointInside(age.days(), edges));
   judge(comparing, check, age.written, edges, result);
 }
 
@@ -122,7 +116,7 @@ void compareWeight(Comparing& comparing) {
   };
   const Edges edges = edgesOf(band, toKg, [](const MixedQuantity& mixed) { return mixed; });
   const Quantity& weight = comparing.size.kg->amount;
-  judge(comparing, check, weight, edges, pointInside(weight.value, edges));
+  judge(comparing, check, weight, edges, met(pointInside(weight.value, edges)));
 }
 
 void compareSurface(Comparing& comparing) {
@@ -139,7 +133,7 @@ void compareSurface(Comparing& comparing) {
   const int decimals = comparing.size.surface->fixedDecimals;
   Stated surface = MixedQuantity{{m2}};  // as every size of the child is written
   if (decimals >= 0) surface = FixedQuantity{m2, decimals};
-  judge(comparing, check, std::move(surface), edges, pointInside(m2.value, edges));
+  judge(comparing, check, std::move(surface), edges, met(pointInside(m2.value, edges)));
 }
 
 void compareMedicine(Comparing& comparing) {

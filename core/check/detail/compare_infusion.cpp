@@ -43,10 +43,9 @@ void compareOneConcentration(Comparing& comparing, CheckId id, const std::option
 /// The step says the least volume as it can be made up to: less would be too concentrated.
 void roundUpStep(Notebook& notes, const Number& exact) {
   const Number rounded = roundedUpVolume(exact);
-  Step& step = notes.in(Section::amount).back();
-  auto* solved = std::get_if<Solved>(&step.body);
-  if (rounded == exact || step.id != StepId::volume || !solved) return;
-  solved->result = rounded;
+  if (rounded == exact) return;
+  Step& step = notes.in(Section::amount).back();  // the dose over the concentration always has one
+  std::get<Solved>(step.body).result = rounded;
   step.rounding = Rounding{{}, exact < Number(10) ? 1 : 0};
 }
 

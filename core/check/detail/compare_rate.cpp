@@ -17,8 +17,7 @@ namespace {
 /// Adds digits to two sides that print alike and are not equal, until they differ (R1).
 void tellApart(Side& left, Side& right) {
   const int significant = digitsApart(left.term.value, right.term.value);
-  for (Side* side : {&left, &right})
-    if (auto* per = std::get_if<QuantityPer>(&side->stated)) per->significant = significant;
+  for (Side* side : {&left, &right}) std::get<QuantityPer>(side->stated).significant = significant;
 }
 
 }  // namespace

@@ -118,7 +118,7 @@ std::optional<ArgumentWord> decidedByCharted(const Comparing& comparing) {
   const Number limitMoved = high->perSize == PerSize::m2 ? moved : Number(1);
   for (const CheckId id : {CheckId::single, CheckId::daily, CheckId::period}) {
     const Check& check = comparing.checks.check(id);
-    if (!check.isMade() || !check.ratio) continue;
+    if (!check.isMade()) continue;
     const bool within = check.status == CheckStatus::within;
     if ((*check.ratio * orderMoved <= limitMoved) != within)
       return within ? ArgumentWord::within : ArgumentWord::over;
@@ -131,8 +131,7 @@ std::optional<ArgumentWord> decidedByCharted(const Comparing& comparing) {
 void compareChartedWithComputed(Comparing& comparing) {
   const auto& charted = comparing.given.child.bsa;
   if (!charted) return comparing.doesNotApply(CheckId::bsaCharted);
-  if (!comparing.size.computedSquared || !comparing.size.computedM2)
-    return comparing.notChecked(CheckId::bsaCharted, WhyNot::noSize);
+  if (!comparing.size.computedSquared) return comparing.notChecked(CheckId::bsaCharted, WhyNot::noSize);
   const Number share = comparing.rules.bsaDiffersPercent / Number(100);
   const Number& square = *comparing.size.computedSquared;
   const Number chartedSquared = charted->value * charted->value;

@@ -34,6 +34,7 @@ void keepBound(Comparing& comparing, CheckId id, Relation relation) {
 void compare(Comparing& comparing, CheckId id, Side left, Relation relation, Side right, bool holds) {
   if (!sameUnits(left.units(), right.units())) comparing.notes.failed = true;
   comparing.check(id).status = holds ? CheckStatus::within : CheckStatus::outside;
+  comparing.check(id).why.reset();
   const Units wanted = left.units();
   comparing.notes.in(Section::comparisons)
       .push_back(

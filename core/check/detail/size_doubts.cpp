@@ -10,15 +10,14 @@ bool isUsed(const SizesUsed& used, const Finding& finding) {
   switch (finding.code) {
     case FindingCode::weightUnlikely:
     case FindingCode::weightOld:
-      return used.weight;
+    case FindingCode::weightUnlikelyForHeight:
+      return used.weight;  // a height is used only beside it
     case FindingCode::heightUnlikely:
       return used.height;
     case FindingCode::sizeImplausible:
       if (finding.field == path::bsa) return used.surface;
       if (finding.field == path::height) return used.height;
-      return used.weight || used.height;
-    case FindingCode::weightUnlikelyForHeight:
-      return used.weight || used.height;
+      return used.weight;
     default:
       // the charted surface or the size it is held against is wrong, and either may be the one in use
       return used.weight || used.surface;
