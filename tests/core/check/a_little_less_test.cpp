@@ -61,6 +61,9 @@ INSTANTIATE_TEST_SUITE_P(
             often + "child.age=4 year; child.sex=male; child.weight=40 kg; reference.low=5 mg/kg/dose; "
                     "reference.high=8 mg/kg/dose; order.dose=198 mg",
             three, "ask weight-unlikely, below-low asked"},
+        Row{"by a size in doubt that nothing uses",
+            range + "child.age=4 year; child.sex=male; child.weight=40 kg; order.dose=98 mg", three,
+            "safe , below-low noted"},
         Row{"of a day",
             "order.schedule=every 12 h; reference.schedule=every 12 h; reference.low=200 mg/day; "
             "reference.high=400 mg/day; order.dose=98 mg",
@@ -97,6 +100,11 @@ INSTANTIATE_TEST_SUITE_P(
             "ask below-usual, below-usual asked"},
         Row{"nobody says whether it may be cut, and a quarter is over",
             tablets + "reference.high=140 mg/dose", "", "safe , below-usual noted"},
+        Row{"by a size in doubt",
+            often + "child.age=4 year; child.sex=male; child.weight=40 kg; order.dose=125 mg; "
+                    "reference.high=4 mg/kg/dose; stock.kind=solid; stock.strength=62.5 mg/tablet; "
+                    "stock.divides_into=1",
+            "", "ask weight-unlikely, below-usual asked"},
         Row{"capsules are whole",
             often + "order.dose=100 mg; reference.high=180 mg/dose; stock.kind=solid; "
                     "stock.strength=100 mg/capsule",

@@ -90,30 +90,47 @@ INSTANTIATE_TEST_SUITE_P(
 
 INSTANTIATE_TEST_SUITE_P(
     BesideAVerdict, WhatLeads,
-    testing::Values(Row{"over by a weight in doubt", HEAVY PER_KG "order.dose=200 mg",
-                        "unsafe over-single over-daily weight-unlikely",
-                        "The size is in doubt too: check the weight of 37.9 kg first."},
-                    Row{"outside a band by a weight in doubt",
-                        HEAVY PER_KG "order.dose=180 mg; reference.weight_up_to=20 kg",
-                        "not-covered not-covered-weight weight-unlikely",
-                        "The size is in doubt too: check the weight of 37.9 kg first."},
-                    Row{"over by a height in doubt",
-                        "child.weight=17.2 kg; child.height=130 cm; " PLAIN
-                        "reference.high=120 mg/m2/dose; order.dose=200 mg",
-                        "unsafe over-single over-daily weight-unlikely-for-height",
-                        "check the weight of 17.2 kg and the height of 130 cm first."},
-                    Row{"over by a charted surface in doubt",
-                        CHILD "child.weight=17.2 kg; child.bsa=0.6 m2; " PLAIN
-                              "reference.high=120 mg/m2/dose; order.dose=80 mg",
-                        "unsafe over-single over-daily bsa-differs",
-                        "check the charted BSA of 0.6 m², the weight and the height first."},
-                    Row{"over by a charted surface that belongs to no child",
-                        "child.bsa=0.04 m2; child.size_confirmed=true; " PLAIN
-                        "reference.high=120 mg/m2/dose; order.dose=80 mg",
-                        "unsafe over-single over-daily size-implausible",
-                        "check the charted BSA of 0.04 m² first."},
-                    Row{"over whatever the size", HEAVY PLAIN "reference.high=70 mg/dose; order.dose=80 mg",
-                        "unsafe over-single over-daily", "80 mg ordered; safe up to 70 mg per dose."}),
+    testing::Values(
+        Row{"over by a weight in doubt", HEAVY PER_KG "order.dose=200 mg",
+            "unsafe over-single over-daily weight-unlikely",
+            "The size is in doubt too: check the weight of 37.9 kg first."},
+        Row{"outside a band by a weight in doubt",
+            HEAVY PER_KG "order.dose=180 mg; reference.weight_up_to=20 kg",
+            "not-covered not-covered-weight weight-unlikely",
+            "The size is in doubt too: check the weight of 37.9 kg first."},
+        Row{"over by a height in doubt",
+            "child.weight=17.2 kg; child.height=130 cm; " PLAIN
+            "reference.high=120 mg/m2/dose; order.dose=200 mg",
+            "unsafe over-single over-daily weight-unlikely-for-height",
+            "check the weight of 17.2 kg and the height of 130 cm first."},
+        Row{"over by a height alone in doubt",
+            "child.age=3 year; child.sex=female; child.height=75 cm; child.weight=14 kg; " PLAIN
+            "reference.high=120 mg/m2/dose; order.dose=200 mg",
+            "unsafe over-single over-daily height-unlikely", "check the height of 75 cm first."},
+        Row{"over by a weight that cannot be and was confirmed",
+            "child.age=4 year 2 month; child.height=103 cm; child.weight=60 kg; "
+            "child.size_confirmed=true; " PER_KG "order.dose=400 mg",
+            "unsafe over-single over-daily size-implausible", "check the weight of 60 kg first."},
+        Row{"over by a height that cannot be and was confirmed",
+            "child.age=4 year 2 month; child.height=40 cm; child.weight=17.2 kg; "
+            "child.size_confirmed=true; " PLAIN "reference.high=120 mg/m2/dose; order.dose=200 mg",
+            "unsafe over-single over-daily size-implausible", "check the height of 40 cm first."},
+        Row{"over by a weight and a height that cannot be",
+            "child.age=4 year 2 month; child.height=40 cm; child.weight=60 kg; "
+            "child.size_confirmed=true; " PLAIN "reference.high=120 mg/m2/dose; order.dose=200 mg",
+            "unsafe over-single over-daily size-implausible",
+            "check the weight of 60 kg and the height of 40 cm first."},
+        Row{"over by a charted surface in doubt",
+            CHILD "child.weight=17.2 kg; child.bsa=0.6 m2; " PLAIN
+                  "reference.high=120 mg/m2/dose; order.dose=80 mg",
+            "unsafe over-single over-daily bsa-differs",
+            "check the charted BSA of 0.6 m², the weight and the height first."},
+        Row{"over by a charted surface that belongs to no child",
+            "child.bsa=0.04 m2; child.size_confirmed=true; " PLAIN
+            "reference.high=120 mg/m2/dose; order.dose=80 mg",
+            "unsafe over-single over-daily size-implausible", "check the charted BSA of 0.04 m² first."},
+        Row{"over whatever the size", HEAVY PLAIN "reference.high=70 mg/dose; order.dose=80 mg",
+            "unsafe over-single over-daily", "80 mg ordered; safe up to 70 mg per dose."}),
     NameOfRow());
 
 #define RUN PLAIN "reference.high=100 mg/dose; infusion.volume=50 mL; reference.min_infusion_time=60 min; "

@@ -158,6 +158,16 @@ INSTANTIATE_TEST_SUITE_P(
             "10 + 0.7 in 1"}),
     NameOfRow());
 
+INSTANTIATE_TEST_SUITE_P(
+    LargestNamedFirst, TwoSyringes,
+    testing::Values(
+        Row{"the larger full one of equals", {"9", "1000", "10/2 5/0.2 3/0.1 1/0.01"}, "5 + 4 in 5"},
+        Row{"the closest pair", {"7.5", "1000", "10/2 5/0.2 3/0.1 1/0.01"}, "5 + 2.5 in 3"},
+        Row{"the smallest that holds it", {"4", "1000", "10/2 3/0.1"}, "4"},
+        Row{"one too small to hold it", {"5", "1000", "10/2 3/0.1"}, "3 + 2 in 3"},
+        Row{"none holds it", {"61.25", "1000", "60/1 3/0.1", "intramuscular"}, "61 in 2"}),
+    NameOfRow());
+
 TEST(TwoSyringesInAFile, haveNoDeviceBesideThem) {
   const std::string json = filed(dosed({"7.5", "1000", four}));
   EXPECT_EQ(in(json, "pair", "}") + in(json, "measured\":\"7.5\",\"percent_change", "}"),

@@ -45,6 +45,10 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"one dose", perKg + "order.dose=50 mg", "",
             "single: Pounds decide: 50 mg ordered, safe up to ≈ 49.9 mg by exact pounds and 50 mg by 2.2 lb "
             "per kg. The verdict stays."},
+        Row{"one dose and the weight in ounces alone",
+            often + "child.weight=352 oz; reference.high=5 mg/kg/dose; order.dose=50 mg", "",
+            "single: Pounds decide: 50 mg ordered, safe up to ≈ 49.9 mg by exact pounds and 50 mg by 2.2 lb "
+            "per kg. The verdict stays."},
         Row{"over by both", perKg + "order.dose=50.1 mg", "", ""},
         Row{"within by both", perKg + "order.dose=49.8 mg", "", ""},
         Row{"taught pounds", perKg + "order.dose=50 mg", "pounds=trade", ""},

@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <string>
 
 #include "core/check/shown.h"
@@ -90,6 +91,19 @@ INSTANTIATE_TEST_SUITE_P(
     NameOfRow());
 
 /// It is a part of the amount, and waits with it.
+// 250 mL from 25 vials: one question, of what is counted first.
+TEST(ManyUnits, OfTwoKindsAreAskedAboutOnce) {
+  const Worksheet sheet = workOut(
+      caseOf("order.dose=2500 mg; order.schedule=every 8 h; order.route=intravenous; reference.high=2600 "
+             "mg/dose; reference.schedule=every 8 h; stock.kind=powder; stock.content=100 mg; "
+             "stock.final_volume=10 mL"),
+      exactRules());
+  EXPECT_EQ(sheet.give->syringes, 5);
+  EXPECT_EQ(sheet.give->containers, 25);
+  EXPECT_EQ(std::ranges::count(sheet.findings, FindingCode::manyUnits, &Finding::code), 1);
+  EXPECT_EQ(*sheet.finding(FindingCode::manyUnits)->argument<ArgumentWord>("what"), ArgumentWord::syringes);
+}
+
 TEST(Preparing, WaitsForTheQuestions) {
   const Worksheet sheet =
       mixed("stock.content=500 mg; stock.final_volume=5 mL", "; reference.low=260 mg/dose");

@@ -164,6 +164,19 @@ TEST(RateOfAnInfusion, saysThatALimitForcedItDown) {
 }
 
 // A least time and a least concentration are no limits of which there could be so many percent.
+// 96 mg in 32 min are 3 mg/min, all that it may be: 93.75 mL/h goes down, although half goes up.
+TEST(RateOfAnInfusion, goesDownWhereMoreWouldRunTooFast) {
+  const std::string infused =
+      "order.dose=96 mg; order.schedule=every 8 h; order.route=intravenous; reference.high=100 mg/dose; "
+      "reference.schedule=every 8 h; stock.kind=liquid; stock.strength=10 mg/mL; infusion.volume=50 mL; "
+      "infusion.over=32 min; ";
+  const auto flow = [&](const char* most) { return *worked(infused + most).rate->mlPerHour; };
+  EXPECT_EQ(*flow("").measured, Number::ratio(938, 10));
+  EXPECT_EQ(*flow("reference.max_infusion_rate=3 mg/min").measured, Number::ratio(937, 10));
+  EXPECT_EQ(*flow("reference.max_infusion_rate=3 mg/min").passedOver, Number::ratio(938, 10));
+  EXPECT_EQ(*flow("reference.max_infusion_rate=3.1 mg/min").measured, Number::ratio(938, 10));
+}
+
 TEST(LeastOfAnInfusion, isNoLimitToBePassed) {
   for (const char* over : {"45 min", "30 min", "20 min"}) {
     const Worksheet sheet = worked(

@@ -182,6 +182,19 @@ TEST(Shown, LeavesWhatIsNotAskedAsItIs) {
   }
 }
 
+// What tells the amount is hidden by itself, whatever else is there.
+TEST(Shown, AStepThatTellsTheAmountAloneWaitsAsWell) {
+  for (const GoldenCase& golden : asked()) {
+    Worksheet sheet = sheetOf(golden);
+    if (!hasAmountStep(sheet)) continue;
+    sheet.give.reset();
+    sheet.rate.reset();
+    const Shown shown(sheet);
+    EXPECT_TRUE(shown.asksFirst()) << golden.name;
+    EXPECT_FALSE(hasAmountStep(shown.sheet())) << golden.name;
+  }
+}
+
 TEST(Shown, ASafeSheetThatTwoPeopleDisagreeAboutTellsNothing) {
   for (const GoldenCase& golden : goldenCases()) {
     if (golden.name != "safe-per-surface-liquid") continue;

@@ -170,6 +170,26 @@ std::string wordsFor(const std::string& child) {
   return verdictReason(sheet);
 }
 
+/// Whether the charted surface decides about the order: "within", "over", or nothing.
+std::string decidedBy(const std::string& order) {
+  const Worksheet sheet = workOut(
+      caseOf("child.height=103 cm; child.weight=17.2 kg; child.bsa=0.9 m2; order.schedule=every 12 h; " +
+             order),
+      exactRules());
+  const Finding* finding = sheet.finding(FindingCode::bsaDiffers);
+  const auto* word = finding ? finding->argument<ArgumentWord>("order") : nullptr;
+  return word ? std::string(idOf(*word)) : "";
+}
+
+// 0.70 m² by height and weight.
+TEST(ChartedSurface, SaysWhatItDecides) {
+  const std::string stated = "reference.schedule=every 12 h; reference.high=";
+  EXPECT_EQ(decidedBy(stated + "120 mg/m2/dose; order.dose=100 mg"), "within");
+  EXPECT_EQ(decidedBy(stated + "84 mg/dose; order.dose=100 mg/m2"), "over");
+  EXPECT_EQ(decidedBy(stated + "120 mg/m2/dose; order.dose=100 mg/m2"), "");
+  EXPECT_EQ(decidedBy("order.dose=100 mg/m2"), "");
+}
+
 TEST(SizeSentences, holdWhatWasTypedAndTheQuestions) {
   EXPECT_EQ(wordsFor("child.age=4 year; child.weight=83 lb 9 oz; child.height=103 cm"),
             "A weight of 83 lb 9 oz is unlikely at this age. Weigh again, or check the unit. "

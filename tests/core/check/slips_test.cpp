@@ -234,6 +234,18 @@ TEST(Slips, areNeverMoreThanTwoAndAskOfTwoPapersWhereTheyCan) {
   EXPECT_EQ(slipsIn(sheetOf(noOther)), "order-ten-times-too-much order-thousand-times-too-much");
 }
 
+// The height may be in inches, and the charted surface is what the dose was worked out with.
+TEST(Slips, areNotThoseOfAHeightThatNothingUses) {
+  const Worksheet sheet = sheetOf(
+      "child.age=4 year 2 month; child.sex=female; child.height=40 cm; child.bsa=0.7 m2; "
+      "reference.high=120 mg/m2/dose; reference.schedule=every 12 h; " +
+      twice + "order.dose=800 mg");
+  ASSERT_TRUE(std::ranges::any_of(sheet.findings, [](const Finding& finding) {
+    return finding.check == CheckId::size && finding.argument<SizeSlip>("slip");
+  }));
+  EXPECT_EQ(slipsIn(sheet), "order-ten-times-too-much");
+}
+
 TEST(Slips, areNotSoughtWhileAFieldIsChanged) {
   const Case inputs = caseOf(perM2 + twice + "order.dose=800 mg");
   EXPECT_EQ(slipsIn(workOut(inputs, exactRules(), Withheld(path::dose))), "");

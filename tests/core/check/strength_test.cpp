@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include "core/check/answers.h"
 #include "core/check/work_out.h"
 #include "tests/core/test_names.h"
 #include "tests/support/case_text.h"
@@ -55,6 +56,56 @@ TEST_P(TwoStrengths, areToldAsFarApartAsTheyAre) {
                           : row.told == Told::ask ? Severity::ask
                                                   : Severity::undecided;
   EXPECT_EQ(finding->severity, wanted);
+}
+
+constexpr const char* powder =
+    "order.schedule=once; reference.high=500 mg/dose; reference.limit_only=true; stock.kind=powder; ";
+
+/// The severity of what is told of two strengths: "ask note" of three; empty: nothing.
+std::string toldOf(const Worksheet& sheet) {
+  std::string told;
+  for (const Finding& finding : sheet.findings)
+    if (finding.code == FindingCode::strengthDiffers)
+      told.append(told.empty() ? "" : " ").append(idOf(finding.severity));
+  return told;
+}
+
+std::string told(const std::string& stock) { return toldOf(workOut(caseOf(powder + stock), exactRules())); }
+
+TEST(TwoStrengthsOfAPowder, areComparedWithoutALabel) {
+  const std::string mixed = "order.dose=50 mg; stock.content=500 mg; stock.final_volume=5 mL; ";
+  EXPECT_EQ(told(mixed + "stock.diluent=4 mL; stock.displacement=1 mL"), "");
+  EXPECT_EQ(told(mixed + "stock.diluent=4 mL; stock.displacement=0.9 mL"), "note");  // 102 mg/mL
+  EXPECT_EQ(told(mixed + "stock.diluent=4 mL; stock.displacement=0.5 mL"), "ask");   // 111 mg/mL
+}
+
+TEST(TwoStrengthsOfAPowder, areAskedAboutBeforeThereIsAnOrder) {
+  EXPECT_EQ(told("stock.strength=100 mg/mL; stock.content=500 mg; stock.final_volume=4 mL"), "ask");
+}
+
+TEST(TwoStrengthsOfAPowder, thatDoNotMeetAreToldOnce) {
+  const Worksheet sheet =
+      workOut(caseOf(powder + std::string("order.dose=50 mg; stock.strength=100 mg/mL; "
+                                          "stock.content=500 units; stock.final_volume=5 mL")),
+              exactRules());
+  EXPECT_EQ(sheet.because(), "units-do-not-meet");
+  EXPECT_EQ(toldOf(sheet), "");
+}
+
+TEST(TwoStrengthsOfAPowder, areNotTheSameByALabelOfManyDecimals) {
+  EXPECT_EQ(told("order.dose=50 mg; stock.strength=0.1000000000000000000001 mg/mL; stock.content=1 mg; "
+                 "stock.final_volume=10 mL"),
+            "note");
+}
+
+TEST(ThreeStrengths, areOneQuestion) {
+  const Worksheet sheet =
+      workOut(caseOf(powder + std::string("order.dose=50 mg; stock.strength=100 mg/mL; stock.content=500 mg; "
+                                          "stock.final_volume=4 mL; stock.diluent=3 mL; "
+                                          "stock.displacement=0.5 mL")),
+              exactRules());
+  EXPECT_EQ(toldOf(sheet), "ask ask");
+  EXPECT_EQ(questionsOf(sheet), std::vector{FindingCode::strengthDiffers});
 }
 
 INSTANTIATE_TEST_SUITE_P(R9, TwoStrengths, testing::ValuesIn(rows), NameOfRow());

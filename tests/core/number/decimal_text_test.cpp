@@ -76,12 +76,15 @@ INSTANTIATE_TEST_SUITE_P(
         Refused{"leading zero with decimals", "05.25", leadingZero, "5.25"},
         Refused{"exponent", "1e3", exponent}, Refused{"large exponent", "1E3", exponent},
         Refused{"exponent below zero", "1e-3", exponent}, Refused{"exponent with plus", "1e+3", exponent},
-        Refused{"hexadecimal", "0x10", notANumber}, Refused{"minus", "-5", sign}, Refused{"plus", "+5", sign},
-        Refused{"true minus", "−5", sign}, Refused{"minus alone", "-", sign},
-        Refused{"minus inside", "5-10", notANumber}, Refused{"en dash inside", "5–10", notANumber},
-        Refused{"space inside", "1 000", spaceInNumber}, Refused{"space first", " 5", spaceInNumber},
-        Refused{"space last", "5 ", spaceInNumber}, Refused{"tab", "5\t", spaceInNumber},
-        Refused{"line end", "5\n", spaceInNumber}, Refused{"no-break space", "1\u00A0000", spaceInNumber},
+        Refused{"exponent last", "1e", notANumber}, Refused{"exponent alone", "e", notANumber},
+        Refused{"exponent first", "e3", notANumber}, Refused{"exponent after a point", ".e3", notANumber},
+        Refused{"exponent of a letter", "1ex", notANumber}, Refused{"hexadecimal", "0x10", notANumber},
+        Refused{"minus", "-5", sign}, Refused{"plus", "+5", sign}, Refused{"true minus", "−5", sign},
+        Refused{"minus alone", "-", sign}, Refused{"minus inside", "5-10", notANumber},
+        Refused{"en dash inside", "5–10", notANumber}, Refused{"space inside", "1 000", spaceInNumber},
+        Refused{"space first", " 5", spaceInNumber}, Refused{"space last", "5 ", spaceInNumber},
+        Refused{"tab", "5\t", spaceInNumber}, Refused{"line end", "5\n", spaceInNumber},
+        Refused{"no-break space", "1\u00A0000", spaceInNumber},
         Refused{"thin space", "1\u2009000", spaceInNumber}, Refused{"stroke", "1/2", fraction},
         Refused{"half sign", "½", fraction}, Refused{"one and a half", "1½", fraction},
         Refused{"quarter sign", "¼", fraction}, Refused{"arabic digits", "٨٠", otherDigits},
@@ -237,6 +240,27 @@ TEST(PlainPercent, mayBeAHundred) {
   EXPECT_EQ(plainPercent(n(55, 10)), "5.5");
   EXPECT_EQ(plainPercent(Number(5)), "5");
 }
+
+struct OverBy {
+  const char* name;
+  Number value;
+  const char* text;  ///< by how many percent it is over 100
+};
+
+class ShowsExcess : public ::testing::TestWithParam<OverBy> {};
+
+TEST_P(ShowsExcess, NeverAsNothing) { EXPECT_EQ(excessText(GetParam().value, Number(100)), GetParam().text); }
+
+INSTANTIATE_TEST_SUITE_P(
+    Table, ShowsExcess,
+    ::testing::Values(OverBy{"ten-fold", Number(1000), "900"}, OverBy{"thousands", Number(1500), "1,400"},
+                      OverBy{"one decimal", n(10026, 100), "0.3"},
+                      OverBy{"0 05 goes up", n(10005, 100), "0.1"},
+                      OverBy{"less than 0 05 has one digit", n(1000499, 10000), "0.05"},
+                      OverBy{"a little less", n(1000449, 10000), "0.04"},
+                      OverBy{"a hair", Number(100) + Number::powerOfTen(-9), "0.000000001"},
+                      OverBy{"nothing", Number(100), "0"}),
+    test::NameOfRow());
 
 TEST(FixedText, keepsItsZeros) {
   EXPECT_EQ(fixedText(n(7, 10), 2), "0.70");

@@ -67,6 +67,7 @@ INSTANTIATE_TEST_SUITE_P(
         Arithmetic{"digits with decimals", Number::fromDigits("70", 2), "7/10"},
         Arithmetic{"eighteen digits", Number::fromDigits("999999999999999999", 18),
                    "999999999999999999/1000000000000000000"},
+        Arithmetic{"few digits and many decimals", Number::fromDigits("70", 20), "7/10000000000000000000"},
         Arithmetic{"nineteen digits", Number::fromDigits("9999999999999999999", 0), "9999999999999999999"},
         Arithmetic{"thirty digits", Number::fromDigits("123456789012345678901234567890", 29),
                    "12345678901234567890123456789/10000000000000000000000000000"},

@@ -2,8 +2,10 @@
 
 #include <gtest/gtest.h>
 
+#include <sstream>
 #include <string>
 
+#include "core/number/static_text.h"
 #include "tests/core/test_names.h"
 
 namespace wardchalk::refusal_test {
@@ -75,12 +77,26 @@ TEST(Shortened, cutsALetterOfMoreThanSixtyBytesBetweenItsCharacters) {
   EXPECT_EQ(shortened(letter), letter.substr(0, 59));
 }
 
+// A sign of Arabic that goes before its number is a letter with what follows; a broken byte follows as
+// nothing.
+TEST(Shortened, cutsBeforeABrokenByteWhateverStandsBeforeIt) {
+  const std::string text = std::string(58, 'x') + "\u0600";
+  EXPECT_EQ(shortened(text + "\xFF and more"), text);
+  EXPECT_EQ(shortened(text + "5 and more"), text.substr(0, 58));
+}
+
 TEST(Shortened, leavesAShortTextAloneEvenABrokenOne) {
   for (const std::string text : {"", "x", "e\u0301", "\x80", "a\xF0\x9F"}) EXPECT_EQ(shortened(text), text);
 }
 
 TEST(Refusal, takesBrokenTextToo) {
   EXPECT_EQ(refusalOf(RefusalCode::tooLong, std::string(100, '\x80')).typed, "");
+}
+
+TEST(StaticText, isWrittenAsItStands) {
+  std::ostringstream out;
+  out << StaticText("order.dose") << StaticText();
+  EXPECT_EQ(out.str(), "order.dose");
 }
 
 TEST(Result, holdsAValueOrItsRefusal) {

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/number/characters.h"
 #include "core/words/sentences.h"
 
 namespace wardchalk::unseen_text_test {
@@ -60,6 +61,23 @@ TEST(UnseenText, isEveryCharacterOfTheListAndNoOther) {
                         between(c, 0x2066, 0x2069) || c == 0xFEFF || between(c, 0xFDD0, 0xFDEF) ||
                         (c & 0xFFFFU) >= 0xFFFE;
     ASSERT_EQ(unseenKind(c).has_value(), listed) << std::hex << static_cast<unsigned>(c);
+  }
+}
+
+// A flag and the hidden marks of formatting may stand in a text; where it is shown they are seen as nothing.
+// An entry is words and figures: only what it would be read past counts there.
+TEST(UnseenText, countsByWhereItStands) {
+  struct Where {
+    char32_t character;
+    bool freeText, shown, entry;
+  };
+  for (const Where& row : {Where{U'a', false, false, false}, Where{0x09, true, true, false},
+                           Where{0xAD, true, true, true}, Where{0x200C, false, false, true},
+                           Where{0x206A, false, true, false}, Where{0xE007F, false, true, false},
+                           Where{0xE0080, false, false, false}, Where{0x10FFFF, true, true, false}}) {
+    EXPECT_EQ(isUnseen(row.character, UnseenIn::freeText), row.freeText) << unicodeNumber(row.character);
+    EXPECT_EQ(isUnseen(row.character, UnseenIn::shownText), row.shown) << unicodeNumber(row.character);
+    EXPECT_EQ(isUnseen(row.character, UnseenIn::entry), row.entry) << unicodeNumber(row.character);
   }
 }
 
