@@ -17,10 +17,11 @@ namespace wardchalk {
 
 namespace {
 
-/// A child that is asked about, and its age or size in words.
+/// A child that is asked about, and where a gap begins after it or ends before it.
 struct Probe {
   Child child;
-  std::string words;
+  std::string gapFrom;
+  std::string gapTo;
 };
 
 constexpr int lastMonth = 18 * 12;
@@ -32,7 +33,7 @@ std::vector<Probe> ageProbes() {
   const auto add = [&](int n, Unit unit) {
     Probe probe;
     probe.child.age = Age{{{{Number(n), unit}}}};
-    probe.words = enteredWords(Quantity{Number(n), unit});
+    probe.gapFrom = probe.gapTo = enteredWords(Quantity{Number(n), unit});
     probes.push_back(std::move(probe));
   };
   for (int day = 0; day < firstDays; ++day) add(day, Unit::day);
@@ -40,16 +41,24 @@ std::vector<Probe> ageProbes() {
   return probes;
 }
 
-/// The edges, and a place between each two.
-std::vector<Number> around(std::vector<Number> edges) {
+/// A weight or a surface to ask about, and the edges at which a gap begins after it or ends before it.
+struct SizePlace {
+  Number value;
+  Number gapFrom;
+  Number gapTo;
+};
+
+/// The edges, a place between each two, and one before the first and behind the last.
+std::vector<SizePlace> around(std::vector<Number> edges) {
   std::sort(edges.begin(), edges.end());
   edges.erase(std::unique(edges.begin(), edges.end()), edges.end());
-  std::vector<Number> values;
+  std::vector<SizePlace> places = {{edges.front() / Number(2), edges.front(), edges.front()}};
   for (std::size_t i = 0; i < edges.size(); ++i) {
-    if (i > 0) values.push_back((edges[i - 1] + edges[i]) / Number(2));
-    values.push_back(edges[i]);
+    if (i > 0) places.push_back({(edges[i - 1] + edges[i]) / Number(2), edges[i], edges[i - 1]});
+    places.push_back({edges[i], edges[i], edges[i]});
   }
-  return values;
+  places.push_back({edges.back() * Number(2), edges.back(), edges.back()});
+  return places;
 }
 
 template <typename T, typename Take>
@@ -58,34 +67,31 @@ void eachEdge(const Band<T>& band, const Take& take) {
     if (edge) take(*edge);
 }
 
+std::vector<Probe> sizeProbes(std::vector<Number> edges, Unit unit, void (*put)(Child&, const Quantity&)) {
+  std::vector<Probe> probes;
+  for (const SizePlace& place : around(std::move(edges))) {
+    Probe probe{{}, enteredWords(Quantity{place.gapFrom, unit}), enteredWords(Quantity{place.gapTo, unit})};
+    put(probe.child, {place.value, unit});
+    probes.push_back(std::move(probe));
+  }
+  return probes;
+}
+
 std::vector<Probe> weightProbes(const ReferenceList& list, const ListGroup& group) {
   std::vector<Number> edges;
   for (const std::size_t entry : group.entries)
     eachEdge(list.entries[entry].reference.weight, [&](const MixedQuantity& edge) {
       if (const auto kg = totalIn(edge, Unit::kg, Pounds::exact)) edges.push_back(*kg);
     });
-  std::vector<Probe> probes;
-  for (const Number& kg : around(std::move(edges))) {
-    Probe probe;
-    probe.child.weight = MixedQuantity{{{kg, Unit::kg}}};
-    probe.words = enteredWords(Quantity{kg, Unit::kg});
-    probes.push_back(std::move(probe));
-  }
-  return probes;
+  return sizeProbes(std::move(edges), Unit::kg,
+                    [](Child& child, const Quantity& kg) { child.weight = MixedQuantity{{kg}}; });
 }
 
 std::vector<Probe> surfaceProbes(const ReferenceList& list, const ListGroup& group) {
   std::vector<Number> edges;
   for (const std::size_t entry : group.entries)
     eachEdge(list.entries[entry].reference.bsa, [&](const Quantity& edge) { edges.push_back(edge.value); });
-  std::vector<Probe> probes;
-  for (const Number& m2 : around(std::move(edges))) {
-    Probe probe;
-    probe.child.bsa = Quantity{m2, Unit::m2};
-    probe.words = enteredWords(Quantity{m2, Unit::m2});
-    probes.push_back(std::move(probe));
-  }
-  return probes;
+  return sizeProbes(std::move(edges), Unit::m2, [](Child& child, const Quantity& m2) { child.bsa = m2; });
 }
 
 /// The children to ask about where the entries are told apart by one thing alone; none where more than one
@@ -129,11 +135,14 @@ class Walk {
       inGap_ = lastCovered_.has_value();
       return;
     }
-    if (inGap_)
-      said_.push_back(
-          say(PhraseId::list_gap, {{"group", name_}, {"from", *lastCovered_}, {"to", probe.words}}));
+    if (inGap_) noteGap(*lastCovered_, probe.gapTo);
     inGap_ = false;
-    lastCovered_ = probe.words;
+    lastCovered_ = probe.gapFrom;
+  }
+
+  void noteGap(const std::string& from, const std::string& to) {
+    said_.push_back(from == to ? say(PhraseId::list_gapAt, {{"group", name_}, {"at", from}})
+                               : say(PhraseId::list_gap, {{"group", name_}, {"from", from}, {"to", to}}));
   }
 
   void noteOverlap(std::size_t first, std::size_t second) {

@@ -2,7 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include "core/number/decimal_text.h"
 #include "core/record/text_file.h"
+#include "tests/core/test_names.h"
 
 namespace wardchalk::list_review_test {
 namespace {
@@ -53,6 +55,82 @@ TEST(ListReview, aReviewThatIsPastIsSaid) {
   list.entries[1].reviewBy = {2026, 6, 30};
   EXPECT_EQ(listReview(list, today),
             Lines{"Plover, fever of the marsh, oral: the review date is past (2026-06-30)."});
+}
+
+/// What is said of such a list, without the name of the group.
+std::string saidOf(const std::vector<ListEntry>& entries) {
+  ReferenceList list = only("Wren", Route::oral);
+  list.entries = entries;
+  std::string text;
+  for (const std::string& line : listReview(list, today)) {
+    const std::size_t name = line.rfind(": ", line.find(" entr"));
+    text.append(text.empty() ? "" : " ").append(line.substr(name + 2));
+  }
+  return text;
+}
+
+/// An entry for every child.
+ListEntry plainEntry() {
+  ListEntry entry = only("Wren", Route::oral).entries.front();
+  entry.reference.age = {};
+  entry.reference.weight = {};
+  entry.reference.bsa = {};
+  return entry;
+}
+
+/// For the surfaces "from 0.5", "over 0.5", "below 0.5" or "up to 0.5".
+ListEntry bySurface(std::string_view band) {
+  ListEntry entry = plainEntry();
+  Band<Quantity>& bsa = entry.reference.bsa;
+  using Edge = std::pair<std::string_view, std::optional<Quantity>*>;
+  for (const auto& [word, edge] : {Edge{"from ", &bsa.from}, Edge{"over ", &bsa.over},
+                                   Edge{"below ", &bsa.below}, Edge{"up to ", &bsa.upTo}})
+    if (band.starts_with(word)) *edge = Quantity{*readDecimal(band.substr(word.size())), Unit::m2};
+  return entry;
+}
+
+struct Bands {
+  const char* name;
+  std::vector<const char*> bands;
+  const char* said;
+};
+void PrintTo(const Bands& row, std::ostream* out) { *out << row.name; }
+
+class SizesOfAList : public testing::TestWithParam<Bands> {};
+
+TEST_P(SizesOfAList, AreLookedAtOnBothSidesOfEachEdge) {
+  std::vector<ListEntry> entries;
+  for (const char* band : GetParam().bands) entries.push_back(bySurface(band));
+  EXPECT_EQ(saidOf(entries), GetParam().said);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Surfaces, SizesOfAList,
+    testing::Values(
+        Bands{"that meet", {"below 0.5", "from 0.5"}, ""},
+        Bands{"that meet the other way", {"up to 0.5", "over 0.5"}, ""},
+        Bands{"apart", {"below 0.5", "from 0.6"}, "no entry between 0.5 m² and 0.6 m²."},
+        Bands{"apart with closed edges", {"up to 0.5", "over 0.6"}, "no entry between 0.5 m² and 0.6 m²."},
+        Bands{"apart at one surface", {"below 0.5", "over 0.5"}, "no entry for exactly 0.5 m²."},
+        Bands{"that overlap",
+              {"below 0.6", "from 0.5"},
+              "two entries apply at once (under 0.6 m²; 0.5 m² and over)."},
+        Bands{"that overlap at one surface",
+              {"up to 0.5", "from 0.5"},
+              "two entries apply at once (up to 0.5 m²; 0.5 m² and over)."},
+        Bands{"that overlap below the first edge",
+              {"below 0.5", "below 0.6"},
+              "two entries apply at once (under 0.5 m²; under 0.6 m²)."},
+        Bands{"that overlap above the last edge",
+              {"over 0.5", "over 0.6"},
+              "two entries apply at once (over 0.5 m²; over 0.6 m²)."}),
+    [](const auto& row) { return test::testName(row.param.name); });
+
+TEST(ListReview, weightsBetweenTwoEntriesAreNamed) {
+  std::vector<ListEntry> entries = {plainEntry(), plainEntry()};
+  entries[0].reference.weight.below = MixedQuantity{{{Number(10), Unit::kg}}};
+  entries[1].reference.weight.from = MixedQuantity{{{Number(26), Unit::lb}, {Number(8), Unit::oz}}};
+  EXPECT_EQ(saidOf(entries), "no entry between 10 kg and 12.020197805 kg.");
 }
 
 }  // namespace
