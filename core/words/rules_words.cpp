@@ -69,8 +69,9 @@ std::string rulesTitle(const HouseRules& rules) {
 std::string rulesProvenance(const HouseRules& rules) {
   if (!rules.agreedBy.empty() || !rules.agreedOn.empty())
     return say(PhraseId::rule_agreed, {{"who", rules.agreedBy}, {"when", rules.agreedOn}});
-  const bool shipped = rules.name == exactRules().name || rules.name == classroomRules().name;
-  return say(shipped ? PhraseId::rules_shipped : PhraseId::rules_nobody);
+  for (const HouseRules* shipped : {&exactRules(), &classroomRules()})
+    if (rules.name == shipped->name && reckonAlike(rules, *shipped)) return say(PhraseId::rules_shipped);
+  return say(PhraseId::rules_nobody);
 }
 
 std::vector<std::string> rulesWords(const Worksheet& sheet) {

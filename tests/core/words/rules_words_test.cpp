@@ -49,6 +49,23 @@ TEST(RulesWords, leaveOutWhatTheWorkingDoesNotUse) {
     EXPECT_EQ(text.find(part), std::string::npos) << part << " is in\n" << text;
 }
 
+TEST(RulesWords, nameWhatTheHouseAddedOrLeftOut) {
+  HouseRules rules = exactRules();
+  rules.weightOlderThan = MixedQuantity{{{Number(3), Unit::month}}};
+  rules.gracePercent = Number(5);
+  rules.bsaDecimals.reset();
+  const std::string text = rulesOf(worked({{path::height, "103 cm"},
+                                           {path::weight, "37 lb"},
+                                           {path::dose, "80 mg/h"},
+                                           {path::high, "120 mg/m2/h"},
+                                           {path::stockKind, "liquid"}},
+                                          rules));
+  for (const char* part : {"A weight older than 3 months is asked about.",
+                           "Up to 5 % over a reference is asked about and not unsafe.", "mL/h to 1; drops",
+                           "with all its digits.", "1 lb = 0.45359237 kg. Kilograms are not rounded."})
+    EXPECT_NE(text.find(part), std::string::npos) << part << " is not in\n" << text;
+}
+
 // A set that was changed never goes by the name of one that is shipped.
 TEST(RulesTitle, isTheSetsOwn) {
   const auto titled = [](auto change) {
@@ -70,6 +87,10 @@ TEST(RulesProvenance, isStatedOrSaidToBeWanting) {
   EXPECT_EQ(rulesProvenance(rules), "It is not stated who agreed these rules.");
   rules.agreedBy = "the pharmacy";
   EXPECT_EQ(rulesProvenance(rules), "Agreed by the pharmacy.");
+  rules = classroomRules();
+  EXPECT_EQ(rulesProvenance(rules), "As shipped with the program, not agreed by a ward.");
+  rules.rateDecimals = 0;  // goes by a name that is shipped, and is another set
+  EXPECT_EQ(rulesProvenance(rules), "It is not stated who agreed these rules.");
 }
 
 }  // namespace
