@@ -191,6 +191,48 @@ TEST(OffersScheduleOnly, whatMeansTheSame) {
   }
 }
 
+struct Refused {
+  const char* name;
+  const char* typed;
+  const char* code;
+};
+
+class RefusesSchedule : public ::testing::TestWithParam<Refused> {};
+
+TEST_P(RefusesSchedule, whoeverWroteIt) {
+  const Result<Schedule> schedule = readInFile(GetParam().typed);
+  ASSERT_FALSE(schedule) << schedule->text;
+  EXPECT_EQ(idOf(schedule.refusal().code), GetParam().code);
+  EXPECT_FALSE(readAtBedside(GetParam().typed));
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Table, RefusesSchedule,
+    ::testing::Values(Refused{"a third of an hour", "every 20 min", "schedule-unknown"},
+                      Refused{"up to a third of an hour", "every 15 to 20 min", "schedule-unknown"},
+                      Refused{"from a third of an hour", "every 20 to 30 min", "schedule-unknown"},
+                      Refused{"more than once in a quarter of an hour", "every 7 min", "schedule-too-often"},
+                      Refused{"in 24 days", "3 times in 24 days", "schedule-unknown"},
+                      Refused{"in a 24 h", "3 times in a 24 h", "schedule-unknown"},
+                      Refused{"in no time", "3 times in", "schedule-unknown"},
+                      Refused{"in days", "3 times in day", "schedule-unknown"},
+                      Refused{"in 24 of nothing", "3 times in 24", "schedule-unknown"},
+                      Refused{"in 48 h", "3 times in 48 h", "schedule-unknown"},
+                      Refused{"for each hour", "3 times an hour", "schedule-unknown"},
+                      Refused{"per hour", "3 times per h", "schedule-unknown"},
+                      Refused{"per month", "3 times per month", "schedule-unknown"},
+                      Refused{"half a time", "2.5 times a day", "count-not-whole"},
+                      Refused{"up to half a time", "2 to 2.5 times a day", "count-not-whole"},
+                      Refused{"hourly and more", "4-6 hourly twice", "schedule-unknown"},
+                      Refused{"hourly with a count", "6 hourly 2", "schedule-unknown"},
+                      Refused{"a q alone", "q", "schedule-unsafe"},
+                      Refused{"every alone", "every", "schedule-unknown"},
+                      Refused{"every of no unit", "every 6", "schedule-unknown"},
+                      Refused{"every and more", "every 6 h daily", "schedule-unknown"},
+                      Refused{"twice of nothing", "twice", "schedule-unknown"},
+                      Refused{"more than 96", "97 times a day", "schedule-too-often"}),
+    test::NameOfRow());
+
 RC_GTEST_PROP(ScheduleProperty, neverAltersWhatWasTyped, ()) {
   const auto pieces = *rc::gen::container<std::vector<std::string>>(rc::gen::element<std::string>(
       "every", "each", " ", " ", "q", "4", "6", "0", "12", "0.5", "to", "-", "–", "h", "hours", "min", "day",

@@ -90,6 +90,21 @@ TEST(BandFor, saysWhichBandAndWhy) {
             "Linnet, intravenous: this is the only entry, and it is for every age and size.");
 }
 
+TEST(BandFor, saysOfEachEntryHowItFits) {
+  const auto fits = [](const Child& child) {
+    std::string text;
+    for (const JudgedEntry& entry : choiceFor("plover oral", child).entries)
+      text.append(text.empty() ? "" : "; ").append(fitWords(entry));
+    return text;
+  };
+  EXPECT_EQ(fits(childWith({{path::age, "4 year"}})),
+            "does not cover this child (4 years); covers this child (4 years); does not cover this child (4 "
+            "years)");
+  EXPECT_EQ(fits(Child{}),
+            "cannot be told yet: enter the age; cannot be told yet: enter the age; cannot be told yet: enter "
+            "the age");
+}
+
 TEST(BandFor, judgesWeightAndSurfaceByTheHouseRules) {
   EXPECT_EQ(choiceFor("wren", childWith({{path::weight, "19.9 kg"}})).chosen, 4U);
   EXPECT_EQ(choiceFor("wren", childWith({{path::weight, "20 kg"}})).chosen, 5U);

@@ -33,6 +33,16 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"kilogram_decimals", "none", "17.25 kg stays 17.25 kg."},
         Row{"bsa_decimals", "2", "A child of 103 cm and 17.2 kg has 0.70 m²."},
         Row{"bsa_decimals", "3", "A child of 103 cm and 17.2 kg has 0.702 m²."},
+        Row{"unit_system", "none",
+            "17.2 typed as a weight is asked about: kg or lb? 103 typed as a height has a unit only where "
+            "the "
+            "user chose one."},
+        Row{"unit_system", "metric",
+            "17.2 typed as a weight is 17.2 kg, 103 typed as a height is 103 cm; kg and cm stand in the "
+            "empty "
+            "lines."},
+        Row{"unit_system", "household",
+            "41 typed as a height is 41 in; 37 typed as a weight is asked about: kg or lb?"},
         Row{"round_to", "marks", "3.14 mL is measured as 3.2 mL in a syringe of 5 mL."},
         Row{"round_to", "decimals", "3.14 mL is measured as 3.1 mL in a syringe of 5 mL."},
         Row{"volume_decimals_below_1_mL", "2", "0.347 mL is measured as 0.35 mL in a syringe of 1 mL."},

@@ -67,5 +67,81 @@ INSTANTIATE_TEST_SUITE_P(
                     Day{"a number", "3", "type-wrong at weight_older_than"}),
     test::NameOfRow());
 
+struct Rule {
+  const char* name;
+  const char* key;
+  std::string json;
+  const char* outcome;  ///< what it then is, or why it is refused
+};
+void PrintTo(const Rule& row, std::ostream* out) { *out << row.key << ": " << row.json.substr(0, 60); }
+
+class RuleOfAFile : public testing::TestWithParam<Rule> {};
+TEST_P(RuleOfAFile, isReadAsItStandsOrRefused) {
+  const Result<HouseRules> rules = readRules(R"({"format":"wardchalk.house-rules","version":1,")" +
+                                             std::string(GetParam().key) + "\":" + GetParam().json + "}");
+  EXPECT_EQ(rules ? ruleText(*rules, GetParam().key)
+                  : std::string(idOf(rules.refusal().code)) + " at " + rules.refusal().path,
+            GetParam().outcome);
+  if (!rules) return;
+  EXPECT_EQ(*readRules(writeRules(*rules)), *rules);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Rules, RuleOfAFile,
+    testing::Values(
+        Rule{"a word as a number", "pounds", "2.2", "word-unknown at pounds"},
+        Rule{"a word that is none", "pounds", R"("metric")", "word-unknown at pounds"},
+        Rule{"a count as a word", "many_units", R"("3")", "type-wrong at many_units"},
+        Rule{"no whole number", "many_units", "2.5", "value-out-of-range at many_units"},
+        Rule{"an exponent", "many_units", "1e1", "value-out-of-range at many_units"},
+        Rule{"below the least", "many_units", "0", "value-out-of-range at many_units"},
+        Rule{"above the most", "many_units", "101", "value-out-of-range at many_units"},
+        Rule{"more than any number", "many_units", "99999999999999999999",
+             "value-out-of-range at many_units"},
+        Rule{"below nothing", "many_units", "-1", "value-out-of-range at many_units"},
+        Rule{"no decimals by null", "kilogram_decimals", "null", "none"},
+        Rule{"no decimals by a word", "kilogram_decimals", R"("none")", "none"},
+        Rule{"decimals by another word", "kilogram_decimals", R"("all")", "type-wrong at kilogram_decimals"},
+        Rule{"a percent as text", "ask_below_percent", R"("90")", "type-wrong at ask_below_percent"},
+        Rule{"a percent below nothing", "ask_below_percent", "-5", "sign at ask_below_percent"},
+        Rule{"more than a hundred", "ask_below_percent", "100.5", "value-out-of-range at ask_below_percent"},
+        Rule{"a name as a number", "agreed_by", "5", "type-wrong at agreed_by"},
+        Rule{"a name that is too long", "agreed_by", "\"" + std::string(501, 'x') + "\"",
+             "too-long at agreed_by"},
+        Rule{"a name that hides something", "agreed_by", "\"a\u202Eb\"", "unseen-character at agreed_by"},
+        Rule{"a formula as a number", "bsa_formula", "1", "word-unknown at bsa_formula"},
+        Rule{"a formula that is none", "bsa_formula", R"("boyd")", "word-unknown at bsa_formula"},
+        Rule{"a volume as a number", "smallest_volume", "0.1", "type-wrong at smallest_volume"},
+        Rule{"a volume in litres", "smallest_volume", R"("0.0005 L")", "0.5 mL"},
+        Rule{"a volume in another spelling", "smallest_volume", R"("0.1 ml")",
+             "unit-unknown at smallest_volume"},
+        Rule{"a volume of weight", "smallest_volume", R"("0.1 mg")", "dose-here at smallest_volume"},
+        Rule{"no system by null", "unit_system", "null", "none"},
+        Rule{"no system by a word", "unit_system", R"("none")", "none"},
+        Rule{"a system", "unit_system", R"("household")", "household"},
+        Rule{"a system that is none", "unit_system", R"("imperial")", "word-unknown at unit_system"},
+        Rule{"a system as a number", "unit_system", "1", "word-unknown at unit_system"}),
+    test::NameOfRow());
+
+INSTANTIATE_TEST_SUITE_P(
+    Syringes, RuleOfAFile,
+    testing::Values(
+        Rule{"none", "syringes", "[]", "type-wrong at syringes"},
+        Rule{"no list", "syringes", R"("1 mL")", "type-wrong at syringes"},
+        Rule{"one as text", "syringes", R"(["1 mL"])", "type-wrong at syringes[0]"},
+        Rule{"without marks", "syringes", R"([{"holds":"1 mL","kind":"oral"}])",
+             "key-missing at syringes[0]"},
+        Rule{"with something else", "syringes",
+             R"([{"holds":"1 mL","marks":"0.1 mL","kind":"oral","colour":"red"}])",
+             "key-unknown at syringes[0].colour"},
+        Rule{"marks further apart than it holds", "syringes",
+             R"([{"holds":"1 mL","marks":"2 mL","kind":"oral"}])", "value-out-of-range at syringes[0].marks"},
+        Rule{
+            "the second of two", "syringes",
+            R"([{"holds":"1 mL","marks":"0.1 mL","kind":"oral"},{"holds":"1 mg","marks":"2 mL","kind":"oral"}])",
+            "dose-here at syringes[1].holds"},
+        Rule{"one that is read", "syringes", R"([{"holds":"1 mL","marks":"0.1 mL","kind":"oral"}])", ""}),
+    test::NameOfRow());
+
 }  // namespace
 }  // namespace wardchalk::rules_file_test

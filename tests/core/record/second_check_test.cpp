@@ -238,5 +238,80 @@ TEST(SecondCheck, figuresThatDifferDoNotPrintAlike) {
   EXPECT_NE(weight->first, weight->second);
 }
 
+/// Every figure that is compared, as the first has it: "rate in mL/h 100 mL/h same".
+std::string outcomesOf(const SecondCheck& check) {
+  std::string text;
+  for (const OutcomeCompared& one : check.outcomes)
+    text.append(text.empty() ? "" : "; ")
+        .append(outcomeName(one.outcome) + " " + one.first + " " + agreementWords(one.agreement));
+  return text;
+}
+
+TEST(SecondCheck, comparesWhatIsSetOnAPumpAndADrip) {
+  Entries infused = with(with(with(usual(), "order.route", "intravenous"), "infusion.volume", "50 mL"),
+                         "infusion.over", "30 min");
+  infused = with(infused, "infusion.drop_factor", "20 drop/mL");
+  EXPECT_EQ(
+      outcomesOf(compared(infused, infused)),
+      "weight in kg 17.2 kg same; BSA 0.70 m² same; safe or maximum dose 84 mg same; safe or maximum in "
+      "24 h 168 mg same; ordered per dose 80 mg same; ordered in 24 h 160 mg same; strength 25 mg in 1 mL "
+      "same; amount to measure 3.2 mL same; rate in mL/h 100 mL/h same; rate in drops 33 drops/min same");
+  const SecondCheck other = compared(infused, with(infused, "infusion.over", "60 min"));
+  EXPECT_NE(outcomesOf(other).find("rate in mL/h 100 mL/h DIFFERS; rate in drops 33 drops/min DIFFERS"),
+            std::string::npos)
+      << outcomesOf(other);
+  EXPECT_FALSE(other.agree());
+  const SecondCheck one = compared(infused, with(infused, "infusion.volume", ""));
+  EXPECT_NE(outcomesOf(one).find("rate in mL/h 100 mL/h ONLY the first has it"), std::string::npos)
+      << outcomesOf(one);
+}
+
+TEST(SecondCheck, hasAWordForHowEntriesAgree) {
+  const auto words = [](std::string_view path, const std::string& first, const std::string& second) {
+    return agreementWords(
+        agreementOf(compared(with(usual(), path, first), with(usual(), path, second)), path));
+  };
+  EXPECT_EQ(words("child.weight", "17.2 kg", "17.2 kg"), "same");
+  EXPECT_EQ(words("child.weight", "17.2 kg", "17200 g"), "same value, written differently");
+  EXPECT_EQ(words("child.weight", "17.2 kg", "17.3 kg"), "DIFFERS");
+  EXPECT_EQ(words("child.weight", "17.2 kg", ""), "ONLY the first has it");
+  EXPECT_EQ(words("child.weight", "", "17.2 kg"), "ONLY the second has it");
+  EXPECT_EQ(words("reference.source", "Bench list, p. 4", "Bench list, p. 5"), "shown only");
+}
+
+TEST(SecondCheck, ofNothingAgrees) {
+  const SecondCheck check = compared({}, {});
+  EXPECT_TRUE(check.agree());
+  EXPECT_TRUE(check.entries.empty() && check.outcomes.empty());
+  EXPECT_FALSE(disagreementOf(check));
+}
+
+TEST(SecondCheck, saysWhyTwoVerdictsAlikeAreNotTheSame) {
+  const Entries first = with(usual(), "order.dose", "60 mg");            // too little
+  const Entries second = with(usual(), "order.schedule", "every 24 h");  // not as the reference says
+  const SecondCheck check = compared(first, second);
+  EXPECT_FALSE(check.sameVerdict);
+  EXPECT_EQ(verdictTitle(worked(first)), verdictTitle(worked(second)));
+  EXPECT_EQ(check.firstVerdict, verdictTitle(worked(first)) + ". " + verdictReason(worked(first)));
+  EXPECT_EQ(check.secondVerdict, verdictTitle(worked(second)) + ". " + verdictReason(worked(second)));
+}
+
+TEST(SecondCheck, showsWhatTheListSaysOfTheEntry) {
+  const Entries named = with(usual(), "reference.medicine", "Plover");
+  for (const auto& [path, text] : {WrittenEntry{"reference.also_called", "Dotterel"},
+                                   WrittenEntry{"reference.second_check_required", "true"}}) {
+    const SecondCheck check = compared(named, with(named, path, text));
+    EXPECT_EQ(agreementOf(check, path), Agreement::shownOnly) << path;
+    EXPECT_TRUE(check.agree()) << path;
+  }
+}
+
+TEST(Disagreement, saysThatOneHasNoSuchFigure) {
+  const auto disagreement = disagreementOf(compared(usual(), with(usual(), "child.weight", "")));
+  ASSERT_TRUE(disagreement);
+  EXPECT_EQ(disagreement->first, "weight in kg 17.2 kg");
+  EXPECT_EQ(disagreement->second, say(PhraseId::second_noFigure));
+}
+
 }  // namespace
 }  // namespace wardchalk::second_check_test

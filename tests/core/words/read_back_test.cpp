@@ -2,8 +2,10 @@
 
 #include <gtest/gtest.h>
 
+#include "core/check/work_out.h"
 #include "core/medicine/paths.h"
 #include "core/record/case_entry.h"
+#include "tests/support/case_text.h"
 
 namespace wardchalk::read_back_test {
 namespace {
@@ -64,6 +66,24 @@ TEST(ReadBackOfWeight, followsTheHouseRuleForPounds) {
 TEST(ReadBack, anAbsentEntryIsNotReadBack) {
   for (const CaseEntry& entry : caseEntries())
     EXPECT_EQ(readBack(entry.path, Case{}, exactRules()), "") << entry.path;
+}
+
+TEST(ForThisChild, isSaidOfADoseForEachKgOrM2) {
+  const auto said = [](std::string_view path, const std::string& inputs) {
+    return forThisChild(
+        path, workOut(test::caseOf("child.weight=17.2 kg; order.dose=80 mg; " + inputs), exactRules()));
+  };
+  const std::string often = "order.schedule=every 12 h; reference.schedule=every 12 h; ";
+  EXPECT_EQ(said(path::high, often + "reference.high=5 mg/kg/dose"), "86 mg for this child");
+  EXPECT_EQ(said(path::high, often + "reference.high=10 mg/kg/day"), "172 mg in 24 h for this child");
+  EXPECT_EQ(said(path::low, often + "reference.low=2 mg/kg/dose; reference.high=5 mg/kg/dose"),
+            "34.4 mg for this child");
+  EXPECT_EQ(said(path::low, often + "reference.low=5 mg/kg/day; reference.high=10 mg/kg/day"),
+            "86 mg in 24 h for this child");
+  EXPECT_EQ(said(path::low, often + "reference.high=5 mg/kg/dose"), "");
+  EXPECT_EQ(said(path::high, often + "reference.high=84 mg/dose"), "");
+  EXPECT_EQ(said(path::high, often + "reference.high=0.1 g/dose"), "");      // a step, and for no size
+  EXPECT_EQ(said(path::high, often + "reference.high=120 mg/m2/dose"), "");  // no height
 }
 
 }  // namespace

@@ -245,5 +245,108 @@ TEST(Marking, knowsTheWordsForALowOrder) {
   EXPECT_EQ(marked(problem, {"perhaps"}), (std::vector<std::string>{"unread not-a-verdict"}));
 }
 
+// A teacher's file may ask for a comparison: 150 mg in one dose under 249.5 mg, 450 mg in a day under 748.4
+// mg.
+Problem caseCompared() {
+  Problem problem = casePerDay();
+  test::ask(problem, {"compare-single", "compare-daily", "compare-low"});
+  return problem;
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Compared, MarkedAlone,
+    testing::Values(
+        Line{"comparedRight", caseCompared, "compare-single", "150 mg ≤ 249.5 mg", "right"},
+        Line{"comparedLess", caseCompared, "compare-single", "150 mg < 249.5 mg", "right"},
+        Line{"comparedInGrams", caseCompared, "compare-single", "0.15 g < 249.5 mg", "right"},
+        Line{"comparedTheOtherWay", caseCompared, "compare-single", "249.5 mg > 150 mg", "right"},
+        Line{"comparedBackwards", caseCompared, "compare-single", "150 mg > 249.5 mg", "wrong E26"},
+        Line{"comparedBackwardsTheOtherWay", caseCompared, "compare-single", "249.5 mg < 150 mg",
+             "wrong E26"},
+        Line{"dayUnderADose", caseCompared, "compare-single", "450 mg > 249.5 mg", "wrong E24"},
+        Line{"doseUnderADay", caseCompared, "compare-single", "150 mg < 748.4 mg", "wrong E24"},
+        Line{"comparedWithNothingKnown", caseCompared, "compare-single", "150 mg < 100 mg", "wrong"},
+        Line{"anotherAmountCompared", caseCompared, "compare-single", "90 mg < 249.5 mg", "wrong"},
+        Line{"nothingCompared", caseCompared, "compare-single", "150 mg", "unread not-a-comparison"},
+        Line{"dayRight", caseCompared, "compare-daily", "450 mg ≤ 748.4 mg", "right"},
+        Line{"doseForADay", caseCompared, "compare-daily", "150 mg < 748.4 mg", "wrong E24"},
+        Line{"dayForALow", caseCompared, "compare-low", "450 mg ≥ 374.2 mg", "right"},
+        Line{"dayForALowBackwards", caseCompared, "compare-low", "450 mg < 374.2 mg", "wrong E26"}),
+    nameOf);
+
+/// A verdict under papers of its own; 5 mg/kg are 86 mg for 17.2 kg.
+struct Judged {
+  const char* name;
+  const char* papers;
+  const char* text;
+  const char* expected;
+};
+void PrintTo(const Judged& row, std::ostream* out) { *out << "'" << row.text << "' of " << row.papers; }
+
+class MarkedVerdict : public testing::TestWithParam<Judged> {};
+
+TEST_P(MarkedVerdict, isHeldAgainstWhyItIsSo) {
+  Problem problem;
+  problem.rules = exactRules();
+  problem.given = caseOf(std::string("child.weight=17.2 kg; order.route=oral; ") + GetParam().papers);
+  problem.key = workOut(problem.given, problem.rules);
+  test::ask(problem, {"verdict"});
+  Marking marking(problem);
+  EXPECT_EQ(told(marking.mark(0, GetParam().text)), GetParam().expected);
+}
+
+constexpr const char* overMaximum =
+    "order.dose=80 mg; order.schedule=every 12 h; reference.high=5 mg/kg/dose; reference.schedule=every 12 "
+    "h; "
+    "reference.max_per_dose=70 mg";
+constexpr const char* overDaysMaximum =
+    "order.dose=80 mg; order.schedule=every 6 h; reference.high=5 mg/kg/dose; reference.schedule=every 6 h; "
+    "reference.max_per_day=300 mg";
+constexpr const char* overBoth =
+    "order.dose=90 mg; order.schedule=every 12 h; reference.high=5 mg/kg/dose; reference.schedule=every 12 "
+    "h; "
+    "reference.max_per_dose=70 mg";
+constexpr const char* fast =
+    "order.dose=80 mg; order.schedule=every 12 h; reference.high=5 mg/kg/dose; reference.schedule=every 12 "
+    "h; "
+    "reference.min_infusion_time=60 min; infusion.volume=50 mL; infusion.over=30 min";
+constexpr const char* often =
+    "order.dose=50 mg; order.schedule=every 8 h; reference.low=2 mg/kg/dose; reference.high=5 mg/kg/dose; "
+    "reference.schedule=every 12 h";
+constexpr const char* little =
+    "order.dose=30 mg; order.schedule=every 12 h; reference.low=2 mg/kg/dose; reference.high=5 mg/kg/dose; "
+    "reference.schedule=every 12 h";
+constexpr const char* young =
+    "child.age=4 year; order.dose=80 mg; order.schedule=every 12 h; reference.high=5 mg/kg/dose; "
+    "reference.schedule=every 12 h; reference.age_from=6 year";
+constexpr const char* byVein =
+    "order.dose=80 mg; order.schedule=every 12 h; reference.high=5 mg/kg/dose; reference.schedule=every 12 "
+    "h; "
+    "reference.route=intravenous";
+
+INSTANTIATE_TEST_SUITE_P(
+    Reasons, MarkedVerdict,
+    testing::Values(Judged{"maximumOverlooked", overMaximum, "safe", "wrong E28"},
+                    Judged{"maximumNamed", overMaximum, "unsafe, above the maximum dose", "right"},
+                    Judged{"maximumAsTooHigh", overMaximum, "unsafe, too high", "right"},
+                    Judged{"maximumAsTooFast", overMaximum, "unsafe, runs too fast", "wrong E100"},
+                    Judged{"daysMaximumOverlooked", overDaysMaximum, "safe", "wrong E28"},
+                    Judged{"daysMaximumNamed", overDaysMaximum, "Unsafe: above the maximum dose", "right"},
+                    Judged{"overTheReferenceToo", overBoth, "too high", "right"},
+                    Judged{"speedOverlooked", fast, "safe", "wrong E98"},
+                    Judged{"speedNamed", fast, "unsafe, runs too fast", "right"},
+                    Judged{"speedAsStrength", fast, "unsafe, too concentrated", "wrong E100"},
+                    Judged{"scheduleOverlooked", often, "safe", "wrong E99"},
+                    Judged{"scheduleNamed", often, "ask: wrong schedule", "right"},
+                    Judged{"scheduleAsRoute", often, "ask, route differs", "wrong E100"},
+                    Judged{"tooLittleOverlooked", little, "safe", "wrong E27"},
+                    Judged{"tooLittleNamed", little, "hold and ask: dose too low", "right"},
+                    Judged{"tooLittleAsSchedule", little, "ask: wrong schedule", "wrong E100"},
+                    Judged{"tooYoung", young, "does not fit, too young", "right"},
+                    Judged{"tooYoungAsRoute", young, "does not fit: route differs", "wrong E100"},
+                    Judged{"anotherRoute", byVein, "does not fit: route differs", "right"},
+                    Judged{"anotherRouteWithoutWhy", byVein, "not covered by this reference", "right"}),
+    [](const testing::TestParamInfo<Judged>& row) { return std::string(row.param.name); });
+
 }  // namespace
 }  // namespace wardchalk::marking_test

@@ -222,5 +222,24 @@ TEST(PracticeSet, takesItsTopicsInTurn) {
     EXPECT_EQ(problemInSet(set, i).topic, set.topics[static_cast<std::size_t>(i) % set.topics.size()]);
 }
 
+TEST(SetWithoutTerms, keepsItsProblemsAlone) {
+  PracticeSet set;
+  set.title = "Week 3";
+  set.seed = 77;
+  set.topics = {Topic::drops, Topic::bsa};
+  set.level = 2;
+  set.count = 5;
+  set.rules = classroomRules();
+  const PracticeSet open = withoutTerms(set);
+  EXPECT_EQ(open.title, "");
+  for (int i = 0; i < set.count; ++i)
+    EXPECT_EQ(written(problemInSet(open, i)), written(problemInSet(set, i))) << i;
+  PracticeSet same = open;
+  same.title = set.title;
+  EXPECT_NE(setMark(open), setMark(set));
+  EXPECT_EQ(setMark(same), setMark(set));
+  EXPECT_EQ(setMark(set).size(), 16U);
+}
+
 }  // namespace
 }  // namespace wardchalk::practice_files_test

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <set>
 
 #include "core/number/decimal_text.h"
@@ -219,6 +220,35 @@ TEST(PracticeSession, placesBeyondTheLastAreTheLast) {
   EXPECT_EQ(student.session.place(), 1U);
 }
 
+TEST(PracticeProblem, coversWhatComesAfterTheVerdictUntilOneIsGiven) {
+  Student student(setOf({Topic::doseByWeight}, 1));
+  const PracticeProblem& made = student.session.current();
+  const auto verdict =
+      std::ranges::find_if(made.problem.asks, [](const Ask& ask) { return ask.isVerdict(); });
+  ASSERT_NE(verdict, made.problem.asks.end());
+  const auto at = static_cast<std::size_t>(verdict - made.problem.asks.begin());
+  for (std::size_t i = 0; i < made.problem.asks.size(); ++i) {
+    EXPECT_EQ(made.isCovered(i, false), i > at) << i;
+    EXPECT_FALSE(made.isCovered(i, true)) << i;
+  }
+  PracticeProblem handedIn = made;
+  handedIn.handedIn = true;
+  EXPECT_FALSE(handedIn.isCovered(made.problem.asks.size() - 1, false));
+}
+
+TEST(PracticeProblem, takesEarlierAnswersAsTheyStand) {
+  Student student(setOf({Topic::doseByWeight}, 1));
+  student.session.write(0, student.wrong(0));
+  student.session.write(1, student.right(1));
+  EXPECT_TRUE(earlierAnswers(student.session.current(), 0).empty());
+  const std::vector<CarriedAnswer> earlier = earlierAnswers(student.session.current(), 1);
+  ASSERT_EQ(earlier.size(), 1U);
+  EXPECT_FALSE(earlier[0].right);
+  EXPECT_EQ(earlier[0].step, *student.session.current().problem.asks[0].step);
+  student.session.write(0, "?");
+  EXPECT_TRUE(earlierAnswers(student.session.current(), 1).empty());
+}
+
 TEST(SessionTable, hasARowForEachLineThatWasHandedInOrLeftAside) {
   Student student(setOf({Topic::bsa}, 3));
   student.answer(0, student.wrong(0));
@@ -266,6 +296,25 @@ TEST(PracticeSession, aSetWithoutHintsGivesNone) {
   student.answer(0, student.wrong(0));
   student.session.climb(0);
   EXPECT_EQ(student.line(0).rung, 0);
+}
+
+TEST(SessionTally, countsWhatIsUnreadAndBlankAndTheSameMistakeTwice) {
+  Student student(setOf({Topic::doseByWeight}, 2));
+  for (std::size_t problem = 0; problem < 2; ++problem) {
+    student.session.goTo(problem);
+    student.answer(0, "mg/m²");
+    student.answer(1, student.wrong(1));
+    student.session.handIn();
+  }
+  const SessionTally tally = tallyOf(student.session);
+  EXPECT_EQ(tally.handedIn, 2);
+  EXPECT_EQ(tally.lines.unread, 2);
+  EXPECT_EQ(tally.lines.inTheEnd, 0);
+  EXPECT_EQ(tally.lines.blank, tally.lines.lines - 4);
+  for (std::size_t i = 1; i < tally.mistakes.size(); ++i)
+    EXPECT_GE(tally.mistakes[i - 1].lines, tally.mistakes[i].lines);
+  const std::string table = sessionTable(student.session, {});
+  EXPECT_NE(table.find(",unread,"), std::string::npos) << table;
 }
 
 TEST(SessionTally, mistakesThatAreMadeAnywhereHaveNoTopic) {
