@@ -4,15 +4,19 @@
     tests/mutation/text_mutants.py CONFIGURED-BUILD [--room core/number]… [--count N] [--seed S] [--list]
 
 CONFIGURED-BUILD is one without optimization beyond -O1 in which the rooms' test programs stand built. Of each room N mutants are
-drawn that can be compiled, kinds in turn: operator, comparison, constant, rounding, call, arguments. A mutant is one object,
-linked before the library: what it defines is found first, and nothing else is built. It is `killed` by the test program that
-fails, or does not end in five minutes, and `SURVIVED` when none does: a row is wanted, or a reason why it is the same program."""
+drawn that can be compiled, kinds in turn: operator, comparison, constant, rounding, call, arguments, guard, sides. A mutant is one
+object, compiled on top of the room's headers, which are read once, and linked before the library: what it defines is found first,
+and nothing else is built. Quick tests run before slow ones. It is `killed` by the test program that fails, or needs ten times as
+long as without a change, and `SURVIVED` when none does: a row is wanted, or a reason why it is the same program."""
 
 import argparse
 import collections
+import json
 import os
 import random
 import re
+import resource
+import shutil
 import subprocess
 import sys
 
@@ -20,15 +24,16 @@ import own_build
 import text_sites
 
 ROOT = os.path.realpath(os.path.join(os.path.dirname(__file__), "..", ".."))
-LONGEST = 300  # seconds of a test: a mutant that does not end is noticed too
-KINDS = ("operator", "comparison", "constant", "rounding", "call", "arguments")
+SLOW = 0.25  # seconds of a test that waits for the quick ones
+LARGEST = 4 << 30  # bytes of a test: a mutant that does not end may not take the machine with it
+KINDS = ("operator", "comparison", "constant", "rounding", "call", "arguments", "guard", "sides")
 TESTS = {
     "core/number": ("core_number_test",),
     "core/unit": ("core_unit_test",),
     "core/child": ("core_case_test",),
     "core/medicine": ("core_case_test", "core_entry_test"),
     "core/working": ("core_working_test",),
-    "core/check": ("core_check_test", "core_golden_test --gtest_filter=*GoldenTest*"),
+    "core/check": ("core_check_test", "core_golden_test *GoldenTest*"),
     "core/practice/marking": ("core_marking_test",),
     "core/entry": ("core_entry_test", "core_entries_test", "core_record_test"),
     "core/record": ("core_record_test", "core_list_test"),
@@ -40,12 +45,13 @@ class Links:
 
     def __init__(self, configured):
         self.configured, self.commands = configured, {}
+        self.linker = " -fuse-ld=lld" if shutil.which("ld.lld") else ""  # a third of the time
 
     def command(self, program, target, mutant):
         if program not in self.commands:
             told = subprocess.run(["ninja", "-C", self.configured, "-t", "commands", program], capture_output=True, text=True, check=True)
             self.commands[program] = [line for line in told.stdout.splitlines() if re.search(rf" -o \S*{program} ", line)][-1]
-        return re.sub(rf" -o \S*{program} ", f" -Wl,-z,muldefs -o {target} {mutant} ", self.commands[program])
+        return re.sub(rf" -o \S*{program} ", f"{self.linker} -Wl,-z,muldefs -o {target} {mutant} ", self.commands[program])
 
     def link(self, program, target, mutant):
         done = subprocess.run(self.command(program, target, mutant), shell=True, cwd=self.configured, capture_output=True, text=True)
@@ -53,42 +59,86 @@ class Links:
             raise SystemExit(done.stderr[-2000:])
 
 
+def included(room):
+    """The lines that include a header on every system (lists of names, .def, are read in their place)."""
+    for folder, _, files in os.walk(os.path.join(ROOT, room)):
+        for file in files:
+            if file.endswith(".cpp"):
+                text = re.sub(r"^#if.*?^#endif", "", open(os.path.join(folder, file)).read(), flags=re.M | re.S)
+                yield from re.findall(r"^#include (?:<[^\n]*>|\"[^\n]*\.h\")\n", text, re.M)
+
+
 class Judge:
     def __init__(self, configured, work):
         self.build, self.links, self.work = own_build.OwnBuild(ROOT, configured, work, 1), Links(configured), work
         self.flags = {}
         for entry in self.build.entries:
-            self.flags.setdefault(own_build.target_of(entry), self.build.flags_of(entry))
+            flags = [word for word in self.build.flags_of(entry) if word != "ccache"]  # no mutant is compiled twice
+            self.flags.setdefault(own_build.target_of(entry), flags)
+        self.headers, self.turns = {}, {}
 
-    def fails(self, test, mutant):
-        program, *options = test.split()
-        target = os.path.join(self.work, program)
-        self.links.link(program, target, mutant)
-        try:
-            done = subprocess.run([target, "--gtest_brief=1"] + options, cwd=ROOT, capture_output=True, timeout=LONGEST,
-                                  env=dict(os.environ, RC_PARAMS="seed=20261125"))
-        except subprocess.TimeoutExpired:
-            return True
-        return done.returncode != 0
+    def with_headers(self, room):
+        """The flags of a room, with all that its files include read once."""
+        if room not in self.headers:
+            name = room.replace("/", "_")
+            flags, all_headers = self.flags[name], os.path.join(self.work, name + ".h")
+            with open(all_headers, "w") as out:
+                out.write("".join(sorted(set(included(room)))))
+            complaint = self.build.compile(flags + ["-x", "c++-header"], all_headers, all_headers + ".gch")
+            if complaint:
+                raise SystemExit(complaint)
+            self.headers[room] = flags + ["-include", all_headers]
+        return self.headers[room]
 
-    def judge(self, room, site):
+    def compiled(self, room, site):
         copy, made = os.path.join(self.work, "mutant.cpp"), os.path.join(self.work, "mutant.o")
         with open(os.path.join(ROOT, site.path)) as file, open(copy, "w") as out:
             out.write(site.mutated(file.read()))
-        flags = self.flags[room.replace("/", "_")]
-        if self.build.compile(flags, copy, made):
+        return None if self.build.compile(self.with_headers(room), copy, made) else made
+
+    def linked(self, program, mutant):
+        target = os.path.join(self.work, program)
+        self.links.link(program, target, mutant)
+        return target
+
+    @staticmethod
+    def passes(command, longest=None):
+        try:
+            done = subprocess.run(command, cwd=ROOT, capture_output=True, timeout=longest, env=dict(os.environ, RC_PARAMS="seed=20261125"),
+                                  preexec_fn=lambda: resource.setrlimit(resource.RLIMIT_AS, (LARGEST, LARGEST)))
+        except subprocess.TimeoutExpired:
+            return False
+        return done.returncode == 0
+
+    def judge(self, room, site):
+        made = self.compiled(room, site)
+        if not made:
             return "not compiled"
-        for program in TESTS[room]:
-            if self.fails(program, made):
-                return "killed by " + program.split()[0]
+        linked = set()
+        for program, chosen, longest in self.turns[room]:
+            target = os.path.join(self.work, program) if program in linked else self.linked(program, made)
+            linked.add(program)
+            if not self.passes([target, "--gtest_brief=1", "--gtest_fail_fast", "--gtest_filter=" + chosen], longest):
+                return "killed by " + program
         return "SURVIVED"
 
-    def right_passes(self, room):
-        """A mutant that changes nothing, so that what fails later fails by its change."""
+    def try_right_one(self, room):
+        """A mutant that changes nothing must pass, so that what fails later fails by its change; and it shows what is slow."""
         first = next(text_sites.sites_in(ROOT, room))
         text = open(os.path.join(ROOT, first.path)).read()
-        same = text_sites.Site(first.path, first.line, "none", first.start, first.end, text[first.start:first.end])
-        return self.judge(room, same) == "SURVIVED"
+        made = self.compiled(room, text_sites.Site(first.path, first.line, "none", first.start, first.end, text[first.start:first.end]))
+        quick, slow, told = [], [], os.path.join(self.work, "told.json")
+        for program, chosen in ((test.split() + ["*"])[:2] for test in TESTS[room]):
+            if not self.passes([self.linked(program, made), "--gtest_output=json:" + told, "--gtest_filter=" + chosen]):
+                raise SystemExit(f"{room}: {program} fails without any change")
+            with open(told) as file:
+                times = {f"{suite['name']}.{test['name']}": float(test.get("time", "0s")[:-1])
+                         for suite in json.load(file)["testsuites"] for test in suite["testsuite"]}
+            names = [name for name, time in times.items() if time >= SLOW]
+            longest = 20 + 10 * sum(times.values())
+            quick.append((program, chosen + ("-" + ":".join(names) if names else ""), longest))
+            slow += [(program, ":".join(names), longest)] if names else []
+        self.turns[room] = quick + slow
 
 
 def drawn(sites, rng):
@@ -103,8 +153,7 @@ def drawn(sites, rng):
 
 
 def try_room(judge, room, count, rng, table):
-    if not judge.right_passes(room):
-        raise SystemExit(room + ": the tests fail without any change")
+    judge.try_right_one(room)
     made = survived = 0
     for site in drawn(list(text_sites.sites_in(ROOT, room)), rng):
         if made == count:

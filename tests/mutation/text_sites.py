@@ -1,5 +1,6 @@
-"""Places in the text of a room where one sign can be another: an operator, a comparison, a constant, a rounding, a call that is
-dropped, two arguments that change places. What stands in comments, in strings and behind # is left alone."""
+"""Places in the text of a room where one sign can be another: an operator, a comparison, a constant, a rounding, a call or a guard
+("if … return …;") that is dropped, two arguments or the two sides of a ?: that change places. What stands in comments, in strings, behind #
+and in an #else (which is another system's) is left alone."""
 
 import os
 import re
@@ -14,7 +15,7 @@ ROUNDINGS = {"floor": "ceil", "ceil": "floor", "rootRounded": "rootCut", "rootCu
              "roundedDownVolume": "roundedUpVolume"}
 # Calls whose loss makes no other program: assertions say what is so, and room is made beforehand for speed alone.
 NO_CALL = ("if", "while", "for", "switch", "return", "assert", "reserve", "shrink_to_fit")
-HIDDEN = re.compile(r'//[^\n]*|/\*.*?\*/|R"\((?:.|\n)*?\)"|"(?:\\.|[^"\\\n])*"|\'(?:\\.|[^\'\\\n])+\'|^[ \t]*#(?:[^\n]*\\\n)*[^\n]*',
+HIDDEN = re.compile(r'^#else\b.*?^#endif|//[^\n]*|/\*.*?\*/|R"\((?:.|\n)*?\)"|"(?:\\.|[^"\\\n])*"|\'(?:\\.|[^\'\\\n])+\'|^[ \t]*#(?:[^\n]*\\\n)*[^\n]*',
                     re.M | re.S)
 
 
@@ -48,6 +49,37 @@ def changes(code, text):
     for found in re.finditer(r"\breturn (true|false);", code):
         yield "constant", found.start(1), found.end(1), "false" if found.group(1) == "true" else "true"
     yield from calls(code, text)
+    yield from guards(code)
+    yield from sides(code, text)
+
+
+def guards(code):
+    for found in re.finditer(r"\bif \(", code):
+        behind = closing(code, found.end() - 1)
+        leaves = re.match(r"\s+return\b", code[behind:])
+        if leaves:
+            yield "guard", found.start(), end_of_side(code, behind + leaves.end()), "static_cast<void>(0)"
+
+
+def end_of_side(code, at, stops=";,"):
+    """Where a value that begins at `at` ends: at a sign of `stops`, or before the bracket that closes around it."""
+    depth = choices = 0
+    for i in range(at, len(code)):
+        depth += code[i] in "({["
+        depth -= code[i] in ")}]"
+        if depth < 0 or (depth == 0 and choices == 0 and code[i] in stops and "::" not in code[i - 1:i + 2]):
+            return i
+        if depth == 0 and code[i] in "?:" and "::" not in code[i - 1:i + 2]:
+            choices += 1 if code[i] == "?" else -1
+    raise ValueError("a value without an end")
+
+
+def sides(code, text):
+    for found in re.finditer(r"(?<=\s)\?(?=\s)", code):
+        middle = end_of_side(code, found.end(), ":")
+        end = end_of_side(code, middle + 1)
+        if code[middle] == ":":
+            yield "sides", found.end(), end, f" {text[middle + 1:end].strip()} : {text[found.end():middle].strip()}"
 
 
 def calls(code, text):
