@@ -1,13 +1,14 @@
 #!/usr/bin/env python3
 """Shows what the core's own tests would notice: one sign of a room's source is another, and a test of that room must fail.
 
-    tests/mutation/text_mutants.py CONFIGURED-BUILD [--room core/number]… [--count N] [--seed S] [--list]
+    tests/mutation/text_mutants.py CONFIGURED-BUILD [--room core/number]… [--count N] [--seed S] [--again LOG] [--list]
 
 CONFIGURED-BUILD is one without optimization beyond -O1 in which the rooms' test programs stand built. Of each room N mutants are
 drawn that can be compiled, kinds in turn: operator, comparison, constant, rounding, call, arguments, guard, sides. A mutant is one
 object, compiled on top of the room's headers, which are read once, and linked before the library: what it defines is found first,
 and nothing else is built. Quick tests run before slow ones. It is `killed` by the test program that fails, or needs ten times as
-long as without a change, and `SURVIVED` when none does: a row is wanted, or a reason why it is the same program."""
+long as without a change, and `SURVIVED` when none does: a row is wanted, or a reason why it is the same program. With --again only those are made that survived
+in what an earlier run printed (and others of their line that read the same)."""
 
 import argparse
 import collections
@@ -25,16 +26,21 @@ import text_sites
 
 ROOT = os.path.realpath(os.path.join(os.path.dirname(__file__), "..", ".."))
 SLOW = 0.25  # seconds of a test that waits for the quick ones
+# Long tests, asked only where these files are changed. What nobody else notices elsewhere has survived.
+FOR_FILES = {"Saving.": r"core/record/(replace_file|text_file|input_file|descriptor|detail/)",
+             "BatchJobs.": r"core/record/(batch|case_|csv|table)",
+             "Wordings.": r"core/practice/marking/(?!detail/(wrong|further|rare)_)",
+             "Verdict.": r"core/practice/marking/(?!detail/(wrong|further|rare)_)"}
 LARGEST = 4 << 30  # bytes of a test: a mutant that does not end may not take the machine with it
 KINDS = ("operator", "comparison", "constant", "rounding", "call", "arguments", "guard", "sides")
 TESTS = {
-    "core/number": ("core_number_test",),
+    "core/number": ("core_number_test", "core_read_back_test UnseenText*"),
     "core/unit": ("core_unit_test",),
     "core/child": ("core_case_test",),
     "core/medicine": ("core_case_test", "core_entry_test"),
     "core/working": ("core_working_test",),
     "core/check": ("core_check_test", "core_golden_test *GoldenTest*"),
-    "core/practice/marking": ("core_marking_test",),
+    "core/practice/marking": ("core_marking_test", "core_mistakes_test"),
     "core/entry": ("core_entry_test", "core_entries_test", "core_record_test"),
     "core/record": ("core_record_test", "core_list_test"),
 }
@@ -66,6 +72,10 @@ def included(room):
             if file.endswith(".cpp"):
                 text = re.sub(r"^#if.*?^#endif", "", open(os.path.join(folder, file)).read(), flags=re.M | re.S)
                 yield from re.findall(r"^#include (?:<[^\n]*>|\"[^\n]*\.h\")\n", text, re.M)
+
+
+def is_asked(test, path):
+    return all(re.match(files, path) for piece, files in FOR_FILES.items() if piece in test)
 
 
 class Judge:
@@ -115,7 +125,11 @@ class Judge:
         if not made:
             return "not compiled"
         linked = set()
-        for program, chosen, longest in self.turns[room]:
+        for program, chosen, slow, longest in self.turns[room]:
+            names = [name for name in slow if is_asked(name, site.path)]
+            if slow and not names:
+                continue
+            chosen = ":".join(names) if slow else chosen
             target = os.path.join(self.work, program) if program in linked else self.linked(program, made)
             linked.add(program)
             if not self.passes([target, "--gtest_brief=1", "--gtest_fail_fast", "--gtest_filter=" + chosen], longest):
@@ -136,8 +150,8 @@ class Judge:
                          for suite in json.load(file)["testsuites"] for test in suite["testsuite"]}
             names = [name for name, time in times.items() if time >= SLOW]
             longest = 20 + 10 * sum(times.values())
-            quick.append((program, chosen + ("-" + ":".join(names) if names else ""), longest))
-            slow += [(program, ":".join(names), longest)] if names else []
+            quick.append((program, chosen + ("-" + ":".join(names) if names else ""), [], longest))
+            slow += [(program, "", names, longest)] if names else []
         self.turns[room] = quick + slow
 
 
@@ -152,10 +166,19 @@ def drawn(sites, rng):
                 yield by_kind[kind].pop()
 
 
-def try_room(judge, room, count, rng, table):
+def words_of(site):
+    return f"{site.kind:10} {site.path}:{site.line}  {site.words(open(os.path.join(ROOT, site.path)).read())}"
+
+
+def survivors_of(log):
+    with open(log) as file:
+        return {line[len("SURVIVED"):].strip() for line in file if line.startswith("SURVIVED")}
+
+
+def try_room(judge, room, sites, count, table):
     judge.try_right_one(room)
     made = survived = 0
-    for site in drawn(list(text_sites.sites_in(ROOT, room)), rng):
+    for site in sites:
         if made == count:
             break
         end = judge.judge(room, site)
@@ -164,8 +187,7 @@ def try_room(judge, room, count, rng, table):
             continue
         made += 1
         survived += end == "SURVIVED"
-        text = open(os.path.join(ROOT, site.path)).read()
-        print(f"{end:28} {site.kind:10} {site.path}:{site.line}  {site.words(text)}", flush=True)
+        print(f"{end:28} {words_of(site)}", flush=True)
     return survived
 
 
@@ -175,6 +197,7 @@ def main():
     options.add_argument("--room", action="append", choices=sorted(TESTS))
     options.add_argument("--count", type=int, default=10)
     options.add_argument("--seed", type=int, default=1)
+    options.add_argument("--again", metavar="LOG")
     options.add_argument("--work")
     options.add_argument("--list", action="store_true")
     given = options.parse_args()
@@ -189,7 +212,11 @@ def main():
     os.makedirs(work, exist_ok=True)
     judge, table, survived = Judge(configured, work), collections.defaultdict(collections.Counter), 0
     for room in rooms:
-        survived += try_room(judge, room, given.count, random.Random(f"{given.seed} {room}"), table)
+        sites = list(drawn(list(text_sites.sites_in(ROOT, room)), random.Random(f"{given.seed} {room}")))
+        if given.again:
+            wanted = survivors_of(given.again)
+            sites = [site for site in sites if words_of(site) in wanted]
+        survived += try_room(judge, room, sites, len(sites) if given.again else given.count, table) if sites else 0
     print(f"\nseed {given.seed}\n{'room':24}{'killed':>9}{'SURVIVED':>10}{'not compiled':>14}")
     for room, counts in table.items():
         print(f"{room:24}{counts['killed']:9}{counts['SURVIVED']:10}{counts['not']:14}")
