@@ -38,6 +38,19 @@ TEST(Printed, partsStandSideBySide) {
   EXPECT_EQ(printed(MixedQuantity{{{Number(4), Unit::year}, {Number(1), Unit::month}}}), "4 years 1 month");
 }
 
+TEST(Printed, aDoseSaysForWhatSizeAndTimeItIs) {
+  const auto dose = [](Unit unit, PerSize size, PerTime time) {
+    return printed(DoseAmount{{Number(15), unit}, size, time});
+  };
+  EXPECT_EQ(dose(Unit::mg, PerSize::none, PerTime::none), "15 mg");
+  EXPECT_EQ(dose(Unit::mg, PerSize::kg, PerTime::none), "15 mg/kg");
+  EXPECT_EQ(dose(Unit::mg, PerSize::none, PerTime::day), "15 mg/day");
+  EXPECT_EQ(dose(Unit::mg, PerSize::kg, PerTime::dose), "15 mg/kg/dose");
+  EXPECT_EQ(dose(Unit::mg, PerSize::m2, PerTime::week), "15 mg/m²/week");
+  EXPECT_EQ(dose(Unit::mcg, PerSize::kg, PerTime::min), "15 mcg/kg/min");
+  EXPECT_EQ(dose(Unit::units, PerSize::kg, PerTime::h), "15 units/kg/h");
+}
+
 TEST(Printed, strengthIsAnAmountInAVolume) {
   EXPECT_EQ(printed(Strength{{Number(120), Unit::mg}, {Number(5), Unit::mL}}), "120 mg in 5 mL");
   EXPECT_EQ(printed(Strength{{Number(2), Unit::mg}, {Number(1), Unit::tablet}}), "2 mg in 1 tablet");
