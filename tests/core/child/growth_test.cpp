@@ -32,6 +32,14 @@ TEST(ValueAt, aPowerOfZeroIsTheLimitOfSmallPowers) {
   EXPECT_NEAR(valueAt({-1e-5, 10, 0.12}, -3), valueAt({0, 10, 0.12}, -3), 1e-4);
 }
 
+// 10 (1 + 0.18 L)^(1/L), by Python: 11.972172662 at L = 5e-6, 11.972173437 at 1e-6. The limit, 10 e^0.18,
+// is 11.972173631.
+TEST(ValueAt, aPowerCountsFromAMillionthOn) {
+  EXPECT_NEAR(valueAt({1e-6, 10, 0.12}, 1.5), 11.972173437, 2e-8);
+  EXPECT_NEAR(valueAt({5e-6, 10, 0.12}, 1.5), 11.972172662, 1e-7);
+  EXPECT_DOUBLE_EQ(valueAt({5e-7, 10, 0.12}, 1.5), 10 * std::exp(0.18));
+}
+
 TEST(ValueAt, aPowerOfOneIsTheNormalCurve) { EXPECT_DOUBLE_EQ(valueAt({1, 50, 0.04}, -2), 46); }
 
 TEST(ModifiedZ, isMinusTwoZeroAndTwoWhereTheCurveIs) {

@@ -203,6 +203,26 @@ TEST(LikelySize, ofANewbornIsOutsideOnlyWhereItIsTooLarge) {
   EXPECT_FALSE(faults("3.2 kg", "102 cm").weight);
 }
 
+// A boy of one month: 3.5 above the median weight is about 6.5 kg, 8 above about 9 kg (rules A and E).
+TEST(LikelySize, ofANewbornIsImplausibleOnlyWithAWeight) {
+  const auto stops = [](const char* weight, const char* height) {
+    const Child child = childOf("male", "6 day", weight, height);
+    return judgeTooLarge(child, bodySizeOf(child)).implausible;
+  };
+  EXPECT_FALSE(stops("8 kg", "").any());
+  EXPECT_TRUE(stops("31.8 kg", "").weight);
+  EXPECT_TRUE(stops("3.2 kg", "102 cm").height);
+  EXPECT_FALSE(stops("", "102 cm").any());
+}
+
+TEST(LikelySize, isNeverTooLargeForAnAgeThatIsNotKnown) {
+  const Child child = childOf("male", "", "31.8 kg", "102 cm");
+  const SizeJudgement judgement = judgeTooLarge(child, bodySizeOf(child));
+  EXPECT_FALSE(judgement.unlikely.any());
+  EXPECT_FALSE(judgement.implausible.any());
+  EXPECT_EQ(judgement.oddness, 0);
+}
+
 TEST(LikelySize, oddnessIsTheGreatestDistanceOfTheMostOrdinaryReading) {
   const Child girl = childOf("female", "2191.5 day", "45.2 kg", "115 cm");
   EXPECT_NEAR(judgeSize(girl, bodySizeOf(girl)).oddness, 5.34, 0.005);  // worked by another program

@@ -36,6 +36,7 @@ constexpr CheckValue checkValues[] = {
     {"140 cm", "140", "36", "1.1832", "1.1822", "1.1851", "1.1982"},
     {"160 cm", "160", "60", "1.6330", "1.6405", "1.6221", "1.6489"},
     {"170 cm", "170", "70", "1.8181", "1.8257", "1.8097", "1.8313"},
+    {"ten and more are cut at the same place", "1000", "1000", "16.6667", "15.4021", "20.2473", "15.2100"},
 };
 
 class SurfaceCheckValue : public ::testing::TestWithParam<CheckValue> {
