@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <initializer_list>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -187,6 +188,40 @@ INSTANTIATE_TEST_SUITE_P(
             {{"stock.kind", "solid"}, {"stock.strength", "2 mg/capsule"}, {"stock.divides_into", "1"}}},
         Row{"tablet cut in four",
             {{"stock.kind", "solid"}, {"stock.strength", "2 mg/tablet"}, {"stock.divides_into", "4"}}}),
+    test::NameOfRow());
+
+struct Most {
+  const char* name;
+  Entries entries;
+  std::optional<int> doses;
+};
+
+class MostDoses : public ::testing::TestWithParam<Most> {};
+
+TEST_P(MostDoses, areTheFewerOfOrderAndReference) {
+  EXPECT_EQ(mostDosesOf(caseOf(GetParam().entries)), GetParam().doses);
+}
+
+constexpr const char* ofOrder = "order.max_doses_per_day";
+constexpr const char* ofReference = "reference.max_doses_per_day";
+
+INSTANTIATE_TEST_SUITE_P(
+    Table, MostDoses,
+    ::testing::Values(
+        Most{"neither says", {}, std::nullopt}, Most{"the order alone says", {{ofOrder, "3"}}, 3},
+        Most{"the reference alone says", {{ofReference, "4"}}, 4},
+        Most{"the order says fewer", {{ofOrder, "3"}, {ofReference, "4"}}, 3},
+        Most{"the reference says fewer", {{ofOrder, "4"}, {ofReference, "2"}}, 2},
+        Most{"a reference for one dose", {{"reference.schedule", "once"}}, 1},
+        Most{"a reference for one dose and an order for more",
+             {{"reference.schedule", "once"}, {ofOrder, "4"}},
+             1},
+        Most{"a repeated reference says its own",
+             {{"reference.schedule", "every 6 h"}, {ofReference, "3"}},
+             3},
+        Most{"an order by rate", {{"order.dose", "5 mcg/kg/min"}, {ofReference, "4"}}, std::nullopt},
+        Most{"an order for one dose", {{"order.schedule", "once"}, {ofReference, "4"}}, std::nullopt},
+        Most{"a repeated order", {{"order.schedule", "every 6 h"}, {ofReference, "3"}}, 3}),
     test::NameOfRow());
 
 }  // namespace

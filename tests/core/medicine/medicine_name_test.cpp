@@ -31,6 +31,8 @@ INSTANTIATE_TEST_SUITE_P(
     testing::Values(Row{"nothing", "Plover", "Plover", true}, Row{"capitals", "Plover", "PLOVER", true},
                     Row{"blanks around", "  Plover ", "Plover", true},
                     Row{"runs of blanks", "Grey   Plover", "Grey Plover", true},
+                    Row{"a tab", "Grey\tPlover", "Grey Plover", true},
+                    Row{"the end of a line", "Grey\rPlover\r", "Grey Plover", true},
                     Row{"no-break and thin blanks", "Grey\u00A0\u2009Plover", "Grey Plover", true},
                     Row{"ideographic blank", "Grey\u3000Plover", "Grey Plover", true},
                     Row{"an accent, composed", "Gr\u00E8be", "Grebe", true},
