@@ -90,4 +90,83 @@ Problem caseLabelNear() {
   return problem;
 }
 
+Problem caseGrams() {
+  Problem problem = problemOf(
+      "child.age=4 year; child.weight=36 lb; order.medicine=Plover; order.dose=0.2 g; order.route=oral; "
+      "order.schedule=every 8 h; reference.low=25 mg/kg/day; reference.high=50 mg/kg/day; "
+      "reference.schedule=every 8 h; stock.kind=liquid; stock.strength=250 mg/5 mL");
+  ask(problem, {"weight", "low-dose", "limit-dose", "verdict", "give"});
+  return problem;
+}
+
+Problem caseTablets() {
+  Problem problem = problemOf(
+      "child.weight=15 kg; order.medicine=Wren; order.dose=60 mg; order.route=oral; order.schedule=every 8 "
+      "h; "
+      "reference.low=3 mg/kg/dose; reference.high=5 mg/kg/dose; reference.schedule=every 6 h; "
+      "stock.kind=solid; stock.strength=20 mg/tablet");
+  ask(problem, {"limit-dose", "verdict", "give"});
+  return problem;
+}
+
+Problem caseMetric() {
+  Problem problem = problemOf(
+      "child.weight=6500 g; child.height=0.62 m; order.medicine=Wren; order.dose=25 mg; order.route=oral; "
+      "order.schedule=daily; reference.high=120 mg/m2/dose; reference.schedule=daily; stock.kind=liquid; "
+      "stock.strength=10 mg/mL");
+  ask(problem, {"weight", "height", "bsa", "limit-dose", "verdict", "give"});
+  return problem;
+}
+
+Problem caseInches() {
+  Problem problem = problemOf(
+      "child.age=6 year; child.weight=19 kg; child.height=3 ft 8 in; order.medicine=Wren; order.dose=25 mg; "
+      "order.route=oral; "
+      "order.schedule=every 8 h; reference.high=120 mg/m2/day; reference.schedule=every 8 h; "
+      "stock.kind=liquid; "
+      "stock.strength=10 mg/mL");
+  ask(problem, {"height", "bsa", "limit-day", "limit-dose", "verdict", "give"});
+  return problem;
+}
+
+Problem caseFiveHours() {
+  Problem problem = problemOf(
+      "child.weight=15 kg; order.medicine=Wren; order.dose=60 mg; order.route=oral; order.schedule=every 5 "
+      "h; "
+      "reference.high=5 mg/kg/dose; reference.schedule=every 5 h; stock.kind=liquid; stock.strength=20 "
+      "mg/mL");
+  ask(problem, {"limit-dose", "verdict", "give"});
+  return problem;
+}
+
+Problem caseFlat() {
+  Problem problem = problemOf(
+      "child.weight=15 kg; child.height=96 cm; order.medicine=Wren; order.dose=50 mg/m2/dose; "
+      "order.route=oral; "
+      "order.schedule=every 6 h; reference.high=200 mg/day; reference.schedule=every 6 h; stock.kind=liquid; "
+      "stock.strength=20 mg/mL");
+  ask(problem, {"limit-dose", "verdict", "give"});
+  return problem;
+}
+
+Problem caseHighOfDay() {
+  Problem problem = problemOf(
+      "child.weight=15 kg; order.medicine=Plover; order.dose=240 mg; order.route=oral; order.schedule=every "
+      "8 h; "
+      "reference.high=48 mg/kg/day; reference.schedule=every 8 h; stock.kind=liquid; stock.strength=250 mg/5 "
+      "mL");
+  ask(problem, {"limit-day", "limit-dose", "verdict", "give"});
+  return problem;
+}
+
+Problem caseFinalVolume() {
+  Problem problem = problemOf(
+      "child.weight=15 kg; order.medicine=Dunlin; order.dose=90 mg; order.route=intravenous; "
+      "order.schedule=daily; "
+      "reference.high=7 mg/kg/dose; reference.schedule=daily; stock.kind=powder; stock.content=100 mg; "
+      "stock.diluent=4.8 mL; stock.final_volume=5 mL");
+  ask(problem, {"limit-dose", "verdict", "strength", "give"});
+  return problem;
+}
+
 }  // namespace wardchalk::test

@@ -4,7 +4,7 @@
 
 namespace wardchalk::test {
 
-// Three worked cases with invented medicines; every figure was computed by hand from the papers they state.
+// Worked cases with invented medicines; every figure was computed by hand from the papers they state.
 
 /// Per kg per day, liquid, by mouth; 33 lb and 38 in. Weight 14.97 kg; one dose 124.7 to 249.5 mg; 3 mL.
 [[nodiscard]] Problem casePerDay();
@@ -17,6 +17,22 @@ namespace wardchalk::test {
 /// 110 mg of 150 mg in 4 mL for 15.2 kg at most 10 mg/kg: 2.93 mL, and the limit lies near the label's
 /// volume.
 [[nodiscard]] Problem caseLabelNear();
+/// Per kg per day, by mouth; 36 lb. 16.33 kg; the order is in g and the label in mg: 0.2 g are 4 mL.
+[[nodiscard]] Problem caseGrams();
+/// Tablets for 15 kg: 60 mg every 8 h of a reference for every 6 h; 75 mg at most, 3 tablets.
+[[nodiscard]] Problem caseTablets();
+/// Per m² and dose; 6500 g and 0.62 m: 0.33 m², and no pounds or inches anywhere.
+[[nodiscard]] Problem caseMetric();
+/// Per m² and day in three doses; 3 ft 8 in and 19 kg: 111.76 cm, 0.77 m².
+[[nodiscard]] Problem caseInches();
+/// Every 5 h, which are five doses in a day: 60 mg of 75 mg, 3 mL.
+[[nodiscard]] Problem caseFiveHours();
+/// An order for each m² beside a reference for no size: 31.5 mg of 50 mg.
+[[nodiscard]] Problem caseFlat();
+/// Per kg per day, without a low end: 240 mg, which is the limit of a dose; 720 mg, which is that of a day.
+[[nodiscard]] Problem caseHighOfDay();
+/// A powder of 100 mg in 5 mL with 4.8 mL, and its own volume not stated: 20 mg/mL, 4.5 mL.
+[[nodiscard]] Problem caseFinalVolume();
 
 /// Asks for these steps ("limit-dose") and "verdict", in this order.
 void ask(Problem& problem, std::initializer_list<std::string_view> ids);
