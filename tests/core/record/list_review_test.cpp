@@ -40,6 +40,34 @@ TEST(ListReview, agesBetweenTwoEntriesAreNamed) {
             Lines{"Plover, fever of the marsh, oral: no entry between 23 months and 144 months."});
 }
 
+/// Two entries that are told apart by one band alone, which leaves a gap.
+template <typename Set>
+ReferenceList apart(Set set) {
+  ReferenceList list = only("Plover", Route::oral);
+  list.entries.erase(list.entries.begin() + 1);
+  for (ListEntry& entry : list.entries) entry.reference.age = {};
+  set(list.entries.front().reference, list.entries.back().reference);
+  return list;
+}
+
+TEST(ListReview, weightsBetweenTwoEntriesAreNamed) {
+  const ReferenceList list = apart([](Reference& light, Reference& heavy) {
+    light.weight.upTo = MixedQuantity{{{Number(10), Unit::kg}}};
+    heavy.weight.from = MixedQuantity{{{Number(20), Unit::kg}}};
+  });
+  EXPECT_EQ(listReview(list, today),
+            Lines{"Plover, fever of the marsh, oral: no entry between 10 kg and 20 kg."});
+}
+
+TEST(ListReview, surfacesBetweenTwoEntriesAreNamed) {
+  const ReferenceList list = apart([](Reference& small, Reference& large) {
+    small.bsa.upTo = Quantity{Number::ratio(1, 2), Unit::m2};
+    large.bsa.from = Quantity{Number(1), Unit::m2};
+  });
+  EXPECT_EQ(listReview(list, today),
+            Lines{"Plover, fever of the marsh, oral: no entry between 0.5 m² and 1 m²."});
+}
+
 TEST(ListReview, twoEntriesForOneChildAreNamedOnce) {
   const Lines lines = listReview(only("Grèbe", Route::oral), today);
   ASSERT_EQ(lines.size(), 1U);

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <string>
+
 #include "tests/core/test_names.h"
 
 namespace wardchalk::rules_file_test {
@@ -142,6 +144,48 @@ INSTANTIATE_TEST_SUITE_P(
             "dose-here at syringes[1].holds"},
         Rule{"one that is read", "syringes", R"([{"holds":"1 mL","marks":"0.1 mL","kind":"oral"}])", ""}),
     test::NameOfRow());
+
+TEST(RuleNumbers, areNoneInQuotes) {
+  for (const std::string key :
+       {"rate_decimals", "kilogram_decimals", "many_units", "grace_percent", "ask_below_percent"}) {
+    const auto rules = readRules(R"({"format":"wardchalk.house-rules","version":1,")" + key + R"(":"5"})");
+    ASSERT_FALSE(rules) << key;
+    EXPECT_EQ(idOf(rules.refusal().code), "type-wrong") << key;
+    EXPECT_EQ(rules.refusal().path, key);
+  }
+}
+
+struct Limit {
+  const char* name;
+  const char* key;
+  const char* last;    ///< what may just be
+  const char* beyond;  ///< and what may not
+};
+
+class RuleLimit : public ::testing::TestWithParam<Limit> {};
+
+TEST_P(RuleLimit, isHeld) {
+  HouseRules rules = exactRules();
+  ASSERT_TRUE(setRule(rules, GetParam().key, GetParam().last));
+  EXPECT_EQ(ruleText(rules, GetParam().key), GetParam().last);
+  EXPECT_FALSE(setRule(rules, GetParam().key, GetParam().beyond));
+  EXPECT_EQ(ruleText(rules, GetParam().key), GetParam().last);
+}
+
+INSTANTIATE_TEST_SUITE_P(Numbers, RuleLimit,
+                         ::testing::Values(Limit{"kilograms", "kilogram_decimals", "6", "7"},
+                                           Limit{"fewest of a surface", "bsa_decimals", "2", "1"},
+                                           Limit{"most of a surface", "bsa_decimals", "4", "5"},
+                                           Limit{"below 1 mL", "volume_decimals_below_1_mL", "4", "5"},
+                                           Limit{"from 1 mL", "volume_decimals_from_1_mL", "4", "5"},
+                                           Limit{"rates", "rate_decimals", "4", "5"},
+                                           Limit{"fewest units", "many_units", "1", "0"},
+                                           Limit{"most units", "many_units", "100", "101"},
+                                           Limit{"least idle time", "idle_minutes", "1", "0"},
+                                           Limit{"most idle time", "idle_minutes", "120", "121"},
+                                           Limit{"rounding", "ask_rounding_percent", "10", "10.1"},
+                                           Limit{"grace", "grace_percent", "10", "10.1"}),
+                         test::NameOfRow());
 
 }  // namespace
 }  // namespace wardchalk::rules_file_test

@@ -59,6 +59,13 @@ TEST_F(TextFile, isWrittenWholeAndLeavesNothingBeside) {
   EXPECT_EQ(names(), std::vector<std::string>{"case.json"});
 }
 
+TEST_F(TextFile, mayBeOfOneByteOrOfNone) {
+  EXPECT_TRUE(writeTextFile(file(), "x"));
+  EXPECT_EQ(contentOf(file()), "x");
+  EXPECT_TRUE(writeTextFile(file(), ""));
+  EXPECT_EQ(contentOf(file()), "");
+}
+
 /// Saves in both ways, of which a file system may offer but one.
 class Saving : public TextFile, public testing::WithParamInterface<Waiting> {
  protected:
