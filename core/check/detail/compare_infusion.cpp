@@ -1,3 +1,5 @@
+#include <cassert>
+
 #include "core/check/detail/comparing.h"
 #include "core/check/usable_volume.h"
 #include "core/unit/print.h"
@@ -45,6 +47,7 @@ void roundUpStep(Notebook& notes, const Number& exact) {
   const Number rounded = roundedUpVolume(exact);
   if (rounded == exact) return;
   Step& step = notes.in(Section::amount).back();  // the dose over the concentration always has one
+  assert(step.id == StepId::volume);
   std::get<Solved>(step.body).result = rounded;
   step.rounding = Rounding{{}, exact < Number(10) ? 1 : 0};
 }

@@ -5,7 +5,7 @@ namespace wardchalk::detail {
 namespace {
 
 bool isInside(const Schedule& order, const Schedule& reference, bool asNeeded) {
-  if (order.isContinuous()) return reference.isContinuous();  // a dose is not compared with what runs on
+  if (order.isContinuous() || reference.isContinuous()) return order.kind == reference.kind;
   if (reference.isOnce()) return false;  // a repeated order is outside a schedule of one dose
   if (asNeeded) return order.most <= reference.most;
   return reference.fewest <= order.fewest && order.most <= reference.most;

@@ -118,7 +118,7 @@ std::optional<ArgumentWord> decidedByCharted(const Comparing& comparing) {
   const Number limitMoved = high->perSize == PerSize::m2 ? moved : Number(1);
   for (const CheckId id : {CheckId::single, CheckId::daily, CheckId::period}) {
     const Check& check = comparing.checks.check(id);
-    if (!check.isMade()) continue;
+    if (!check.isMade() || !check.ratio) continue;
     const bool within = check.status == CheckStatus::within;
     if ((*check.ratio * orderMoved <= limitMoved) != within)
       return within ? ArgumentWord::within : ArgumentWord::over;

@@ -8,7 +8,7 @@ namespace {
 
 void capDoses(Notebook& notes, Doses& doses) {
   const std::optional<int> most = notes.given.order.maxDosesPerDay;
-  if (!most || Number(*most) >= *doses.n) return;
+  if (!most || !doses.n || Number(*most) >= *doses.n) return;
   notes.tell(FindingCode::capApplied, path::maxDosesPerDay,
              {{"limit", Quantity{Number(*most), Unit::dose}}, {"uncapped", Quantity{*doses.n, Unit::dose}}});
   doses.n = Number(*most);

@@ -154,7 +154,7 @@ INSTANTIATE_TEST_SUITE_P(
               "two entries apply at once (over 0.5 m²; over 0.6 m²)."}),
     [](const auto& row) { return test::testName(row.param.name); });
 
-TEST(ListReview, weightsBetweenTwoEntriesAreNamed) {
+TEST(ListReview, aWeightInPoundsIsNamedInKilograms) {
   std::vector<ListEntry> entries = {plainEntry(), plainEntry()};
   entries[0].reference.weight.below = MixedQuantity{{{Number(10), Unit::kg}}};
   entries[1].reference.weight.from = MixedQuantity{{{Number(26), Unit::lb}, {Number(8), Unit::oz}}};

@@ -59,7 +59,7 @@ TEST(Sign, IsEqualOnlyOfWhatIs) {
 }
 
 TEST(Units, StandTogetherAsPowers) {
-  using U = std::vector<Unit>;
+  using U = UnitProduct;
   EXPECT_EQ(unitsText(U{Unit::kg, Unit::kg}, Spelling::printed), "kg²");
   EXPECT_EQ(unitsText(U{Unit::kg, Unit::kg, Unit::kg}, Spelling::printed), "kg³");
   EXPECT_EQ(unitsText(U{Unit::kg, Unit::kg, Unit::kg, Unit::kg}, Spelling::printed), "kg^4");
