@@ -10,6 +10,9 @@ namespace {
 struct CountRange {
   Number low;
   Number high;
+  bool hasTwo = false;  ///< two ends were written
+
+  [[nodiscard]] bool isBackwards() const { return hasTwo && high <= low; }
 };
 
 /// "6", "six": number words stand in schedules.
@@ -25,8 +28,8 @@ Result<Number> readCount(Cursor& cursor, Findings& findings) {
   return *count;
 }
 
-/// "6", "4 to 6", "4-6".
-Result<CountRange> readRange(Cursor& cursor, Findings& findings) {
+/// "6", "4 to 6", "4-6", and "6 to 4" as well: what stands behind it says whether it is a schedule at all.
+Result<CountRange> readEnds(Cursor& cursor, Findings& findings) {
   Result<Number> low = readCount(cursor, findings);
   if (!low) return low.refusal();
   Cursor further = cursor;
@@ -35,8 +38,16 @@ Result<CountRange> readRange(Cursor& cursor, Findings& findings) {
   takeRangeWord(cursor);
   Result<Number> high = readCount(cursor, findings);
   if (!high) return high.refusal();
-  if (*high <= *low) return refusalOf(RefusalCode::scheduleBackwards, cursor.text());
-  return CountRange{*low, *high};
+  return CountRange{*low, *high, true};
+}
+
+Refusal backwards(const Cursor& cursor) { return refusalOf(RefusalCode::scheduleBackwards, cursor.text()); }
+
+/// The same of a schedule.
+Result<CountRange> readRange(Cursor& cursor, Findings& findings) {
+  Result<CountRange> range = readEnds(cursor, findings);
+  if (range && range->isBackwards()) return backwards(cursor);
+  return range;
 }
 
 Refusal unknown(const Cursor& cursor) { return refusalOf(RefusalCode::scheduleUnknown, cursor.text()); }
@@ -124,15 +135,21 @@ bool takeHourly(Cursor& cursor) {
   return true;
 }
 
+/// "6 to 4" and "6 to 4 h" were meant as a schedule; "15-10 mg/kg" was not.
+Refusal uncounted(const CountRange& range, Cursor cursor) {
+  const bool ends = cursor.atEnd() || (takeTimeUnit(cursor) && cursor.atEnd());
+  return range.isBackwards() && ends ? backwards(cursor) : unknown(cursor);
+}
+
 Result<Schedule> readCounted(Cursor& cursor, Findings& findings) {
-  Result<CountRange> range = readRange(cursor, findings);
+  Result<CountRange> range = readEnds(cursor, findings);
   if (!range) return range.refusal();
-  if (takeHourly(cursor)) {
-    if (!cursor.atEnd()) return unknown(cursor);
-    return interval(*range, Unit::h, cursor.text(), findings);
-  }
-  if (!takeTimesWord(cursor)) return unknown(cursor);
-  return times(*range, cursor);
+  const bool hourly = takeHourly(cursor);
+  if (!hourly && !takeTimesWord(cursor)) return uncounted(*range, cursor);
+  if (range->isBackwards()) return backwards(cursor);
+  if (!hourly) return times(*range, cursor);
+  if (!cursor.atEnd()) return unknown(cursor);
+  return interval(*range, Unit::h, cursor.text(), findings);
 }
 
 }  // namespace

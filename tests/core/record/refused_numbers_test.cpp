@@ -49,6 +49,12 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"range with hyphen", dose, "5-10 mg", doseLeftOpen},
         Row{"range with dash", dose, "5–10 mg", doseLeftOpen},
         Row{"range in words", dose, "5 to 10 mg", doseLeftOpen},
+        Row{"range backwards", dose, "15-10 mg", doseLeftOpen},  // no schedule, although one has such numbers
+        Row{"label backwards", "stock.strength", "10-5 mg/mL", rangeHere},
+        Row{"reference backwards", "reference.high", "15-10 mg/kg/day", lowAboveHigh},
+        Row{"reference backwards in words", "reference.high", "15 to 10 mg/kg", lowAboveHigh},
+        Row{"hours backwards in a dose", dose, "6 to 4 h", scheduleHere},
+        Row{"hourly backwards in a dose", dose, "6-4 hourly", scheduleHere},
         Row{"multiplied", dose, "2x40 mg", notANumber}, Row{"times sign", dose, "2×40 mg", notANumber},
         Row{"sum", dose, "40+40 mg", notANumber}, Row{"approximately", dose, "~80 mg", numberMissing},
         Row{"equals", dose, "=80 mg", numberMissing}, Row{"below", dose, "<80 mg", numberMissing},
