@@ -6,8 +6,9 @@
 CONFIGURED-BUILD is one without optimization beyond -O1 in which the rooms' test programs stand built. Of each room N mutants are
 drawn that can be compiled, kinds in turn: operator, comparison, constant, rounding, call, arguments, guard, sides. A mutant is one
 object, compiled on top of the room's headers, which are read once, and linked before the library: what it defines is found first,
-and nothing else is built. Quick tests run before slow ones. It is `killed` by the test program that fails, or needs ten times as
-long as without a change, and `SURVIVED` when none does: a row is wanted, or a reason why it is the same program. With --again only those are made that survived
+and nothing else is built. What it reads past an end, or of an optional that holds nothing, fails. Quick tests run before slow ones.
+It is `killed` by the test program that fails, or needs ten times as long as without a change, and `SURVIVED` when none does: a row
+is wanted, or a reason why it is the same program. With --again only those are made that survived
 in what an earlier run printed (and others of their line that read the same)."""
 
 import argparse
@@ -42,7 +43,7 @@ TESTS = {
     "core/check": ("core_check_test", "core_golden_test *GoldenTest*"),
     "core/practice/marking": ("core_marking_test", "core_mistakes_test"),
     "core/entry": ("core_entry_test", "core_entries_test", "core_record_test"),
-    "core/record": ("core_record_test", "core_list_test"),
+    "core/record": ("core_record_test", "core_list_test", "core_golden_test *GoldenTest*"),
 }
 
 
@@ -84,7 +85,7 @@ class Judge:
         self.flags = {}
         for entry in self.build.entries:
             flags = [word for word in self.build.flags_of(entry) if word != "ccache"]  # no mutant is compiled twice
-            self.flags.setdefault(own_build.target_of(entry), flags)
+            self.flags.setdefault(own_build.target_of(entry), flags + ["-D_GLIBCXX_ASSERTIONS"])
         self.headers, self.turns = {}, {}
 
     def with_headers(self, room):
