@@ -133,8 +133,9 @@ void compareFastest(Comparing& comparing) {
 /// The ordered rate against the low end, where one is stated.
 void compareLowRate(Comparing& comparing) {
   const Reference& reference = comparing.given.reference;
-  comparing.notChecked(CheckId::low, WhyNot::notStated);
-  if (!reference.low || !comparing.check(CheckId::rate).isMade()) return;
+  const Check& rate = comparing.check(CheckId::rate);
+  if (!reference.low) return comparing.notChecked(CheckId::low, WhyNot::notStated);
+  if (!rate.isMade()) return comparing.notChecked(CheckId::low, *rate.why);
   const DoseAmount& order = *comparing.given.order.dose;
   const Unit time = unitOf(order.perTime);
   std::optional<Side> least = leastRate(comparing, time);

@@ -160,6 +160,22 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"how fast and no weight of the order",
             running + "order.dose=5 mg/kg/h; reference.high=6 mg/kg/h; reference.max_infusion_rate=10 mg/min",
             infusionRate, "not-checked no-size", "undecided child.weight"},
+        Row{"a low end for each kg and no weight",
+            running + "order.dose=5 mg/h; reference.low=1 mg/kg/h; reference.high=6 mg/kg/h", low,
+            "not-checked no-size", "undecided child.weight"},
+        Row{"no low end and no weight", running + "order.dose=5 mg/h; reference.high=6 mg/kg/h", low,
+            "not-checked not-stated", "undecided child.weight"},
+        Row{"a low end under a dose",
+            running + "order.dose=5 mg/h; reference.low=80 mg/dose; reference.high=84 mg/dose", low,
+            "not-checked missing", "undecided basis-does-not-fit"},
+        Row{"a rate in doses",
+            "order.dose=5 mg/h; order.schedule=every 8 h; reference.high=6 mg/h; "
+            "reference.schedule=every 8 h",
+            schedule, "not-checked missing", "undecided basis-does-not-fit"},
+        Row{"a run time and a rate in doses",
+            "order.dose=5 mg/h; order.schedule=every 8 h; reference.high=6 mg/h; infusion.over=4 h; "
+            "reference.max_per_day=100 mg",
+            maxDaily, "within", "undecided basis-does-not-fit"},
         Row{"a reference for each kg and no weight", running + "order.dose=5 mg/h; reference.high=6 mg/kg/h",
             CheckId::rate, "not-checked no-size", "undecided child.weight"},
         // nobody says whether the run time is that of one bag or of the day: then nothing is asked
