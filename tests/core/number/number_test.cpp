@@ -123,6 +123,7 @@ TEST_P(NumberRounded, halfGoesUpInMagnitude) {
 INSTANTIATE_TEST_SUITE_P(
     Table, NumberRounded,
     ::testing::Values(
+        Rounded{"most, whose hundredths are too many for a word", Number(most), 2, "9223372036854775807"},
         Rounded{"half to one", n(1, 2), 0, "1"}, Rounded{"minus half to minus one", n(-1, 2), 0, "-1"},
         Rounded{"one and a half", n(3, 2), 0, "2"}, Rounded{"two and a half, no even", n(5, 2), 0, "3"},
         Rounded{"minus two and a half", n(-5, 2), 0, "-3"}, Rounded{"3 25 to 3 3", n(325, 100), 1, "33/10"},
@@ -183,6 +184,10 @@ INSTANTIATE_TEST_SUITE_P(
 TEST(NumberRootOf, rationalRootsAreSeenInLowestTerms) {
   EXPECT_TRUE(n(50, 98).hasExactRoot());  // 25/49
   EXPECT_FALSE(n(50, 99).hasExactRoot());
+  EXPECT_FALSE(Number(-4).hasExactRoot());
+  EXPECT_TRUE((Number::powerOfTen(40) / Number(9)).hasExactRoot());
+  EXPECT_FALSE((Number::powerOfTen(40) / Number(3)).hasExactRoot());
+  EXPECT_FALSE(Number::powerOfTen(41).hasExactRoot());
   EXPECT_FALSE(n(1, 3600 * 2).hasExactRoot());
 }
 
@@ -317,6 +322,17 @@ INSTANTIATE_TEST_SUITE_P(
                     RootCase{"longInAWord", Number(std::int64_t{9223372036854775807}), 0, "3037000499",
                              "3037000500"}),
     [](const auto& row) { return row.param.name; });
+
+// Up to two to the 53 every whole number is a floating one; from there it is rounded once, and not twice.
+TEST(NumberRoughly, isTheNearestFloatingOne) {
+  constexpr std::int64_t edge = std::int64_t{1} << 53U;
+  EXPECT_EQ(n(1, 3).roughly(), 1.0 / 3.0);
+  EXPECT_EQ(Number(edge - 1).roughly(), 9007199254740991.0);
+  EXPECT_EQ(Number(edge).roughly(), 9007199254740992.0);
+  EXPECT_EQ(Number(-edge).roughly(), -9007199254740992.0);
+  EXPECT_EQ(n(1, edge).roughly(), 1.0 / 9007199254740992.0);
+  EXPECT_EQ(Number::powerOfTen(20).roughly(), 1e20);
+}
 
 }  // namespace
 }  // namespace wardchalk::number_test
