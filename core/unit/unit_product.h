@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <compare>
 #include <cstdint>
 #include <initializer_list>
 #include <utility>
@@ -63,9 +62,6 @@ class UnitProduct {
 
   friend bool operator==(const UnitProduct& a, const UnitProduct& b) {
     return std::equal(a.begin(), a.end(), b.begin(), b.end());
-  }
-  friend auto operator<=>(const UnitProduct& a, const UnitProduct& b) {
-    return std::lexicographical_compare_three_way(a.begin(), a.end(), b.begin(), b.end());
   }
 
  private:
