@@ -3,6 +3,7 @@
 #include "core/entry/detail/amount.h"
 #include "core/entry/detail/schedule_phrase.h"
 #include "core/entry/detail/schedule_words.h"
+#include "core/entry/read_dose.h"
 #include "core/entry/read_words.h"
 #include "core/medicine/paths.h"
 
@@ -20,6 +21,13 @@ bool isOnlyUnread(RefusalCode code) {
          code == RefusalCode::notANumber;
 }
 
+/// "10-15 mg/kg/dose", which belongs into a reference; or "10-15 mg", which is asked about there.
+bool isRangeOfDoses(std::string_view text) {
+  const EntryResult<DoseAmount> read = readReferenceHigh(text);
+  const auto* unread = std::get_if<UnreadEntry>(&read);
+  return !unread || !unread->answers.empty();
+}
+
 bool isDose(std::string_view text) {
   Findings findings{EntrySetting{}};
   Cursor cursor(text);
@@ -29,7 +37,7 @@ bool isDose(std::string_view text) {
 
 Refusal named(Refusal refusal, std::string_view text) {
   if (!isOnlyUnread(refusal.code)) return refusal;
-  if (isDose(text)) return refusalOf(RefusalCode::doseHere, text);
+  if (isDose(text) || isRangeOfDoses(text)) return refusalOf(RefusalCode::doseHere, text);
   if (saysRoute(text)) return refusalOf(RefusalCode::routeHere, text);
   return refusal;
 }
