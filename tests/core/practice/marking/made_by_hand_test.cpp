@@ -165,6 +165,8 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"sixty", caseRate, "rate", "337.5 mL/h", "5.625 mL/h × 60", "wrong E79"},
         Row{"reference", caseRate, "rate", "11.25 mL/h", "10 mcg/kg/min in place of 5", "wrong E30"},
         Row{"backwards", caseRate, "rate", "5625000 mL/h", "× 1,000 in place of ÷ 1,000", "wrong E07"},
+        Row{"backwardsTheOtherWay", caseRate, "rate", "0.000005625 mL/h", "5.625 mL/h ÷ 1,000,000",
+            "wrong E07"},
         Row{"kgTwice", caseRate, "rate", "84.38 mL/h", "5.625 mL/h × 15 kg", "wrong E36"},
         Row{"kgDivided", caseRate, "rate", "2.557 mL/h", "5.625 mL/h ÷ 2.2", "wrong E03"},
         Row{"kgToLb", caseRate, "rate", "12.38 mL/h", "5.625 mL/h × 2.2", "wrong E60"}),
