@@ -57,18 +57,17 @@ std::optional<Refusal> badShape(std::string_view text) {
   return std::nullopt;
 }
 
-std::string digitsOf(const Number& whole) { return whole.rationalText(); }
-
 /// With this many decimals. A negative value that rounds to zero loses its sign.
 std::string fixed(const Number& value, int decimals) {
-  const Number size = value.absolute().rounded(decimals);
-  std::string digits = digitsOf(size * Number::powerOfTen(decimals));
+  std::string digits = value.roundedDigits(decimals);
+  const bool isNothing = digits == "0";
   if (decimals > 0) {
     const auto wanted = static_cast<std::size_t>(decimals) + 1;
     if (digits.size() < wanted) digits.insert(0, wanted - digits.size(), '0');
     digits.insert(digits.size() - static_cast<std::size_t>(decimals), ".");
   }
-  return value.isNegative() && !size.isZero() ? "-" + digits : digits;
+  if (value.isNegative() && !isNothing) digits.insert(0, 1, '-');
+  return digits;
 }
 
 std::string withoutTrailingZeros(std::string text) {
@@ -92,15 +91,7 @@ std::string grouped(std::string text, Grouping grouping) {
 
 /// Decimals needed to show `significant` digits; 0 where the whole part has as many or more.
 int decimalsFor(const Number& value, int significant) {
-  Number size = value.absolute();
-  if (size.isZero()) return 0;
-  if (size >= Number(1)) return std::max(significant - static_cast<int>(digitsOf(size.floor()).size()), 0);
-  int decimals = significant;
-  while (size * Number(10) < Number(1)) {
-    size = size * Number(10);
-    ++decimals;
-  }
-  return std::max(decimals, 0);
+  return value.isZero() ? 0 : std::max(significant - value.firstPlace(), 0);
 }
 
 }  // namespace
@@ -124,7 +115,7 @@ Result<Number> readPositive(std::string_view text) {
 }
 
 ShownNumber show(const Number& value, Grouping grouping, int significant) {
-  if (value.isWhole()) return {grouped(digitsOf(value), grouping), true};
+  if (value.isWhole()) return {grouped(value.rationalText(), grouping), true};
   if (value.endsWithin(4)) return {grouped(withoutTrailingZeros(fixed(value, 4)), grouping), true};
   std::string text = withoutTrailingZeros(fixed(value, decimalsFor(value, significant)));
   return {grouped(std::move(text), grouping), false};

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <bit>
 #include <boost/multiprecision/cpp_int.hpp>
 #include <cassert>
 #include <limits>
@@ -39,10 +40,8 @@ UnsignedWide commonDivisor(UnsignedWide a, UnsignedWide b) {
   return a;
 }
 
-/// Divides both by what they share. The most are whole, and most others fit a word, where a division is
-/// short.
+/// Divides both by what they share. Most fit a word, where a division is short.
 void reduce(UnsignedWide& over, UnsignedWide& under) {
-  if (under == 1) return;
   if (fitsWord(over) && fitsWord(under)) {
     const auto a = static_cast<std::uint64_t>(over);
     const auto b = static_cast<std::uint64_t>(under);
@@ -61,9 +60,11 @@ struct Words {
   std::int64_t denominator;
 };
 
-/// Lowest terms, if they fit two words.
+/// Lowest terms, if they fit two words. The most are whole, and there is nothing to reduce.
 std::optional<Words> reduced(Wide numerator, Wide denominator) {
   assert(denominator != 0);
+  if (denominator == 1 && -largest <= numerator && numerator <= largest)
+    return Words{static_cast<std::int64_t>(numerator), 1};
   const bool negative = (numerator < 0) != (denominator < 0);
   UnsignedWide over = magnitude(numerator);
   UnsignedWide under = magnitude(denominator);
@@ -88,11 +89,10 @@ constexpr auto wordPowersOfTen = [] {
 
 std::int64_t wordTenTo(int exponent) { return wordPowersOfTen[static_cast<std::size_t>(exponent)]; }
 
-cpp_int floorOf(const cpp_rational& value) {
+cpp_int floorOf(const cpp_int& over, const cpp_int& under) {
   cpp_int quotient;
   cpp_int remainder;
-  const cpp_int over = boost::multiprecision::numerator(value);
-  boost::multiprecision::divide_qr(over, boost::multiprecision::denominator(value), quotient, remainder);
+  boost::multiprecision::divide_qr(over, under, quotient, remainder);
   if (remainder < 0) --quotient;
   return quotient;
 }
@@ -136,9 +136,18 @@ namespace {
 
 bool bothWords(const Number& a, const Number& b) { return !BigAccess::isBig(a) && !BigAccess::isBig(b); }
 
-/// The whole part of value × 10^(2·decimals): its integer root is the root cut after `decimals` decimals.
-cpp_int scaledForRoot(const cpp_rational& value, int decimals) {
-  return floorOf(value * cpp_rational(tenTo(2 * decimals)));
+/// Value × 10^(2·decimals) as one whole number over another: the integer root of what is whole in it is the
+/// root cut after `decimals` decimals.
+struct BigScaled {
+  cpp_int over;
+  cpp_int under;
+  [[nodiscard]] cpp_int root() const { return sqrt(floorOf(over, under)); }
+};
+
+BigScaled scaledForRoot(const Number& number, int decimals) {
+  const cpp_rational value = BigAccess::toBig(number);
+  return {boost::multiprecision::numerator(value) * tenTo(2 * decimals),
+          boost::multiprecision::denominator(value)};
 }
 
 struct ScaledForRoot {
@@ -157,16 +166,31 @@ std::optional<ScaledForRoot> wordScaledForRoot(const Number& number, int decimal
   return ScaledForRoot{static_cast<std::uint64_t>(whole), 4 * (scaled - whole * under) >= under};
 }
 
+/// `under` is not zero; halves are rounded up.
+UnsignedWide nearestQuotient(UnsignedWide over, UnsignedWide under) {
+  const UnsignedWide doubled = 2 * over + under;
+  if (fitsWord(doubled) && fitsWord(2 * under))
+    return static_cast<std::uint64_t>(doubled) / static_cast<std::uint64_t>(2 * under);
+  return doubled / (2 * under);
+}
+
 /// How many steps of ten to the minus `decimals` the size of the number is, half up; no value where words are
 /// too small for it.
 std::optional<std::int64_t> wordSteps(const Number& number, int decimals) {
   if (BigAccess::isBig(number) || decimals < 0 || decimals > wordPowers) return std::nullopt;
-  const auto under = static_cast<UnsignedWide>(BigAccess::under(number));
   const UnsignedWide over =
       magnitude(BigAccess::over(number)) * static_cast<UnsignedWide>(wordTenTo(decimals));
-  const UnsignedWide steps = (2 * over + under) / (2 * under);
+  const UnsignedWide steps = nearestQuotient(over, static_cast<UnsignedWide>(BigAccess::under(number)));
   if (steps > static_cast<UnsignedWide>(largest)) return std::nullopt;
   return static_cast<std::int64_t>(steps);
+}
+
+/// The same for any number.
+cpp_int bigSteps(const Number& number, int decimals) {
+  const cpp_rational value = BigAccess::toBig(number);
+  const cpp_int over = abs(boost::multiprecision::numerator(value)) * tenTo(decimals);
+  const cpp_int under = boost::multiprecision::denominator(value);
+  return (2 * over + under) / (2 * under);
 }
 
 /// The whole part of the root, found bit by bit from the highest.
@@ -188,6 +212,20 @@ bool isSquare(std::int64_t value) {
   const auto size = static_cast<std::uint64_t>(value);
   const std::uint64_t root = wordRoot(size);
   return root * root == size;
+}
+
+int twosIn(std::uint64_t value) { return std::countr_zero(value); }
+int twosIn(const cpp_int& value) { return static_cast<int>(boost::multiprecision::lsb(value)); }
+
+/// The decimals of what is a whole number over `under`, in lowest terms: it ends if nothing but twos and
+/// fives is under the bar, and each decimal takes away one of both.
+template <typename Whole>
+std::optional<int> decimalsUnder(Whole under) {
+  const int twos = twosIn(under);
+  under >>= static_cast<unsigned>(twos);
+  int fives = 0;
+  for (; under % 5 == 0; ++fives) under /= 5;
+  return under == 1 ? std::optional(std::max(twos, fives)) : std::nullopt;
 }
 
 Number overPowerOfTen(std::uint64_t digits, int decimals) {
@@ -236,7 +274,10 @@ bool Number::isNegative() const { return big_ ? big_->value < 0 : numerator_ < 0
 Number Number::absolute() const { return isNegative() ? Number(0) - *this : *this; }
 
 Number Number::floor() const {
-  if (big_) return BigAccess::fromBig(cpp_rational(floorOf(big_->value)));
+  if (big_) {
+    const cpp_int over = boost::multiprecision::numerator(big_->value);
+    return BigAccess::fromBig(cpp_rational(floorOf(over, boost::multiprecision::denominator(big_->value))));
+  }
   const std::int64_t quotient = numerator_ / denominator_;
   return Number(numerator_ % denominator_ < 0 ? quotient - 1 : quotient);
 }
@@ -244,34 +285,45 @@ Number Number::floor() const {
 Number Number::ceil() const { return Number(0) - (Number(0) - *this).floor(); }
 
 Number Number::rounded(int decimals) const {
+  if (decimals < 0) {
+    const Number unit = powerOfTen(-decimals);
+    return (*this / unit).rounded(0) * unit;
+  }
   if (!big_ && endsWithin(decimals)) return *this;
   if (const auto steps = wordSteps(*this, decimals))
     return ratio(isNegative() ? -*steps : *steps, wordTenTo(decimals));
-  const Number scale = powerOfTen(decimals);
-  const Number half = ratio(1, 2);
-  const Number size = (absolute() * scale + half).floor() / scale;
-  return isNegative() ? Number(0) - size : size;
+  const cpp_int steps = bigSteps(*this, decimals);
+  return overPowerOfTen(isNegative() ? cpp_int(-steps) : steps, decimals);
+}
+
+std::string Number::roundedDigits(int decimals) const {
+  assert(decimals >= 0);
+  if (const auto steps = wordSteps(*this, decimals)) return std::to_string(*steps);
+  return bigSteps(*this, decimals).str();
+}
+
+int Number::firstPlace() const {
+  assert(!isZero());
+  Number size = absolute();
+  const Number whole = size.floor();
+  if (!whole.isZero()) return static_cast<int>(whole.rationalText().size());
+  const Number ten(10);
+  int place = 0;
+  for (size = size * ten; size < Number(1); size = size * ten) --place;
+  return place;
 }
 
 bool Number::endsWithin(int decimals) const {
-  if (!big_ && decimals >= 0 && decimals <= wordPowers) return wordTenTo(decimals) % denominator_ == 0;
-  return (*this * powerOfTen(decimals)).isWhole();
+  if (decimals < 0) return (*this * powerOfTen(decimals)).isWhole();
+  if (big_) return tenTo(decimals) % boost::multiprecision::denominator(big_->value) == 0;
+  if (decimals <= wordPowers) return wordTenTo(decimals) % denominator_ == 0;
+  return tenTo(decimals) % denominator_ == 0;
 }
 
 std::optional<int> Number::decimals(int most) const {
-  if (big_) {
-    for (int count = 0; count <= most; ++count)
-      if (endsWithin(count)) return count;
-    return std::nullopt;
-  }
-  // It ends if nothing but twos and fives is under the bar, and each decimal takes away one of both.
-  std::int64_t left = denominator_;
-  int twos = 0;
-  int fives = 0;
-  for (; left % 2 == 0; left /= 2) ++twos;
-  for (; left % 5 == 0; left /= 5) ++fives;
-  const int count = std::max(twos, fives);
-  return left == 1 && count <= most ? std::optional(count) : std::nullopt;
+  const std::optional<int> count = big_ ? decimalsUnder(boost::multiprecision::denominator(big_->value))
+                                        : decimalsUnder(static_cast<std::uint64_t>(denominator_));
+  return count && *count <= most ? count : std::nullopt;
 }
 
 std::string Number::rationalText() const {
@@ -289,18 +341,18 @@ Number Number::rootCut(int decimals) const {
   assert(!isNegative());
   if (const auto scaled = wordScaledForRoot(*this, decimals))
     return overPowerOfTen(wordRoot(scaled->whole), decimals);
-  return overPowerOfTen(sqrt(scaledForRoot(BigAccess::toBig(*this), decimals)), decimals);
+  return overPowerOfTen(scaledForRoot(*this, decimals).root(), decimals);
 }
 
 Number Number::rootRounded(int decimals) const {
   assert(!isNegative());
   if (const auto scaled = wordScaledForRoot(*this, decimals))
     return overPowerOfTen(roundedRoot(*scaled), decimals);
-  const cpp_rational value = BigAccess::toBig(*this);
-  cpp_int root = sqrt(scaledForRoot(value, decimals));
+  const BigScaled big = scaledForRoot(*this, decimals);
+  cpp_int root = big.root();
   // root + 1/2 <= √(value)·10^d, squared and multiplied out: no root is taken in the comparison.
   const cpp_int twice = 2 * root + 1;
-  if (cpp_rational(twice * twice) <= 4 * value * cpp_rational(tenTo(2 * decimals))) ++root;
+  if (twice * twice * big.under <= 4 * big.over) ++root;
   return overPowerOfTen(root, decimals);
 }
 

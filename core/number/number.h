@@ -37,8 +37,17 @@ class Number {
   [[nodiscard]] Number floor() const;
   [[nodiscard]] Number ceil() const;
 
-  /// The nearest multiple of ten to the minus `decimals`; half rounds up in magnitude.
+  /// The nearest multiple of ten to the minus `decimals`, which may be negative; half rounds up in magnitude.
   [[nodiscard]] Number rounded(int decimals) const;
+
+  /// The digits of what `rounded` gives, without sign and point: how many steps of ten to the minus
+  /// `decimals`, which are none or more, it is. "1235" for −12.345 and two decimals, "0" where nothing is
+  /// left.
+  [[nodiscard]] std::string roundedDigits(int decimals) const;
+
+  /// The place of the first digit that is not 0: 3 for 100 to 999, 1 for 1 to 9, 0 for 0.1, −1 for 0.01. The
+  /// value is not zero.
+  [[nodiscard]] int firstPlace() const;
 
   /// Whether the value ends within `decimals` decimals.
   [[nodiscard]] bool endsWithin(int decimals) const;

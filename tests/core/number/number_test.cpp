@@ -133,8 +133,66 @@ INSTANTIATE_TEST_SUITE_P(
         Rounded{"two thirds", n(2, 3), 4, "6667/10000"}, Rounded{"third", n(1, 3), 4, "3333/10000"},
         Rounded{"carries over", n(99995, 100000), 4, "1"}, Rounded{"already there", n(7, 10), 2, "7/10"},
         Rounded{"to hundreds", Number(150), -2, "200"},
+        Rounded{"minus to hundreds", Number(-150), -2, "-200"},
+        Rounded{"below the half of a hundred", n(1499, 10), -2, "100"},
+        Rounded{"minus huge and a half", Number(0) - Number::powerOfTen(20) - n(1, 2), 0,
+                "-100000000000000000001"},
+        Rounded{"minus just below the half of a huge one", Number(0) - Number::powerOfTen(20) - n(499, 1000),
+                0, "-100000000000000000000"},
         Rounded{"huge", Number::powerOfTen(20) + n(1, 2), 0, "100000000000000000001"},
         Rounded{"to 20 places", n(2, 3), 20, "66666666666666666667/100000000000000000000"}),
+    test::NameOfRow());
+
+struct Digits {
+  const char* name;
+  Number value;
+  int decimals;
+  const char* digits;
+};
+
+class NumberDigits : public ::testing::TestWithParam<Digits> {};
+
+TEST_P(NumberDigits, areThoseOfTheRoundedNumber) {
+  EXPECT_EQ(GetParam().value.roundedDigits(GetParam().decimals), GetParam().digits);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Table, NumberDigits,
+    ::testing::Values(
+        Digits{"nothing", Number(0), 2, "0"}, Digits{"whole", Number(7), 0, "7"},
+        Digits{"whole with decimals", Number(7), 2, "700"}, Digits{"half goes up", n(12345, 1000), 2, "1235"},
+        Digits{"no sign", n(-12345, 1000), 2, "1235"}, Digits{"too small to be seen", n(4, 1000), 2, "0"},
+        Digits{"half of a hundredth", n(5, 1000), 2, "1"}, Digits{"a third", n(1, 3), 5, "33333"},
+        Digits{"most, whose tenths are too many for a word", Number(most), 1, "92233720368547758070"},
+        Digits{"least", Number(least), 0, "9223372036854775808"},
+        Digits{"huge third", Number::powerOfTen(20) / Number(-3), 1, "333333333333333333333"},
+        Digits{"half of a last decimal beyond a word", Number::powerOfTen(-25) * n(15, 10), 25, "2"},
+        Digits{"many decimals", n(2, 3), 20, "66666666666666666667"}),
+    test::NameOfRow());
+
+struct FirstPlace {
+  const char* name;
+  Number value;
+  int place;
+};
+
+class NumberFirstPlace : public ::testing::TestWithParam<FirstPlace> {};
+
+TEST_P(NumberFirstPlace, isThatOfTheFirstDigit) {
+  EXPECT_EQ(GetParam().value.firstPlace(), GetParam().place);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Table, NumberFirstPlace,
+    ::testing::Values(FirstPlace{"one", Number(1), 1}, FirstPlace{"nine and a lot", n(99999, 10000), 1},
+                      FirstPlace{"ten", Number(10), 2}, FirstPlace{"ninety nine", Number(99), 2},
+                      FirstPlace{"below zero", Number(-250), 3},
+                      FirstPlace{"just below one", n(9999, 10000), 0}, FirstPlace{"a tenth", n(1, 10), 0},
+                      FirstPlace{"just below a tenth", n(99, 1000), -1},
+                      FirstPlace{"a hundredth", n(-1, 100), -1}, FirstPlace{"a thousandth", n(1, 1000), -2},
+                      FirstPlace{"a third", n(1, 3), 0},
+                      FirstPlace{"ten to the 25", Number::powerOfTen(25), 26},
+                      FirstPlace{"ten to the minus 25", Number::powerOfTen(-25), -24}),
     test::NameOfRow());
 
 struct Root {
@@ -220,6 +278,9 @@ INSTANTIATE_TEST_SUITE_P(
                       Ends{"ten to minus twenty in 19", Number::powerOfTen(-20), 19, false},
                       Ends{"ten to minus twenty in 20", Number::powerOfTen(-20), 20, true},
                       Ends{"month in days", n(304375, 10000), 4, true},
+                      Ends{"ten to minus eighteen in 19", Number::powerOfTen(-18), 19, true},
+                      Ends{"hundreds in minus two", Number(300), -2, true},
+                      Ends{"tens in minus two", Number(310), -2, false},
                       Ends{"huge third", Number::powerOfTen(30) / Number(3), 4, false}),
     test::NameOfRow());
 
