@@ -11,9 +11,9 @@ namespace wardchalk {
 
 namespace {
 
-/// Cases handed to a thread at once: enough that waiting for one another costs little, few enough to keep
-/// memory small.
-constexpr std::size_t mostGathered = 64;
+/// Cases handed to a thread at once: enough that waiting for one another costs little, few enough that their
+/// answers stay in the processor's nearest memory until they are written.
+constexpr std::size_t mostGathered = 16;
 constexpr std::size_t mostGatheredBytes = std::size_t{1} << 18U;
 
 void refuseInJson(long line, const Refusal& refusal, std::string& out) {
@@ -34,11 +34,12 @@ std::size_t sizeOf(const StreamedCase& one) {
 Batch::Batch(const HouseRules& rules, const BatchForm& form, Write write)
     : rules_(rules),
       form_(form),
+      writer_(rules, form.extent),
       write_(std::move(write)),
       stream_(form.kind, [this](StreamedCase one) { add(std::move(one)); }),
       work_(
           form.jobs, [this](const std::vector<StreamedCase>& cases) { return answer(cases); },
-          [this](const Answer& one) { takeAnswer(one); }) {}
+          [this](Answer one) { takeAnswer(std::move(one)); }) {}
 
 void Batch::end() {
   stream_.end();
@@ -64,14 +65,15 @@ void Batch::handIn() {
   if (!gathered_.empty()) work_.add(std::exchange(gathered_, {}));
 }
 
-void Batch::takeAnswer(const Answer& answer) {
+void Batch::takeAnswer(Answer answer) {
   count_.worked += answer.count.worked;
   count_.refused += answer.count.refused;
   write_(answer.text);
+  spare_.put(std::move(answer.text));
 }
 
-Batch::Answer Batch::answer(const std::vector<StreamedCase>& cases) const {
-  Answer answers;
+Batch::Answer Batch::answer(const std::vector<StreamedCase>& cases) {
+  Answer answers{spare_.take(), {}};
   for (const StreamedCase& one : cases)
     ++(answerOne(one, answers.text) ? answers.count.worked : answers.count.refused);
   return answers;
@@ -93,7 +95,7 @@ bool Batch::answerOne(const StreamedCase& one, std::string& out) const {
     answerInRow(one, summaryOf(sheet), out);
     return true;
   }
-  writeWorksheet(out, sheet, form_.extent);
+  writer_.write(out, sheet);
   out.push_back('\n');
   return true;
 }

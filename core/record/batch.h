@@ -8,6 +8,7 @@
 #include "core/number/refusal.h"
 #include "core/record/case_stream.h"
 #include "core/record/ordered_work.h"
+#include "core/record/spare_texts.h"
 #include "core/record/worksheet_file.h"
 #include "core/rules/house_rules.h"
 
@@ -51,19 +52,21 @@ class Batch {
 
   void add(StreamedCase one);
   void handIn();
-  void takeAnswer(const Answer& answer);
-  [[nodiscard]] Answer answer(const std::vector<StreamedCase>& cases) const;
+  void takeAnswer(Answer answer);
+  [[nodiscard]] Answer answer(const std::vector<StreamedCase>& cases);
   [[nodiscard]] bool answerOne(const StreamedCase& one, std::string& out) const;
   void answerInRow(const StreamedCase& one, std::vector<std::string> summary, std::string& out) const;
 
   const HouseRules& rules_;
   BatchForm form_;
+  WorksheetWriter writer_;
   Write write_;
   BatchCount count_;
   CaseStream stream_;
   std::vector<StreamedCase> gathered_;
   std::size_t gatheredBytes_ = 0;
   bool headerWritten_ = false;
+  SpareTexts spare_;
   OrderedWork<std::vector<StreamedCase>, Answer> work_;  // last: its threads use the rest
 };
 

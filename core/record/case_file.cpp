@@ -1,6 +1,7 @@
 #include "core/record/case_file.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "core/record/case_entry.h"
 #include "core/record/file_head.h"
@@ -20,7 +21,7 @@ Result<Done> takeEntry(CaseFile& file, const std::string& path, const JsonValue&
     return Refusal{RefusalCode::typeWrong, {}, std::string(kindName(entry->kind)), path};
   Result<std::vector<WrittenEntry>> entries = fillFrom(file.inputs, path, value.text, file.entries);
   if (!entries) return entries.refusal();
-  for (const WrittenEntry& one : *entries) file.entries.push_back(one);
+  std::ranges::move(*entries, std::back_inserter(file.entries));
   return Done{};
 }
 

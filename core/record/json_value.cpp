@@ -94,8 +94,10 @@ class Builder : public nlohmann::json_sax<Json> {
 
   bool open(JsonValue::Kind kind) {
     if (open_.size() >= static_cast<std::size_t>(deepestNesting)) return fail(RefusalCode::tooDeep, {});
+    constexpr std::size_t usual = 8;  // members of a room of a case
     JsonValue* place = slot();
     place->kind = kind;
+    if (kind == JsonValue::Kind::object) place->members.reserve(usual);
     open_.push_back(place);
     seen_.emplace_back();
     return true;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cassert>
+#include <cstring>
 
 #include "core/number/characters.h"
 #include "core/number/unseen_text.h"
@@ -61,10 +62,33 @@ constexpr auto plainBytes = [] {
 
 bool isPlain(char c) { return plainBytes[static_cast<unsigned char>(c)]; }
 
+/// Whether eight bytes are all plain, asked of all at once. What one byte carries over to the next can make a
+/// plain one look otherwise, and then each is looked at; none that is not plain looks so.
+bool arePlain(const char* eight) {
+  constexpr std::uint64_t ones = 0x0101010101010101U;
+  constexpr std::uint64_t tops = ones * 0x80U;
+  std::uint64_t bytes = 0;
+  std::memcpy(&bytes, eight, sizeof bytes);
+  const auto below = [bytes](std::uint64_t least) { return (bytes - ones * least) & ~bytes; };
+  const auto is = [bytes](unsigned char one) {
+    const std::uint64_t others = bytes ^ (ones * one);
+    return (others - ones) & ~others;
+  };
+  return ((bytes | (bytes + ones) | below(0x20) | is('"') | is('\\')) & tops) == 0;
+}
+
+/// How many bytes from `from` on are plain, at least.
+std::size_t plainFrom(std::string_view value, std::size_t from) {
+  std::size_t end = from;
+  while (end + sizeof(std::uint64_t) <= value.size() && arePlain(value.data() + end))
+    end += sizeof(std::uint64_t);
+  return end - from;
+}
+
 void appendText(std::string& out, std::string_view value) {
   out.push_back('"');
   std::size_t from = 0;
-  for (std::size_t i = 0; i < value.size(); ++i) {
+  for (std::size_t i = plainFrom(value, 0); i < value.size(); ++i) {
     if (isPlain(value[i])) continue;
     const auto byte = static_cast<unsigned char>(value[i]);
     const Character character = firstCharacter(value.substr(i));
@@ -76,6 +100,7 @@ void appendText(std::string& out, std::string_view value) {
       appendByNumber(out, character.code);
     i += character.bytes.size() - 1;
     from = i + 1;
+    i += plainFrom(value, from);
   }
   out.append(value.substr(from));
   out.push_back('"');

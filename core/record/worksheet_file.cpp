@@ -264,28 +264,37 @@ void writeRate(JsonWriter& writer, const Worksheet& sheet) {
 
 }  // namespace
 
-void writeWorksheet(std::string& out, const Worksheet& sheet, WorksheetExtent extent) {
+WorksheetWriter::WorksheetWriter(const HouseRules& rules, WorksheetExtent extent) : extent_(extent) {
+  if (extent == WorksheetExtent::brief) return;
+  JsonWriter writer(rules_);
+  writer.openObject();
+  writeRuleMembers(writer, rules);
+  writer.closeObject();
+}
+
+void WorksheetWriter::write(std::string& out, const Worksheet& sheet) const {
+  const bool whole = extent_ == WorksheetExtent::whole;
   JsonWriter writer(out);
   writer.openObject();
   writeHead(writer, worksheetHead);
   writer.member("title", sheet.given.title);
-  if (extent == WorksheetExtent::whole) {
-    writer.key("rules").openObject();
-    writeRuleMembers(writer, sheet.rules);
-    writer.closeObject();
-  }
+  if (whole) writer.key("rules").bare(rules_);
   writer.key("verdict").text(idOf(sheet.verdict)).member("because", sheet.because());
-  if (extent == WorksheetExtent::whole) writer.member("reason", verdictReason(sheet));
+  if (whole) writer.member("reason", verdictReason(sheet));
   writeSizes(writer, sheet);
   writeSchedules(writer, sheet.given);
   writeDoses(writer, sheet);
-  writeJudgement(writer, sheet, extent);
+  writeJudgement(writer, sheet, extent_);
   writeStrength(writer, sheet);
   writeGive(writer, sheet);
   writeRate(writer, sheet);
   writeRemedy(writer, sheet);
-  if (extent == WorksheetExtent::whole) writeSteps(writer, sheet);
+  if (whole) writeSteps(writer, sheet);
   writer.closeObject();
+}
+
+void writeWorksheet(std::string& out, const Worksheet& sheet, WorksheetExtent extent) {
+  WorksheetWriter(sheet.rules, extent).write(out, sheet);
 }
 
 }  // namespace wardchalk

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "core/record/json_writer.h"
 #include "tests/core/test_names.h"
 
@@ -86,6 +88,25 @@ TEST(WritesJson, withoutWhatATerminalObeys) {
   EXPECT_EQ(written("\u009B31m"), R"("\u009b31m")");
   EXPECT_EQ(written("5\u202Egm\u2028\uFEFF"), R"("5\u202egm\u2028\ufeff")");
   EXPECT_EQ(written("m² ½ أبجد 鸟 🐦 \u2068x\u2069"), "\"m² ½ أبجد 鸟 🐦 \u2068x\u2069\"");
+}
+
+/// Eight bytes are looked at together: each that is written otherwise is seen wherever it stands, and with
+/// every plain byte beside it.
+TEST(WritesJson, eachByteThatIsWrittenOtherwiseWhereverItStands) {
+  const auto isPlain = [](char c) { return c >= ' ' && c <= '~' && c != '"' && c != '\\'; };
+  for (int byte = 0; byte < 0x80; ++byte)
+    for (std::size_t at = 0; at < 19; ++at)
+      for (const char beside : {' ', '!', '#', '[', ']', '~'}) {
+        std::string text(19, beside);
+        text[at] = static_cast<char>(byte);
+        const std::string out = written(text);
+        const std::string before = out.substr(1, at);
+        const std::string after = out.substr(out.size() - 1 - (18 - at), 18 - at);
+        EXPECT_EQ(before + after, std::string(18, beside)) << byte << " at " << at;
+        const std::string own = out.substr(1 + at, out.size() - 2 - 18);
+        EXPECT_EQ(own == text.substr(at, 1), isPlain(text[at])) << byte << " at " << at << ": " << own;
+        EXPECT_TRUE(std::ranges::all_of(out, [](char c) { return c >= ' ' && c <= '~'; }));
+      }
 }
 
 TEST(WritesJson, whatIsReadAgainAlike) {
