@@ -107,19 +107,22 @@ bool mayRunFromRight(std::string_view text) {
 
 }  // namespace
 
-std::string isolated(std::string_view text) {
-  if (!mayRunFromRight(text)) return std::string(text);
-  Found found = StretchFinder(text).find();
-  if (found.stretches.empty()) return std::string(text);
+void appendIsolated(std::string& whole, std::string_view text) {
+  Found found = mayRunFromRight(text) ? StretchFinder(text).find() : Found{};
   if (found.runsFromRight()) found.stretches = {{0, text.size()}};
-  std::string whole;
   std::size_t from = 0;
   for (const Stretch& stretch : found.stretches) {
     whole.append(text.substr(from, stretch.begin - from)).append(isolateMark);
     whole.append(text.substr(stretch.begin, stretch.end - stretch.begin)).append(isolateEnd);
     from = stretch.end;
   }
-  return whole.append(text.substr(from));
+  whole.append(text.substr(from));
+}
+
+std::string isolated(std::string_view text) {
+  std::string whole;
+  appendIsolated(whole, text);
+  return whole;
 }
 
 std::string IsolatesOfLines::next(std::string_view line) {

@@ -13,6 +13,8 @@ namespace wardchalk {
 /// letters do, else each stretch of such letters, so that figures of a text in two writings stand as well.
 /// Any other text is given back as it is: a working in Latin letters has no mark in it that nobody sees.
 [[nodiscard]] std::string isolated(std::string_view text);
+/// The same, put at the end of `whole`.
+void appendIsolated(std::string& whole, std::string_view text);
 
 /// The lines that one text was broken into, in order. An isolate that a break cut in two is closed at the end
 /// of its line and opened again on the next: each line is set by itself.

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <ranges>
 
 #include "core/words/isolated.h"
 #include "core/words/phrase_id_list.h"
@@ -30,30 +31,28 @@ std::string_view textOf(PhraseId id, std::optional<long> count) {
   return other ? phrase.other : phrase.one;
 }
 
-/// Fills one stretch of text; tells whether a value in it was empty.
-struct Filled {
-  std::string text;
-  bool anyEmpty = false;
-};
+std::string_view valueOf(std::string_view name, std::span<const Filling> fillings) {
+  for (const Filling& filling : fillings | std::views::reverse)
+    if (filling.name == name) return filling.value;
+  return {};
+}
 
-Filled fillStretch(std::string_view text, std::span<const Filling> fillings) {
-  Filled filled;
+/// Fills one stretch of text at the end of `result`; tells whether a value in it was empty.
+bool fillStretch(std::string& result, std::string_view text, std::span<const Filling> fillings) {
+  bool anyEmpty = false;
   while (!text.empty()) {
     const std::size_t open = text.find('{');
-    filled.text.append(text.substr(0, open));
+    result.append(text.substr(0, open));
     if (open == std::string_view::npos) break;
     const std::size_t close = text.find('}', open);
-    const std::string_view name = text.substr(open + 1, close - open - 1);
-    std::string_view value;
-    for (const Filling& filling : fillings)
-      if (filling.name == name) value = filling.value;
-    filled.anyEmpty = filled.anyEmpty || value.empty();
+    const std::string_view value = valueOf(text.substr(open + 1, close - open - 1), fillings);
+    anyEmpty = anyEmpty || value.empty();
     // Every value, and not those alone that somebody remembered to mark: figures and words of ours have
     // nothing that runs from the right and stay as they are.
-    filled.text.append(isolated(value));
+    appendIsolated(result, value);
     text.remove_prefix(close + 1);
   }
-  return filled;
+  return anyEmpty;
 }
 
 }  // namespace
@@ -64,11 +63,11 @@ std::string fill(std::string_view text, std::span<const Filling> fillings) {
   std::string result;
   while (!text.empty()) {
     const std::size_t open = text.find('[');
-    result.append(fillStretch(text.substr(0, open), fillings).text);
+    fillStretch(result, text.substr(0, open), fillings);
     if (open == std::string_view::npos) break;
     const std::size_t close = text.find(']', open);
-    const Filled part = fillStretch(text.substr(open + 1, close - open - 1), fillings);
-    if (!part.anyEmpty) result.append(part.text);
+    const std::size_t before = result.size();
+    if (fillStretch(result, text.substr(open + 1, close - open - 1), fillings)) result.resize(before);
     text.remove_prefix(close + 1);
   }
   return result;

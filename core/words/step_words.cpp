@@ -287,6 +287,16 @@ std::string valueWithUnits(const Number& value, int fixedDecimals, const UnitPro
   return valueText(value, fixedDecimals).append(" ").append(signFor(units.front(), value));
 }
 
+/// A root as near as it takes to be shown. Nine decimals, which are quickly found, decide the digits of a
+/// surface but where they end early: then the root may lie on either side of what it seems to be.
+Number rootToShow(const Number& square) {
+  constexpr int quick = 9;
+  constexpr int halfADigitShown = 6;  // of five decimals at most, from a hundredth on
+  Number root = square.rootRounded(quick);
+  const bool isCertain = !root.endsWithin(halfADigitShown) && root >= Number::powerOfTen(-2);
+  return isCertain ? std::move(root) : square.rootRounded(20);
+}
+
 }  // namespace
 
 std::string amountText(const Number& value, int fixedDecimals, const Units& units) {
@@ -316,10 +326,8 @@ bool concludesExactly(const Step& step) {
 }
 
 std::string unroundedText(const Step& step) {
-  if (const auto* solved = std::get_if<Solved>(&step.body)) {
-    if (!solved->chain.rooted) return {};
-    return show(solved->product.exact.rootRounded(20)).text;
-  }
+  if (const auto* solved = std::get_if<Solved>(&step.body))
+    return solved->chain.rooted ? show(rootToShow(solved->product.exact)).text : std::string();
   if (const auto* formula = std::get_if<SurfaceByFormula>(&step.body)) return show(formula->unrounded).text;
   return {};
 }

@@ -128,5 +128,30 @@ TEST(Need, OfAFinerAgeSaysSo) {
             "give the months too: the reference changes within this year of age");
 }
 
+std::string rootOf(const Number& square) {
+  Solved solved;
+  solved.chain.rooted = true;
+  solved.product.exact = square;
+  return unroundedText(Step{StepId::bsa, {{Unit::m2}, {}}, std::move(solved), {}, {}});
+}
+
+/// Nine decimals are quickly found; what is shown is what twenty would show, also where the root lies on a
+/// half of the last digit, or a hair beside one.
+TEST(UnroundedRoot, IsShownAsByTwentyDecimals) {
+  const auto expectAlike = [](const Number& square) {
+    EXPECT_EQ(rootOf(square), show(square.rootRounded(20)).text) << square.rationalText();
+  };
+  for (int cm = 30; cm <= 200; cm += 7)
+    for (int tenths = 10; tenths <= 1200; tenths += 23)
+      expectAlike(Number(cm) * Number::ratio(tenths, 10) / Number(3600));
+  const Number hair = Number::powerOfTen(-14);
+  for (const int millionths : {500, 9995, 10000, 12345, 99995, 100005, 500000, 701505, 701550, 999950,
+                               1000000, 1234500, 1999500, 2345678})
+    for (const Number& beside : {Number(0), hair, Number(0) - hair}) {
+      const Number root = Number(millionths) * Number::powerOfTen(-6);
+      expectAlike(root * root + beside);
+    }
+}
+
 }  // namespace
 }  // namespace wardchalk::test::step_words_test
