@@ -1,6 +1,7 @@
 #include "core/working/chain.h"
 
 #include <algorithm>
+#include <boost/container/small_vector.hpp>
 
 namespace wardchalk {
 
@@ -12,8 +13,11 @@ struct Use {
   bool struck = false;
 };
 
-std::vector<Use> usesOn(const Chain& chain, bool over) {
-  std::vector<Use> uses;
+/// Most chains have fewer uses on a side: they ask for no memory.
+using Uses = boost::container::small_vector<Use, 16>;
+
+Uses usesOn(const Chain& chain, bool over) {
+  Uses uses;
   for (std::size_t f = 0; f < chain.factors.size(); ++f) {
     const Term& term = over ? chain.factors[f].over : chain.factors[f].under;
     for (std::size_t u = 0; u < term.units.size(); ++u)
@@ -22,7 +26,19 @@ std::vector<Use> usesOn(const Chain& chain, bool over) {
   return uses;
 }
 
-UnitProduct leftIn(const std::vector<Use>& uses) {
+/// Strikes each unit above against the first free one below, in reading order.
+template <typename Take>
+void strike(Uses& above, Uses& below, Take take) {
+  for (Use& up : above) {
+    const auto partner = std::find_if(below.begin(), below.end(),
+                                      [&](const Use& down) { return !down.struck && down.unit == up.unit; });
+    if (partner == below.end()) continue;
+    up.struck = partner->struck = true;
+    take(up, *partner);
+  }
+}
+
+UnitProduct leftIn(const Uses& uses) {
   UnitProduct left;
   for (const Use& use : uses)
     if (!use.struck) left.push_back(use.unit);
@@ -68,18 +84,23 @@ bool sameUnits(const Units& a, const Units& b) {
 }
 
 Product cancel(const Chain& chain) {
-  std::vector<Use> above = usesOn(chain, true);
-  std::vector<Use> below = usesOn(chain, false);
+  Uses above = usesOn(chain, true);
+  Uses below = usesOn(chain, false);
   Product product{valueOf(chain), {}, {}};
-  for (Use& up : above) {
-    const auto partner = std::find_if(below.begin(), below.end(),
-                                      [&](const Use& down) { return !down.struck && down.unit == up.unit; });
-    if (partner == below.end()) continue;
-    up.struck = partner->struck = true;
-    product.pairs.push_back({up.unit, up.place, partner->place});
-  }
+  product.pairs.reserve(std::min(above.size(), below.size()));
+  strike(above, below, [&](const Use& up, const Use& down) {
+    product.pairs.push_back({up.unit, up.place, down.place});
+  });
   product.left = {leftIn(above), leftIn(below)};
   return product;
+}
+
+std::optional<Number> valueIn(const Chain& chain, const Units& wanted) {
+  Uses above = usesOn(chain, true);
+  Uses below = usesOn(chain, false);
+  strike(above, below, [](const Use&, const Use&) {});
+  if (chain.rooted || !sameUnits({leftIn(above), leftIn(below)}, wanted)) return std::nullopt;
+  return valueOf(chain);
 }
 
 std::optional<Units> rootOf(const Units& units) {

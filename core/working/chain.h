@@ -90,6 +90,10 @@ struct Solution {
 /// No value when the chain does not come out in the units wanted: then there is no number to be used.
 [[nodiscard]] std::optional<Solution> solve(const Chain& chain, const Units& wanted);
 
+/// What a chain without a root comes to in the units wanted, where nobody is shown what was struck out; no
+/// value as above.
+[[nodiscard]] std::optional<Number> valueIn(const Chain& chain, const Units& wanted);
+
 /// A factor that turns `fact.from` into `fact.to`.
 [[nodiscard]] Factor conversionFactor(const Conversion& fact);
 

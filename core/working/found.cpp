@@ -8,9 +8,10 @@ std::optional<Found> foundBy(const Solution& solution, Origin origin) {
 }
 
 std::optional<Found> foundBy(const Chain& chain, const Units& wanted, Origin origin) {
-  if (chain.rooted) return std::nullopt;
-  const std::optional<Solution> solution = solve(chain, wanted);
-  return solution ? foundBy(*solution, origin) : std::nullopt;
+  if (wanted.over.size() != 1) return std::nullopt;
+  std::optional<Number> value = valueIn(chain, wanted);
+  if (!value) return std::nullopt;
+  return Found({*std::move(value), wanted.over.front()}, wanted.under, origin);
 }
 
 Factor factorOf(const Found& found) {

@@ -35,10 +35,11 @@ void compare(Comparing& comparing, CheckId id, Side left, Relation relation, Sid
   if (!sameUnits(left.units(), right.units())) comparing.notes.failed = true;
   comparing.check(id).status = holds ? CheckStatus::within : CheckStatus::outside;
   comparing.check(id).why.reset();
+  if (!comparing.notes.writesSteps()) return;
   const Units wanted = left.units();
-  comparing.notes.in(Section::comparisons)
-      .push_back(
-          {stepOf(id), wanted, Comparison{std::move(left), relation, std::move(right), holds}, {}, {}});
+  comparing.notes.write(
+      Section::comparisons,
+      {stepOf(id), wanted, Comparison{std::move(left), relation, std::move(right), holds}, {}, {}});
 }
 
 }  // namespace wardchalk::detail

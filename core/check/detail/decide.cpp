@@ -109,13 +109,13 @@ void decide(Worksheet& sheet, Notebook& notes) {
   sheet.verdict = wanting ? VerdictKind::undecided : VerdictKind::safe;
 }
 
-void arrange(Worksheet& sheet, Notebook& notes, Size& size) {
+void arrange(Worksheet& sheet, Notebook& notes, const Size& size) {
   const bool referenceAwaited = !notes.given.reference.high;
   const bool surfaceShown = notes.surfaceUsed || referenceAwaited;
-  const bool weightInSurface = surfaceShown && !size.household && !size.surfaceSteps.empty();
+  const bool weightInSurface = surfaceShown && !size.household && !notes.surfaceSteps.empty();
   if (notes.weightUsed || referenceAwaited || weightInSurface)
-    moveToEnd(notes.in(Section::size), size.weightSteps);
-  if (surfaceShown) moveToEnd(notes.in(Section::size), size.surfaceSteps);
+    moveToEnd(notes.in(Section::size), notes.weightSteps);
+  if (surfaceShown) moveToEnd(notes.in(Section::size), notes.surfaceSteps);
 
   std::optional<CheckId> first = sheet.worst;
   if (sheet.deciding && sheet.findings[*sheet.deciding].check) first = sheet.findings[*sheet.deciding].check;
@@ -125,6 +125,9 @@ void arrange(Worksheet& sheet, Notebook& notes, Size& size) {
     const bool bFirst = first && b.id == stepOf(*first);
     return aFirst != bFirst ? aFirst : a.id < b.id;
   });
+  std::size_t count = 0;
+  for (const std::vector<Step>& section : notes.sections) count += section.size();
+  sheet.steps.reserve(count);
   for (std::vector<Step>& section : notes.sections) moveToEnd(sheet.steps, section);
 }
 

@@ -13,8 +13,9 @@ bool isOfOtherMedicine(const Case& given) {
 
 }  // namespace
 
-Facts findFacts(Notebook& notes) {
-  Size size = findSize(notes);
+Facts findFacts(Notebook& notes) { return findFacts(notes, findSize(notes)); }
+
+Facts findFacts(Notebook& notes, Size size) {
   Strengths strengths = findStrength(notes);
   checkFit(notes);
   Doses doses = findDoses(notes, size, strengths);

@@ -16,6 +16,8 @@ struct Facts {
 };
 
 [[nodiscard]] Facts findFacts(Notebook& notes);
+/// The same for a child whose size was found before, by the same rules.
+[[nodiscard]] Facts findFacts(Notebook& notes, Size size);
 
 /// Tells of papers that cannot be compared: other units of the medicine, a rate against a dose.
 void checkFit(Notebook& notes);

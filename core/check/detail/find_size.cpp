@@ -57,17 +57,18 @@ void findWeight(Notebook& notes, Size& size) {
   const bool rounds = result != solution->product.exact;
   if (chain.factors.size() == 1 && !rounds) return;
   size.kg->origin = Origin::step(StepId::weight);
+  if (!notes.writesSteps()) return;
   Step step{StepId::weight,
             wanted,
             Solved{std::move(chain), std::move(solution->product), result, -1},
             {},
             std::move(total.sums)};
   if (rounds) step.rounding = Rounding{"kilogram_decimals", *decimals};
-  size.weightSteps.push_back(std::move(step));
+  notes.weightSteps.push_back(std::move(step));
 }
 
 /// The height in cm, as typed or by a step of its own.
-std::optional<Found> heightInCm(Notebook& notes, Size& size) {
+std::optional<Found> heightInCm(Notebook& notes) {
   Totalled total = totalled(*notes.given.child.height, path::height);
   Chain chain = convertedChain(total, Unit::cm, notes.rules.pounds);
   const Units wanted{{Unit::cm}, {}};
@@ -75,12 +76,13 @@ std::optional<Found> heightInCm(Notebook& notes, Size& size) {
   if (!solution) return std::nullopt;
   if (chain.factors.size() == 1) return notes.found(foundBy(*solution, total.term.origin));
   std::optional<Found> cm = notes.found(foundBy(*solution, Origin::step(StepId::height)));
+  if (!notes.writesSteps()) return cm;
   const Number result = solution->product.exact;
-  size.surfaceSteps.push_back({StepId::height,
-                               wanted,
-                               Solved{std::move(chain), std::move(solution->product), result, -1},
-                               {},
-                               std::move(total.sums)});
+  notes.surfaceSteps.push_back({StepId::height,
+                                wanted,
+                                Solved{std::move(chain), std::move(solution->product), result, -1},
+                                {},
+                                std::move(total.sums)});
   return cm;
 }
 
@@ -103,7 +105,7 @@ Chain householdChain(const Notebook& notes, std::vector<Sum>& sums) {
 }
 
 std::optional<Chain> metricChain(Notebook& notes, Size& size) {
-  const std::optional<Found> cm = heightInCm(notes, size);
+  const std::optional<Found> cm = heightInCm(notes);
   if (!cm || !size.kg) return std::nullopt;
   return Chain{{factorOf(*cm), factorOf(*size.kg),
                 mostellerFactor(mostellerMetric, Unit::cm, Unit::kg, "mosteller-metric")},
@@ -111,8 +113,10 @@ std::optional<Chain> metricChain(Notebook& notes, Size& size) {
 }
 
 void keepSurface(Notebook& notes, Size& size, Step step, const Quantity& result, const Number& cut) {
-  step.rounding = Rounding{"bsa_decimals", bsaWorkingDecimals(notes.rules)};
-  size.surfaceSteps.push_back(std::move(step));
+  if (notes.writesSteps()) {
+    step.rounding = Rounding{"bsa_decimals", bsaWorkingDecimals(notes.rules)};
+    notes.surfaceSteps.push_back(std::move(step));
+  }
   size.computedM2 = result;
   if (size.m2) return;  // a charted surface is used as given
   const int fixed = notes.rules.bsaDecimals.value_or(-1);
@@ -139,7 +143,7 @@ void findByMosteller(Notebook& notes, Size& size) {
 
 void findByFormula(Notebook& notes, Size& size) {
   const SurfaceFormula& formula = surfaceFormula(notes.rules.bsaFormula);
-  const std::optional<Found> cm = heightInCm(notes, size);
+  const std::optional<Found> cm = heightInCm(notes);
   if (!cm || !size.kg) return;
   const Number surface = surfaceByPowers(formula, cm->value(), size.kg->value());
   size.computedSquared = surface * surface;

@@ -62,7 +62,7 @@ std::optional<Running> flowOf(Notebook& notes, StepId id, Chain chain, const Uni
   const Number shown = running.flow.measured.value_or(exact->value());
   Step step{id, wanted, Solved{std::move(chain), std::move(solution->product), shown, -1}, {}, {}};
   if (shown != exact->value()) step.rounding = Rounding{"rate_decimals", decimals};
-  notes.in(Section::amount).push_back(std::move(step));
+  notes.write(Section::amount, std::move(step));
   askAboutSetting(notes, running.flow, around, exact->under.front());
   if (running.flow.measured) running.set = Found({shown, exact->amount.unit}, exact->under, exact->origin);
   return running;

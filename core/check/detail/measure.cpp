@@ -80,7 +80,7 @@ bool amountIsKnown(const Notebook& notes, const Facts& facts) {
 std::optional<Give> measure(Notebook& notes, const Facts& facts, const Checks& checks) {
   if (!amountIsKnown(notes, facts)) return std::nullopt;
   if (facts.strengths.mixing && !facts.doses.mixingShown)
-    notes.in(Section::amount).push_back(*facts.strengths.mixing);
+    notes.write(Section::amount, *facts.strengths.mixing);
   const Unit in = facts.strengths.used->in;
   const auto amount =
       notes.solveStep(Section::amount, StepId::give, amountChain(notes, facts), {{in}, {Unit::dose}});

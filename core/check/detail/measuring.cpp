@@ -66,7 +66,7 @@ void askNotMeasurable(Notebook& notes, Give& give, const Neighbours& around) {
 
 void writeMeasuring(Notebook& notes, Measuring body) {
   const Unit unit = body.exact.unit;
-  notes.in(Section::amount).push_back({StepId::device, {{unit}, {}}, std::move(body), {}, {}});
+  notes.write(Section::amount, {StepId::device, {{unit}, {}}, std::move(body), {}, {}});
 }
 
 }  // namespace wardchalk::detail

@@ -17,7 +17,7 @@ bool isInPounds(const std::optional<MixedQuantity>& weight) {
 Checks byTradePounds(Notebook& notes) {
   HouseRules rules = notes.rules;
   rules.pounds = Pounds::trade;
-  Notebook again(notes.given, rules);
+  Notebook again(notes.given, rules, Steps::unwritten);
   const Facts facts = findFacts(again);
   Checks checks = checkAmount(again, facts);
   if (again.failed) notes.failed = true;

@@ -31,14 +31,21 @@ Finding& Notebook::tell(FindingCode code, StaticText field, std::vector<Argument
   return findings.back();
 }
 
+void Notebook::write(Section section, Step step) {
+  constexpr std::size_t usual = 8;  // a step is large: it is not to be moved for each that follows
+  std::vector<Step>& written = in(section);
+  if (written.empty()) written.reserve(usual);
+  written.push_back(std::move(step));
+}
+
 std::optional<Found> Notebook::solveStep(Section section, StepId id, Chain chain, const Units& wanted) {
+  if (chain.factors.size() == 1) return solveUnwritten(chain, wanted, chain.factors.front().over.origin);
+  if (!writesSteps()) return solveUnwritten(chain, wanted, Origin::step(id));
   std::optional<Solution> solution = found(solve(chain, wanted));
   if (!solution) return std::nullopt;
-  if (chain.factors.size() == 1) return found(foundBy(*solution, chain.factors.front().over.origin));
   std::optional<Found> value = found(foundBy(*solution, Origin::step(id)));
   const Number result = solution->product.exact;
-  in(section).push_back(
-      {id, wanted, Solved{std::move(chain), std::move(solution->product), result, -1}, {}, {}});
+  write(section, {id, wanted, Solved{std::move(chain), std::move(solution->product), result, -1}, {}, {}});
   return value;
 }
 

@@ -14,8 +14,6 @@ struct Size {
   std::optional<Number> computedSquared;  ///< square of the computed surface, before rounding
   std::optional<Quantity> computedM2;     ///< the same, rounded as it would be used
   bool household = false;                 ///< the surface was worked in inches and pounds
-  std::vector<Step> weightSteps;          ///< shown only when the weight in kg is used
-  std::vector<Step> surfaceSteps;         ///< shown only when the surface is used
 };
 
 [[nodiscard]] Size findSize(Notebook& notes);
