@@ -135,7 +135,8 @@ Result<TypedAmount> readTypedAmountFrom(TypedNumber first, Cursor& cursor, Findi
                                         SpelledIn where) {
   Result<TypedPart> part = readPartFrom(std::move(first), cursor, findings, where);
   if (!part) return part.refusal();
-  TypedAmount amount{{*part}, {}};
+  TypedAmount amount;
+  amount.parts.push_back(*std::move(part));
   while (cursor.isNumber() && amount.per.empty()) {
     Result<TypedNumber> number = readTypedNumber(cursor, findings);
     if (!number) return number.refusal();

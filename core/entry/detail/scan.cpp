@@ -78,10 +78,8 @@ std::string_view withoutEnds(std::string_view text) {
 
 }  // namespace
 
-std::vector<Token> scan(std::string_view text) {
-  constexpr std::size_t usual = 8;  // pieces of "every 4 to 6 h as needed"
-  std::vector<Token> tokens;
-  tokens.reserve(usual);
+Tokens scan(std::string_view text) {
+  Tokens tokens;
   const std::string_view whole = withoutEnds(text);
   std::size_t at = whole.find_first_not_of("\r\n\t ");
   at = std::min(at, whole.size());

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boost/container/small_vector.hpp>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -26,9 +27,13 @@ struct Token {
   bool spaced;            ///< a blank stands before it
 };
 
+/// The pieces of an entry; nearly every one has no more, and its cursor asks for no memory: "every 4 to 6 h
+/// as needed".
+using Tokens = boost::container::small_vector<Token, 8>;
+
 /// Cuts an entry into its pieces, from left to right, each byte but those of blanks in one of them. Blanks at
 /// the ends and their number mean nothing. Any bytes are cut.
-[[nodiscard]] std::vector<Token> scan(std::string_view text);
+[[nodiscard]] Tokens scan(std::string_view text);
 
 /// A place among the pieces of an entry, for readers that go from left to right.
 class Cursor {
@@ -61,8 +66,8 @@ class Cursor {
   /// What is left, as typed.
   [[nodiscard]] std::string_view rest() const;
   [[nodiscard]] std::string_view text() const { return text_; }
-  [[nodiscard]] const std::vector<Token>& tokens() const& { return tokens_; }
-  [[nodiscard]] const std::vector<Token>& tokens() const&& = delete;  // would go with its cursor
+  [[nodiscard]] const Tokens& tokens() const& { return tokens_; }
+  [[nodiscard]] const Tokens& tokens() const&& = delete;  // would go with its cursor
 
  private:
   [[nodiscard]] bool isKind(TokenKind kind, std::size_t further) const {
@@ -71,7 +76,7 @@ class Cursor {
   }
 
   std::string_view text_;
-  std::vector<Token> tokens_;
+  Tokens tokens_;
   std::size_t at_ = 0;
 };
 
