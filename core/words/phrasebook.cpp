@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <ranges>
 
 #include "core/words/isolated.h"
 #include "core/words/phrase_id_list.h"
@@ -32,9 +31,9 @@ std::string_view textOf(PhraseId id, std::optional<long> count) {
 }
 
 std::string_view valueOf(std::string_view name, std::span<const Filling> fillings) {
-  for (const Filling& filling : fillings | std::views::reverse)
-    if (filling.name == name) return filling.value;
-  return {};
+  const auto last = std::find_if(fillings.rbegin(), fillings.rend(),
+                                 [&](const Filling& filling) { return filling.name == name; });
+  return last == fillings.rend() ? std::string_view() : last->value;
 }
 
 /// Fills one stretch of text at the end of `result`; tells whether a value in it was empty.
