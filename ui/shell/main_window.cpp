@@ -129,6 +129,7 @@ void MainWindow::buildCentre() {
   caution_->setRules(fromCore(rulesTitle(rules_)));
   column->addWidget(caution_);
   setCentralWidget(centre);
+  setAnimated(false);  // there are no docks to slide, and each layout would start an animation of the centre
   buildDesks(pages, notices);
 }
 
