@@ -1,6 +1,7 @@
 #include "core/medicine/medicine_name.h"
 
 #include <gtest/gtest.h>
+#include <malloc.h>
 
 #include <string>
 
@@ -37,6 +38,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Row{"ideographic blank", "Grey\u3000Plover", "Grey Plover", true},
                     Row{"an accent, composed", "Gr\u00E8be", "Grebe", true},
                     Row{"an accent, apart", "Gre\u0300be", "Gr\u00E8be", true},
+                    Row{"an accent on the last letter", "Bu\u017Ezard", "Buzzard", true},
                     Row{"several accents", "E\u0323\u0301rn", "ern", true},
                     Row{"an enclosing mark", "A\u20DDuk", "auk", true},
                     Row{"a Greek accent", "\u03AC\u03BB\u03C6\u03B1", "\u0391\u039B\u03A6\u0391", true},
@@ -67,6 +69,7 @@ INSTANTIATE_TEST_SUITE_P(DoCount, MedicineNames,
                                          Row{"a raised figure", "Plover\u00B2", "Plover2", false},
                                          Row{"a figure in a ring", "Plover \u2461", "Plover 2", false},
                                          Row{"full width", "\uFF37\uFF32\uFF25\uFF2E", "Wren", false},
+                                         Row{"a letter in bold", "\U0001D400uk", "Auk", false},
                                          Row{"a ligature", "Goldfinch", "Gold\uFB01nch", false},
                                          Row{"a long s", "\u017Fwan", "swan", false},
                                          Row{"the sign of micro", "\u00B5", "\u03BC", false},
@@ -102,6 +105,40 @@ TEST(MedicineNames, arePartedBySemicolons) {
   EXPECT_EQ(medicineNames(";"), Names{});
   EXPECT_EQ(medicineNames(""), Names{});
   EXPECT_EQ(medicineNames("Plover, grey"), Names{"Plover, grey"});
+}
+
+Reference referenceFor(const std::string& medicine, std::vector<std::string> alsoCalled) {
+  Reference reference;
+  reference.medicine = medicine;
+  reference.alsoCalled = std::move(alsoCalled);
+  return reference;
+}
+
+TEST(MedicineNames, ofAReferenceAreItsOwnAndTheOthers) {
+  const Reference reference = referenceFor("Plover", {"Dotterel", "Grey Plover"});
+  for (const char* name : {"plover", "DOTTEREL", "grey plover"}) EXPECT_TRUE(isFor(reference, name)) << name;
+  for (const char* name : {"Heron", "Grey", "", " "}) EXPECT_FALSE(isFor(reference, name)) << name;
+}
+
+TEST(MedicineNames, ofAReferenceAreToldByTheFirst) {
+  EXPECT_EQ(medicineOf(referenceFor("Plover", {"Dotterel"})), "Plover");
+  EXPECT_EQ(medicineOf(referenceFor("Plover", {})), "Plover");
+  EXPECT_EQ(medicineOf(referenceFor("", {"Dotterel", "Heron"})), "Dotterel");
+  EXPECT_EQ(medicineOf(referenceFor(" ", {"Dotterel"})), "Dotterel");
+  EXPECT_EQ(medicineOf(referenceFor("", {})), "");
+}
+
+/// A list of some thousand references is gone through with each name that is typed.
+TEST(MedicineNames, keepNoMemory) {
+  const auto keysMade = [](int times) {
+    std::size_t letters = 0;
+    for (int i = 0; i < times; ++i) letters += medicineKey("Gr\u00E8be").size();
+    return letters;
+  };
+  ASSERT_EQ(keysMade(1), 5U);
+  const std::size_t before = mallinfo2().uordblks;
+  ASSERT_EQ(keysMade(1000), 5000U);
+  EXPECT_LT(mallinfo2().uordblks, before + 1000);
 }
 
 }  // namespace
