@@ -83,6 +83,8 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"surfaceByItsUnit", casePerDay, "low-dose", "25 mg/kg/day × 0.7 m² ÷ 3 = 5.83 mg",
             "whatever the surface", "wrong E19"},
         Row{"sizeOfTwoDecimals", casePerDay, "limit-day", "748.5 mg", "50 mg/kg × 14.97 kg", "right"},
+        Row{"sizeOfTwoDecimalsInFull", casePerDay, "low-dose", "124.75 mg", "25 mg/kg × 14.97 kg ÷ 3",
+            "right"},
         Row{"cutAtTheDigitsWritten", casePerDay, "low-dose", "62.3 mg", "374.21 mg ÷ 6 = 62.369 mg",
             "wrong E23"},
         Row{"bareZeroOfADose", casePerDay, "give", "3.0", "a zero behind the point of a dose",
@@ -201,6 +203,8 @@ INSTANTIATE_TEST_SUITE_P(
                         "wrong E17"},
                     Row{"wholeKgInFull", caseGrams, "limit-dose", "266.7 mg",
                         "50 mg/kg × 16 kg ÷ 3 = 266.67 mg", "wrong E17"},
+                    Row{"byTheHousesKilograms", caseWholeKilograms, "limit-dose", "266.67 mg",
+                        "50 mg/kg × 16 kg ÷ 3, where the house rounds a weight so", "right"},
                     Row{"inTheLabelsUnit", caseGrams, "give", "50 mL", "250 - 200", "wrong E112"},
                     Row{"inTheOrdersUnit", caseGrams, "give", "249.8 mL", "250 - 0.2", "wrong E112"},
                     Row{"timesInTheLabelsUnit", caseGrams, "give", "1000 mL", "200 × 5", "wrong E110"}),
@@ -292,6 +296,40 @@ INSTANTIATE_TEST_SUITE_P(Flat, MadeByHand,
                          testing::Values(Row{"knowsNoSurface", caseFlat, "limit-dose", "50.63 mg",
                                              "200 mg ÷ 4 + 0.63 m²: the reference is for no size", "wrong"}),
                          nameOf);
+
+/// So much is ordered, of tablets of 30 mg. Nothing says how many decimals their number is to have, and
+/// that no tablet can be cut so is asked about.
+struct Tablets {
+  const char* name;
+  const char* dose;
+  const char* text;
+  const char* worked;
+  const char* expected;
+};
+void PrintTo(const Tablets& row, std::ostream* out) { *out << "'" << row.text << "': " << row.worked; }
+
+class InTablets : public testing::TestWithParam<Tablets> {};
+
+TEST_P(InTablets, asksForThreeFiguresWhereThereIsNoEnd) {
+  const Problem problem = caseOfTablets(GetParam().dose);
+  EXPECT_EQ(told(Marking(problem).mark(askNamed(problem, "give"), GetParam().text)), GetParam().expected);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Figures, InTablets,
+    testing::Values(Tablets{"two", "55 mg", "1.8 tablets", "55 ÷ 30 = 1.8333…, and two figures", "wrong E42"},
+                    Tablets{"three", "55 mg", "1.83 tablets", "three figures", "right ask-first"},
+                    Tablets{"more", "55 mg", "1.833 tablets", "four figures", "right ask-first"},
+                    Tablets{"belowOne", "20 mg", "0.667 tablets", "20 ÷ 30 = 0.6666…", "right ask-first"},
+                    Tablets{"belowOneTwo", "20 mg", "0.67 tablets", "two figures", "wrong E42"},
+                    Tablets{"belowATenth", "2 mg", "0.0667 tablets", "2 ÷ 30 = 0.06666…", "right ask-first"},
+                    Tablets{"belowATenthTwo", "2 mg", "0.067 tablets", "two figures", "wrong E42"},
+                    Tablets{"ends", "37.5 mg", "1.25 tablets", "37.5 ÷ 30 = 1.25", "right ask-first"},
+                    Tablets{"endsAndIsRounded", "37.5 mg", "1.3 tablets", "1.25 has an end", "wrong E42"},
+                    Tablets{"endsAfterFour", "37.02 mg", "1.23 tablets", "37.02 ÷ 30 = 1.234", "wrong E42"},
+                    Tablets{"endsAfterFive", "37.035 mg", "1.23 tablets", "37.035 ÷ 30 = 1.2345",
+                            "right ask-first"}),
+    [](const testing::TestParamInfo<Tablets>& row) { return std::string(row.param.name); });
 
 }  // namespace
 }  // namespace wardchalk::made_by_hand_test

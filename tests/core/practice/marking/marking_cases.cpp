@@ -99,6 +99,13 @@ Problem caseGrams() {
   return problem;
 }
 
+Problem caseWholeKilograms() {
+  Problem problem = caseGrams();
+  problem.rules.kilogramDecimals = 0;
+  problem.key = workOut(problem.given, problem.rules);
+  return problem;
+}
+
 Problem caseTablets() {
   Problem problem = problemOf(
       "child.weight=15 kg; order.medicine=Wren; order.dose=60 mg; order.route=oral; order.schedule=every 8 "
@@ -106,6 +113,16 @@ Problem caseTablets() {
       "reference.low=3 mg/kg/dose; reference.high=5 mg/kg/dose; reference.schedule=every 6 h; "
       "stock.kind=solid; stock.strength=20 mg/tablet");
   ask(problem, {"limit-dose", "verdict", "give"});
+  return problem;
+}
+
+Problem caseOfTablets(std::string_view dose) {
+  Problem problem = problemOf(std::string("child.weight=15 kg; order.medicine=Wren; order.route=oral; "
+                                          "order.schedule=every 6 h; reference.high=5 mg/kg/dose; "
+                                          "reference.schedule=every 6 h; stock.kind=solid; "
+                                          "stock.strength=30 mg/tablet; order.dose=")
+                                  .append(dose));
+  ask(problem, {"give"});
   return problem;
 }
 

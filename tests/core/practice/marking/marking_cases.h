@@ -19,8 +19,12 @@ namespace wardchalk::test {
 [[nodiscard]] Problem caseLabelNear();
 /// Per kg per day, by mouth; 36 lb. 16.33 kg; the order is in g and the label in mg: 0.2 g are 4 mL.
 [[nodiscard]] Problem caseGrams();
+/// The same in a house that rounds a weight to whole kilograms: 16 kg.
+[[nodiscard]] Problem caseWholeKilograms();
 /// Tablets for 15 kg: 60 mg every 8 h of a reference for every 6 h; 75 mg at most, 3 tablets.
 [[nodiscard]] Problem caseTablets();
+/// So much every 6 h for 15 kg, 75 mg at most, in tablets of 30 mg: how many they are.
+[[nodiscard]] Problem caseOfTablets(std::string_view dose);
 /// Per m² and dose; 6500 g and 0.62 m: 0.33 m², and no pounds or inches anywhere.
 [[nodiscard]] Problem caseMetric();
 /// Per m² and day in three doses; 3 ft 8 in and 19 kg: 111.76 cm, 0.77 m².

@@ -274,6 +274,66 @@ INSTANTIATE_TEST_SUITE_P(
         Line{"dayForALowBackwards", caseCompared, "compare-low", "450 mg < 374.2 mg", "wrong E26"}),
     nameOf);
 
+/// What is said of each part of a line that can be judged: "+set-up -units"; what cannot be seen is left out.
+std::string standings(const LineMark& mark) {
+  std::string text;
+  for (std::size_t i = 0; i < aspectCount; ++i) {
+    if (mark.aspects[i] == Standing::unknown) continue;
+    text += text.empty() ? "" : " ";
+    text += (mark.aspects[i] == Standing::good ? "+" : "-") + std::string(idOf(static_cast<Aspect>(i)));
+  }
+  return text;
+}
+
+class JudgedInParts : public testing::TestWithParam<Line> {};
+
+TEST_P(JudgedInParts, eachForItself) {
+  const Line& line = GetParam();
+  Problem problem = line.problem();
+  test::ask(problem, {line.ask});
+  EXPECT_EQ(standings(Marking(problem).mark(0, line.text)), line.expected);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Numbers, JudgedInParts,
+    testing::Values(
+        Line{"numberAlone", casePerDay, "give", "3 mL", "+units +arithmetic +rounding +writing"},
+        Line{"wholeChain", casePerDay, "give", "150 mg × 5 mL / 250 mg = 3 mL",
+             "+set-up +units +arithmetic +rounding +writing"},
+        Line{"withoutUnit", casePerDay, "give", "3", "-units +arithmetic +rounding +writing"},
+        Line{"otherUnit", casePerDay, "give", "3 mg", "-units +arithmetic +rounding +writing"},
+        Line{"otherUnitOfARightSum", casePerDay, "limit-dose", "50 mg/kg × 14.97 kg ÷ 3 = 249.5 g",
+             "+set-up -units +arithmetic +writing"},
+        Line{"cut", casePowder, "bsa", "0.76 m²", "+units +arithmetic -rounding +writing"},
+        Line{"unsafelyWritten", casePerDay, "give", "3.0 mL", "+units +arithmetic +rounding -writing"},
+        Line{"unitsDoNotCancel", casePerDay, "give", "250 mg/5 mL × 0.06 mL = 3 mL",
+             "-set-up -units +arithmetic +rounding +writing"},
+        Line{"sumOfAnotherLine", casePowder, "drops", "18 mL × 10 drops/mL ÷ 30 min = 12 drops/min",
+             "-set-up +units +arithmetic +rounding +writing"},
+        Line{"sidesDiffer", casePerDay, "give", "9 mL = 3 mL", "-set-up +writing"},
+        Line{"sumWrong", casePerDay, "give", "150 mg × 5 mL / 250 mg = 3.5 mL",
+             "+set-up +units -arithmetic +writing"},
+        Line{"roundedTooFar", casePerDay, "weight", "33 lb × 0.45359237 kg/lb = 14.9 kg",
+             "+set-up +units -rounding +writing"},
+        Line{"amountRoundedTooFar", casePowder, "give", "4.5 mL = 5 mL", "+units -rounding +writing"},
+        Line{"setUpWrong", casePerDay, "give", "150 mg × 250 mg/5 mL = 7500 mL", "-set-up +units +writing"},
+        Line{"wrongNumberAlone", casePerDay, "low-dose", "374 mg", "+units +writing"},
+        Line{"wrongNumberWithoutUnit", casePerDay, "low-dose", "374", "-units +writing"},
+        Line{"otherBasis", casePerDay, "low-dose", "25 mg/kg × 0.63 m² ÷ 3 = 5.25 mg",
+             "-set-up +units +writing"},
+        Line{"medicineAsPieces", caseTablets, "give", "60 tablets", "-units +writing"}),
+    nameOf);
+
+INSTANTIATE_TEST_SUITE_P(
+    Words, JudgedInParts,
+    testing::Values(Line{"verdict", casePerDay, "verdict", "safe", "+set-up"},
+                    Line{"wrongVerdict", casePerDay, "verdict", "too low", "-set-up"},
+                    Line{"measured", casePowder, "device", "4.4 mL in a 5 mL syringe", "+set-up +rounding"},
+                    Line{"otherMark", casePowder, "device", "4.5 mL in a 5 mL syringe", "+set-up -rounding"},
+                    Line{"otherSyringe", casePowder, "device", "4.4 mL in a 3 mL syringe",
+                         "-set-up +rounding"}),
+    nameOf);
+
 /// A verdict under papers of its own; 5 mg/kg are 86 mg for 17.2 kg.
 struct Judged {
   const char* name;
@@ -324,6 +384,21 @@ constexpr const char* byVein =
     "h; "
     "reference.route=intravenous";
 
+// 60 mg in one dose of 34.4 to 86 mg; 240 mg in a day, of 344 mg that four such doses are.
+constexpr const char* ofDosesAlone =
+    "order.dose=60 mg; order.schedule=every 6 h; reference.low=2 mg/kg/dose; reference.high=5 mg/kg/dose; "
+    "reference.schedule=every 6 h";
+constexpr const char* underDaysMaximum =
+    "order.dose=60 mg; order.schedule=every 6 h; reference.low=2 mg/kg/dose; reference.high=5 mg/kg/dose; "
+    "reference.schedule=every 6 h; reference.max_per_day=300 mg";
+
+// Who is told of a day may have held it against one dose; who is told of doses alone has nothing to take.
+INSTANTIATE_TEST_SUITE_P(
+    Days, MarkedVerdict,
+    testing::Values(Judged{"noDayStated", ofDosesAlone, "too high", "wrong E26"},
+                    Judged{"aMaximumOfADayStated", underDaysMaximum, "too high", "unsure E24 E26"}),
+    [](const testing::TestParamInfo<Judged>& row) { return std::string(row.param.name); });
+
 INSTANTIATE_TEST_SUITE_P(
     Reasons, MarkedVerdict,
     testing::Values(Judged{"maximumOverlooked", overMaximum, "safe", "wrong E28"},
@@ -338,6 +413,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Judged{"speedAsStrength", fast, "unsafe, too concentrated", "wrong E100"},
                     Judged{"scheduleOverlooked", often, "safe", "wrong E99"},
                     Judged{"scheduleNamed", often, "ask: wrong schedule", "right"},
+                    Judged{"scheduleDoubted", ofDosesAlone, "ask: wrong schedule", "wrong E100"},
                     Judged{"scheduleAsRoute", often, "ask, route differs", "wrong E100"},
                     Judged{"tooLittleOverlooked", little, "safe", "wrong E27"},
                     Judged{"tooLittleNamed", little, "hold and ask: dose too low", "right"},

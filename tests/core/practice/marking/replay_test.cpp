@@ -47,5 +47,17 @@ TEST(Replay, endsAtTheLastStepThatIsWanted) {
   }
 }
 
+// A root has no end. It is cut, so that it is never more than what it was drawn from.
+TEST(Replay, cutsARootAfterTwentyDecimals) {
+  const Number last = Number::powerOfTen(-20);
+  for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+    const Problem problem = makeProblem(Topic::doseByBsa, 2, seed, exactRules());
+    const Number root = *Replay(problem.key, {}).exact(StepId::bsa);
+    const Number square = std::get<Solved>(problem.key.step(StepId::bsa)->body).product.exact;
+    EXPECT_LE(root * root, square) << seed;
+    EXPECT_GT((root + last) * (root + last), square) << seed;
+  }
+}
+
 }  // namespace
 }  // namespace wardchalk::replay_test

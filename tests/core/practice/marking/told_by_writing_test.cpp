@@ -73,5 +73,14 @@ INSTANTIATE_TEST_SUITE_P(
                     Line{"wrongAmountRounded", casePerDay, "give", "9 mL rounds to 8.8 mL", "wrong"}),
     nameOf);
 
+// The right number behind a sum that comes to another: 36 is the rate, and the drops of a set of 60 drops/mL.
+INSTANTIATE_TEST_SUITE_P(
+    FalseSums, ToldByWriting,
+    testing::Values(Line{"twoFit", casePowder, "drops", "18 mL × 60 drops/mL ÷ 30 min = 12 drops/min",
+                         "unsure E85 E86 line-does-not-hold"},
+                    Line{"oneFits", casePowder, "drops", "18 mL × 10 drops/mL ÷ 30 min = 12 drops/min",
+                         "wrong E86 line-does-not-hold"}),
+    nameOf);
+
 }  // namespace
 }  // namespace wardchalk::told_by_writing_test
