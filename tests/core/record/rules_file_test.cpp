@@ -93,6 +93,14 @@ INSTANTIATE_TEST_SUITE_P(
     testing::Values(
         Rule{"a word as a number", "pounds", "2.2", "word-unknown at pounds"},
         Rule{"a word that is none", "pounds", R"("metric")", "word-unknown at pounds"},
+        Rule{"no word of pounds", "pounds", R"("")", "word-unknown at pounds"},
+        Rule{"no word of rounding", "round_to", R"("")", "word-unknown at round_to"},
+        Rule{"no word of a schedule", "order_schedule_missing", R"("")",
+             "word-unknown at order_schedule_missing"},
+        Rule{"no word of a reference", "reference_schedule_missing", R"("")",
+             "word-unknown at reference_schedule_missing"},
+        Rule{"no word of a size", "size_without_age", R"("")", "word-unknown at size_without_age"},
+        Rule{"no word of a system", "unit_system", R"("")", "word-unknown at unit_system"},
         Rule{"a count as a word", "many_units", R"("3")", "type-wrong at many_units"},
         Rule{"no whole number", "many_units", "2.5", "value-out-of-range at many_units"},
         Rule{"an exponent", "many_units", "1e1", "value-out-of-range at many_units"},
@@ -136,6 +144,8 @@ INSTANTIATE_TEST_SUITE_P(
         Rule{"with something else", "syringes",
              R"([{"holds":"1 mL","marks":"0.1 mL","kind":"oral","colour":"red"}])",
              "key-unknown at syringes[0].colour"},
+        Rule{"with no word of its kind", "syringes", R"([{"holds":"1 mL","marks":"0.1 mL","kind":""}])",
+             "word-unknown at syringes[0].kind"},
         Rule{"marks further apart than it holds", "syringes",
              R"([{"holds":"1 mL","marks":"2 mL","kind":"oral"}])", "value-out-of-range at syringes[0].marks"},
         Rule{
