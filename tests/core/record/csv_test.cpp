@@ -83,6 +83,8 @@ TEST(CsvReader, refusesARowThatIsTooLongAndGoesOn) {
     EXPECT_EQ(shown(rows), "a / !row-too-long / b");
   }
   EXPECT_EQ(test::tableRows(std::string(largestCsvRow, 'x'), 70'000).front().cells.size(), 1U);
+  EXPECT_EQ(test::tableRows(std::string(mostCsvCells - 1, ',')).front().cells.size(), mostCsvCells);
+  EXPECT_EQ(shown(test::tableRows(std::string(mostCsvCells, ','))), "!row-too-long");
 }
 
 struct Cell {

@@ -87,6 +87,7 @@ TEST(WritesJson, withoutWhatATerminalObeys) {
   EXPECT_EQ(written("a\x1B[2J\x7F"), R"("a\u001b[2J\u007f")");
   EXPECT_EQ(written("\u009B31m"), R"("\u009b31m")");
   EXPECT_EQ(written("5\u202Egm\u2028\uFEFF"), R"("5\u202egm\u2028\ufeff")");
+  EXPECT_EQ(written("\U000E0067"), "\"\U000E0067\"");  // a tag, for which \u has no room
   EXPECT_EQ(written("m² ½ أبجد 鸟 🐦 \u2068x\u2069"), "\"m² ½ أبجد 鸟 🐦 \u2068x\u2069\"");
 }
 

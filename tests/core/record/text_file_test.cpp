@@ -11,6 +11,7 @@
 #include <unistd.h>
 
 #include <algorithm>
+#include <cerrno>
 #include <csignal>
 #include <cstdlib>
 #include <fstream>
@@ -266,6 +267,25 @@ TEST_P(Saving, comparesWithWhatIsTakenToStandThere) {
   EXPECT_EQ(codeFor(KnownFile::of("new")), "done");
   EXPECT_EQ(codeFor(KnownFile::anything()), "done");
   EXPECT_EQ(names(), std::vector<std::string>{"case.json"});
+}
+
+/// A call was interrupted before, and the system's number of that still stands. Who took it for an answer to
+/// a call of its own would begin anew without an end: the system puts one to what has used five seconds of
+/// its processor, or has written more than there is to write.
+TEST_P(Saving, isNotHeldUpByWhatInterruptedAnother) {
+  ASSERT_TRUE(save(file(), "old"));
+  const Child child([&] {
+    const rlimit time{5, 5};
+    const rlimit size{1000, 1000};
+    setrlimit(RLIMIT_CPU, &time);
+    setrlimit(RLIMIT_FSIZE, &size);
+    errno = EINTR;
+    if (!save(file(), "new", KnownFile::of("old"))) return 1;
+    errno = EINTR;
+    return contentOf(file()) == "new" ? 0 : 2;
+  });
+  EXPECT_EQ(child.status(), 0);
+  EXPECT_EQ(contentOf(file()), "new");
 }
 
 TEST_P(Saving, ownerAndGroupStay) {
