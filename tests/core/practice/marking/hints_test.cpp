@@ -75,6 +75,26 @@ TEST(Hints, sayTheVerdictOfTheStudentsOwnNumbers) {
             "By these numbers the order is: unsafe. 150 mg ≤ 55 mg false; 450 mg ≤ 165 mg false");
 }
 
+TEST(Hints, askForTheLineWhereNoMistakeIsKnown) {
+  const Hinted bare({"low-dose"}, {"53.46 mg"});
+  ASSERT_TRUE(bare.mark.mistakes.empty());
+  EXPECT_EQ(bare.rung(1),
+            "Only the result stands here. Write the line that leads to it, with every number and its unit.");
+  const Hinted worked({"low-dose"}, {"374.21 mg ÷ 7 = 53.46 mg"});
+  ASSERT_TRUE(worked.mark.mistakes.empty());
+  EXPECT_EQ(worked.rung(1),
+            "Look at how the number was reached: which numbers went in, and how they are joined.");
+  for (const Hinted* hinted : {&bare, &worked}) {
+    EXPECT_EQ(hinted->rung(2), "Which numbers from the paper go into this line, and what joins them?");
+    EXPECT_EQ(hinted->rung(3).substr(0, 27), "Begin with what is known, a");
+  }
+  const Problem powder = test::casePowder();
+  const std::size_t surface = test::askNamed(powder, "bsa");
+  LineMark unknown;
+  unknown.mark = Mark::wrong;
+  EXPECT_EQ(hint(powder, surface, unknown, {}, 3).substr(0, 25), "Multiply height by weight");
+}
+
 TEST(Hints, sayFirstWhatIsRight) {
   const Hinted hinted({"give"}, {"150 mg × 5 mL / 250 mg = 3.5 mL"});
   EXPECT_EQ(praise(hinted.mark), "The set-up is right. The unit is right.");
