@@ -73,11 +73,14 @@ INSTANTIATE_TEST_SUITE_P(
                     Line{"wrongAmountRounded", casePerDay, "give", "9 mL rounds to 8.8 mL", "wrong"}),
     nameOf);
 
-// The right number behind a sum that comes to another: 36 is the rate, and the drops of a set of 60 drops/mL.
+// The right number behind a sum that comes to another: 36 is the rate, and the drops of a set of 60 drops/mL;
+// 15.0048 kg lie near the 15 kg of a weight rounded early.
 INSTANTIATE_TEST_SUITE_P(
     FalseSums, ToldByWriting,
     testing::Values(Line{"twoFit", casePowder, "drops", "18 mL × 60 drops/mL ÷ 30 min = 12 drops/min",
                          "unsure E85 E86 line-does-not-hold"},
+                    Line{"theFigureItselfBeforeANearOne", caseOunces, "weight",
+                         "33.08 lb × 0.45359237 kg/lb = 15.195 kg", "wrong E04 line-does-not-hold"},
                     Line{"oneFits", casePowder, "drops", "18 mL × 10 drops/mL ÷ 30 min = 12 drops/min",
                          "wrong E86 line-does-not-hold"}),
     nameOf);

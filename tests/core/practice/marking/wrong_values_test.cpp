@@ -15,7 +15,8 @@ namespace {
 
 /// What the weight of seven pounds and some ounces comes to by this mistake, in pounds: "7.8".
 std::string poundsBy(MistakeId mistake, const std::string& ounces) {
-  const Case given = test::caseOf("order.dose=10 mg; reference.high=5 mg/kg/dose; child.weight=7 lb " + ounces);
+  const Case given =
+      test::caseOf("order.dose=10 mg; reference.high=5 mg/kg/dose; child.weight=7 lb " + ounces);
   const Worksheet key = workOut(given, exactRules());
   const Number inPound = *converted(Number(1), Unit::lb, Unit::kg);
   std::string text;
