@@ -182,6 +182,8 @@ INSTANTIATE_TEST_SUITE_P(
     testing::Values(
         Row{"doseTimesDoses", caseOunces, "low-dose", "486.3 mg", "121.6 mg × 4 doses", "wrong E65"},
         Row{"byInterval", caseOunces, "low-dose", "20.26 mg", "121.6 mg ÷ 6 h", "wrong E22"},
+        Row{"cutBesideANearOne", caseOunces, "limit-dose", "25.32 mg",
+            "151.95 mg ÷ 6 h = 25.326 mg, not 10 mg/kg + 15.195 kg", "wrong E22"},
         Row{"needless", caseOunces, "low-dose", "30.39 mg", "121.6 mg ÷ 4 doses", "wrong E21"},
         Row{"byTheTaughtConstant", caseOunces, "weight", "15.1956 kg", "33.5 lb × 0.4536", "right"},
         Row{"byNoConstant", caseOunces, "weight", "15.1952 kg", "33.5 lb × 0.45359", "wrong"}),
@@ -213,6 +215,16 @@ INSTANTIATE_TEST_SUITE_P(
                     Row{"inTheOrdersUnit", caseGrams, "give", "249.8 mL", "250 - 0.2", "wrong E112"},
                     Row{"timesInTheLabelsUnit", caseGrams, "give", "1000 mL", "200 × 5", "wrong E110"}),
     nameOf);
+
+// 15 kg; 25 to 50 mg/kg/day, 3 times a day, which are 8 h apart.
+INSTANTIATE_TEST_SUITE_P(TimesADay, MadeByHand,
+                         testing::Values(Row{"byTheHoursBetween", caseTimesADay, "low-dose", "46.88 mg",
+                                             "375 mg ÷ 8 h", "wrong E22"},
+                                         Row{"dayByTheHoursBetween", caseTimesADay, "limit-day", "93.75 mg",
+                                             "750 mg ÷ 8 h", "wrong E22"},
+                                         Row{"byTheHoursOfTheDay", caseTimesADay, "limit-dose", "31.25 mg",
+                                             "750 mg ÷ 24 h", "wrong E68"}),
+                         nameOf);
 
 // 75 mg each 6 h at most; 60 mg ordered each 8 h; 20 mg in a tablet.
 INSTANTIATE_TEST_SUITE_P(

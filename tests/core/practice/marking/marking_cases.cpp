@@ -49,6 +49,17 @@ Problem casePerDay() {
   return problem;
 }
 
+Problem caseTimesADay() {
+  Problem problem = problemOf(
+      "child.weight=15 kg; order.medicine=Plover; order.dose=150 mg; order.route=oral; order.schedule=3 "
+      "times a day; "
+      "reference.low=25 mg/kg/day; reference.high=50 mg/kg/day; reference.schedule=3 times a day; "
+      "stock.kind=liquid; "
+      "stock.strength=250 mg/5 mL");
+  ask(problem, {"low-day", "low-dose", "limit-day", "limit-dose", "verdict", "give"});
+  return problem;
+}
+
 Problem casePowder() {
   Problem problem = problemOf(
       "child.height=44 in; child.weight=42 lb; order.medicine=Dunlin; order.dose=90 mg; "

@@ -8,6 +8,8 @@ namespace wardchalk::test {
 
 /// Per kg per day, liquid, by mouth; 33 lb and 38 in. Weight 14.97 kg; one dose 124.7 to 249.5 mg; 3 mL.
 [[nodiscard]] Problem casePerDay();
+/// Per kg per day, 3 times a day, and no hours: 15 kg; one dose 125 to 250 mg; 3 mL.
+[[nodiscard]] Problem caseTimesADay();
 /// Per m² and dose, powder, into a vein; 44 in and 42 lb. 0.77 m²; 77 to 115.5 mg; 4.5 mL; 36 mL/h.
 [[nodiscard]] Problem casePowder();
 /// 5 mcg/kg/min for 15 kg from 40 mg in 50 mL: 5.6 mL/h.
