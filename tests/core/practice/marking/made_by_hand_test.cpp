@@ -150,6 +150,8 @@ INSTANTIATE_TEST_SUITE_P(
             "right E46"},
         Row{"surfaceWithoutItsZero", casePowder, "bsa", ".77 m²",
             "a surface may end in a zero, and begins with one", "right E45"},
+        Row{"heightForBoth", casePowder, "bsa", "1.253 m²", "√(44 in × 111.76 cm ÷ 3131), which nobody does",
+            "wrong"},
         Row{"concentrationForVolume", casePowder, "volume", "5 mL",
             "90 mg ÷ 18 mL, or 90 mg ÷ 20 mg/mL rounded", "unsure E94 E114"},
         Row{"timesThePowder", casePowder, "give", "117 mL", "4.5 × 5.2 × 5, which nobody does", "wrong"}),
@@ -287,6 +289,16 @@ INSTANTIATE_TEST_SUITE_P(
                     Row{"powderOffInStrength", caseFinalVolume, "strength", "21.74 mg/mL", "100 mg ÷ 4.6 mL",
                         "wrong E93"}),
     nameOf);
+
+// 100 mg, with 2.5 mL to 5 mL: the powder takes up as much.
+INSTANTIATE_TEST_SUITE_P(HalfAPowder, MadeByHand,
+                         testing::Values(Row{"right", caseHalfAPowder, "strength", "20 mg/mL",
+                                             "100 mg ÷ 5 mL", "right"},
+                                         Row{"diluentOnly", caseHalfAPowder, "strength", "40 mg/mL",
+                                             "100 mg ÷ 2.5 mL", "wrong E38"},
+                                         Row{"powderTwice", caseHalfAPowder, "strength", "13.33 mg/mL",
+                                             "100 mg ÷ 7.5 mL", "wrong E39"}),
+                         nameOf);
 
 // At most 720 mg in a day, and no low end; 240 mg each 8 h.
 INSTANTIATE_TEST_SUITE_P(

@@ -197,4 +197,13 @@ Problem caseFinalVolume() {
   return problem;
 }
 
+Problem caseHalfAPowder() {
+  Problem problem = problemOf(
+      "child.weight=15 kg; order.medicine=Dunlin; order.dose=90 mg; order.route=intravenous; "
+      "order.schedule=daily; reference.high=7 mg/kg/dose; reference.schedule=daily; stock.kind=powder; "
+      "stock.content=100 mg; stock.diluent=2.5 mL; stock.displacement=2.5 mL");
+  ask(problem, {"strength", "give"});
+  return problem;
+}
+
 }  // namespace wardchalk::test

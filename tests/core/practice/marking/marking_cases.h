@@ -39,6 +39,8 @@ namespace wardchalk::test {
 [[nodiscard]] Problem caseHighOfDay();
 /// A powder of 100 mg in 5 mL with 4.8 mL, and its own volume not stated: 20 mg/mL, 4.5 mL.
 [[nodiscard]] Problem caseFinalVolume();
+/// A powder of 100 mg that is half of its 5 mL: 20 mg/mL, 4.5 mL.
+[[nodiscard]] Problem caseHalfAPowder();
 
 /// Asks for these steps ("limit-dose") and "verdict", in this order.
 void ask(Problem& problem, std::initializer_list<std::string_view> ids);

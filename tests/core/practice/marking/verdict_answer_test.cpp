@@ -96,6 +96,14 @@ TEST(VerdictAnswer, isReadInManyWords) {
     EXPECT_EQ(described(row.text), row.read) << row.text;
 }
 
+TEST(VerdictAnswer, keepsTheFiguresOfAComparisonWhole) {
+  const auto read = readVerdictAnswer("safe, 1,060.5 mg is less than 1,280.4");
+  ASSERT_TRUE(read && read->compared);
+  EXPECT_EQ(read->compared->left.value, Number::ratio(10605, 10));
+  EXPECT_EQ(read->compared->right.value, Number::ratio(12804, 10));
+  EXPECT_FALSE(read->compared->upper);
+}
+
 TEST(NothingMeasured, isSaidInManyWords) {
   for (const char* text : {"none",
                            "Nothing",
