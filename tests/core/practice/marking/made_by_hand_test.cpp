@@ -196,6 +196,8 @@ INSTANTIATE_TEST_SUITE_P(
     Label, MadeByHand,
     testing::Values(Row{"kgToLb", caseLabelNear, "limit-dose", "334.4 mg", "152 mg × 2.2", "wrong E60"},
                     Row{"kgDivided", caseLabelNear, "limit-dose", "69.09 mg", "152 mg ÷ 2.2", "wrong E03"},
+                    Row{"wholeKilograms", caseLabelNear, "limit-dose", "150 mg", "10 mg/kg × 15 kg",
+                        "wrong E17"},
                     Row{"three", caseLabelNear, "give", "2.2 mL", "110 mg × 3 mL ÷ 150 mg", "wrong E89"},
                     Row{"five", caseLabelNear, "give", "3.667 mL", "110 mg × 5 mL ÷ 150 mg", "wrong E89"},
                     Row{"byVolAlone", caseLabelNear, "give", "27.5 mL", "110 mg ÷ 4 mL", "wrong E90"},
@@ -290,15 +292,22 @@ INSTANTIATE_TEST_SUITE_P(
                         "wrong E93"}),
     nameOf);
 
-// 100 mg, with 2.5 mL to 5 mL: the powder takes up as much.
-INSTANTIATE_TEST_SUITE_P(HalfAPowder, MadeByHand,
-                         testing::Values(Row{"right", caseHalfAPowder, "strength", "20 mg/mL",
-                                             "100 mg ÷ 5 mL", "right"},
-                                         Row{"diluentOnly", caseHalfAPowder, "strength", "40 mg/mL",
-                                             "100 mg ÷ 2.5 mL", "wrong E38"},
-                                         Row{"powderTwice", caseHalfAPowder, "strength", "13.33 mg/mL",
-                                             "100 mg ÷ 7.5 mL", "wrong E39"}),
+// 33 lb 0 oz.
+INSTANTIATE_TEST_SUITE_P(NoOunces, MadeByHand,
+                         testing::Values(Row{"noneToLeaveOut", caseNoOunces, "weight", "15.03 kg",
+                                             "near 33 lb ÷ 2.2, and no ounces that could be mistaken",
+                                             "wrong"}),
                          nameOf);
+
+// 90 mg of 250 mg, with 2.5 mL to 5 mL: the powder takes up as much. 1.8 mL.
+INSTANTIATE_TEST_SUITE_P(
+    HalfAPowder, MadeByHand,
+    testing::Values(
+        Row{"right", caseHalfAPowder, "strength", "50 mg/mL", "250 mg ÷ 5 mL", "right"},
+        Row{"diluentOnly", caseHalfAPowder, "strength", "100 mg/mL", "250 mg ÷ 2.5 mL", "wrong E38"},
+        Row{"powderTwice", caseHalfAPowder, "strength", "33.33 mg/mL", "250 mg ÷ 7.5 mL", "wrong E39"},
+        Row{"timesItsVolume", caseHalfAPowder, "give", "450 mL", "90 × 5", "wrong E110"}),
+    nameOf);
 
 // At most 720 mg in a day, and no low end; 240 mg each 8 h.
 INSTANTIATE_TEST_SUITE_P(

@@ -197,11 +197,21 @@ Problem caseFinalVolume() {
   return problem;
 }
 
+Problem caseNoOunces() {
+  Problem problem = problemOf(
+      "child.weight=33 lb 0 oz; order.medicine=Plover; order.dose=110 mg; order.route=oral; "
+      "order.schedule=every 6 h; "
+      "reference.high=10 mg/kg/dose; reference.schedule=every 6 h; stock.kind=liquid; stock.strength=50 mg/4 "
+      "mL");
+  ask(problem, {"weight", "limit-dose"});
+  return problem;
+}
+
 Problem caseHalfAPowder() {
   Problem problem = problemOf(
       "child.weight=15 kg; order.medicine=Dunlin; order.dose=90 mg; order.route=intravenous; "
       "order.schedule=daily; reference.high=7 mg/kg/dose; reference.schedule=daily; stock.kind=powder; "
-      "stock.content=100 mg; stock.diluent=2.5 mL; stock.displacement=2.5 mL");
+      "stock.content=250 mg; stock.diluent=2.5 mL; stock.displacement=2.5 mL");
   ask(problem, {"strength", "give"});
   return problem;
 }

@@ -39,7 +39,9 @@ namespace wardchalk::test {
 [[nodiscard]] Problem caseHighOfDay();
 /// A powder of 100 mg in 5 mL with 4.8 mL, and its own volume not stated: 20 mg/mL, 4.5 mL.
 [[nodiscard]] Problem caseFinalVolume();
-/// A powder of 100 mg that is half of its 5 mL: 20 mg/mL, 4.5 mL.
+/// 33 lb and no ounces: 14.97 kg; 149.7 mg at most.
+[[nodiscard]] Problem caseNoOunces();
+/// A powder of 250 mg that is half of its 5 mL: 50 mg/mL, 1.8 mL.
 [[nodiscard]] Problem caseHalfAPowder();
 
 /// Asks for these steps ("limit-dose") and "verdict", in this order.

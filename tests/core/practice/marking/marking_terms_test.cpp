@@ -34,6 +34,14 @@ TEST(MarkingTerms, aBareConstantIsToldWhichUnitItNeeds) {
   const std::size_t weight = askNamed(problem, "weight");
   EXPECT_TRUE(marking.mark(weight, "33 lb ÷ 2.2 = 15 kg").has(LineNote::lbPerKgMissing));
   EXPECT_TRUE(marking.mark(weight, "33 lb × 0.4536 = 14.97 kg").has(LineNote::kgPerLbMissing));
+  for (const char* constant : {"2.205", "2.2046", "2.20462"})
+    EXPECT_TRUE(marking.mark(weight, std::string("33 lb ÷ ") + constant + " = 14.97 kg")
+                    .has(LineNote::lbPerKgMissing))
+        << constant;
+  for (const char* constant : {"0.454", "0.453592", "0.45359237"})
+    EXPECT_TRUE(marking.mark(weight, std::string("33 lb × ") + constant + " = 14.97 kg")
+                    .has(LineNote::kgPerLbMissing))
+        << constant;
   EXPECT_FALSE(marking.mark(weight, "33 lb ÷ 2.2 lb/kg = 15 kg").has(LineNote::lbPerKgMissing));
   EXPECT_FALSE(marking.mark(weight, "33 lb × 1 kg/2.2 lb = 15 kg").has(LineNote::lbPerKgMissing));
 }

@@ -186,6 +186,14 @@ TEST(Marking, namesASecondMistakeMadeOnTheFirst) {
   EXPECT_EQ(marked(problem, {"33 kg", "1650 mg"}), (std::vector<std::string>{"wrong E01", "wrong E20"}));
 }
 
+// 100 mg ÷ 4.8 mL, the diluent alone; then the order multiplied by that strength.
+TEST(Marking, knowsAMistakeMadeWithAStrengthOfTheStudentsOwn) {
+  Problem problem = test::casePowder();
+  test::ask(problem, {"strength", "give"});
+  EXPECT_EQ(marked(problem, {"20.83 mg/mL", "1875 mL"}),
+            (std::vector<std::string>{"wrong E38", "wrong E33"}));
+}
+
 TEST(Marking, takesTwoMistakesOnOneLineOnlyWhereNoSingleOneFits) {
   Problem problem = test::casePerDay();
   test::ask(problem, {"limit-dose"});
@@ -230,6 +238,15 @@ TEST(Marking, asksForNoAmountWhereTheOrderIsUnsafe) {
   EXPECT_EQ(marked(problem, {"unsafe", "do not measure"}),
             (std::vector<std::string>{"right", "right not-measured"}));
   EXPECT_EQ(marked(problem, {"safe", "6 mL"}), (std::vector<std::string>{"unsure E24 E26", "wrong E57"}));
+}
+
+// 2.933… mL, and marks a tenth apart: what is drawn up is at a mark, or said in full before it is rounded.
+TEST(Marking, takesAnAmountBetweenTwoMarksForNoMeasuring) {
+  Problem problem = test::caseLabelNear();
+  test::ask(problem, {"device"});
+  EXPECT_EQ(marked(problem, {"2.9 mL"}), (std::vector<std::string>{"right"}));
+  EXPECT_EQ(marked(problem, {"2.933 mL"}), (std::vector<std::string>{"right"}));
+  EXPECT_EQ(marked(problem, {"2.93 mL"}), (std::vector<std::string>{"wrong"}));
 }
 
 TEST(Marking, knowsTheWordsForALowOrder) {

@@ -5,6 +5,7 @@
 #include "core/check/work_out.h"
 #include "core/number/decimal_text.h"
 #include "core/unit/conversion.h"
+#include "tests/core/practice/marking/marking_cases.h"
 #include "tests/support/case_text.h"
 
 // Which figures a mistake leads to, and in which list they stand: the first is the one by which problems are
@@ -30,6 +31,17 @@ TEST(WrongValues, ofOuncesBehindThePointAreAmongThoseThatAreKeptApart) {
   EXPECT_EQ(poundsBy(MistakeId::ouncesAsDecimals, "9.5 oz"), "7.95");
   EXPECT_EQ(poundsBy(MistakeId::ouncesAsDecimals, "10 oz"), "7.1");
   EXPECT_EQ(poundsBy(MistakeId::ouncesAsDecimals, "12 oz"), "7.12");
+}
+
+/// √(height × weight ÷ 3131) with the root drawn of the constant alone: 44 × 42 ÷ √3131.
+TEST(WrongValues, ofARootOfTheConstantAreByThatOfTheHousehold) {
+  const Problem problem = test::casePowder();
+  const Number over = Number(44 * 42) * Number(44 * 42);
+  bool found = false;
+  for (const WrongValue& wrong : wrongValues(problem.key, StepId::bsa, {}, Rare::sought).rare)
+    found = found || (wrong.mistake == MistakeId::rootOfBottomOnly &&
+                      (wrong.value * wrong.value * Number(3131) - over).absolute() < Number::powerOfTen(-9));
+  EXPECT_TRUE(found);
 }
 
 }  // namespace
