@@ -292,6 +292,14 @@ INSTANTIATE_TEST_SUITE_P(
                         "wrong E93"}),
     nameOf);
 
+// 0.3 mg/kg/h for 15 kg of 40 mg in 50 mL: 5.625 mL/h.
+INSTANTIATE_TEST_SUITE_P(RateByTheHour, MadeByHand,
+                         testing::Values(Row{"sixty", caseRateByTheHour, "rate", "337.5 mL/h",
+                                             "5.625 mL/h × 60", "wrong E79"},
+                                         Row{"sixtyDivided", caseRateByTheHour, "rate", "0.09375 mL/h",
+                                             "5.625 mL/h ÷ 60", "wrong E79"}),
+                         nameOf);
+
 // 33 lb 0 oz.
 INSTANTIATE_TEST_SUITE_P(NoOunces, MadeByHand,
                          testing::Values(Row{"noneToLeaveOut", caseNoOunces, "weight", "15.03 kg",
@@ -306,6 +314,7 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"right", caseHalfAPowder, "strength", "50 mg/mL", "250 mg ÷ 5 mL", "right"},
         Row{"diluentOnly", caseHalfAPowder, "strength", "100 mg/mL", "250 mg ÷ 2.5 mL", "wrong E38"},
         Row{"powderTwice", caseHalfAPowder, "strength", "33.33 mg/mL", "250 mg ÷ 7.5 mL", "wrong E39"},
+        Row{"volumeCopied", caseHalfAPowder, "give", "5 mL", "the volume after mixing", "wrong E111"},
         Row{"timesItsVolume", caseHalfAPowder, "give", "450 mL", "90 × 5", "wrong E110"}),
     nameOf);
 

@@ -82,6 +82,14 @@ Problem caseRate() {
   return problem;
 }
 
+Problem caseRateByTheHour() {
+  Problem problem = problemOf(
+      "child.weight=15 kg; order.medicine=Wren; order.dose=0.3 mg/kg/h; order.route=intravenous; "
+      "order.schedule=continuous; reference.high=0.6 mg/kg/h; stock.kind=liquid; stock.strength=40 mg/50 mL");
+  ask(problem, {"rate"});
+  return problem;
+}
+
 Problem caseOunces() {
   Problem problem = problemOf(
       "child.age=4 year; child.weight=33 lb 8 oz; order.medicine=Plover; order.dose=180 mg; "
