@@ -67,10 +67,17 @@ int powerAt(const Scanner& scanner, std::size_t at, std::size_t& end) {
       return power.power;
     }
   const bool caret = scanner.charAt(at) == '^';
-  const std::size_t digit = caret ? at + 1 : at;
-  if (!isDigit(scanner.charAt(digit)) || scanner.charAt(digit) == '0') return 1;
-  end = digit + 1;
-  return scanner.charAt(digit) - '0';
+  const std::size_t first = caret ? at + 1 : at;
+  if (!isDigit(scanner.charAt(first)) || scanner.charAt(first) == '0') return 1;
+  end = first + 1;
+  const int power = scanner.charAt(first) - '0';
+  if (!caret || !isDigit(scanner.charAt(end))) return power;
+  // m^8 by m^4 is m^12. What would be more is a number that was written too near.
+  constexpr int most = 18;
+  const int longer = 10 * power + (scanner.charAt(end) - '0');
+  if (longer > most) return power;
+  ++end;
+  return longer;
 }
 
 /// A unit multiplied by itself: m² is a unit of its own here, so m⁴ is two of it.
