@@ -7,8 +7,8 @@
 
 namespace wardchalk {
 
-/// Texts that were written out and may be filled again. One that grows anew for each piece of a batch asks the
-/// system for memory and gives it back each time: that took a quarter of the time of a whole batch.
+/// Texts that were written out and may be filled again. One that grows anew for each piece of a batch asks
+/// the system for memory and gives it back each time: that took a quarter of the time of a whole batch.
 class SpareTexts {
  public:
   /// An empty one, which has room for as much as it once held.
