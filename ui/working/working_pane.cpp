@@ -234,10 +234,13 @@ void WorkingPane::activate(const QString& origin) {
 
 /// The column's own scrolling comes after what its parts do with a key.
 bool WorkingPane::eventFilter(QObject* watched, QEvent* event) {
-  auto* part = event->type() == QEvent::KeyPress ? qobject_cast<SpokenWidget*>(watched) : nullptr;
-  const auto* key = static_cast<QKeyEvent*>(event);
-  const bool plain = part && (key->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier;
-  return (plain && walk(part, key->key())) || QWidget::eventFilter(watched, event);
+  auto* part = qobject_cast<SpokenWidget*>(watched);
+  if (part && event->type() == QEvent::KeyPress) {
+    const auto* key = static_cast<QKeyEvent*>(event);
+    const bool plain = (key->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier;
+    if (plain && walk(part, key->key())) return true;
+  }
+  return QWidget::eventFilter(watched, event);
 }
 
 /// The keyboard goes as the eye does: flag, amount, guest, findings, steps. When the guest leaves, the step
