@@ -140,6 +140,8 @@ TEST(LineFaults, areToldWithTheirPlace) {
            Row{"10² mg", "power-unknown [²]"},
            Row{"(5)²", "power-unknown [²]"},
            Row{"1234567890123456789012345678901 mg", "too-many-digits [1234567890123456789012345678901]"},
+           Row{"1,234,567,890,123,456,789,012,345,678,901 mg",
+               "too-many-digits [1,234,567,890,123,456,789,012,345,678,901]"},
            Row{"0.1234567890123456789012345678901", "too-many-digits [0.1234567890123456789012345678901]"},
            Row{"٣ mg", "other-digits [٣]"},
            Row{"५ mg", "other-digits [५]"},

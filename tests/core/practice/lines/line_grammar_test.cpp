@@ -53,6 +53,8 @@ TEST(LineGrammar, numbersAndUnits) {
            Row{"1,000 mg", "1000 mg"},
            Row{"12,500 units", "12500 units"},
            Row{"1,234,567 units", "1234567 units"},
+           Row{"123,456,789,012,345,678,901,234,567,890 mg", "123456789012345678901234567890 mg"},
+           Row{"36,777,777,777,777,777,773.2777 mg", "367777777777777777732777/10000 mg"},
            Row{".6 mL", "3/5 mL"},
            Row{"½ tablet", "1/2 tablet"},
            Row{"2½ tablets", "5/2 tablet"},
