@@ -116,8 +116,9 @@ void ChainCanvas::paintEvent(QPaintEvent*) {
 
 void ChainCanvas::walk(int direction) {
   const int count = static_cast<int>(work_.chain.factors.size());
+  if (count == 0) return;
   const int to = qBound(0, chosen_ + direction, count - 1);
-  if (count == 0 || to == chosen_) return;
+  if (to == chosen_) return;
   show(work_, to);
   Q_EMIT chosenChanged(to);
 }

@@ -77,6 +77,9 @@ void LineBuilderTest::beginsEmptyWithTheKeyboardOnTheFacts() {
   QTRY_VERIFY(facts()->hasFocus());
   QVERIFY(facts()->count() >= 2);
   QVERIFY(canvas()->spoken().contains(QStringLiteral("empty")));
+  key(canvas(), Qt::Key_Right);  // there is nothing to go to
+  key(canvas(), Qt::Key_Left);
+  QCOMPARE(canvas()->chosen(), -1);
   QVERIFY(!builder_->findChild<QAbstractButton*>(QStringLiteral("write"))->isEnabled());
 }
 
