@@ -50,8 +50,13 @@ QString Nurse::line(const QString& path) const {
 }
 
 bool Nurse::goBack() {
-  window_->activateWindow();
-  return hasKeyboard(window_.get());
+  // A window manager passes over a wish that comes while it still deals with another window.
+  constexpr int wishes = 3;
+  for (int i = 0; i < wishes; ++i) {
+    window_->activateWindow();
+    if (hasKeyboard(window_.get())) return true;
+  }
+  return false;
 }
 
 QByteArray Nurse::settingsLeft() {
