@@ -2,11 +2,14 @@
 
 #include <QApplication>
 #include <QDBusConnection>
+#include <QDBusConnectionInterface>
 #include <QDBusContext>
 #include <QDBusMessage>
 #include <QDBusMetaType>
+#include <QDBusServiceWatcher>
 #include <QDBusVariant>
 #include <QProcess>
+#include <QSignalSpy>
 #include <QTest>
 
 #include "tests/ui/support/qt_class.h"
@@ -60,6 +63,8 @@ class DesktopWishesTest : public QObject {
   void otherSettingsAreNotAskedFor();
 
  private:
+  static void beHeard();
+  void waitUntilSignalsAreDelivered();
   void comes(const QVariantMap& appearance = {});
   void goes();
   static void say(const QDBusConnection& from, const QString& group);
@@ -84,6 +89,30 @@ void DesktopWishesTest::initTestCase() {
   desktop_ = QDBusConnection::connectToBus(address_, QStringLiteral("desktop"));
   QVERIFY(desktop_->registerObject(QStringLiteral("/org/freedesktop/portal/desktop"), &portal_,
                                    QDBusConnection::ExportAllSlots));
+  waitUntilSignalsAreDelivered();
+}
+
+/// The bus answers in the order in which it was written to: what the program wished to hear before is noted
+/// there now, and the news sent before have been read here. Qt 6.4 waits for neither by itself: news of a
+/// name pass it by until its wish has been written, and a signal that is read together with the news of its
+/// sender is taken for a stranger's.
+void DesktopWishesTest::beHeard() {
+  QVERIFY(QDBusConnection::sessionBus()
+              .interface()
+              ->isServiceRegistered(QStringLiteral("org.freedesktop.DBus"))
+              .value());
+}
+
+/// Qt keeps the signals of the session's bus back until the loop of events runs, and then takes them all at
+/// once.
+void DesktopWishesTest::waitUntilSignalsAreDelivered() {
+  const QString sign = QStringLiteral("org.example.sign");
+  const QDBusServiceWatcher watcher(sign, QDBusConnection::sessionBus(),
+                                    QDBusServiceWatcher::WatchForRegistration);
+  const QSignalSpy seen(&watcher, &QDBusServiceWatcher::serviceRegistered);
+  beHeard();
+  QVERIFY(desktop_->registerService(sign));
+  QTRY_COMPARE(seen.count(), 1);
 }
 
 void DesktopWishesTest::cleanupTestCase() {
@@ -101,7 +130,9 @@ void DesktopWishesTest::comes(const QVariantMap& appearance) {
   portal_.gnome.clear();
   portal_.refuses = false;
   portal_.asked = 0;
+  beHeard();
   QVERIFY(desktop_->registerService(QStringLiteral("org.freedesktop.portal.Desktop")));
+  beHeard();
 }
 
 void DesktopWishesTest::goes() {
