@@ -193,7 +193,7 @@ void findDayOfRate(Notebook& notes, Doses& doses, const Limits& limits) {
 /// An order in mL is compared by the strength: then the mixing is shown where it is used.
 void showMixing(Notebook& notes, const Strengths& strengths, Doses& doses) {
   if (notes.given.order.dose->amount.unit != Unit::mL || !strengths.mixing) return;
-  if (notes.writesSteps()) notes.write(Section::ordered, *strengths.mixing);
+  notes.write(Section::ordered, *strengths.mixing);
   doses.mixingShown = true;
 }
 

@@ -32,6 +32,7 @@ Finding& Notebook::tell(FindingCode code, StaticText field, std::vector<Argument
 }
 
 void Notebook::write(Section section, Step step) {
+  if (!writesSteps()) return;
   constexpr std::size_t usual = 8;  // a step is large: it is not to be moved for each that follows
   std::vector<Step>& written = in(section);
   if (written.empty()) written.reserve(usual);

@@ -46,6 +46,7 @@ struct Notebook {
   Finding& tell(FindingCode code, StaticText field, std::vector<Argument> arguments = {},
                 std::optional<CheckId> check = std::nullopt);
 
+  /// Leaves the step out where none is written; a step that is dear to make is not made there to begin with.
   void write(Section section, Step step);
 
   /// Works the chain, writes the step, gives the value found. A chain of one factor needs no step of its own.
