@@ -124,6 +124,12 @@ INSTANTIATE_TEST_SUITE_P(
     Table, NumberRounded,
     ::testing::Values(
         Rounded{"most, whose hundredths are too many for a word", Number(most), 2, "9223372036854775807"},
+        // The four below by Python's fractions.
+        Rounded{"half, scaled above a word", n(most, 2000000000), 9, "9007199254740992/1953125"},
+        Rounded{"minus half, scaled above a word", n(-most, 2000000000), 9, "-9007199254740992/1953125"},
+        Rounded{"more than half, scaled above a word", n(most, 2000000002), 9,
+                "461168601381570189/100000000"},
+        Rounded{"most over a prime", n(most - 1, 1000000007), 9, "2305842993072793/250000"},
         Rounded{"half to one", n(1, 2), 0, "1"}, Rounded{"minus half to minus one", n(-1, 2), 0, "-1"},
         Rounded{"one and a half", n(3, 2), 0, "2"}, Rounded{"two and a half, no even", n(5, 2), 0, "3"},
         Rounded{"minus two and a half", n(-5, 2), 0, "-3"}, Rounded{"3 25 to 3 3", n(325, 100), 1, "33/10"},
