@@ -75,6 +75,27 @@ std::optional<Words> reduced(Wide numerator, Wide denominator) {
   return Words{negative ? -value : value, static_cast<std::int64_t>(under)};
 }
 
+/// Divides both by what they share; `under` is above zero.
+void cancel(std::int64_t& over, std::int64_t& under) {
+  if (under == 1) return;
+  const auto common = static_cast<std::int64_t>(
+      commonDivisor(static_cast<std::uint64_t>(magnitude(over)), static_cast<std::uint64_t>(under)));
+  if (common == 1) return;
+  over /= common;
+  under /= common;
+}
+
+/// Of two in lowest terms, each with a denominator above zero; no value where two words are too small for it.
+/// Only a numerator and the other's denominator can share anything: it goes before the numbers grow.
+std::optional<Words> product(Words a, Words b) {
+  cancel(a.numerator, b.denominator);
+  cancel(b.numerator, a.denominator);
+  const Wide over = Wide{a.numerator} * b.numerator;
+  const Wide under = Wide{a.denominator} * b.denominator;
+  if (over < -largest || over > largest || under > largest) return std::nullopt;
+  return Words{static_cast<std::int64_t>(over), static_cast<std::int64_t>(under)};
+}
+
 cpp_int tenTo(int exponent) {
   return boost::multiprecision::pow(cpp_int(10), static_cast<unsigned>(exponent));
 }
@@ -166,18 +187,18 @@ std::optional<ScaledForRoot> wordScaledForRoot(const Number& number, int decimal
   return ScaledForRoot{static_cast<std::uint64_t>(whole), 4 * (scaled - whole * under) >= under};
 }
 
-/// `under` is not zero; halves are rounded up.
+/// `under` is not zero, and twice of it fits a word; halves are rounded up.
 UnsignedWide nearestQuotient(UnsignedWide over, UnsignedWide under) {
   const UnsignedWide doubled = 2 * over + under;
-  if (fitsWord(doubled) && fitsWord(2 * under))
-    return static_cast<std::uint64_t>(doubled) / static_cast<std::uint64_t>(2 * under);
+  if (fitsWord(doubled)) return static_cast<std::uint64_t>(doubled) / static_cast<std::uint64_t>(2 * under);
   return doubled / (2 * under);
 }
 
-/// How many steps of ten to the minus `decimals` the size of the number is, half up; no value where words are
-/// too small for it.
+/// How many steps of ten to the minus `decimals`, which are not below zero, the size of the number is, half
+/// up; no value where words are too small for it.
 std::optional<std::int64_t> wordSteps(const Number& number, int decimals) {
-  if (BigAccess::isBig(number) || decimals < 0 || decimals > wordPowers) return std::nullopt;
+  assert(decimals >= 0);
+  if (BigAccess::isBig(number) || decimals > wordPowers) return std::nullopt;
   const UnsignedWide over =
       magnitude(BigAccess::over(number)) * static_cast<UnsignedWide>(wordTenTo(decimals));
   const UnsignedWide steps = nearestQuotient(over, static_cast<UnsignedWide>(BigAccess::under(number)));
@@ -393,7 +414,7 @@ Number operator-(const Number& a, const Number& b) {
 
 Number operator*(const Number& a, const Number& b) {
   if (bothWords(a, b)) {
-    if (const auto words = reduced(Wide{a.numerator_} * b.numerator_, Wide{a.denominator_} * b.denominator_))
+    if (const auto words = product({a.numerator_, a.denominator_}, {b.numerator_, b.denominator_}))
       return BigAccess::fromWords(*words);
   }
   return BigAccess::fromBig(BigAccess::toBig(a) * BigAccess::toBig(b));
@@ -401,8 +422,11 @@ Number operator*(const Number& a, const Number& b) {
 
 Number operator/(const Number& a, const Number& b) {
   assert(!b.isZero());
-  if (bothWords(a, b)) {
-    if (const auto words = reduced(Wide{a.numerator_} * b.denominator_, Wide{a.denominator_} * b.numerator_))
+  if (bothWords(a, b) && b.numerator_ >= -largest) {
+    const bool negative = b.numerator_ < 0;
+    const Words upsideDown{negative ? -b.denominator_ : b.denominator_,
+                           negative ? -b.numerator_ : b.numerator_};
+    if (const auto words = product({a.numerator_, a.denominator_}, upsideDown))
       return BigAccess::fromWords(*words);
   }
   return BigAccess::fromBig(BigAccess::toBig(a) / BigAccess::toBig(b));
