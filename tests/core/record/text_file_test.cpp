@@ -147,8 +147,8 @@ TEST_P(Saving, twoAtOnceLoseNeither) {
   }
 }
 
-/// Many times two programs save over the text that both have opened: exactly one is told "done", and its bytes
-/// stand there; the other is told that the file has changed.
+/// Many times two programs save over the text that both have opened: exactly one is told "done", and its
+/// bytes stand there; the other is told that the file has changed.
 TEST_P(Saving, ofTwoThatKnewTheSameOneIsDone) {
   for (int race = 0; race < races; ++race) {
     ASSERT_TRUE(save(file(), "both know this"));
