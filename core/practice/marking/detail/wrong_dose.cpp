@@ -66,6 +66,11 @@ bool joinsTimes(const Factor& factor) {
          dimensionOf(factor.over.units.front()) == Dimension::time;
 }
 
+bool joinsVolumes(const Factor& factor) {
+  return factor.over.origin.kind == Origin::Kind::constant && factor.over.units.size() == 1 &&
+         dimensionOf(factor.over.units.front()) == Dimension::volume;
+}
+
 bool isSize(const Factor& factor) {
   return factor.over.units == UnitProduct{Unit::kg} && factor.under.isPlainOne();
 }
@@ -78,7 +83,7 @@ bool isConversionLine(const Chain& chain) {
 /// Every factor of a rate order's chain that can be forgotten.
 void addForgottenFactors(const Chain& chain, WrongList& list) {
   for (const Factor& factor : chain.factors)
-    if (joinsDrugUnits(factor) || joinsTimes(factor) || isSize(factor))
+    if (joinsDrugUnits(factor) || joinsTimes(factor) || joinsVolumes(factor) || isSize(factor))
       list.times(M::factorMissing, factor.under.value / factor.over.value);
 }
 

@@ -161,6 +161,10 @@ INSTANTIATE_TEST_SUITE_P(
 INSTANTIATE_TEST_SUITE_P(
     Rate, MadeByHand,
     testing::Values(
+        Row{"inLitres", caseRateInLitres, "rate", "5.625 mL/h", "4.5 mg/h × 1 L/800 mg × 1,000 mL/L",
+            "right"},
+        Row{"litresLeft", caseRateInLitres, "rate", "0.005625 mL/h", "4.5 mg/h ÷ 800 mg/L, in litres",
+            "wrong E55"},
         Row{"bag", caseRate, "rate", "3.6 mL/h", "× 40/50 in place of × 50/40", "wrong E77"},
         Row{"volLeft", caseRate, "rate", "0.1125 mL/h", "4.5 mg/h ÷ 40 mg", "wrong E32"},
         Row{"byVol", caseRate, "rate", "0.00225 mL/h", "4.5 mg/h ÷ 40 mg ÷ 50", "wrong E34"},

@@ -82,6 +82,14 @@ Problem caseRate() {
   return problem;
 }
 
+Problem caseRateInLitres() {
+  Problem problem = problemOf(
+      "child.weight=15 kg; order.medicine=Wren; order.dose=5 mcg/kg/min; order.route=intravenous; "
+      "order.schedule=continuous; reference.high=10 mcg/kg/min; stock.kind=liquid; stock.strength=800 mg/L");
+  ask(problem, {"rate"});
+  return problem;
+}
+
 Problem caseRateByTheHour() {
   Problem problem = problemOf(
       "child.weight=15 kg; order.medicine=Wren; order.dose=0.3 mg/kg/h; order.route=intravenous; "

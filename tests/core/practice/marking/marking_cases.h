@@ -15,6 +15,7 @@ namespace wardchalk::test {
 /// 5 mcg/kg/min for 15 kg from 40 mg in 50 mL: 5.6 mL/h.
 [[nodiscard]] Problem caseRate();
 /// The same by the hour: 0.3 mg/kg/h.
+[[nodiscard]] Problem caseRateInLitres();
 [[nodiscard]] Problem caseRateByTheHour();
 /// Per kg and dose, liquid, by mouth; 33 lb 8 oz. 15.195 kg; 121.6 to 152 mg in one dose; 180 mg ordered.
 [[nodiscard]] Problem caseOunces();
