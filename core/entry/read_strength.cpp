@@ -49,28 +49,30 @@ std::optional<Result<Number>> ratioIn(const Cursor& cursor) {
   return *one / *in;
 }
 
-/// So many mg in so many mL: as mg/mL where that ends, else in lowest terms: "1 mg/3 mL".
-Strength gramsPerMl(const Number& ratio) {
+/// So many mg in so many mL: as mg/mL where that ends, else in lowest terms: "1 mg/3 mL". Nothing where a
+/// number of those would be longer than what may be typed.
+std::optional<Strength> gramsPerMl(const Number& ratio) {
   const Number mg = ratio * Number(1000);
-  if (mg.endsWithin(6)) return {{mg, Unit::mg}, {Number(1), Unit::mL}};
+  if (mg.endsWithin(6)) return Strength{{mg, Unit::mg}, {Number(1), Unit::mL}};
   const std::string text = mg.rationalText();
   const std::size_t stroke = text.find('/');
-  return {{*readDecimal(text.substr(0, stroke)), Unit::mg},
-          {*readDecimal(text.substr(stroke + 1)), Unit::mL}};
+  const Result<Number> over = readDecimal(text.substr(0, stroke));
+  const Result<Number> under = readDecimal(text.substr(stroke + 1));
+  if (!over || !under) return std::nullopt;
+  return Strength{{*over, Unit::mg}, {*under, Unit::mL}};
 }
 
 struct Told {
   RefusalCode code;
-  std::optional<Strength> strength;  ///< nothing where a number in it cannot be read
+  std::optional<Strength> strength;  ///< nothing where a number in it, or made of it, cannot be read
 };
 
 /// Of the whole text, which the cursor stands before.
 std::optional<Told> ratioOrPercent(const Cursor& cursor) {
   if (const auto percent = percentIn(cursor))
-    return Told{RefusalCode::percentStrength,
-                *percent ? std::optional(gramsPerMl(**percent / Number(100))) : std::nullopt};
+    return Told{RefusalCode::percentStrength, *percent ? gramsPerMl(**percent / Number(100)) : std::nullopt};
   if (const auto ratio = ratioIn(cursor))
-    return Told{RefusalCode::ratioStrength, *ratio ? std::optional(gramsPerMl(**ratio)) : std::nullopt};
+    return Told{RefusalCode::ratioStrength, *ratio ? gramsPerMl(**ratio) : std::nullopt};
   return std::nullopt;
 }
 

@@ -68,6 +68,8 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"bare point", schedule, "every .5 h", barePoint, "every 0.5 h"},
         Row{"comma", schedule, "every 1,5 h", comma}, Row{"minus", schedule, "every -6 h", sign},
         Row{"two spaces in nonsense", schedule, "now  and then", scheduleUnknown},
+        Row{"a ratio of numbers too long to write", schedule, "66:6613.76866131666661156611566612",
+            scheduleUnknown},
         Row{"q6", schedule, "q6", scheduleUnknown}, Row{"q", schedule, "q", scheduleUnsafe},
         Row{"qh", schedule, "qh", scheduleUnsafe}, Row{"every", schedule, "every", scheduleUnknown},
         Row{"every 12", schedule, "every 12", scheduleUnknown},
