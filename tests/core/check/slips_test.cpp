@@ -188,6 +188,11 @@ INSTANTIATE_TEST_SUITE_P(
             "label-per-5-as-per-1"},
         Row{"the label is in 1 mL", flat + "order.dose=2 mL; stock.kind=liquid; stock.strength=40 mg/5 mL",
             "label-per-1-as-per-more"},
+        // 210 mg made up to 5 mL: 2 mL hold 84 mg, and 5 mg/kg are 86 mg for 17.2 kg
+        Row{"a powder made up, ordered in mL",
+            "child.weight=1.72 kg; reference.high=5 mg/kg/dose; reference.schedule=every 12 h; " + twice +
+                "order.dose=2 mL; stock.kind=powder; stock.content=210 mg; stock.final_volume=5 mL",
+            "order-ten-times-too-much weight-ten-times-too-little"},
         Row{"the label says nothing of an order in mg",
             flat + "order.dose=400 mg; stock.kind=liquid; stock.strength=200 mg/mL", ""},
         Row{"the order's size stands in each kg and so does the limit",
