@@ -425,7 +425,7 @@ std::string safeReason(const Worksheet& sheet) {
   }
   const auto with = [&](PhraseId id) { return say(id, {{"ordered", ordered}, {"limit", limit}}); };
   const auto withRange = [&](PhraseId range, PhraseId without, const std::optional<Quantity>& low) {
-    if (!low) return with(without);
+    if (!low || isLowLeftOut(sheet.check(CheckId::low))) return with(without);
     return say(range, {{"ordered", ordered}, {"low", lowText(*low, check.limit)}, {"limit", limit}});
   };
   const bool below = sheet.finding(FindingCode::belowLow) != nullptr;  // by so little that it is safe
@@ -464,6 +464,7 @@ constexpr std::array notMadeOrder = {
 /// where it states no most doses for an order that says how often; nor beside the sentence that it is for
 /// another medicine, which says that nothing of the dose is checked.
 bool isListed(const Worksheet& sheet, const Check& check) {
+  if (isLowLeftOut(check)) return true;
   if (check.status != CheckStatus::notChecked || check.why == WhyNot::otherMedicine) return false;
   if (check.id == CheckId::maxDoses) return check.why != WhyNot::noMaximum || sheet.given.order.asNeeded;
   return check.id != CheckId::medicine || check.why != WhyNot::notStated;
@@ -574,6 +575,11 @@ std::string remedyText(const Remedy& remedy) {
                       {"per-kg", text(remedy.volumePerKg)},
                       {"most", text(remedy.greatestVolume)},
                       {"time", text(remedy.leastTime)}});
+}
+
+bool isLowLeftOut(const Check& check) {
+  return check.id == CheckId::low && check.status == CheckStatus::doesNotApply &&
+         (check.why == WhyNot::onceOnly || check.why == WhyNot::asNeeded);
 }
 
 std::string checksNotMade(const Worksheet& sheet) {

@@ -41,6 +41,11 @@ namespace wardchalk {
 /// least 20 min, then check again."
 [[nodiscard]] std::string remedyText(const Remedy& remedy);
 
+/// Whether the check is the one of the low end, and the dose is ordered once or as needed, so that it is not
+/// held against the low end of a day or a week (R8). A tenth of the dose would pass: no range is called safe
+/// then, and whoever reads "safe" is told what was not checked.
+[[nodiscard]] bool isLowLeftOut(const Check& check);
+
 /// The checks that were not made, most important first: "NOT checked: daily total, schedule". Empty if there
 /// are none.
 [[nodiscard]] std::string checksNotMade(const Worksheet& sheet);

@@ -139,7 +139,7 @@ class ContentBuilder {
       const std::string name = checkName(check.id);
       if (check.status == CheckStatus::within) within << words(PhraseId::sheet_within, "check", name);
       if (check.status == CheckStatus::outside) outside << words(PhraseId::sheet_outside, "check", name);
-      if (check.status == CheckStatus::notChecked) notMade << notMadeText(check, name);
+      if (check.status == CheckStatus::notChecked || isLowLeftOut(check)) notMade << notMadeText(check, name);
     }
     const auto listed = [&](const QStringList& list) {
       return list.isEmpty() ? words(PhraseId::sheet_none) : list.join(QStringLiteral("; "));

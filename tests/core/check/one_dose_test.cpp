@@ -1,6 +1,8 @@
 #include <gtest/gtest.h>
 
+#include <initializer_list>
 #include <string>
+#include <tuple>
 
 #include "core/check/work_out.h"
 #include "core/unit/print.h"
@@ -188,6 +190,31 @@ TEST(SilentReference, IsAskedAboutOrNoted) {
     EXPECT_EQ(noted.verdict, VerdictKind::safe) << row.name;
     EXPECT_EQ(noted.finding(row.code)->severity, Severity::note) << row.name;
     EXPECT_EQ(verdictTitle(noted), "SAFE by this reference") << row.name;
+  }
+}
+
+/// 25 mg is a tenth of what a day's range of 656 to 820 mg leaves for one of three doses.
+TEST(LowEndOfADay, IsSaidToBeUncheckedWhereNoRangeIsHeldAgainstTheDose) {
+  const std::string day =
+      "child.weight=16.4 kg; reference.low=40 mg/kg/day; reference.high=50 mg/kg/day; "
+      "reference.schedule=every 8 h; ";
+  const std::string dose =
+      "child.weight=16.4 kg; reference.low=1 mg/kg/dose; reference.high=2 mg/kg/dose; "
+      "reference.schedule=every 8 h; ";
+  for (const auto& [inputs, reason, listed] :
+       std::initializer_list<std::tuple<std::string, const char*, bool>>{
+           {day + "order.dose=25 mg; order.schedule=once", "25 mg ordered; safe up to ≈ 273.3 mg per dose.",
+            true},
+           {day + "order.dose=25 mg; order.schedule=every 8 h; order.as_needed=true",
+            "25 mg ordered; safe up to ≈ 273.3 mg per dose.", true},
+           {day + "order.dose=250 mg; order.schedule=every 8 h",
+            "250 mg ordered; safe range ≈ 218.7 to ≈ 273.3 mg per dose.", false},
+           {dose + "order.dose=25 mg; order.schedule=once",
+            "25 mg ordered; safe range 16.4 to 32.8 mg per dose.", false}}) {
+    const Worksheet sheet = workOut(caseOf(inputs), exactRules());
+    EXPECT_EQ(sheet.verdict, VerdictKind::safe) << inputs;
+    EXPECT_EQ(verdictReason(sheet), reason) << inputs;
+    EXPECT_EQ(checksNotMade(sheet).find("minimum dose") != std::string::npos, listed) << inputs;
   }
 }
 
