@@ -12,29 +12,32 @@ namespace wardchalk {
 
 namespace {
 
-void appendEscaped(std::string& out, char c) {
+constexpr std::size_t longestSpelling = 6;  ///< \u and four digits, for a byte or more
+
+char* copy(std::string_view from, char* to) { return std::copy(from.begin(), from.end(), to); }
+
+char* writeByNumber(char32_t code, char* to) {
   constexpr std::string_view hex = "0123456789abcdef";
+  to = copy("\\u", to);
+  for (const unsigned shift : {12U, 8U, 4U, 0U}) *to++ = hex[code >> shift & 15U];
+  return to;
+}
+
+char* writeEscaped(char c, char* to) {
   switch (c) {
     case '"':
-      out.append("\\\"");
-      return;
+      return copy("\\\"", to);
     case '\\':
-      out.append("\\\\");
-      return;
+      return copy("\\\\", to);
     case '\n':
-      out.append("\\n");
-      return;
+      return copy("\\n", to);
     case '\r':
-      out.append("\\r");
-      return;
+      return copy("\\r", to);
     case '\t':
-      out.append("\\t");
-      return;
+      return copy("\\t", to);
     default:
-      break;  // the other control characters by number
+      return writeByNumber(static_cast<unsigned char>(c), to);
   }
-  const auto code = static_cast<unsigned char>(c);
-  out.append("\\u00").append(1, hex[code >> 4U]).append(1, hex[code & 15U]);
 }
 
 /// Whether a terminal may obey the character or not show it: DEL, and others of two and three bytes, which
@@ -45,12 +48,6 @@ bool isEscaped(const Character& character) {
   constexpr char32_t isolateEnds = 0x2069;
   return character.isWhole && character.bytes.size() <= longest && character.code != isolateBegins &&
          character.code != isolateEnds && isUnseen(character.code, UnseenIn::shownText);
-}
-
-void appendByNumber(std::string& out, char32_t code) {
-  constexpr std::string_view hex = "0123456789abcdef";
-  out.append("\\u");
-  for (const unsigned shift : {12U, 8U, 4U, 0U}) out.push_back(hex[code >> shift & 15U]);
 }
 
 /// Which bytes stand as they are: what can be seen of ASCII, but quotation mark and backslash.
@@ -77,88 +74,75 @@ bool arePlain(const char* eight) {
   return ((bytes | (bytes + ones) | below(0x20) | is('"') | is('\\')) & tops) == 0;
 }
 
-/// How many bytes from `from` on are plain, at least.
-std::size_t plainFrom(std::string_view value, std::size_t from) {
-  std::size_t end = from;
-  while (end + sizeof(std::uint64_t) <= value.size() && arePlain(value.data() + end))
-    end += sizeof(std::uint64_t);
-  return end - from;
+/// Copies the value up to its first byte that is not plain; says how many bytes those are.
+std::size_t copyPlain(std::string_view value, char* to) {
+  std::size_t i = 0;
+  for (; i + sizeof(std::uint64_t) <= value.size() && arePlain(value.data() + i); i += sizeof(std::uint64_t))
+    std::memcpy(to + i, value.data() + i, sizeof(std::uint64_t));
+  for (; i < value.size() && isPlain(value[i]); ++i) to[i] = value[i];
+  return i;
 }
 
-void appendText(std::string& out, std::string_view value) {
-  out.push_back('"');
-  std::size_t from = 0;
-  for (std::size_t i = plainFrom(value, 0); i < value.size(); ++i) {
-    if (isPlain(value[i])) continue;
-    const auto byte = static_cast<unsigned char>(value[i]);
-    const Character character = firstCharacter(value.substr(i));
-    if (byte >= 0x7F && !isEscaped(character)) continue;
-    out.append(value.substr(from, i - from));
-    if (byte < 0x7F)
-      appendEscaped(out, value[i]);
-    else
-      appendByNumber(out, character.code);
-    i += character.bytes.size() - 1;
-    from = i + 1;
-    i += plainFrom(value, from);
+/// Writes the character that the text begins with, and takes it away.
+char* writeFirst(std::string_view& text, char* to) {
+  const Character first = firstCharacter(text);
+  text.remove_prefix(first.bytes.size());
+  if (static_cast<unsigned char>(first.bytes.front()) < 0x7F) return writeEscaped(first.bytes.front(), to);
+  return isEscaped(first) ? writeByNumber(first.code, to) : copy(first.bytes, to);
+}
+
+char* writeText(std::string_view text, char* to) {
+  while (true) {
+    const std::size_t plain = copyPlain(text, to);
+    to += plain;
+    text.remove_prefix(plain);
+    if (text.empty()) return to;
+    to = writeFirst(text, to);
   }
-  out.append(value.substr(from));
-  out.push_back('"');
 }
 
 }  // namespace
 
-void JsonWriter::separate() {
-  if (afterKey_) {
-    afterKey_ = false;
-    return;
-  }
-  if (depth_ == 0) return;
-  if ((hasItems_ & 1U) != 0) out_.push_back(',');
-  hasItems_ |= 1U;
+void JsonWriter::makeRoom(std::size_t size) {
+  constexpr std::size_t ahead = 4096;  // half of a common worksheet
+  out_.resize(written_ + size + ahead);
 }
 
 JsonWriter& JsonWriter::open(char bracket) {
-  separate();
-  out_.push_back(bracket);
+  char* at = separated(room(signsAround));
+  *at++ = bracket;
   hasItems_ <<= 1U;
   ++depth_;
   assert(depth_ < 64);  // bits of hasItems_
-  return *this;
+  return wrote(at);
 }
 
 JsonWriter& JsonWriter::close(char bracket) {
-  out_.push_back(bracket);
+  char* at = room(signsAround);
+  *at++ = bracket;
   hasItems_ >>= 1U;
   --depth_;
-  return *this;
+  return wrote(at);
 }
 
 JsonWriter& JsonWriter::key(std::string_view name) {
   assert(std::ranges::all_of(name, isPlain));
-  separate();
-  out_.push_back('"');
-  out_.append(name);
-  out_.append("\":");
-  afterKey_ = true;
-  return *this;
+  char* at = separated(room(name.size() + signsAround));
+  *at++ = '"';
+  return endKey(copy(name, at));
 }
 
 JsonWriter& JsonWriter::text(std::string_view value) {
-  separate();
-  appendText(out_, value);
-  return *this;
+  char* at = separated(room(longestSpelling * value.size() + signsAround));
+  *at++ = '"';
+  at = writeText(value, at);
+  *at++ = '"';
+  return wrote(at);
 }
 
 JsonWriter& JsonWriter::bare(std::string_view value) {
-  separate();
-  out_.append(value);
-  return *this;
-}
-
-JsonWriter& JsonWriter::member(std::string_view name, std::string_view value) {
-  if (value.empty()) return *this;
-  return key(name).text(value);
+  char* at = separated(room(value.size() + signsAround));
+  return wrote(copy(value, at));
 }
 
 }  // namespace wardchalk

@@ -82,6 +82,35 @@ std::string written(std::string_view text) {
   return out;
 }
 
+/// Room that is made ahead stands nowhere in what was written, not even while the writer is still there.
+TEST(WritesJson, afterWhatStandsAndBeforeWhatFollows) {
+  std::string out = "before ";
+  JsonWriter writer(out);
+  writer.openObject().key("a").text("1").member("none", "").member("b", "é").closeObject();
+  EXPECT_EQ(out, R"(before {"a":"1","b":"é"})");
+  out.push_back('\n');
+  writer.openList().bare("null").number(-7).openList().closeList().closeList();
+  EXPECT_EQ(out, "before {\"a\":\"1\",\"b\":\"é\"}\n[null,-7,[]]");
+}
+
+TEST(WritesJson, textsOfEveryLength) {
+  std::string expected = "[";
+  std::string out;
+  {
+    JsonWriter writer(out);
+    writer.openList();
+    for (std::size_t size = 0; size < 5000; size += size < 40 ? 1 : 617)
+      for (const char* spelled : {"x", "\\n", "\\u0001"}) {
+        const char sign = spelled[0] == 'x' ? 'x' : spelled[1] == 'n' ? '\n' : '\x01';
+        writer.text(std::string(size, sign));
+        expected.append(expected.size() > 1 ? ",\"" : "\"");
+        for (std::size_t i = 0; i < size; ++i) expected.append(spelled);
+        expected.push_back('"');
+      }
+  }
+  EXPECT_EQ(out, expected) << "what is left open is no longer than what was written";
+}
+
 /// JSON may be looked at in a terminal.
 TEST(WritesJson, withoutWhatATerminalObeys) {
   EXPECT_EQ(written("a\x1B[2J\x7F"), R"("a\u001b[2J\u007f")");
