@@ -70,15 +70,17 @@ std::string fixed(const Number& value, int decimals) {
   return digits;
 }
 
-std::string withoutTrailingZeros(std::string text) {
-  if (text.find('.') == std::string::npos) return text;
+/// The same without the zeros that end its decimals.
+std::string trimmed(const Number& value, int decimals) {
+  std::string text = fixed(value, decimals);
+  if (decimals == 0) return text;
   while (text.back() == '0') text.pop_back();
   if (text.back() == '.') text.pop_back();
   return text;
 }
 
-std::string grouped(std::string text, Grouping grouping) {
-  if (grouping == Grouping::none) return text;
+void group(std::string& text, Grouping grouping) {
+  if (grouping == Grouping::none) return;
   std::size_t end = text.find('.');
   if (end == std::string::npos) end = text.size();
   const std::size_t begin = text.starts_with('-') ? 1 : 0;
@@ -86,12 +88,17 @@ std::string grouped(std::string text, Grouping grouping) {
     end -= 3;
     text.insert(end, ",");
   }
-  return text;
 }
 
 /// Decimals needed to show `significant` digits; 0 where the whole part has as many or more.
 int decimalsFor(const Number& value, int significant) {
   return value.isZero() ? 0 : std::max(significant - value.firstPlace(), 0);
+}
+
+/// Whether the smaller of two that are not negative lacks more than a thousandth of the larger: more than the
+/// last of the larger's four digits is worth, and so more than rounding can bring together.
+bool areFarApart(const Number& smaller, const Number& larger) {
+  return !smaller.isNegative() && larger * Number(999) > smaller * Number(1000);
 }
 
 }  // namespace
@@ -115,16 +122,19 @@ Result<Number> readPositive(std::string_view text) {
 }
 
 ShownNumber show(const Number& value, Grouping grouping, int significant) {
-  if (value.isWhole()) return {grouped(value.rationalText(), grouping), true};
-  if (value.endsWithin(4)) return {grouped(withoutTrailingZeros(fixed(value, 4)), grouping), true};
-  std::string text = withoutTrailingZeros(fixed(value, decimalsFor(value, significant)));
-  return {grouped(std::move(text), grouping), false};
+  const bool whole = value.isWhole();
+  const bool exact = whole || value.endsWithin(4);
+  ShownNumber shown{
+      whole ? value.rationalText() : trimmed(value, exact ? 4 : decimalsFor(value, significant)), exact};
+  group(shown.text, grouping);
+  return shown;
 }
 
 int digitsApart(const Number& a, const Number& b) {
   int significant = 4;
   if (a.endsWithin(significant) && b.endsWithin(significant))
     return significant;  // both are shown as they are
+  if (areFarApart(a, b) || areFarApart(b, a)) return significant;
   while (a != b && show(a, Grouping::none, significant).text == show(b, Grouping::none, significant).text)
     ++significant;
   return significant;
@@ -146,8 +156,11 @@ std::string withoutThousands(std::string_view text) {
 std::string fixedText(const Number& value, int decimals) { return fixed(value, decimals); }
 
 std::string exactText(const Number& value, Grouping grouping) {
-  if (const auto decimals = value.decimals(40)) return grouped(fixed(value, *decimals), grouping);
-  return value.rationalText();
+  const auto decimals = value.decimals(40);
+  if (!decimals) return value.rationalText();
+  std::string text = fixed(value, *decimals);
+  group(text, grouping);
+  return text;
 }
 
 std::string percentText(const Number& part, const Number& whole) {
@@ -160,11 +173,13 @@ std::string percentText(const Number& part, const Number& whole) {
 std::string excessText(const Number& value, const Number& limit) {
   const Number percent = (value - limit) * Number(100) / limit;
   if (!percent.rounded(1).isZero()) return plainPercent(percent);
-  return withoutTrailingZeros(fixed(percent, decimalsFor(percent, 1)));  // below 0.05: no thousands
+  return trimmed(percent, decimalsFor(percent, 1));  // below 0.05: no thousands
 }
 
 std::string plainPercent(const Number& percent) {
-  return grouped(withoutTrailingZeros(fixed(percent.rounded(1), 1)), Grouping::commas);
+  std::string text = trimmed(percent.rounded(1), 1);
+  group(text, Grouping::commas);
+  return text;
 }
 
 }  // namespace wardchalk

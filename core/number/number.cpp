@@ -206,6 +206,15 @@ std::optional<std::int64_t> wordSteps(const Number& number, int decimals) {
   return static_cast<std::int64_t>(steps);
 }
 
+/// How many digits stand before the point, and for what is below one, less one for each nought after it.
+int wordPlace(UnsignedWide over, UnsignedWide under) {
+  int place = 0;
+  for (UnsignedWide power = under; over >= power; power *= 10) ++place;
+  if (place > 0) return place;
+  for (over *= 10; over < under; over *= 10) --place;
+  return place;
+}
+
 /// The same for any number.
 cpp_int bigSteps(const Number& number, int decimals) {
   const cpp_rational value = BigAccess::toBig(number);
@@ -325,6 +334,7 @@ std::string Number::roundedDigits(int decimals) const {
 
 int Number::firstPlace() const {
   assert(!isZero());
+  if (!big_) return wordPlace(magnitude(numerator_), static_cast<UnsignedWide>(denominator_));
   Number size = absolute();
   const Number whole = size.floor();
   if (!whole.isZero()) return static_cast<int>(whole.rationalText().size());

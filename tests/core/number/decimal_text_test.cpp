@@ -196,6 +196,23 @@ INSTANTIATE_TEST_SUITE_P(
               "1000000.00001", "1000000", 12}),
     test::NameOfRow());
 
+/// What lies far apart is told by four digits without being printed: tried where it begins to be far, around
+/// every power of ten, beside printing both with ever more digits.
+TEST(ShowsApart, withNoMoreDigitsThanAreNeeded) {
+  for (int power = -4; power <= 6; ++power)
+    for (const std::int64_t sevenths : {7, 8, 13, 35, 64, 69, 70})
+      for (std::int64_t apart = 990; apart <= 1010; ++apart) {
+        const Number a = n(sevenths, 7) * Number::powerOfTen(power);
+        const Number b = a * n(apart, 1000);
+        int digits = 4;
+        while (a != b && show(a, Grouping::none, digits).text == show(b, Grouping::none, digits).text)
+          ++digits;
+        ASSERT_EQ(digitsApart(a, b), digits) << a.rationalText() << " and " << b.rationalText();
+        ASSERT_EQ(digitsApart(b, a), digits) << b.rationalText() << " and " << a.rationalText();
+        ASSERT_EQ(digitsApart(Number(0) - a, Number(0) - b), digits) << "below zero";
+      }
+}
+
 struct Percent {
   const char* name;
   Number part;

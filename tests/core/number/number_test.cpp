@@ -196,7 +196,11 @@ INSTANTIATE_TEST_SUITE_P(
                       FirstPlace{"just below one", n(9999, 10000), 0}, FirstPlace{"a tenth", n(1, 10), 0},
                       FirstPlace{"just below a tenth", n(99, 1000), -1},
                       FirstPlace{"a hundredth", n(-1, 100), -1}, FirstPlace{"a thousandth", n(1, 1000), -2},
-                      FirstPlace{"a third", n(1, 3), 0},
+                      FirstPlace{"a third", n(1, 3), 0}, FirstPlace{"most of a word", Number(most), 19},
+                      FirstPlace{"least of a word", Number(least), 19},
+                      FirstPlace{"one over the most of a word", n(1, most), -18},
+                      FirstPlace{"just below one of the most", n(most - 1, most), 0},
+                      FirstPlace{"just above one of the most", n(most, most - 1), 1},
                       FirstPlace{"ten to the 25", Number::powerOfTen(25), 26},
                       FirstPlace{"ten to the minus 25", Number::powerOfTen(-25), -24}),
     test::NameOfRow());
