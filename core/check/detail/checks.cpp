@@ -18,13 +18,34 @@ bool Checks::areKeptBy(const Number& times) const {
       bounds, [&](const DoseBound& bound) { return !bound.holdsFor(Number(1)) || bound.holdsFor(times); });
 }
 
+namespace {
+
+bool isAnyOutside(const Checks& checks) {
+  return std::ranges::any_of(checks.all,
+                             [](const Check& check) { return check.status == CheckStatus::outside; });
+}
+
+void compareRest(Comparing& comparing) {
+  compareMaxDoses(comparing);
+  compareLow(comparing);
+  compareRate(comparing);
+}
+
+}  // namespace
+
 Checks checkAmount(Notebook& notes, const Facts& facts) {
   Checks checks;
   Comparing comparing{notes, facts, checks};
   compareDose(comparing);
-  compareMaxDoses(comparing);
-  compareLow(comparing);
-  compareRate(comparing);
+  compareRest(comparing);
+  return checks;
+}
+
+Checks checkAmountUntilOutside(Notebook& notes, const Facts& facts) {
+  Checks checks;
+  Comparing comparing{notes, facts, checks};
+  compareDose(comparing);
+  if (!isAnyOutside(checks)) compareRest(comparing);
   return checks;
 }
 

@@ -38,6 +38,9 @@ struct Checks {
 /// The comparisons of the amount with its limits and its low end alone, and those of whom and what the
 /// reference is for.
 [[nodiscard]] Checks checkAmount(Notebook& notes, const Facts& facts);
+/// The same, but made no further than one of the ordered dose that is outside: for whom nothing but that
+/// matters.
+[[nodiscard]] Checks checkAmountUntilOutside(Notebook& notes, const Facts& facts);
 void checkChild(Notebook& notes, const Facts& facts, Checks& checks);
 
 }  // namespace wardchalk::detail

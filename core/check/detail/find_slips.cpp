@@ -27,7 +27,7 @@ bool isByReference(CheckId id) {
 
 /// How far a dose of so many times the ordered one fills the checks that were made.
 struct Filled {
-  bool outside = false;
+  bool outside = false;      ///< one of them would be outside: no more was asked
   bool byReference = false;  ///< one of them is a limit of the reference itself
   bool lowMade = false;
   Number fullest;
@@ -39,7 +39,8 @@ Filled filledBy(const Case& given, const Checks& checks, const Number& times) {
     if (!isAboutAmount(given, check.id) || !check.isMade()) continue;
     const Number share = *check.ratio * times;
     const bool upper = check.id != CheckId::low;
-    if (upper ? share > Number(1) : share < Number(1)) filled.outside = true;
+    filled.outside = upper ? share > Number(1) : share < Number(1);
+    if (filled.outside) break;
     if (upper) filled.fullest = larger(filled.fullest, share);
     filled.lowMade = filled.lowMade || !upper;
     filled.byReference = filled.byReference || isByReference(check.id);
@@ -89,7 +90,7 @@ bool fitsAsMeant(const Entered& entered, const Case& meant) {
   Notebook again(meant, entered.notes.rules, Steps::unwritten);
   const bool sameChild = meant.child == entered.notes.given.child;
   const Facts facts = sameChild ? findFacts(again, entered.facts.size) : findFacts(again);
-  Checks checks = checkAmount(again, facts);
+  Checks checks = checkAmountUntilOutside(again, facts);
   bool explained = fits(meant, checks, Number(1));
   if (explained) {
     checkChild(again, facts, checks);
