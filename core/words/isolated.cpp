@@ -98,11 +98,19 @@ class StretchFinder {
 };
 
 /// No letter before U+0590, the first of Hebrew, runs from the right; from there on characters begin with a
-/// byte of D6 or more. Nearly every text ends here.
+/// byte of D6 or more. Of those that begin with E2, U+2000 to U+2FFF, where ≈ and ≤ are, only
+/// a mark of U+200F does, which E2 80 begins. Nearly every text ends here.
 bool mayRunFromRight(std::string_view text) {
   constexpr unsigned char firstByte = 0xD6;
-  return std::any_of(text.begin(), text.end(),
-                     [](char c) { return static_cast<unsigned char>(c) >= firstByte; });
+  constexpr unsigned char signs = 0xE2;
+  constexpr unsigned char marks = 0x80;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const auto byte = static_cast<unsigned char>(text[i]);
+    const bool isSign =
+        byte == signs && i + 1 < text.size() && static_cast<unsigned char>(text[i + 1]) != marks;
+    if (byte >= firstByte && !isSign) return true;
+  }
+  return false;
 }
 
 }  // namespace

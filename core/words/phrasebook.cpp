@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <numeric>
 
 #include "core/words/isolated.h"
 #include "core/words/phrase_id_list.h"
@@ -60,6 +61,9 @@ std::span<const Phrase> allPhrases() { return phraseTable; }
 
 std::string fill(std::string_view text, std::span<const Filling> fillings) {
   std::string result;
+  result.reserve(
+      std::accumulate(fillings.begin(), fillings.end(), text.size(),
+                      [](std::size_t size, const Filling& one) { return size + one.value.size(); }));
   while (!text.empty()) {
     const std::size_t open = text.find('[');
     fillStretch(result, text.substr(0, open), fillings);

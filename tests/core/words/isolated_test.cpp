@@ -1,6 +1,7 @@
 #include "core/words/isolated.h"
 
 #include <gtest/gtest.h>
+#include <utf8proc.h>
 
 #include "core/words/phrasebook.h"
 #include "core/words/text_block.h"
@@ -51,6 +52,26 @@ TEST(Isolated, isWhatRunsFromTheRightAndNothingElse) {
 }
 
 TEST(Isolated, isSafeFromWhatIsNoUtf8) { EXPECT_EQ(isolated("\xD7\xFF\xE2 25 mg"), "\xD7\xFF\xE2 25 mg"); }
+
+std::string utf8Of(char32_t code) {
+  std::string bytes(4, '\0');
+  const auto size = utf8proc_encode_char(static_cast<utf8proc_int32_t>(code),
+                                         reinterpret_cast<utf8proc_uint8_t*>(bytes.data()));
+  bytes.resize(static_cast<std::size_t>(size));
+  return bytes;
+}
+
+/// Nearly every text is let through by a look at its bytes; a sign that has no direction and is not let
+/// through (U+FFFC) has the whole text looked at.
+TEST(Isolated, isFoundInEveryCharacterByALookAtItsBytes) {
+  for (char32_t code = 0x20; code < 0x110000; ++code) {
+    if (code >= 0xD800 && code < 0xE000) continue;
+    const std::string character = utf8Of(code);
+    const bool marked = isolated(character) != character;
+    const std::string lookedAt = character + "\uFFFC";
+    ASSERT_EQ(marked, isolated(lookedAt) != lookedAt) << std::hex << static_cast<unsigned>(code);
+  }
+}
 
 TEST(Isolated, canBeTakenOffAgain) {
   EXPECT_EQ(withoutIsolates(isolated("חוחית") + " 25 mg"), "חוחית 25 mg");
