@@ -70,16 +70,19 @@ class ContentBuilder {
     return text;
   }
 
-  /// What a reader of the sheet looks for: where the reference comes from and how the weight was got.
-  [[nodiscard]] bool mustBeStated(std::string_view path) const {
-    if (path == path::source) return sheet_.given.reference.high.has_value();
-    return path == path::weightMethod && sheet_.given.child.weight.has_value();
+  /// What a reader of the sheet looks for: where the reference comes from and how the weight was got. "Weight
+  /// was … not stated" would be read of the weight itself.
+  [[nodiscard]] QString notStated(std::string_view path) const {
+    if (path == path::source && sheet_.given.reference.high) return words(PhraseId::sheet_notStated);
+    if (path == path::weightMethod && sheet_.given.child.weight)
+      return words(PhraseId::sheet_methodNotStated);
+    return {};
   }
 
   void putPapers() {
     for (const FieldSpec& spec : fieldTable()) {
       QString text = spec.path == path::title ? QString() : fact(spec.path);
-      if (text.isEmpty() && mustBeStated(spec.path)) text = words(PhraseId::sheet_notStated);
+      if (text.isEmpty()) text = notStated(spec.path);
       if (text.isEmpty()) continue;
       const QString heading = headingOf(spec.group);
       if (content_.papers.empty() || content_.papers.back().heading != heading)
