@@ -48,6 +48,10 @@ bool CaseSession::leavesDifference() const {
   return underWay_ && (underWay_->seenApart || (record_ && !record_->changedSince));
 }
 
+bool CaseSession::isUnsettled() const {
+  return (underWay_ && underWay_->seenApart) || (record_ && record_->differs);
+}
+
 bool CaseSession::wasAlone() const {
   return underWay_ && underWay_->firstLook && underWay_->firstLook->alone;
 }

@@ -74,6 +74,8 @@ class CaseSession {
   [[nodiscard]] Person inForm() const { return underWay_ ? underWay_->inForm : Person::first; }
   /// Whether a difference stands on when the second check is left now.
   [[nodiscard]] bool leavesDifference() const;
+  /// Whether two people were seen to differ and nothing has settled it: no file of a case keeps that.
+  [[nodiscard]] bool isUnsettled() const;
   /// Whether the second person had entered everything before the first comparison.
   [[nodiscard]] bool wasAlone() const;
   [[nodiscard]] bool hasBeenCompared() const { return underWay_ && underWay_->firstLook; }

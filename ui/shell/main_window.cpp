@@ -276,8 +276,18 @@ bool MainWindow::mayLeave(const QString& question) {
   return false;
 }
 
+/// The same where nothing comes back: an unsettled difference, which no file keeps, is told as well. Another
+/// case that is opened in its place sets the difference aside and no more.
+bool MainWindow::mayForget(const QString& question) {
+  if (!session_.isUnsettled()) return mayLeave(question);
+  const QString lost = fromCore(say(PhraseId::second_unsettled));
+  if (session_.holdsUnsaved(editor_.shown())) return mayLeave(lost + QStringLiteral("\n\n") + question);
+  return dialogs_.goesOn(
+      this, {tr("The second check is not settled"), lost, tr("&Keep this case"), tr("&Leave it unsettled")});
+}
+
 void MainWindow::newChild() {
-  if (!mayLeave(tr("The entries are not saved. Begin with a new child? It cannot be undone."))) return;
+  if (!mayForget(tr("The entries are not saved. Begin with a new child? It cannot be undone."))) return;
   clipboard_.empty();
   session_.forget();
   idle_->reset();
@@ -447,7 +457,7 @@ bool MainWindow::event(QEvent* event) {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  if (!mayLeave(tr("The entries are not saved. Close the window?"))) return event->ignore();
+  if (!mayForget(tr("The entries are not saved. Close the window?"))) return event->ignore();
   settings_.setGeometry(saveGeometry());
   settings_.setFormWidth(sides_->formWidth());
   clipboard_.empty();

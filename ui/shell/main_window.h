@@ -86,6 +86,7 @@ class MainWindow : public QMainWindow {
   void hideOther();
   void nameWindow();
   bool mayLeave(const QString& question);
+  bool mayForget(const QString& question);
   void newChild();
   void openChosen();
   bool save();

@@ -259,6 +259,32 @@ TEST(SessionDifference, isToldBeforeItIsLeft) {
   EXPECT_FALSE(people.session.leavesDifference());
 }
 
+/// What no file keeps: from the first look at a difference until one that agrees is recorded.
+TEST(SessionDifference, isUnsettledUntilAnAgreementIsRecorded) {
+  TwoPeople people;
+  EXPECT_FALSE(people.session.isUnsettled());
+  people.send(Event::begin);
+  EXPECT_FALSE(people.session.isUnsettled());
+  people.send(Event::compareApart);
+  EXPECT_TRUE(people.session.isUnsettled()) << "looked at";
+  people.send(Event::leave);
+  EXPECT_TRUE(people.session.isUnsettled()) << "left";
+  people.send(Event::begin);
+  EXPECT_TRUE(people.session.isUnsettled()) << "being repeated";
+  people.send(Event::compareAlike);
+  EXPECT_TRUE(people.session.isUnsettled()) << "alike, and not recorded";
+  people.send(Event::record);
+  EXPECT_FALSE(people.session.isUnsettled());
+}
+
+TEST(SessionDifference, isUnsettledAfterAnEntryThatDifferedWasChanged) {
+  TwoPeople people;
+  people.reach(SessionState::differedBefore);
+  EXPECT_TRUE(people.session.isUnsettled());
+  people.session.forget();
+  EXPECT_FALSE(people.session.isUnsettled());
+}
+
 TEST(SessionDifference, keepsWhenItWasLeftAndNothingOfTheSecondEntriesButWhatDiffered) {
   TwoPeople people;
   people.reach(SessionState::comparingApart);

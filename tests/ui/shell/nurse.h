@@ -25,6 +25,7 @@ class ScriptedDialogs : public Dialogs {
   std::function<void()> whileAsked;  ///< what somebody else does while such a question stands
   QStringList overwrites;            ///< the questions about files that were not as they had been
   int asked = 0;
+  QString lastAsked;
   QStringList told;
   QString suggested;          ///< the name offered for a case that has none
   QList<QStringList> chosen;  ///< answers to questions for files, one after the other
@@ -49,8 +50,9 @@ class ScriptedDialogs : public Dialogs {
     questions << question.title;
     return chosen.isEmpty() ? QStringList() : chosen.takeFirst();
   }
-  [[nodiscard]] Unsaved unsaved(QWidget*, const QString&) override {
+  [[nodiscard]] Unsaved unsaved(QWidget*, const QString& question) override {
     ++asked;
+    lastAsked = question;
     return answer;
   }
   [[nodiscard]] Overwrite overwrite(QWidget*, const QString& question, bool) override {

@@ -48,6 +48,9 @@ class SecondCheckWaysOutTest : public QObject {
   void anAgreementThatIsRecordedEndsIt();
   void anotherChildsCaseEndsIt();
   void aNewChildEndsIt();
+  void whatNoFileKeepsIsNotLeftUnasked_data();
+  void whatNoFileKeepsIsNotLeftUnasked();
+  void whatIsSettledIsLeftUnasked();
   void theNextSecondPersonIsToldNothingOfIt();
 
  private:
@@ -342,6 +345,64 @@ void SecondCheckWaysOutTest::aNewChildEndsIt() {
   nurse_->fill(usualCase());
   QCOMPARE(nurse_->sheet().verdict, VerdictKind::safe);
   QVERIFY(bar().contains(QStringLiteral("not done")));
+}
+
+void SecondCheckWaysOutTest::whatNoFileKeepsIsNotLeftUnasked_data() {
+  QTest::addColumn<bool>("closes");
+  QTest::addColumn<bool>("repeats");
+  QTest::addColumn<QString>("changedTo");
+  QTest::newRow("a new child") << false << false << QString();
+  QTest::newRow("the window is closed") << true << false << QString();
+  QTest::newRow("a new child, while it is repeated") << false << true << QString();
+  QTest::newRow("a new child, after an entry that differed was changed") << false << false << "17.3 kg";
+  QTest::newRow("the window is closed, after that") << true << false << "17.3 kg";
+}
+
+/// The case is saved and its file does not keep that two people differ: a title without a star tells nothing.
+void SecondCheckWaysOutTest::whatNoFileKeepsIsNotLeftUnasked() {
+  QFETCH(bool, closes);
+  QFETCH(bool, repeats);
+  QFETCH(QString, changedTo);
+  leave();
+  if (!changedTo.isEmpty()) retype("child.weight", changedTo);
+  if (repeats) begin();
+  const bool unsaved = !changedTo.isEmpty();
+  ScriptedDialogs& dialogs = nurse_->dialogs();
+  dialogs.goingOn = false;
+  dialogs.goOns.clear();
+  const int askedBefore = dialogs.asked;
+  if (closes)
+    QVERIFY(!nurse_->window().close());
+  else
+    nurse_->press(Qt::Key_N, Qt::ControlModifier);
+  if (unsaved) {
+    QCOMPARE(dialogs.asked, askedBefore + 1);
+    QVERIFY2(dialogs.lastAsked.contains(QStringLiteral("not settled")), qPrintable(dialogs.lastAsked));
+    QVERIFY(dialogs.lastAsked.contains(QStringLiteral("not saved")));
+    QVERIFY(dialogs.goOns.isEmpty());
+  } else {
+    QCOMPARE(dialogs.goOns.size(), 1);
+    QVERIFY2(dialogs.goOns[0].text.contains(QStringLiteral("not settled")),
+             qPrintable(dialogs.goOns[0].text));
+    if (repeats) leave();
+    QVERIFY(!nurse_->window().editor().draft().isEmpty());
+    dialogs.goingOn = true;
+    nurse_->press(Qt::Key_N, Qt::ControlModifier);
+    QVERIFY(nurse_->window().editor().draft().isEmpty());
+  }
+}
+
+void SecondCheckWaysOutTest::whatIsSettledIsLeftUnasked() {
+  leave();
+  begin();
+  fillAgain(QStringLiteral("17.2 kg"));
+  compare();
+  record();
+  nurse_->dialogs().goOns.clear();
+  nurse_->dialogs().goingOn = false;
+  nurse_->press(Qt::Key_N, Qt::ControlModifier);
+  QVERIFY(nurse_->dialogs().goOns.isEmpty());
+  QVERIFY(nurse_->window().editor().draft().isEmpty());
 }
 
 void SecondCheckWaysOutTest::theNextSecondPersonIsToldNothingOfIt() {
