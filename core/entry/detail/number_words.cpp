@@ -44,6 +44,7 @@ std::optional<Number> takeNumberWords(Cursor& cursor) {
   const auto first = takeBelowHundred(cursor);
   if (!first) return std::nullopt;
   if (!cursor.takeWord("hundred")) return Number(*first);
+  if (cursor.isWord("and") && valueAt(cursor, 1)) cursor.take();
   const auto rest = takeBelowHundred(cursor);
   return Number(*first * 100 + rest.value_or(0));
 }
