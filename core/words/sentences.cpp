@@ -476,10 +476,18 @@ const Need* firstNeed(const Worksheet& sheet) {
   return nullptr;
 }
 
+/// A strength is refused as it was typed, or because it and the kind of stock contradict each other: then
+/// nothing of it is quoted.
+PhraseId phraseFor(const Refusal& refusal) {
+  if (refusal.code == RefusalCode::strengthShape && refusal.typed.empty())
+    return PhraseId::refusal_strengthUnlikeKind;
+  return refusalPhrases[static_cast<std::size_t>(refusal.code)];
+}
+
 }  // namespace
 
 std::string sentence(const Refusal& refusal) {
-  const PhraseId phrase = refusalPhrases[static_cast<std::size_t>(refusal.code)];
+  const PhraseId phrase = phraseFor(refusal);
   if (const auto unseen = firstUnseen(refusal.typed); unseen && refusal.code == RefusalCode::unseenCharacter)
     return say(phrase, {{"what", unseenName(*unseen)}, {"number", unseen->number}});
   return say(phrase, {{"typed", withUnseenNamed(refusal.typed)},

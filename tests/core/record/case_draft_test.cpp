@@ -8,6 +8,7 @@
 #include "core/medicine/paths.h"
 #include "core/record/case_entry.h"
 #include "core/record/line_choices.h"
+#include "core/words/sentences.h"
 
 namespace wardchalk::case_draft_test {
 namespace {
@@ -276,6 +277,7 @@ TEST(CaseDraft, twoContradictionsAreBothTold) {
   enter(draft, path::strength, "25 mg/mL");
   EXPECT_EQ(draft.state(path::low), FieldState::refused);
   EXPECT_EQ(draft.refusal(path::strength)->code, RefusalCode::strengthShape);
+  EXPECT_TRUE(sentence(*draft.refusal(path::strength)).starts_with("The strength does not go with what"));
 }
 
 /// Whatever was done to the fields, and in whatever order: what the case holds is what those of them make
