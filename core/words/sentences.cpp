@@ -424,11 +424,16 @@ std::string safeReason(const Worksheet& sheet) {
     limit = asWritten(written->limit, limit);
   }
   const auto with = [&](PhraseId id) { return say(id, {{"ordered", ordered}, {"limit", limit}}); };
+  const bool below = sheet.finding(FindingCode::belowLow) != nullptr;  // by so little that it is safe
+  // one dose of a day may be as little as the most doses in a day leave for it: then it is none of the range
+  const auto isOutOf = [&](const Quantity& low) {
+    const auto* value = std::get_if<Quantity>(&check.value);
+    return !below && value && value->value < low.value;
+  };
   const auto withRange = [&](PhraseId range, PhraseId without, const std::optional<Quantity>& low) {
-    if (!low || isLowLeftOut(sheet.check(CheckId::low))) return with(without);
+    if (!low || isLowLeftOut(sheet.check(CheckId::low)) || isOutOf(*low)) return with(without);
     return say(range, {{"ordered", ordered}, {"low", lowText(*low, check.limit)}, {"limit", limit}});
   };
-  const bool below = sheet.finding(FindingCode::belowLow) != nullptr;  // by so little that it is safe
   switch (check.id) {
     case CheckId::daily:
       return withRange(below ? PhraseId::safe_dailyBelow : PhraseId::safe_dailyRange, PhraseId::safe_daily,

@@ -148,20 +148,35 @@ std::string ratioReason(Relation relation, const Number& ratio) {
   return say(PhraseId::reason_percentOfLimit, {{"percent", percent}});
 }
 
+/// Why less than this is too little.
+std::string lowReason(const Check& low, const Worksheet& sheet) {
+  const Finding* below = sheet.finding(FindingCode::belowLow);
+  if (below && below->severity == Severity::note)
+    return say(PhraseId::reason_lowLetPass, {{"percent", percentText(*low.ratio, Number(1))},
+                                             {"ask", show(sheet.rules.askLowPercent).text}});
+  if (sheet.given.reference.low) return say(PhraseId::reason_statedLow);
+  return say(PhraseId::reason_percentExpected, {{"percent", show(sheet.rules.askBelowPercent).text}});
+}
+
+/// With whose doses a day's amount is shared among, where one dose of it is compared.
+std::string withShare(const std::string& what, const Side& bound) {
+  if (!bound.chain || bound.under != UnitProduct{Unit::dose}) return what;
+  for (const Factor& factor : bound.chain->factors) {
+    if (factor.under.units != UnitProduct{Unit::dose}) continue;
+    const bool ofReference = factor.under.origin == Origin::field(path::referenceSchedule);
+    return say(ofReference ? PhraseId::reason_dayShared : PhraseId::reason_daySharedByOrder,
+               {{"what", what}});
+  }
+  return what;
+}
+
 std::string comparisonReason(const Step& step, const Worksheet& sheet) {
   const Comparison& compared = std::get<Comparison>(step.body);
   if (compared.right.term.origin == Origin::field(path::alsoCalled))
     return say(PhraseId::reason_alsoCalled, {{"name", sheet.given.order.medicine}});
   for (const Check& check : sheet.checks) {
     if (stepOf(check.id) != step.id || !check.ratio) continue;
-    if (check.id == CheckId::low) {
-      const Finding* below = sheet.finding(FindingCode::belowLow);
-      if (below && below->severity == Severity::note)
-        return say(PhraseId::reason_lowLetPass, {{"percent", percentText(*check.ratio, Number(1))},
-                                                 {"ask", show(sheet.rules.askLowPercent).text}});
-      if (sheet.given.reference.low) return say(PhraseId::reason_statedLow);
-      return say(PhraseId::reason_percentExpected, {{"percent", show(sheet.rules.askBelowPercent).text}});
-    }
+    if (check.id == CheckId::low) return withShare(lowReason(check, sheet), compared.right);
     if (check.id == CheckId::bsaCharted) return {};
     // "150 % of the limit" would read as too much of what may not be less
     if (check.id == CheckId::infusionTime) return say(PhraseId::reason_statedTime);
