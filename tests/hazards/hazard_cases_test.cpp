@@ -134,6 +134,16 @@ INSTANTIATE_TEST_SUITE_P(
                   "check.low=within; verdict=safe"},
         HazardRow{"H22 89 percent of the low end", "reference.low=100 mg/m2/dose; order.dose=62.3 mg",
                   "check.low=outside; verdict=ask; because=below-low"},
+        HazardRow{"H22 a tenth of one dose of a day, once",
+                  "child.weight=16.4 kg; child.height=; reference.low=40 mg/kg/day; "
+                  "reference.high=50 mg/kg/day; reference.schedule=every 8 h; order.dose=25 mg; "
+                  "order.schedule=once",
+                  "check.low=outside; verdict=ask; because=below-low"},
+        HazardRow{"H22 a tenth of it as needed",
+                  "child.weight=16.4 kg; child.height=; reference.low=40 mg/kg/day; "
+                  "reference.high=50 mg/kg/day; reference.schedule=every 8 h; order.dose=25 mg; "
+                  "order.schedule=every 8 h; order.as_needed=true",
+                  "check.low=outside; verdict=ask; because=below-low"},
         HazardRow{"H22 too much comes before too little",
                   "reference.low=100 mg/m2/dose; order.dose=60 mg; reference.max_per_dose=50 mg",
                   "verdict=unsafe; because=over-max-single"},

@@ -427,7 +427,8 @@ class Opinion:
         reference = self.reference
         if reference.get("limit_only") or O is None or self.against_rate:
             return
-        if time != "dose" and (once or as_needed):
+        day_shared = time == "day" and (own_once or b is not None)
+        if time != "dose" and not day_shared and (once or as_needed):
             return
         if ("max_per_dose" in reference and max_dose is None) or ("max_per_day" in reference and max_day is None):
             return
@@ -435,6 +436,8 @@ class Opinion:
             if time == "week":
                 return
             shared = F(1) if time == "dose" or own_once else ceil1(b)
+            if time == "day" and as_needed:
+                shared = k = max(shared, k or 0)
             stated = "low" in reference
             end = low if stated else (S if time == "dose" else D)
             if end is None:
@@ -447,7 +450,16 @@ class Opinion:
             return
         if n is None and (time != "dose" or max_day is not None):
             return
-        if time == "dose":
+        if day_shared and (once or as_needed):
+            # one dose of a day: its amounts are shared among the most doses that the reference gives, or among
+            # those of an order as needed where it gives more
+            among = F(1) if own_once else ceil1(b)
+            if not once:
+                among = max(among, ceil1(n))
+            value, high = O, D / among if D is not None else None
+            low = low / among if low is not None else None
+            caps = [max_dose, max_day / among if max_day is not None else None]
+        elif time == "dose":
             value, high, caps = O, S, [max_dose, max_day / ceil(n) if max_day is not None else None]
         elif time == "day":
             times = max(n, F(1))

@@ -302,11 +302,32 @@ class Again {
       add(CheckId::period, times, true, *single_ * own->most * Number(7));
   }
 
+  /// Among how many doses a day is shared for one that is given once or as needed; none where the reference
+  /// does not say how often, or is for a dose or a week.
+  Maybe sharedAmong() const {
+    const Reference& reference = inputs_.reference;
+    const auto& own = reference.schedule;
+    if (!n_ || reference.high->perTime != PerTime::day || !own || own->isContinuous()) return std::nullopt;
+    if (!once_ && !inputs_.order.asNeeded) return std::nullopt;
+    const Number theirs = own->isOnce() ? Number(1) : wholeAtLeastOne(own->most);
+    return once_ ? theirs : larger(theirs, wholeAtLeastOne(*n_));
+  }
+
+  void boundShare(const Number& among) {
+    const auto part = [&](const Maybe& day) { return day ? Maybe(*day / among) : Maybe{}; };
+    const Maybe most = least({maxDose_, part(maxDay_)});
+    const Maybe end = inputs_.reference.low ? part(sized(inputs_.reference.low)) : part(daily_);
+    if (!end) return;
+    const Number whole = inputs_.reference.low ? Number(1) : rules_.askBelowPercent / Number(100);
+    add(CheckId::low, Number(1), false, *least({end, most}) * whole);
+  }
+
   void boundLow() {
     const Reference& reference = inputs_.reference;
     if (reference.limitOnly || !reference.high) return;
     if ((reference.maxPerDose && !maxDose_) || (reference.maxPerDay && (!maxDay_ || !n_))) return;
     const bool perDose = reference.high->perTime == PerTime::dose;
+    if (const Maybe among = sharedAmong()) return boundShare(*among);
     if (!perDose && (once_ || inputs_.order.asNeeded || !n_)) return;
     Number times(1);
     Maybe high = single_;

@@ -18,13 +18,6 @@ bool compareCounts(Comparing& comparing, const MostDoses& ordered, const MostDos
   return holds;
 }
 
-/// What the order gives in 24 h at most, whole doses and at least one.
-MostDoses orderedCount(const Comparing& comparing) {
-  if (!comparing.doses.n)
-    return {Number(*comparing.given.order.maxDosesPerDay), Origin::field(path::maxDosesPerDay)};
-  return {ceilAtLeastOne(*comparing.doses.n), Origin::field(comparing.doses.nFrom)};
-}
-
 /// Why nobody can tell how many doses fit: nothing is stated that would say so, or it could not be worked
 /// out.
 WhyNot whyNoCount(const Comparing& comparing) {
@@ -63,6 +56,12 @@ void compareStated(Comparing& comparing) {
 }
 
 }  // namespace
+
+MostDoses orderedCount(const Comparing& comparing) {
+  if (!comparing.doses.n)
+    return {Number(*comparing.given.order.maxDosesPerDay), Origin::field(path::maxDosesPerDay)};
+  return {ceilAtLeastOne(*comparing.doses.n), Origin::field(comparing.doses.nFrom)};
+}
 
 void compareMaxDoses(Comparing& comparing) {
   if (comparing.doses.isRate) return comparing.doesNotApply(CheckId::maxDoses);

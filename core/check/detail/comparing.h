@@ -54,6 +54,10 @@ void keepBound(Comparing& comparing, CheckId id, Relation relation);
 enum class WrittenIn : std::uint8_t { value, limit };
 void keepAsWritten(Comparing& comparing, CheckId id, const DoseAmount& written, WrittenIn side);
 
+/// What the order gives in 24 h at most, whole doses and at least one: by its schedule, or without one by the
+/// most doses that it states.
+[[nodiscard]] MostDoses orderedCount(const Comparing& comparing);
+
 /// Writes the comparison as a step and sets the check. Sides in different units fail the whole reckoning.
 void compare(Comparing& comparing, CheckId id, Side left, Relation relation, Side right, bool holds);
 

@@ -54,6 +54,9 @@ void findOrdered(Notebook& notes, Doses& doses, const Limits& limits);
 /// The run time of a rate, where one is stated that ends within the day.
 [[nodiscard]] std::optional<Quantity> endsWithinDay(const Infusion& infusion);
 
+/// A reference per day that says how often.
+[[nodiscard]] bool isDayShared(const Reference& reference);
+
 /// ⌈x⌉, at least 1.
 [[nodiscard]] Number ceilAtLeastOne(const Number& x);
 

@@ -78,12 +78,6 @@ void lowerCount(std::optional<MostDoses>& most, const std::optional<MostDoses>& 
   if (candidate && (!most || candidate->count < most->count)) most = candidate;
 }
 
-/// A reference per day that says how often.
-bool isDayShared(const Reference& reference) {
-  return reference.high && reference.high->perTime == PerTime::day && reference.schedule &&
-         !reference.schedule->isContinuous();
-}
-
 /// The least of the reference's most doses and of what its day's amounts hold (R14).
 void findFitting(Notebook& notes, Doses& doses, const Limits& limits, const std::optional<Found>& dose) {
   if (!doses.open) return;
@@ -202,6 +196,11 @@ void showMixing(Notebook& notes, const Strengths& strengths, Doses& doses) {
 std::optional<Number> Doses::inOrderUnit(const Quantity& quantity) const {
   if (!unit) return std::nullopt;
   return converted(quantity.value, quantity.unit, *unit);
+}
+
+bool isDayShared(const Reference& reference) {
+  return reference.high && reference.high->perTime == PerTime::day && reference.schedule &&
+         !reference.schedule->isContinuous();
 }
 
 Number ceilAtLeastOne(const Number& x) { return larger(x.ceil(), Number(1)); }
