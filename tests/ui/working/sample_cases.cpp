@@ -195,7 +195,7 @@ const std::vector<SampleCase>& samplesAndGoldens() {
 }
 
 Worksheet sample(const std::string& name) {
-  for (const SampleCase& each : sampleCases())
+  for (const SampleCase& each : samplesAndGoldens())
     if (each.name == name) return workOut(each.given, each.rules);
   std::cerr << "no sample " << name << '\n';
   std::abort();

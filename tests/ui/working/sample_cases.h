@@ -20,7 +20,7 @@ struct SampleCase {
 /// The samples and every golden case: all that geometry is held against.
 [[nodiscard]] const std::vector<SampleCase>& samplesAndGoldens();
 
-/// The worksheet of the sample with this name.
+/// The worksheet of the sample or the golden case ("golden safe-rate") with this name.
 [[nodiscard]] Worksheet sample(const std::string& name);
 
 }  // namespace wardchalk::ui::test

@@ -77,6 +77,7 @@ class StepLayoutTest : public QObject {
   void tellsWhereEachNumberComesFrom();
   void setsLimitsToScale();
   void showsTheMaximumItIsComparedWith();
+  void setsOneDoseOfADayBesideItsLimit();
   void fillsTheSyringeToTheMark();
   void fillsOneOfTwoSyringesWhole();
   void enlargesBetweenNumberedMarks();
@@ -287,6 +288,19 @@ void StepLayoutTest::showsTheMaximumItIsComparedWith() {
     return landmark.kind == Landmark::Kind::maximum && landmark.value == Number(300);
   });
   QVERIFY(shown);
+}
+
+/// 25 mg once: one of three doses of 656 to 820 mg a day, not alone with the low end.
+void StepLayoutTest::setsOneDoseOfADayBesideItsLimit() {
+  const StepView view = viewOf("golden ask-one-dose-of-a-day", StepId::compareLow);
+  const auto valueOf = [&](Landmark::Kind kind) {
+    const auto found = std::find_if(view.landmarks.begin(), view.landmarks.end(),
+                                    [kind](const Landmark& landmark) { return landmark.kind == kind; });
+    return found == view.landmarks.end() ? Number() : found->value;
+  };
+  QCOMPARE(valueOf(Landmark::Kind::ordered), Number(25));
+  QCOMPARE(valueOf(Landmark::Kind::low), Number::ratio(656, 3));
+  QCOMPARE(valueOf(Landmark::Kind::limit), Number::ratio(820, 3));
 }
 
 std::vector<QRectF> liquids(const StepLayout& layout) {

@@ -98,7 +98,7 @@ std::vector<Landmark> landmarksOf(const Step& step, const Worksheet& sheet) {
   const auto onBasis = [&](const Basis& basis) {
     const Quantity* ordered = finder.orderedOn(basis);
     return ordered && ordered->value == comparison.left.term.value && !isStated(comparison.left.stated) &&
-           comparison.left.under.empty();
+           (comparison.left.under.empty() || comparison.left.under == UnitProduct{Unit::dose});
   };
   switch (step.id) {
     case StepId::compareSingle:
