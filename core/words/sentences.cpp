@@ -3,14 +3,10 @@
 #include <algorithm>
 #include <array>
 
-#include "core/check/judgement.h"
-#include "core/check/sizes_used.h"
 #include "core/medicine/paths.h"
 #include "core/number/decimal_text.h"
-#include "core/number/unseen_text.h"
 #include "core/unit/print.h"
-#include "core/words/field_names.h"
-#include "core/words/isolated.h"
+#include "core/words/finding_words.h"
 #include "core/words/phrase_id_list.h"
 #include "core/words/phrasebook.h"
 #include "core/words/stated_words.h"
@@ -19,28 +15,10 @@ namespace wardchalk {
 
 namespace {
 
-constexpr std::array refusalPhrases = {
-#define WARDCHALK_REFUSAL(name, id) PhraseId::refusal_##name,
-#include "core/number/refusal_codes.def"
-#undef WARDCHALK_REFUSAL
-};
-
 constexpr std::array findingPhrases = {
 #define WARDCHALK_FINDING(name, id, severity) PhraseId::finding_##name,
 #include "core/check/finding_codes.def"
 #undef WARDCHALK_FINDING
-};
-
-constexpr std::array checkPhrases = {
-#define WARDCHALK_CHECK(name, id, step) PhraseId::check_##name,
-#include "core/check/check_ids.def"
-#undef WARDCHALK_CHECK
-};
-
-constexpr std::array whyPhrases = {
-#define WARDCHALK_WHY(name, id) PhraseId::why_##name,
-#include "core/check/why_not.def"
-#undef WARDCHALK_WHY
 };
 
 constexpr std::array sizeSlipPhrases = {
@@ -66,15 +44,6 @@ constexpr std::array routePhrases = {PhraseId::route_oral,         PhraseId::rou
                                      PhraseId::route_intravenous,  PhraseId::route_intramuscular,
                                      PhraseId::route_subcutaneous, PhraseId::route_rectal,
                                      PhraseId::route_inhaled,      PhraseId::route_topical};
-
-constexpr std::array unseenPhrases = {PhraseId::unseen_tab,       PhraseId::unseen_lineBreak,
-                                      PhraseId::unseen_control,   PhraseId::unseen_hyphen,
-                                      PhraseId::unseen_space,     PhraseId::unseen_direction,
-                                      PhraseId::unseen_byteOrder, PhraseId::unseen_noCharacter};
-
-std::string unseenName(const UnseenCharacter& unseen) {
-  return say(unseenPhrases[static_cast<std::size_t>(unseen.kind)]);
-}
 
 /// The words of ours that an argument can be, where there is no such argument.
 std::optional<ArgumentWord> wordOf(const Finding& finding, std::string_view name) {
@@ -220,11 +189,6 @@ PhraseId howOftenPhrase(const Finding& finding) {
   return how == ArgumentWord::more ? PhraseId::schedule_more : PhraseId::schedule_less;
 }
 
-/// A figure of a rate as it is written, with what was compared in brackets: "5 mcg/kg/min (71.5 mcg/min)".
-std::string asWritten(const Stated& written, const std::string& compared) {
-  return say(PhraseId::rate_asWritten, {{"written", statedText(written)}, {"compared", compared}});
-}
-
 /// The two sides of a rate in the terms that are written, where those are others than the ones compared.
 std::vector<Filling> writtenFillings(const Finding& finding) {
   std::vector<Filling> fillings;
@@ -335,23 +299,6 @@ PhraseId doubtPhrase(const Finding& doubt) {
   return what == ArgumentWord::weight ? PhraseId::doubt_weight : PhraseId::doubt_height;
 }
 
-/// What is asked first, beside an order that is unsafe as prepared: it will be asked once that is changed.
-std::string firstAsk(const Worksheet& sheet) {
-  const auto ask = std::ranges::find(sheet.findings, Severity::ask,
-                                     [](const Finding& finding) { return finding.severity; });
-  return ask == sheet.findings.end() ? std::string() : " " + sentence(*ask);
-}
-
-/// Where another finding decides, a size in doubt is named beside it: the limit hangs on the size (R18).
-std::string withSizeDoubt(const Worksheet& sheet, std::string reason) {
-  const Finding* doubt = sizeDoubt(sheet);
-  const bool decidedByLimit =
-      sheet.verdict == VerdictKind::unsafe || sheet.verdict == VerdictKind::notCovered;
-  if (!doubt || !decidedByLimit) return reason;
-  return say(PhraseId::doubt_beside,
-             {{"reason", std::move(reason)}, {"what", say(doubtPhrase(*doubt), argumentFillings(*doubt))}});
-}
-
 struct NeedPhrase {
   std::string_view path;
   PhraseId phrase;
@@ -373,139 +320,13 @@ constexpr std::array needPhrases = {
     NeedPhrase{path::infusionOver, PhraseId::need_infusionOver},
 };
 
-std::string comparedText(const Stated& compared, int significant) {
-  if (const auto* quantity = std::get_if<Quantity>(&compared))
-    return printed(*quantity, Grouping::commas, significant);
-  return statedText(compared);
-}
-
-/// "56" of "56 to 84 mg": its unit is said with the high end where that is the same.
-std::string lowText(const Quantity& low, const Stated& high) {
-  const auto* limit = std::get_if<Quantity>(&high);
-  if (limit && limit->unit == low.unit) return show(low.value, Grouping::commas).marked();
-  return printed(low);
-}
-
-const AsWritten* writtenOf(const Worksheet& sheet, CheckId id) {
-  const auto found = std::ranges::find(sheet.asWritten, id, &AsWritten::check);
-  return found == sheet.asWritten.end() ? nullptr : &*found;
-}
-
-/// Both ends of a range of rates: "4 to 10 mcg/kg/min". Its unit is said once where both have the same.
-std::string rangeOf(const Stated& low, const Stated& high) {
-  const auto* least = std::get_if<QuantityPer>(&low);
-  const auto* most = std::get_if<QuantityPer>(&high);
-  const bool alike = least && most && least->amount.unit == most->amount.unit && least->under == most->under;
-  return say(PhraseId::range_of,
-             {{"low", alike ? show(least->amount.value, Grouping::commas).marked() : statedText(low)},
-              {"high", statedText(high)}});
-}
-
-/// From where to where a rate is safe, in the terms that are written and in those that were compared.
-std::string safeRates(const Worksheet& sheet) {
-  const std::string compared = rangeOf(sheet.check(CheckId::low).limit, sheet.check(CheckId::rate).limit);
-  const AsWritten* low = writtenOf(sheet, CheckId::low);
-  const AsWritten* high = writtenOf(sheet, CheckId::rate);
-  return low && high ? say(PhraseId::rate_asWritten,
-                           {{"written", rangeOf(low->limit, high->limit)}, {"compared", compared}})
-                     : compared;
-}
-
-std::string safeReason(const Worksheet& sheet) {
-  if (!sheet.worst) return {};
-  const Check& check = sheet.check(*sheet.worst);
-  int significant = 4;
-  if (std::holds_alternative<Quantity>(check.value) && std::holds_alternative<Quantity>(check.limit))
-    significant = digitsApart(std::get<Quantity>(check.value).value, std::get<Quantity>(check.limit).value);
-  std::string ordered = comparedText(check.value, significant);
-  std::string limit = comparedText(check.limit, significant);
-  if (const AsWritten* written = writtenOf(sheet, check.id)) {
-    ordered = asWritten(written->value, ordered);
-    limit = asWritten(written->limit, limit);
-  }
-  const auto with = [&](PhraseId id) { return say(id, {{"ordered", ordered}, {"limit", limit}}); };
-  const bool below = sheet.finding(FindingCode::belowLow) != nullptr;  // by so little that it is safe
-  // one dose of a day may be as little as the most doses in a day leave for it: then it is none of the range
-  const auto isOutOf = [&](const Quantity& low) {
-    const auto* value = std::get_if<Quantity>(&check.value);
-    return !below && value && value->value < low.value;
-  };
-  const auto withRange = [&](PhraseId range, PhraseId without, const std::optional<Quantity>& low) {
-    if (!low || isLowLeftOut(sheet.check(CheckId::low)) || isOutOf(*low)) return with(without);
-    return say(range, {{"ordered", ordered}, {"low", lowText(*low, check.limit)}, {"limit", limit}});
-  };
-  switch (check.id) {
-    case CheckId::daily:
-      return withRange(below ? PhraseId::safe_dailyBelow : PhraseId::safe_dailyRange, PhraseId::safe_daily,
-                       sheet.lowDay);
-    case CheckId::period:
-      return with(PhraseId::safe_period);
-    case CheckId::maxSingle:
-      return with(PhraseId::safe_maxSingle);
-    case CheckId::maxDaily:
-      return with(PhraseId::safe_maxDaily);
-    case CheckId::rate:
-      if (sheet.check(CheckId::low).isMade() && !below)
-        return say(PhraseId::safe_rateRange, {{"ordered", ordered}, {"range", safeRates(sheet)}});
-      return with(PhraseId::safe_rate);
-    case CheckId::infusionRate:
-      return with(PhraseId::safe_infusionRate);
-    default:
-      return withRange(below ? PhraseId::safe_singleBelow : PhraseId::safe_singleRange, PhraseId::safe_single,
-                       sheet.lowDose);  // no other check is an upper limit on the dose
-  }
-}
-
-/// Most important first: what could harm most if it went unseen.
-constexpr std::array notMadeOrder = {
-    CheckId::medicine,  CheckId::single,           CheckId::rate,         CheckId::daily,
-    CheckId::maxSingle, CheckId::maxDaily,         CheckId::maxDoses,     CheckId::period,
-    CheckId::schedule,  CheckId::ageBand,          CheckId::weightBand,   CheckId::bsaBand,
-    CheckId::route,     CheckId::concentration,    CheckId::infusionTime, CheckId::infusionRate,
-    CheckId::low,       CheckId::concentrationLow, CheckId::size,         CheckId::bsaCharted,
-};
-
-/// Whether a check that was not made is named on the flag. Not where the reference names no medicine, nor
-/// where it states no most doses for an order that says how often; nor beside the sentence that it is for
-/// another medicine, which says that nothing of the dose is checked.
-bool isListed(const Worksheet& sheet, const Check& check) {
-  if (isLowLeftOut(check)) return true;
-  if (check.status != CheckStatus::notChecked || check.why == WhyNot::otherMedicine) return false;
-  if (check.id == CheckId::maxDoses) return check.why != WhyNot::noMaximum || sheet.given.order.asNeeded;
-  return check.id != CheckId::medicine || check.why != WhyNot::notStated;
-}
-
-const Need* firstNeed(const Worksheet& sheet) {
-  for (const Need& need : sheet.needs)
-    if (need.forWhat == Need::For::verdict) return &need;
-  return nullptr;
-}
-
-/// A strength is refused as it was typed, or because it and the kind of stock contradict each other: then
-/// nothing of it is quoted.
-PhraseId phraseFor(const Refusal& refusal) {
-  if (refusal.code == RefusalCode::strengthShape && refusal.typed.empty())
-    return PhraseId::refusal_strengthUnlikeKind;
-  return refusalPhrases[static_cast<std::size_t>(refusal.code)];
-}
-
 }  // namespace
 
-std::string sentence(const Refusal& refusal) {
-  const PhraseId phrase = phraseFor(refusal);
-  if (const auto unseen = firstUnseen(refusal.typed); unseen && refusal.code == RefusalCode::unseenCharacter)
-    return say(phrase, {{"what", unseenName(*unseen)}, {"number", unseen->number}});
-  return say(phrase, {{"typed", withUnseenNamed(refusal.typed)},
-                      {"suggestion", withUnseenNamed(refusal.suggestion)},
-                      {"hint", refusal.hint}});
+std::string asWritten(const Stated& written, const std::string& compared) {
+  return say(PhraseId::rate_asWritten, {{"written", statedText(written)}, {"compared", compared}});
 }
 
-std::string placeText(const Refusal& refusal) { return isolated(withUnseenNamed(refusal.path)); }
-
-std::string placedSentence(const Refusal& refusal) {
-  const std::string why = sentence(refusal);
-  return refusal.path.empty() ? why : placeText(refusal) + ": " + why;
-}
+std::string doubtText(const Finding& doubt) { return say(doubtPhrase(doubt), argumentFillings(doubt)); }
 
 std::string sentence(const Finding& finding) {
   if (finding.code == FindingCode::basisDoesNotFit) return basisSentence(finding);
@@ -525,103 +346,10 @@ std::string sentence(const Need& need) {
   return say(PhraseId::need_other);
 }
 
-std::string verdictTitle(const Worksheet& sheet) {
-  switch (sheet.verdict) {
-    case VerdictKind::safe:
-      return say(sheet.finding(FindingCode::oneDoseJudged) ? PhraseId::title_safeOneDose
-                                                           : PhraseId::title_safe);
-    case VerdictKind::ask:
-      return say(PhraseId::title_ask);
-    case VerdictKind::unsafe:
-      return say(sheet.remedy ? PhraseId::title_unsafeAsPrepared : PhraseId::title_unsafe);
-    case VerdictKind::notCovered:
-      return say(PhraseId::title_notCovered);
-    case VerdictKind::undecided:
-      break;
-  }
-  if (sheet.deciding) {
-    const Finding& deciding = sheet.findings[*sheet.deciding];
-    if (deciding.code != FindingCode::finishTyping) return say(PhraseId::title_undecided);
-    const std::string field = fieldName(deciding.field);
-    if (field.empty()) return say(PhraseId::title_finishTyping);
-    const bool refused = deciding.argument<ArgumentWord>("reason") != nullptr;
-    return say(refused ? PhraseId::title_cannotBeRead : PhraseId::title_finishField, {{"field", field}});
-  }
-  const Need* need = firstNeed(sheet);
-  if (!need) return say(PhraseId::title_undecided);
-  return say(PhraseId::title_undecidedNeed, {{"what", sentence(*need)}});
-}
-
-std::string verdictReason(const Worksheet& sheet) {
-  if (sheet.remedy)
-    return sentence(sheet.findings[*sheet.deciding]) + " " + remedyText(*sheet.remedy) + firstAsk(sheet);
-  if (sheet.deciding) return withSizeDoubt(sheet, sentence(sheet.findings[*sheet.deciding]));
-  if (sheet.verdict == VerdictKind::safe) return safeReason(sheet);
-  return {};
-}
-
-std::string weightUsed(const Worksheet& sheet) {
-  const Child& child = sheet.given.child;
-  if (!child.weight || !sizesUsed(sheet.given).weight) return {};
-  const bool estimated = child.weightMethod == WeightMethod::estimated;
-  if (!child.weighed || child.weighed->days().isZero())
-    return estimated ? say(PhraseId::weightBy_estimated) : std::string();
-  return say(estimated ? PhraseId::weightBy_estimatedOld : PhraseId::weightBy_old,
-             {{"age", printed(child.weighed->written)}});
-}
-
-std::string belowTitle(const Worksheet& sheet) {
-  const std::string reason = verdictReason(sheet);
-  const std::string weight = weightUsed(sheet);
-  return reason.empty() || weight.empty() ? reason + weight : reason + " " + weight;
-}
-
-std::string remedyText(const Remedy& remedy) {
-  const auto text = [](const std::optional<Quantity>& quantity) {
-    return quantity ? printed(*quantity) : std::string();
-  };
-  const PhraseId phrase = remedy.cannotBeMadeUp() ? PhraseId::remedy_none
-                          : !remedy.leastTime     ? PhraseId::remedy_volume
-                          : remedy.leastVolume    ? PhraseId::remedy_volumeAndTime
-                                                  : PhraseId::remedy_time;
-  return say(phrase, {{"volume", text(remedy.leastVolume)},
-                      {"per-kg", text(remedy.volumePerKg)},
-                      {"most", text(remedy.greatestVolume)},
-                      {"time", text(remedy.leastTime)}});
-}
-
-bool isLowLeftOut(const Check& check) {
-  return check.id == CheckId::low && check.status == CheckStatus::doesNotApply &&
-         (check.why == WhyNot::onceOnly || check.why == WhyNot::asNeeded);
-}
-
-std::string checksNotMade(const Worksheet& sheet) {
-  // While a figure is being changed nothing is judged, and a list of all there is would only hide that.
-  if (sheet.finding(FindingCode::finishTyping) || sheet.finding(FindingCode::notWorkedOut)) return {};
-  const auto missed = [&](CheckId id) { return isListed(sheet, sheet.check(id)); };
-  const bool maxima = missed(CheckId::maxSingle) && missed(CheckId::maxDaily);
-  const bool bands = missed(CheckId::ageBand) && missed(CheckId::weightBand) && missed(CheckId::bsaBand);
-  std::string list;
-  for (const CheckId id : notMadeOrder) {
-    if (!missed(id) || (maxima && id == CheckId::maxDaily)) continue;
-    if (bands && (id == CheckId::weightBand || id == CheckId::bsaBand)) continue;
-    std::string name = checkName(id);
-    if (maxima && id == CheckId::maxSingle) name = say(PhraseId::check_maxima);
-    if (bands && id == CheckId::ageBand) name = say(PhraseId::check_bands);
-    list.append(list.empty() ? "" : ", ").append(name);
-  }
-  if (list.empty()) return {};
-  return say(PhraseId::checks_notMade, {{"list", list}});
-}
-
-std::string checkName(CheckId id) { return say(checkPhrases[static_cast<std::size_t>(id)]); }
-
-std::string whyNotText(WhyNot why) { return say(whyPhrases[static_cast<std::size_t>(why)]); }
+std::string routeText(Route route) { return say(routePhrases[static_cast<std::size_t>(route)]); }
 
 std::string mostDosesText(int most) {
   return say(PhraseId::amount_mostDoses, {{"n", std::to_string(most)}}, most);
 }
-
-std::string routeText(Route route) { return say(routePhrases[static_cast<std::size_t>(route)]); }
 
 }  // namespace wardchalk
