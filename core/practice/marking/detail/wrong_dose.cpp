@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <optional>
 
 #include "core/practice/marking/detail/wrong.h"
 #include "core/unit/conversion.h"
@@ -56,19 +57,20 @@ void addNeedlessShare(const WrongGround& ground, WrongList& list) {
   if (doses != Number(1)) list.times(M::sharedOnceTooOften, Number(1) / doses);
 }
 
+/// The unit that a constant of one unit over another turns an amount into.
+std::optional<Unit> convertedInto(const Factor& factor) {
+  const bool converts = factor.over.origin.kind == Origin::Kind::constant && factor.over.units.size() == 1;
+  return converts ? std::optional(factor.over.units.front()) : std::nullopt;
+}
+
 bool joinsDrugUnits(const Factor& factor) {
-  return factor.over.origin.kind == Origin::Kind::constant && factor.over.units.size() == 1 &&
-         measuresDrug(factor.over.units.front());
+  const auto unit = convertedInto(factor);
+  return unit && measuresDrug(*unit);
 }
 
-bool joinsTimes(const Factor& factor) {
-  return factor.over.origin.kind == Origin::Kind::constant && factor.over.units.size() == 1 &&
-         dimensionOf(factor.over.units.front()) == Dimension::time;
-}
-
-bool joinsVolumes(const Factor& factor) {
-  return factor.over.origin.kind == Origin::Kind::constant && factor.over.units.size() == 1 &&
-         dimensionOf(factor.over.units.front()) == Dimension::volume;
+bool joinsTimesOrVolumes(const Factor& factor) {
+  const auto unit = convertedInto(factor);
+  return unit && (dimensionOf(*unit) == Dimension::time || dimensionOf(*unit) == Dimension::volume);
 }
 
 bool isSize(const Factor& factor) {
@@ -83,7 +85,7 @@ bool isConversionLine(const Chain& chain) {
 /// Every factor of a rate order's chain that can be forgotten.
 void addForgottenFactors(const Chain& chain, WrongList& list) {
   for (const Factor& factor : chain.factors)
-    if (joinsDrugUnits(factor) || joinsTimes(factor) || joinsVolumes(factor) || isSize(factor))
+    if (joinsDrugUnits(factor) || joinsTimesOrVolumes(factor) || isSize(factor))
       list.times(M::factorMissing, factor.under.value / factor.over.value);
 }
 
