@@ -32,14 +32,29 @@ class EdgedButton : public QPushButton {
   }
 };
 
-}  // namespace
+/// With room beside its text, whatever that comes to say.
+class RoomyButton : public EdgedButton {
+ public:
+  using EdgedButton::EdgedButton;
 
-QPushButton* plainButton(const QString& text, const char* name, QWidget* parent, int height) {
-  auto* button = new EdgedButton(text, parent);
+  [[nodiscard]] QSize sizeHint() const override {
+    constexpr int beside = 12;  // px at each side
+    return EdgedButton::sizeHint() + QSize(2 * beside, 0);
+  }
+  [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+};
+
+QPushButton* prepared(QPushButton* button, const char* name, int height) {
   button->setObjectName(QLatin1String(name));
   button->setMinimumHeight(height);
   button->setAutoDefault(false);
   return button;
+}
+
+}  // namespace
+
+QPushButton* plainButton(const QString& text, const char* name, QWidget* parent, int height) {
+  return prepared(new EdgedButton(text, parent), name, height);
 }
 
 void pressByEnter(QAbstractButton* button) {
@@ -51,10 +66,7 @@ void pressByEnter(QAbstractButton* button) {
 }
 
 QPushButton* roomyButton(const QString& text, const char* name, QWidget* parent, int height) {
-  constexpr int beside = 12;  // px at each side
-  auto* button = plainButton(text, name, parent, height);
-  button->setMinimumWidth(button->sizeHint().width() + 2 * beside);
-  return button;
+  return prepared(new RoomyButton(text, parent), name, height);
 }
 
 }  // namespace wardchalk::ui

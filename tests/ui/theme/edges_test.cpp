@@ -49,6 +49,7 @@ class EdgesTest : public QObject {
   void aTickBoxIsSeen();
   void aButtonIsSeen_data() { addPalettes("usual", "default"); }
   void aButtonIsSeen();
+  void aRoomyButtonHasRoomBesideWhateverItSays();
 
  private:
   static void addPalettes(const char* first, const char* second);
@@ -92,6 +93,18 @@ void EdgesTest::aButtonIsSeen() {
   button->setGeometry(10, 10, 200, 40);
   page.resize(240, 60);
   QCOMPARE(unseenSide(page, button->geometry(), colours.color(QPalette::Window)), QString());
+}
+
+void EdgesTest::aRoomyButtonHasRoomBesideWhateverItSays() {
+  QWidget page;
+  QPushButton* roomy = roomyButton(QStringLiteral("&Leave"), "one", &page, 40);
+  for (const QString& said : {QStringLiteral("&Leave"), QStringLiteral("&Leave; that it differs is recorded"),
+                              QStringLiteral("No")}) {
+    roomy->setText(said);
+    QPushButton* plain = plainButton(said, "other", &page, 40);
+    QCOMPARE(roomy->sizeHint().width(), plain->sizeHint().width() + 24);
+    QCOMPARE(roomy->minimumSizeHint(), roomy->sizeHint());
+  }
 }
 
 WARDCHALK_QT_TEST(EdgesTest)
